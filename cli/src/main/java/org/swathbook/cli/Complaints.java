@@ -1,0 +1,49 @@
+package org.swathbook.cli;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Turns what went wrong into one plain line on the error stream and an exit code. */
+final class Complaints {
+  private Complaints() {}
+
+  /**
+   * A call that makes no sense: what is wrong, the nearest thing that would be right, where to
+   * look.
+   */
+  static int wrongCall(ParameterException e, String[] args) {
+    CommandLine at = e.getCommandLine();
+    String name = at.getCommandSpec().qualifiedName();
+    StringBuilder line = new StringBuilder(name).append(": ").append(oneLine(e.getMessage()));
+    List<String> nearest =
+        e instanceof UnmatchedArgumentException unmatched ? unmatched.getSuggestions() : List.of();
+    if (!nearest.isEmpty()) {
+      line.append("; the nearest is ").append(oneLine(nearest.get(0)));
+    }
+    at.getErr().println(line.append("; see '").append(name).append(" --help'"));
+    return ExitCode.WRONG_INPUT;
+  }
+
+  /** A failure of the program itself: one line, and the stack trace only for those who ask. */
+  static int ourFault(Throwable e, CommandLine root) {
+    String what = e.getMessage() == null ? "" : " (" + oneLine(e.getMessage()) + ")";
+    boolean debug = root.getCommand() instanceof Swathbook swathbook && swathbook.debug;
+    root.getErr()
+        .println(
+            "swathbook: internal error, "
+                + e.getClass().getSimpleName()
+                + what
+                + (debug ? "" : "; --debug shows where"));
+    if (debug) {
+      e.printStackTrace(root.getErr());
+    }
+    return ExitCode.OUR_FAULT;
+  }
+
+  private static String oneLine(@Nullable String text) {
+    return text == null ? "" : text.strip().replaceAll("\\s*\\R\\s*", " ");
+  }
+}

@@ -1,0 +1,57 @@
+package org.swathbook.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+/** The program's own options; the work is done by the commands below it. */
+@Command(
+    name = "swathbook",
+    description = "Plans herbicide programs and checks tank mixes. The label is the law.",
+    synopsisSubcommandLabel = "COMMAND",
+    versionProvider = Swathbook.Version.class,
+    subcommands = {})
+final class Swathbook implements Runnable {
+  @Spec CommandSpec spec;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      scope = ScopeType.INHERIT,
+      description = "Show this help and stop.")
+  boolean help;
+
+  @Option(
+      names = {"-V", "--version"},
+      versionHelp = true,
+      description = "Print the version and stop.")
+  boolean version;
+
+  @Option(
+      names = "--debug",
+      scope = ScopeType.INHERIT,
+      description = "Show the stack trace of an internal error.")
+  boolean debug;
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "a command is missing");
+  }
+
+  /** The version written into the jar when it was built. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = Swathbook.class.getPackage().getImplementationVersion();
+      return new String[] {
+        version == null
+            ? "swathbook, version unknown (not run from its jar)"
+            : "swathbook " + version
+      };
+    }
+  }
+}
