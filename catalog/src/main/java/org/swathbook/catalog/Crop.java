@@ -1,0 +1,54 @@
+package org.swathbook.catalog;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+
+/**
+ * A crop: its stages in order, heights by stage, canopy and the critical time of weed removal.
+ *
+ * @param stages in the order they are reached; the emergence stage is among them
+ * @param leafStages the vegetative stages that serve as the clock of competition, in order
+ * @param heightsCm height by stage name
+ * @param removalBareByRowCm stage by which weeds must be gone without a residual, by row spacing
+ *     (cm); one entry when it does not differ
+ * @param removalAfterResidual the same after a residual
+ */
+public record Crop(
+    CropId id,
+    String name,
+    List<String> aliases,
+    ThermalClock clock,
+    List<CropStage> stages,
+    String emergenceStage,
+    List<String> leafStages,
+    Map<String, Double> heightsCm,
+    Canopy canopy,
+    SortedMap<Double, String> removalBareByRowCm,
+    String removalAfterResidual,
+    Map<String, Source> sources,
+    LocalDate reviewed) {
+
+  public Crop {
+    aliases = List.copyOf(aliases);
+    stages = List.copyOf(stages);
+    leafStages = List.copyOf(leafStages);
+    heightsCm = Map.copyOf(heightsCm);
+    sources = Map.copyOf(sources);
+  }
+
+  /**
+   * Place of a stage in the order, empty for a name that the crop does not have. Case counts for
+   * nothing.
+   */
+  public OptionalInt findStage(String stage) {
+    for (int i = 0; i < stages.size(); i++) {
+      if (stages.get(i).name().equalsIgnoreCase(stage)) {
+        return OptionalInt.of(i);
+      }
+    }
+    return OptionalInt.empty();
+  }
+}

@@ -1,0 +1,4 @@
+package org.swathbook.catalog;
+
+/** Activity through leaves. */
+public record Foliar(Stated<Double> rainfastHours) {}

@@ -1,0 +1,41 @@
+package org.swathbook.catalog;
+
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.measure.Concentration;
+import org.swathbook.measure.Quantity;
+import org.swathbook.measure.Rate;
+
+/**
+ * A product as it is poured: a generic description, never a brand.
+ *
+ * @param formulation two-letter international formulation code
+ * @param spoken the unit in which its rate is spoken, amount 1
+ * @param step the practical step in which a rate is set
+ */
+public record Product(
+    ProductId id,
+    String name,
+    List<Content> contents,
+    String formulation,
+    Rate spoken,
+    Rate step,
+    Optional<Quantity> packageSize,
+    String labelId,
+    Source source) {
+
+  /** One active in a product. */
+  public record Content(IngredientId ingredient, Concentration concentration) {}
+
+  public Product {
+    contents = List.copyOf(contents);
+  }
+
+  public boolean isSingle() {
+    return contents.size() == 1;
+  }
+
+  public Optional<Content> find(IngredientId ingredient) {
+    return contents.stream().filter(c -> c.ingredient().equals(ingredient)).findFirst();
+  }
+}

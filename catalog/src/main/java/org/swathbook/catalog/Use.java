@@ -1,0 +1,62 @@
+package org.swathbook.catalog;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One labelled use of an active: a crop, where in its season, and every limit that goes with it.
+ *
+ * @param crop the crop; empty for a use before the emergence of any crop
+ * @param formulations formulation codes that alone may be used ({@code CS}); empty for all
+ * @param refused the label forbids this crop and position outright
+ * @param traits all traits that the crop needs
+ * @param cropHeightCm allowed crop heights
+ * @param rates rows by soil, first match wins
+ * @param cap most of the active itself in its period
+ * @param applications most applications in a season
+ * @param repeatDays least days between two applications
+ * @param harvest least days before a harvest, by what is harvested; a missing entry is unknown
+ */
+public record Use(
+    Optional<CropId> crop,
+    Set<Position> positions,
+    Set<String> formulations,
+    boolean refused,
+    Stated<Set<Trait>> traits,
+    Stated<Window> timing,
+    Stated<Limit> cropHeightCm,
+    Stated<List<RateRow>> rates,
+    Stated<List<PlantingBand>> plantingInterval,
+    Stated<Limit> soilPh,
+    Stated<Cap> cap,
+    Stated<Integer> applications,
+    Stated<Integer> repeatDays,
+    Map<Commodity, Stated<HarvestLimit>> harvest,
+    Stated<WeedHeights> weedHeights,
+    StateLimit states,
+    String note) {
+
+  public Use {
+    positions = Set.copyOf(positions);
+    formulations = Set.copyOf(formulations);
+    harvest = Map.copyOf(harvest);
+  }
+
+  /** Interval before a harvest of this kind. */
+  public Stated<HarvestLimit> harvestLimit(Commodity commodity) {
+    Stated<HarvestLimit> s = harvest.get(commodity);
+    return s != null
+        ? s
+        : Stated.unknown("days before " + commodity.name().toLowerCase(java.util.Locale.ROOT));
+  }
+
+  public boolean isFor(CropId wanted) {
+    return crop.isEmpty() || crop.get().equals(wanted);
+  }
+
+  public boolean isIn(Position.Phase phase) {
+    return positions.stream().anyMatch(p -> p.phase() == phase);
+  }
+}

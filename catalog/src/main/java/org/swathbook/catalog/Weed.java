@@ -1,0 +1,25 @@
+package org.swathbook.catalog;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+
+/** A weed with its emergence, growth, competition and seed. */
+public record Weed(
+    WeedId id,
+    String name,
+    String latin,
+    List<String> aliases,
+    WeedKind kind,
+    String genus,
+    Emergence emergence,
+    HeightCurve height,
+    Map<CropId, Competition> competition,
+    SeedBiology seed,
+    LocalDate reviewed) {
+
+  public Weed {
+    aliases = List.copyOf(aliases);
+    competition = Map.copyOf(competition);
+  }
+}

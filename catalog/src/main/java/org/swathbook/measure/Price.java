@@ -1,0 +1,30 @@
+package org.swathbook.measure;
+
+/** Dollars for one unit: {@code 24.00 $/gal}, {@code 4.35 $/bu}, {@code 9.00 $/acre}. */
+public record Price(double dollars, Unit per) {
+
+  public Price {
+    if (!(dollars >= 0) || Double.isInfinite(dollars)) {
+      throw new MeasureException("a price must be zero or more, not " + dollars);
+    }
+  }
+
+  /** Dollars for one of another unit of the same dimension. */
+  public double dollarsPer(Unit unit) {
+    return dollars * new Quantity(1, unit).in(per);
+  }
+
+  public static Price parse(String text) {
+    Numbers.Split s = Numbers.split(text);
+    if (!s.rest().startsWith("$/")) {
+      throw new MeasureException(
+          "'" + text.strip() + "' is no price; write for example '24.00 $/gal'");
+    }
+    return new Price(s.number(), Numbers.unit(s.rest().substring(2).strip(), text));
+  }
+
+  @Override
+  public String toString() {
+    return Numbers.fixed(dollars, 2) + " $/" + per.symbol();
+  }
+}

@@ -1,0 +1,91 @@
+package org.swathbook.measure;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A unit with its factor to the SI unit of its dimension (m, kg, L, m², day, °C, fraction).
+ *
+ * <p>Factors: NIST Handbook 44, Appendix C. A bushel is a unit of trade of its own (its mass
+ * depends on the grain) and converts to nothing else.
+ */
+public enum Unit {
+  MILLIMETRE("mm", Dimension.LENGTH, 0.001),
+  CENTIMETRE("cm", Dimension.LENGTH, 0.01),
+  METRE("m", Dimension.LENGTH, 1),
+  INCH("in", Dimension.LENGTH, 0.0254, "inch", "inches"),
+  FOOT("ft", Dimension.LENGTH, 0.3048, "feet", "foot"),
+
+  GRAM("g", Dimension.MASS, 0.001),
+  KILOGRAM("kg", Dimension.MASS, 1),
+  POUND("lb", Dimension.MASS, 0.45359237, "lbs", "pound", "pounds"),
+  OUNCE_WEIGHT("oz weight", Dimension.MASS, 0.45359237 / 16, "oz wt", "oz. weight"),
+
+  MILLILITRE("mL", Dimension.VOLUME, 0.001, "ml"),
+  LITRE("L", Dimension.VOLUME, 1, "l"),
+  FLUID_OUNCE("fl oz", Dimension.VOLUME, 3.785411784 / 128, "floz", "fl. oz"),
+  PINT("pt", Dimension.VOLUME, 3.785411784 / 8, "pint", "pints"),
+  QUART("qt", Dimension.VOLUME, 3.785411784 / 4, "quart", "quarts"),
+  GALLON("gal", Dimension.VOLUME, 3.785411784, "gallon", "gallons"),
+
+  SQUARE_METRE("m2", Dimension.AREA, 1, "m²"),
+  SQUARE_FOOT("ft2", Dimension.AREA, 0.3048 * 0.3048, "ft²", "sq ft"),
+  ACRE("acre", Dimension.AREA, 4046.8564224, "acres", "a", "ac"),
+  HECTARE("ha", Dimension.AREA, 10000),
+
+  HOUR("h", Dimension.DURATION, 1.0 / 24, "hour", "hours"),
+  DAY("days", Dimension.DURATION, 1, "day", "d"),
+
+  FAHRENHEIT("F", Dimension.TEMPERATURE, 5.0 / 9, "°F"),
+  CELSIUS("C", Dimension.TEMPERATURE, 1, "°C"),
+
+  PERCENT("%", Dimension.SHARE, 0.01, "percent"),
+
+  BUSHEL("bu", Dimension.GRAIN, 1, "bushel", "bushels");
+
+  private final String symbol;
+  private final Dimension dimension;
+  private final double factor;
+  private final String otherSpellings;
+
+  Unit(String symbol, Dimension dimension, double factor, String... otherSpellings) {
+    this.symbol = symbol;
+    this.dimension = dimension;
+    this.factor = factor;
+    this.otherSpellings = "|" + String.join("|", otherSpellings) + "|";
+  }
+
+  /** The spelling that is printed. */
+  public String symbol() {
+    return symbol;
+  }
+
+  public Dimension dimension() {
+    return dimension;
+  }
+
+  /** Value in the SI unit of the dimension. */
+  public double toSi(double value) {
+    return this == FAHRENHEIT ? (value - 32) * factor : value * factor;
+  }
+
+  /** Value in this unit of an SI value. */
+  public double fromSi(double si) {
+    return this == FAHRENHEIT ? si / factor + 32 : si / factor;
+  }
+
+  /**
+   * The unit of this spelling; units are case-insensitive except that none differ by case alone
+   * here.
+   */
+  public static Optional<Unit> find(String spelling) {
+    String wanted = spelling.strip().toLowerCase(Locale.ROOT);
+    return Arrays.stream(values())
+        .filter(
+            u ->
+                u.symbol.toLowerCase(Locale.ROOT).equals(wanted)
+                    || u.otherSpellings.contains("|" + wanted + "|"))
+        .findFirst();
+  }
+}
