@@ -1,0 +1,87 @@
+package org.swathbook.architecture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Every package of the program and what it may use. A row names its direct neighbors and may use
+ * all that those may use; it may name only rows above it, so there can be no cycle. A package that
+ * is not named belongs to the row of the nearest package around it.
+ */
+final class PackageTable {
+  static final String ROOT = "org.swathbook";
+
+  private final Map<String, Set<String>> allowed = new LinkedHashMap<>();
+
+  PackageTable() {
+    // catalog
+    row("measure");
+    row("source", "measure");
+    row("catalog", "measure");
+    row("catalog.file", "catalog", "source");
+    row("catalog.review", "catalog");
+    // planner-core
+    row("weather", "measure");
+    row("program", "catalog");
+    row("book", "program", "weather");
+    row("book.file", "book", "catalog.file", "source");
+    row("ledger", "book");
+    row("growth", "book", "weather");
+    row("control", "growth", "program");
+    row("season", "control", "ledger");
+    row("tank", "program", "book");
+    row("rules", "season", "ledger", "tank");
+    row("check", "rules");
+    row("plan", "check", "season");
+    row("escapes", "plan");
+    row("audit", "rules", "season");
+    row("outlook", "season");
+    row("supply", "book");
+    // cli: rendering sees results, never commands
+    String[] below = allowed.keySet().toArray(String[]::new);
+    row("cli.text", below);
+    row("cli.html", below).add("cli.text");
+    row("cli.json", below);
+    row("cli", allowed.keySet().toArray(String[]::new));
+  }
+
+  private Set<String> row(String name, String... uses) {
+    Set<String> all = new LinkedHashSet<>();
+    for (String use : uses) {
+      Set<String> further = allowed.get(use);
+      if (further == null) {
+        throw new IllegalArgumentException(name + " names " + use + ", which is no row above it");
+      }
+      all.add(use);
+      all.addAll(further);
+    }
+    all.add(name);
+    allowed.put(name, all);
+    return all;
+  }
+
+  /** All rows, each after those it may use. */
+  List<String> rows() {
+    return new ArrayList<>(allowed.keySet());
+  }
+
+  /** The row that a package belongs to, or nothing where no row is around it. */
+  Optional<String> rowOf(String packageName) {
+    return allowed.keySet().stream()
+        .filter(row -> (packageName + ".").startsWith(ROOT + "." + row + "."))
+        .max(Comparator.comparingInt(String::length));
+  }
+
+  /** Whether a class in the first package may use one in the second; both must have a row. */
+  boolean permits(String from, String to) {
+    return allowed
+        .getOrDefault(rowOf(from).orElseThrow(), Set.of())
+        .contains(rowOf(to).orElseThrow());
+  }
+}
