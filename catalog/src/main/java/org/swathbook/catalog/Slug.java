@@ -13,7 +13,7 @@ public final class Slug {
     StringBuilder out = new StringBuilder();
     boolean gap = false;
     for (char c : name.toLowerCase(Locale.ROOT).toCharArray()) {
-      if (c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '.') {
+      if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '.') {
         if (gap && out.length() > 0) {
           out.append('-');
         }
