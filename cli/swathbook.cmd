@@ -1,0 +1,140 @@
+@echo off
+rem Starts Swathbook from its own folder: finds a Java, builds the program on first use, makes the
+rem class-data archive that halves the start-up time, and hands over to Java. Blocks in parentheses
+rem are kept free of paths, for a path may hold parentheses itself.
+setlocal EnableExtensions DisableDelayedExpansion
+
+set "SB_HOME=%~dp0"
+set "SB_TARGET=%SB_HOME%target"
+set "SB_JAR=%SB_TARGET%\swathbook.jar"
+set "SB_LIB=%SB_TARGET%\lib"
+set "SB_LOG=%SB_TARGET%\build.log"
+set "SB_LOCK=%SB_TARGET%\building"
+set "SB_KEEP=%SB_TARGET%\swathbook"
+
+rem --- the first Java 17 or later of JAVA_HOME and the PATH
+set "SB_SEEN="
+set "SB_JAVA="
+if not defined JAVA_HOME goto try_path
+set "SB_JAVA=%JAVA_HOME:"=%\bin\java.exe"
+call :read_version
+if %SB_MAJOR% GEQ 17 goto java_found
+set "SB_SEEN=; JAVA_HOME holds %SB_VERSION%"
+:try_path
+set "SB_JAVA="
+for %%J in (java.exe) do set "SB_JAVA=%%~$PATH:J"
+if not defined SB_JAVA goto no_java
+call :read_version
+if %SB_MAJOR% GEQ 17 goto java_found
+set "SB_SEEN=%SB_SEEN%; the PATH holds %SB_VERSION%"
+:no_java
+>&2 echo swathbook: it needs Java 17 or later, by JAVA_HOME or on the PATH%SB_SEEN%
+exit /b 2
+
+:java_found
+for %%J in ("%SB_JAVA%") do set "SB_BIN=%%~dpJ"
+for %%J in ("%SB_BIN%..") do set "SB_JAVA_HOME=%%~fJ"
+if not exist "%SB_JAR%" goto build
+if not exist "%SB_LIB%\" goto build
+if exist "%SB_LOCK%\" goto build
+goto archive
+
+rem --- building on first use
+:build
+set "SB_MVN="
+for %%M in (mvn.cmd) do set "SB_MVN=%%~$PATH:M"
+if exist "%SB_BIN%javac.exe" goto has_compiler
+>&2 echo swathbook: it is not built yet, and building needs a JDK; "%SB_JAVA_HOME%" has no compiler
+exit /b 2
+:has_compiler
+if defined SB_MVN goto has_maven
+>&2 echo swathbook: it is not built yet, and building needs Maven 3.8 or later; there is no mvn on the PATH
+exit /b 2
+:has_maven
+if not exist "%SB_TARGET%\" mkdir "%SB_TARGET%" 2>nul
+if exist "%SB_TARGET%\" goto has_target
+>&2 echo swathbook: it is not built yet, and "%SB_TARGET%" cannot be written
+exit /b 2
+:has_target
+mkdir "%SB_LOCK%" 2>nul
+if not errorlevel 1 goto run_maven
+>&2 echo swathbook: it is being built by another start; try again when that is done (or delete "%SB_LOCK%")
+exit /b 2
+:run_maven
+>&2 echo swathbook: first use, building the program (a minute or so)
+pushd "%SB_HOME%.."
+set "SB_CALLER_JAVA=%JAVA_HOME%"
+set "JAVA_HOME=%SB_JAVA_HOME%"
+call "%SB_MVN%" -B -ntp -Dmaven.test.skip=true -Dspotless.check.skip=true package >"%SB_LOG%" 2>&1 <nul
+set "SB_CODE=%errorlevel%"
+set "JAVA_HOME=%SB_CALLER_JAVA%"
+popd
+rmdir "%SB_LOCK%"
+if not "%SB_CODE%"=="0" goto build_failed
+if not exist "%SB_JAR%" goto build_failed
+goto archive
+:build_failed
+>&2 echo swathbook: building failed; the end of "%SB_LOG%":
+set "SB_SKIP=0"
+for /f %%N in ('find /c /v "" ^< "%SB_LOG%"') do set /a SB_SKIP=%%N-20
+if %SB_SKIP% LSS 0 set "SB_SKIP=0"
+>&2 more +%SB_SKIP% "%SB_LOG%"
+exit /b 3
+
+rem --- the class-data archive. Java uses it only with the very files and paths it was made from, so
+rem what it was made from is written beside it. One that cannot be made is not missed.
+:archive
+set "SB_PART=%SB_KEEP%.%RANDOM%%RANDOM%.part"
+>"%SB_PART%" 2>nul echo %SB_VERSION% "%SB_JAVA_HOME%"
+if not exist "%SB_PART%" goto start
+for %%F in ("%SB_JAR%" "%SB_LIB%\*.jar") do >>"%SB_PART%" echo "%%~fF" %%~zF %%~tF
+fc /b "%SB_PART%" "%SB_KEEP%.key" >nul 2>&1
+if not errorlevel 1 goto archive_done
+"%SB_JAVA%" -Xshare:off -XX:DumpLoadedClassList="%SB_PART%.lst" -jar "%SB_JAR%" --help >nul 2>&1 <nul
+"%SB_JAVA%" -Xshare:dump -XX:SharedClassListFile="%SB_PART%.lst" -XX:SharedArchiveFile="%SB_PART%.jsa" -cp "%SB_JAR%" >nul 2>&1 <nul
+del /f /q "%SB_PART%.lst" "%SB_KEEP%.jsa" >nul 2>&1
+if exist "%SB_PART%.jsa" move /y "%SB_PART%.jsa" "%SB_KEEP%.jsa" >nul 2>&1
+rem The key is written also when there is no archive, so that it is not tried again at every start.
+move /y "%SB_PART%" "%SB_KEEP%.key" >nul 2>&1
+:archive_done
+if exist "%SB_PART%" del /f /q "%SB_PART%" >nul 2>&1
+
+:start
+rem Java writes its own warnings to standard output, which belongs to the result.
+set "SB_FLAGS=-Xlog:disable -Xlog:all=error:stderr -Xshare:auto -XX:-UsePerfData"
+call :is_long %*
+if not defined SB_LONG set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
+if not exist "%SB_KEEP%.jsa" goto start_plain
+"%SB_JAVA%" %SB_FLAGS% -XX:SharedArchiveFile="%SB_KEEP%.jsa" -jar "%SB_JAR%" %*
+exit /b %errorlevel%
+:start_plain
+"%SB_JAVA%" %SB_FLAGS% -jar "%SB_JAR%" %*
+exit /b %errorlevel%
+
+rem --- the version of the Java in SB_JAVA, as its release file or else as the program itself says
+:read_version
+set "SB_VERSION=none"
+set "SB_MAJOR=0"
+if not exist "%SB_JAVA%" exit /b 0
+for %%J in ("%SB_JAVA%") do set "SB_RELEASE=%%~dpJ..\release"
+if not exist "%SB_RELEASE%" goto ask_version
+for /f "usebackq tokens=2 delims==" %%V in (`findstr /b "JAVA_VERSION=" "%SB_RELEASE%"`) do set "SB_VERSION=%%~V"
+goto split_version
+:ask_version
+for /f "usebackq tokens=3" %%V in (`call "%SB_JAVA%" -version 2^>^&1 ^| findstr /i "version"`) do set "SB_VERSION=%%~V"
+:split_version
+for /f "tokens=1 delims=.-+ " %%V in ("%SB_VERSION%") do set /a "SB_MAJOR=%%V" 2>nul
+exit /b 0
+
+rem --- whether the command, the first word that is no option, is one that computes for long
+:is_long
+set "SB_LONG="
+:next_word
+if "%~1"=="" exit /b 0
+set "SB_WORD=%~1"
+if not "%SB_WORD:~0,1%"=="-" goto the_command
+shift
+goto next_word
+:the_command
+for %%C in (plan season audit) do if /i "%SB_WORD%"=="%%C" set "SB_LONG=1"
+exit /b 0
