@@ -1,7 +1,5 @@
 /**
- * What a sprayer is asked to do: mixes, passes anchored to a point in time, the program of a field
- * in a season, and the observations made after a pass. Plain immutable values that know no field,
- * no weather and no rule.
+ * What is sprayed: doses of products, the mix in a tank, passes on dates, a program for a field.
  */
 @NullMarked
 package org.swathbook.program;

@@ -1,0 +1,60 @@
+package org.swathbook.book;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.swathbook.catalog.Commodity;
+import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.SoilTexture;
+import org.swathbook.catalog.Trait;
+import org.swathbook.program.FieldId;
+
+/**
+ * A field of the season. What a column does not say is empty: unknown, not 'no'.
+ *
+ * @param traits empty when unknown; an empty set is the statement 'none'
+ * @param soilTextures every texture named for the field; the strictest governs
+ * @param yieldGoalBuPerAcre weed-free yield, from the field or else the book's crop
+ * @param uses what is taken off the field
+ */
+public record Field(
+    FieldId id,
+    String grower,
+    String name,
+    double acres,
+    CropId crop,
+    Optional<Set<Trait>> traits,
+    double yieldGoalBuPerAcre,
+    OptionalDouble rowSpacingCm,
+    LocalDate plantDate,
+    Optional<LocalDate> harvestDate,
+    Tillage tillage,
+    List<SoilTexture> soilTextures,
+    List<Double> organicMatterPct,
+    List<Double> soilPh,
+    OptionalDouble residuePct,
+    String station,
+    OptionalDouble latitude,
+    OptionalDouble longitude,
+    Optional<CropId> previousCrop,
+    List<CropId> nextCrops,
+    Optional<LocalDate> nextCropPlantDate,
+    Set<Commodity> uses,
+    boolean irrigated,
+    Optional<String> state,
+    Optional<Boolean> erodible,
+    OptionalDouble waterDistanceM,
+    List<String> neighbors) {
+
+  public Field {
+    traits = traits.map(Set::copyOf);
+    soilTextures = List.copyOf(soilTextures);
+    organicMatterPct = List.copyOf(organicMatterPct);
+    soilPh = List.copyOf(soilPh);
+    nextCrops = List.copyOf(nextCrops);
+    uses = Set.copyOf(uses);
+    neighbors = List.copyOf(neighbors);
+  }
+}

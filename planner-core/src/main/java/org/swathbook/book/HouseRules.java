@@ -1,0 +1,94 @@
+package org.swathbook.book;
+
+import java.util.Map;
+import org.swathbook.catalog.WeedId;
+
+/**
+ * The adviser's thresholds; shares are 0 to 1.
+ *
+ * @param effectiveSite least control by a foliar site that counts as effective
+ * @param effectiveSoilSite least mean control over its first 21 active days by a soil site that
+ *     counts
+ * @param layerThreshold joint control of newly emerging plants below which a layer has ended
+ * @param maxExposedEmergence by weed; {@link #maxExposed} falls back to the rest
+ * @param sizePercentile share of the standing plants that is no taller than "the" height
+ * @param suitableRainMm a spray day has less rain than this
+ * @param suitableRainBeforeMm and the day before less than this
+ * @param missFoliar share of plants that no partner of a pass reaches
+ */
+public record HouseRules(
+    double effectiveSite,
+    double effectiveSoilSite,
+    int minFoliarSites,
+    int minSoilSitesFirst,
+    int minSoilSitesOverlap,
+    double layerThreshold,
+    int minLayerOverlapDays,
+    Map<WeedId, Double> maxExposedEmergence,
+    double maxExposedEmergenceOthers,
+    double seasonControl,
+    double oneSiteGone,
+    double otherControl,
+    double maxSurvivorsPerAcre,
+    double windowConfidence,
+    double sizePercentile,
+    double suitableRainMm,
+    double suitableRainBeforeMm,
+    Map<Integer, Double> suitableShareByMonth,
+    double suitableShareOther,
+    int queueDays,
+    double missFoliar,
+    double missUnderCanopy,
+    double missSoil,
+    int catalogAgeMonths,
+    int maxPasses,
+    int maxProducts,
+    int dateStepDays) {
+
+  public HouseRules {
+    maxExposedEmergence = Map.copyOf(maxExposedEmergence);
+    suitableShareByMonth = Map.copyOf(suitableShareByMonth);
+  }
+
+  public double maxExposed(WeedId weed) {
+    return maxExposedEmergence.getOrDefault(weed, maxExposedEmergenceOthers);
+  }
+
+  /**
+   * Share of weather-suitable days of a month (1 to 12) on which wind and work allow spraying too.
+   */
+  public double suitableShare(int month) {
+    return suitableShareByMonth.getOrDefault(month, suitableShareOther);
+  }
+
+  /** The thresholds of a book that names none: ours, each to be set by the adviser. */
+  public static final HouseRules DEFAULTS =
+      new HouseRules(
+          0.80,
+          0.70,
+          2,
+          2,
+          1,
+          0.70,
+          7,
+          Map.of(WeedId.of("AMAPA"), 0.05, WeedId.of("AMATU"), 0.05),
+          0.10,
+          0.95,
+          0.90,
+          0.80,
+          200,
+          0.80,
+          0.90,
+          2.54,
+          12.7,
+          Map.of(4, 0.5, 5, 0.5, 6, 0.6),
+          0.5,
+          3,
+          0.01,
+          0.03,
+          0.02,
+          18,
+          4,
+          4,
+          3);
+}

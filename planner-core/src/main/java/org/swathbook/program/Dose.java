@@ -1,0 +1,22 @@
+package org.swathbook.program;
+
+import java.util.List;
+import org.swathbook.catalog.Product;
+import org.swathbook.measure.Rate;
+
+/**
+ * A product at a rate with the actives that it brings.
+ *
+ * @param rate product rate in the unit in which it is spoken
+ * @param named the ingredient alone was named: cost, order and formulation come from this product,
+ *     its cheapest single
+ */
+public record Dose(Product product, Rate rate, List<ActiveDose> actives, boolean named) {
+
+  public Dose {
+    actives = List.copyOf(actives);
+    if (actives.isEmpty()) {
+      throw new IllegalArgumentException("a dose brings at least one active");
+    }
+  }
+}

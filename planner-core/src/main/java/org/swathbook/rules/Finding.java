@@ -1,0 +1,20 @@
+package org.swathbook.rules;
+
+/**
+ * One objection.
+ *
+ * @param message what is wrong, in plain words with the numbers in the adviser's units
+ * @param limit the limit, empty text when there is none to name
+ * @param actual the value met
+ * @param source whose limit it is
+ * @param remedy what would clear it, empty text when nothing is known to
+ */
+public record Finding(
+    RuleId rule,
+    Severity severity,
+    String message,
+    String limit,
+    String actual,
+    String source,
+    String remedy,
+    About about) {}
