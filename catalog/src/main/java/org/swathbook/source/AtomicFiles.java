@@ -1,0 +1,74 @@
+package org.swathbook.source;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** Writes a file whole: whoever reads it, even after a crash, finds the old bytes or the new. */
+public final class AtomicFiles {
+  private static final int MOST_TRIES = 1000;
+
+  private AtomicFiles() {}
+
+  /**
+   * Replaces or makes the file; its folder must exist. On return the bytes are on the disk.
+   *
+   * @throws IOException when they cannot be written; the file is then as it was
+   */
+  public static void write(Path path, byte[] bytes) throws IOException {
+    Path target = path.toAbsolutePath();
+    Path folder = target.getParent();
+    if (folder == null) {
+      throw new IOException(path + " is no file");
+    }
+    Path beside = writeBeside(folder, String.valueOf(target.getFileName()), bytes);
+    try {
+      Files.move(
+          beside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException | RuntimeException e) {
+      Files.deleteIfExists(beside);
+      throw e;
+    }
+    syncFolder(folder);
+  }
+
+  private static Path writeBeside(Path folder, String name, byte[] bytes) throws IOException {
+    for (int i = 0; ; i++) {
+      Path beside = folder.resolve("." + name + "." + i + ".tmp");
+      try (FileChannel out =
+          FileChannel.open(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        try {
+          ByteBuffer rest = ByteBuffer.wrap(bytes);
+          while (rest.hasRemaining()) {
+            out.write(rest);
+          }
+          out.force(true);
+        } catch (IOException e) {
+          Files.deleteIfExists(beside);
+          throw e;
+        }
+        return beside;
+      } catch (FileAlreadyExistsException e) {
+        // Another writer's, or left by one that was killed.
+        if (i == MOST_TRIES) {
+          throw e;
+        }
+      }
+    }
+  }
+
+  /** Makes the new name itself last; platforms that cannot open a folder need or allow no more. */
+  private static void syncFolder(Path folder) {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // Windows refuses to open folders; the move is as durable as it can be made there.
+      return;
+    }
+  }
+}

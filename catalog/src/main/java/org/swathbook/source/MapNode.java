@@ -1,0 +1,28 @@
+package org.swathbook.source;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Keys with their values in the order of the file; no key comes twice. */
+public record MapNode(Mark mark, List<Entry> entries) implements Node {
+
+  /** A key, where it stands, and its value. */
+  public record Entry(String key, Mark keyMark, Node value) {}
+
+  public MapNode {
+    entries = List.copyOf(entries);
+  }
+
+  public Optional<Node> find(String key) {
+    return findEntry(key).map(Entry::value);
+  }
+
+  public Optional<Entry> findEntry(String key) {
+    return entries.stream().filter(e -> e.key().equals(key)).findFirst();
+  }
+
+  @Override
+  public String kind() {
+    return "a map of keys";
+  }
+}
