@@ -3,6 +3,8 @@ package org.swathbook.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.BufferedWriter;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import picocli.CommandLine;
@@ -12,27 +14,23 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
-    PrintWriter out =
-        new PrintWriter(new BufferedWriter(new OutputStreamWriter(System.out, UTF_8)));
+    ResultStream result = new ResultStream(new FileOutputStream(FileDescriptor.out));
+    PrintWriter out = new PrintWriter(new BufferedWriter(new OutputStreamWriter(result, UTF_8)));
     PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, UTF_8), true);
-    int code = run(out, err, args);
-    // A result that never reached its reader (a full disk, say) must not pass for done.
-    if (out.checkError() && code == ExitCode.DONE) {
-      err.println("swathbook: the result could not be written to standard output");
-      code = ExitCode.OUR_FAULT;
-    }
+    int code = run(commandLine(out, err), args);
+    out.flush();
+    code = result.codeAfterwards(code, err);
     err.flush();
     System.exit(code);
   }
 
   /**
-   * Runs one command line.
+   * The program as a library object.
    *
    * @param out takes the result and nothing else
    * @param err takes complaints and progress
-   * @return the exit code, see {@link ExitCode}
    */
-  static int run(PrintWriter out, PrintWriter err, String... args) {
+  static CommandLine commandLine(PrintWriter out, PrintWriter err) {
     CommandLine root = new CommandLine(new Swathbook());
     root.setOut(out);
     root.setErr(err);
@@ -40,6 +38,15 @@ public final class Main {
     root.setUsageHelpWidth(100);
     root.setParameterExceptionHandler(Complaints::wrongCall);
     root.setExecutionExceptionHandler((e, at, parsed) -> Complaints.ourFault(e, root));
+    return root;
+  }
+
+  /**
+   * Runs one command line.
+   *
+   * @return the exit code, see {@link ExitCode}
+   */
+  static int run(CommandLine root, String... args) {
     try {
       return root.execute(args);
     } catch (RuntimeException | Error e) {

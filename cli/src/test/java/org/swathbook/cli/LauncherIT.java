@@ -1,0 +1,122 @@
+package org.swathbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+import static org.swathbook.cli.ProgramProcess.CLI;
+import static org.swathbook.cli.ProgramProcess.JAR;
+import static org.swathbook.cli.ProgramProcess.LAUNCHER;
+import static org.swathbook.cli.ProgramProcess.java;
+import static org.swathbook.cli.ProgramProcess.run;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.cli.ProgramProcess.Result;
+
+/** The jar as it was built and the shell script that starts it. */
+class LauncherIT {
+  private static final String VERSION =
+      "swathbook " + System.getProperty("swathbook.version") + System.lineSeparator();
+
+  @TempDir Path dir;
+
+  /** JUnit warns of every link that leads out of the folder it deletes. */
+  @AfterEach
+  void removeLinks() throws Exception {
+    try (Stream<Path> files = Files.walk(dir)) {
+      for (Path link : files.filter(Files::isSymbolicLink).toList()) {
+        Files.delete(link);
+      }
+    }
+  }
+
+  @Test
+  void theJarRunsWithTheLibrariesBesideIt() throws Exception {
+    Result result = run(dir, Map.of(), List.of(java(), "-jar", JAR.toString(), "--version"));
+    assertThat(result).isEqualTo(new Result(0, VERSION, ""));
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void theLauncherRunsFromAnywhereThroughLinksWithSpaces() throws Exception {
+    Path folder = Files.createDirectory(dir.resolve("a b"));
+    Path first = Files.createSymbolicLink(folder.resolve("it's one"), LAUNCHER);
+    Path second = Files.createSymbolicLink(dir.resolve("two"), dir.relativize(first));
+    assertThat(launch(second.toString(), "--version")).isEqualTo(new Result(0, VERSION, ""));
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void theLauncherPassesWordsAndCodeOn() throws Exception {
+    Result result = launch(LAUNCHER.toString(), "two words", "$HOME \"x\"");
+    assertThat(result.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(result.out()).isEmpty();
+    assertThat(result.err()).contains("'two words', '$HOME \"x\"'");
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void theClassDataArchiveIsUsed() throws Exception {
+    // Java 17 takes no classes from an archive of jars whose path has to be escaped in a URL.
+    assumeThat(JAR.toUri().getRawPath()).isEqualTo(JAR.toString());
+    launch(LAUNCHER.toString(), "--version");
+    Result loaded =
+        run(
+            dir,
+            Map.of(),
+            List.of(
+                java(),
+                "-Xlog:class+load",
+                "-XX:SharedArchiveFile=" + CLI.resolve("target/swathbook.jsa"),
+                "-jar",
+                JAR.toString(),
+                "--version"));
+    assertThat(loaded.out())
+        .contains("org.swathbook.cli.Main source: shared objects file")
+        .contains("picocli.CommandLine source: shared objects file");
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aJavaThatIsTooOldIsNamed() throws Exception {
+    Path java = Files.createDirectories(dir.resolve("old/bin")).resolve("java");
+    Files.writeString(java, "#!/bin/sh\necho 'openjdk version \"11.0.2\" 2018-10-16' >&2\n");
+    assertThat(java.toFile().setExecutable(true)).isTrue();
+    Map<String, String> environment =
+        Map.of(
+            "JAVA_HOME", dir.resolve("old").toString(), "PATH", java.getParent() + ":" + tools());
+    Result result = run(dir, environment, List.of(LAUNCHER.toString(), "--version"));
+    assertThat(result)
+        .isEqualTo(
+            new Result(
+                ExitCode.WRONG_INPUT,
+                "",
+                "swathbook: it needs Java 17 or later, by JAVA_HOME or on the PATH;"
+                    + " JAVA_HOME holds 11.0.2; the PATH holds 11.0.2\n"));
+  }
+
+  private Result launch(String... command) throws Exception {
+    return run(dir, Map.of("JAVA_HOME", System.getProperty("java.home")), List.of(command));
+  }
+
+  /** A folder with the small tools that the launcher calls, and no Java. */
+  private String tools() throws Exception {
+    Path tools = Files.createDirectory(dir.resolve("tools"));
+    for (String tool : List.of("sh", "dirname", "readlink", "sed", "head")) {
+      for (String place : List.of("/bin", "/usr/bin")) {
+        Path file = Path.of(place, tool);
+        if (Files.exists(file) && !Files.exists(tools.resolve(tool))) {
+          Files.createSymbolicLink(tools.resolve(tool), file);
+        }
+      }
+    }
+    return tools.toString();
+  }
+}
