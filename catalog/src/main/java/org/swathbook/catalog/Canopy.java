@@ -1,8 +1,10 @@
 package org.swathbook.catalog;
 
+import java.util.Collections;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * When the rows close: at a stage, or so many days after emergence by row spacing (cm), or never on
@@ -12,4 +14,9 @@ public record Canopy(
     Optional<String> stage,
     SortedMap<Double, Integer> daysByRowCm,
     OptionalDouble neverBelowBuPerAcre,
-    Source source) {}
+    Source source) {
+
+  public Canopy {
+    daysByRowCm = Collections.unmodifiableSortedMap(new TreeMap<>(daysByRowCm));
+  }
+}

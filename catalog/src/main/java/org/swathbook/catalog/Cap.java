@@ -1,9 +1,14 @@
 package org.swathbook.catalog;
 
+import java.util.Set;
 import org.swathbook.measure.Rate;
 
-/** The most of an active that a period may bring. */
-public record Cap(Rate amount, CapPeriod per) {
+/**
+ * The most of an active that a period may bring.
+ *
+ * @param counts positions whose applications alone count; empty when all do
+ */
+public record Cap(Rate amount, CapPeriod per, Set<Position> counts) {
 
   /** Over what time a cap counts. */
   public enum CapPeriod {
@@ -21,5 +26,14 @@ public record Cap(Rate amount, CapPeriod per) {
     public String spelling() {
       return spelling;
     }
+  }
+
+  public Cap {
+    counts = Ordered.set(counts);
+  }
+
+  /** Whether an application in these positions counts. */
+  public boolean counts(Set<Position> positions) {
+    return counts.isEmpty() || positions.stream().anyMatch(counts::contains);
   }
 }

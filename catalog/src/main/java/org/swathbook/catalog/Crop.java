@@ -1,10 +1,12 @@
 package org.swathbook.catalog;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * A crop: its stages in order, heights by stage, canopy and the critical time of weed removal.
@@ -12,9 +14,10 @@ import java.util.SortedMap;
  * @param stages in the order they are reached; the emergence stage is among them
  * @param leafStages the vegetative stages that serve as the clock of competition, in order
  * @param heightsCm height by stage name
+ * @param bbch code of the international BBCH scale by stage name
  * @param removalBareByRowCm stage by which weeds must be gone without a residual, by row spacing
- *     (cm); one entry when it does not differ
- * @param removalAfterResidual the same after a residual
+ *     (cm); one entry, whatever its spacing, when it does not differ; none when not stated
+ * @param removalAfterResidualByRowCm the same after a residual
  */
 public record Crop(
     CropId id,
@@ -24,10 +27,11 @@ public record Crop(
     List<CropStage> stages,
     String emergenceStage,
     List<String> leafStages,
+    Map<String, Integer> bbch,
     Map<String, Double> heightsCm,
     Canopy canopy,
     SortedMap<Double, String> removalBareByRowCm,
-    String removalAfterResidual,
+    SortedMap<Double, String> removalAfterResidualByRowCm,
     Map<String, Source> sources,
     LocalDate reviewed) {
 
@@ -35,15 +39,22 @@ public record Crop(
     aliases = List.copyOf(aliases);
     stages = List.copyOf(stages);
     leafStages = List.copyOf(leafStages);
-    heightsCm = Map.copyOf(heightsCm);
-    sources = Map.copyOf(sources);
+    bbch = Ordered.map(bbch);
+    heightsCm = Ordered.map(heightsCm);
+    removalBareByRowCm = Collections.unmodifiableSortedMap(new TreeMap<>(removalBareByRowCm));
+    removalAfterResidualByRowCm =
+        Collections.unmodifiableSortedMap(new TreeMap<>(removalAfterResidualByRowCm));
+    sources = Ordered.map(sources);
   }
 
   /**
    * Place of a stage in the order, empty for a name that the crop does not have. Case counts for
-   * nothing.
+   * nothing; {@code emergence} is the emergence stage whatever the crop calls it.
    */
   public OptionalInt findStage(String stage) {
+    if (stage.equalsIgnoreCase(TimePoint.EMERGENCE) && !emergenceStage.equalsIgnoreCase(stage)) {
+      return findStage(emergenceStage);
+    }
     for (int i = 0; i < stages.size(); i++) {
       if (stages.get(i).name().equalsIgnoreCase(stage)) {
         return OptionalInt.of(i);

@@ -11,6 +11,7 @@ import org.swathbook.measure.Basis;
  *
  * @param capGroup the parent acid or active whose caps, counts and intervals it shares
  * @param usesComplete a crop that is not among the uses is known to be not labelled
+ * @param terms what holds in every use that does not replace it
  * @param rotation next-crop intervals by crop; a missing crop is unknown
  */
 public record Ingredient(
@@ -24,20 +25,22 @@ public record Ingredient(
     String capGroup,
     Stated<Residual> residual,
     Stated<Double> halfLifeDays,
-    Stated<Foliar> foliar,
     List<Use> uses,
     boolean usesComplete,
     Map<CropId, Stated<List<RotationRow>>> rotation,
-    Stated<Double> carrierMinGalPerAcre,
-    Stated<Double> reentryHours,
-    Stated<Boolean> restrictedUse,
+    Terms terms,
     Optional<String> incorporation,
     LocalDate reviewed) {
 
   public Ingredient {
     aliases = List.copyOf(aliases);
     uses = List.copyOf(uses);
-    rotation = Map.copyOf(rotation);
+    rotation = Ordered.map(rotation);
+  }
+
+  /** Activity through leaves, where a use does not say otherwise. */
+  public Stated<Foliar> foliar() {
+    return terms.foliar();
   }
 
   public boolean hasSoilActivity() {
@@ -45,7 +48,7 @@ public record Ingredient(
   }
 
   public boolean hasFoliarActivity() {
-    return foliar.find().isPresent();
+    return foliar().find().isPresent();
   }
 
   /** Whether survivors are set back as by a contact active (sites 6, 10, 14 and 22). */

@@ -40,7 +40,7 @@ public record Interaction(
   public record Unless(IngredientId ingredient, Rate atLeast) {}
 
   public Interaction {
-    weeds = Set.copyOf(weeds);
+    weeds = Ordered.set(weeds);
   }
 
   public boolean concerns(Weed weed) {

@@ -1,5 +1,6 @@
 package org.swathbook.catalog;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.measure.Concentration;
@@ -21,8 +22,12 @@ public record Product(
     Rate spoken,
     Rate step,
     Optional<Quantity> packageSize,
-    String labelId,
+    Optional<Label> label,
+    String note,
     Source source) {
+
+  /** The label that was read, and when. */
+  public record Label(String id, LocalDate reviewed) {}
 
   /** One active in a product. */
   public record Content(IngredientId ingredient, Concentration concentration) {}

@@ -19,7 +19,7 @@ public record SoilCondition(
           Set.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
   public SoilCondition {
-    textures = Set.copyOf(textures);
+    textures = Ordered.set(textures);
   }
 
   /** Whether any part is given. */

@@ -8,7 +8,7 @@ public record StateLimit(Set<String> only, Set<String> refused) {
   public static final StateLimit ANYWHERE = new StateLimit(Set.of(), Set.of());
 
   public StateLimit {
-    only = Set.copyOf(only);
-    refused = Set.copyOf(refused);
+    only = Ordered.set(only);
+    refused = Ordered.set(refused);
   }
 }

@@ -5,6 +5,9 @@ import java.time.MonthDay;
 /** A point in a field's season as a label names it. */
 public sealed interface TimePoint {
 
+  /** Name under which every crop knows its emergence stage. */
+  String EMERGENCE = "emergence";
+
   /** So many days from planting; negative before it, 0 the planting day. */
   record FromPlanting(int days) implements TimePoint {
     @Override

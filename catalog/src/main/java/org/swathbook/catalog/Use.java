@@ -14,9 +14,10 @@ import java.util.Set;
  * @param traits all traits that the crop needs
  * @param cropHeightCm allowed crop heights
  * @param rates rows by soil, first match wins
- * @param cap most of the active itself in its period
+ * @param caps most of the active itself in a period; several with sub-caps
  * @param applications most applications in a season
  * @param repeatDays least days between two applications
+ * @param terms those of the ingredient with what this use replaces
  * @param harvest least days before a harvest, by what is harvested; a missing entry is unknown
  */
 public record Use(
@@ -30,18 +31,19 @@ public record Use(
     Stated<List<RateRow>> rates,
     Stated<List<PlantingBand>> plantingInterval,
     Stated<Limit> soilPh,
-    Stated<Cap> cap,
+    Stated<List<Cap>> caps,
     Stated<Integer> applications,
     Stated<Integer> repeatDays,
     Map<Commodity, Stated<HarvestLimit>> harvest,
     Stated<WeedHeights> weedHeights,
-    StateLimit states,
+    Registration registration,
+    Terms terms,
     String note) {
 
   public Use {
-    positions = Set.copyOf(positions);
-    formulations = Set.copyOf(formulations);
-    harvest = Map.copyOf(harvest);
+    positions = Ordered.set(positions);
+    formulations = Ordered.set(formulations);
+    harvest = Ordered.map(harvest);
   }
 
   /** Interval before a harvest of this kind. */

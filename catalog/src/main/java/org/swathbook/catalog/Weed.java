@@ -11,6 +11,7 @@ public record Weed(
     String latin,
     List<String> aliases,
     WeedKind kind,
+    String family,
     String genus,
     Emergence emergence,
     HeightCurve height,
@@ -20,6 +21,6 @@ public record Weed(
 
   public Weed {
     aliases = List.copyOf(aliases);
-    competition = Map.copyOf(competition);
+    competition = Ordered.map(competition);
   }
 }

@@ -8,6 +8,7 @@ public enum Dimension {
   AREA,
   DURATION,
   TEMPERATURE,
+  SPEED,
   SHARE,
   GRAIN
 }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A unit with its factor to the SI unit of its dimension (m, kg, L, m², day, °C, fraction).
+ * A unit with its factor to the SI unit of its dimension (m, kg, L, m², day, °C, m/s, fraction).
  *
  * <p>Factors: NIST Handbook 44, Appendix C. A bushel is a unit of trade of its own (its mass
  * depends on the grain) and converts to nothing else.
@@ -39,6 +39,9 @@ public enum Unit {
 
   FAHRENHEIT("F", Dimension.TEMPERATURE, 5.0 / 9, "°F"),
   CELSIUS("C", Dimension.TEMPERATURE, 1, "°C"),
+
+  MILE_PER_HOUR("mph", Dimension.SPEED, 0.44704),
+  METRE_PER_SECOND("m/s", Dimension.SPEED, 1),
 
   PERCENT("%", Dimension.SHARE, 0.01, "percent"),
 

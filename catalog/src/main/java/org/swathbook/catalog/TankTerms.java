@@ -1,0 +1,94 @@
+package org.swathbook.catalog;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What a label says of the tank: adjuvants, partners, droplets, clean-out.
+ *
+ * @param adjuvantNeeded every entry must be met
+ * @param partners none when the label keeps no list of partners
+ * @param jarTestRefused true when the label forbids the test
+ */
+public record TankTerms(
+    Stated<List<AdjuvantNeed>> adjuvantNeeded,
+    Stated<Set<AdjuvantKind>> adjuvantRefused,
+    Stated<PartnerList> partners,
+    Stated<DropletRange> droplets,
+    Stated<InsecticideLimit> insecticides,
+    Stated<Boolean> jarTestRefused,
+    Stated<CleanOut> cleanOut) {
+
+  /**
+   * An adjuvant that the label asks for; any one of these kinds will do.
+   *
+   * @param rate as written, {@code 8.5 lb/100 gal}; empty when the label names none
+   * @param refusedWithout the label forbids to spray without it, else it only advises
+   */
+  public record AdjuvantNeed(
+      Set<AdjuvantKind> anyOf, Optional<String> rate, boolean refusedWithout) {
+
+    public AdjuvantNeed {
+      anyOf = Ordered.set(anyOf);
+    }
+  }
+
+  /**
+   * Partners in one tank.
+   *
+   * @param only the listed alone are allowed, else the listed are refused
+   */
+  public record PartnerList(boolean only, Set<IngredientId> listed) {
+
+    public PartnerList {
+      listed = Ordered.set(listed);
+    }
+
+    public boolean allows(IngredientId partner) {
+      return only == listed.contains(partner);
+    }
+  }
+
+  /** Droplet classes from the finest to the coarsest allowed, both inside. */
+  public record DropletRange(DropletClass finest, DropletClass coarsest) {
+
+    public boolean allows(DropletClass chosen) {
+      return chosen.compareTo(finest) >= 0 && chosen.compareTo(coarsest) <= 0;
+    }
+  }
+
+  /** Classes of insecticides ({@code organophosphate}) that are refused, or may injure. */
+  public record InsecticideLimit(Set<String> refused, Set<String> caution) {
+
+    public InsecticideLimit {
+      refused = Ordered.set(refused);
+      caution = Ordered.set(caution);
+    }
+  }
+
+  /** Least clean-out before crops that traces of the active injure are sprayed. */
+  public record CleanOut(Rinse least, Set<CropId> sensitive) {
+
+    public CleanOut {
+      sensitive = Ordered.set(sensitive);
+    }
+  }
+
+  /** Ways to clean a sprayer, each more than the one before. */
+  public enum Rinse {
+    WATER_RINSE("water-rinse"),
+    TRIPLE_RINSE("triple-rinse"),
+    CLEANER("cleaner");
+
+    private final String spelling;
+
+    Rinse(String spelling) {
+      this.spelling = spelling;
+    }
+
+    public String spelling() {
+      return spelling;
+    }
+  }
+}

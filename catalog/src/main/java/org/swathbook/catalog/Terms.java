@@ -1,0 +1,20 @@
+package org.swathbook.catalog;
+
+/**
+ * What a label asks of any spraying with an active, whatever the crop; a use may have its own.
+ *
+ * @param foliar activity through leaves and the rain-free time that it needs
+ * @param carrierMinGalPerAcre least spray volume
+ * @param fertilizerRefusedOverCrop true when liquid fertilizer may not be the carrier over an
+ *     emerged crop
+ * @param setbacks least distances from water
+ */
+public record Terms(
+    Stated<Foliar> foliar,
+    Stated<Double> carrierMinGalPerAcre,
+    Stated<Boolean> fertilizerRefusedOverCrop,
+    Stated<Double> reentryHours,
+    Stated<Boolean> restrictedUse,
+    TankTerms tank,
+    DayTerms day,
+    Stated<Setbacks> setbacks) {}
