@@ -78,9 +78,11 @@ class LauncherIT {
                 "-jar",
                 JAR.toString(),
                 "--version"));
-    assertThat(loaded.out())
-        .contains("org.swathbook.cli.Main source: shared objects file")
-        .contains("picocli.CommandLine source: shared objects file");
+    assertThat(loaded.out()).contains("org.swathbook.cli.Main source: shared objects file");
+    if (Runtime.version().feature() == 17) {
+      // Java 25 was seen to leave class files as old as these out of its archives.
+      assertThat(loaded.out()).contains("picocli.CommandLine source: shared objects file");
+    }
   }
 
   @Test
