@@ -1,0 +1,154 @@
+package org.swathbook.testing;
+
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.swathbook.book.Field;
+import org.swathbook.book.Tillage;
+import org.swathbook.catalog.Commodity;
+import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.SoilTexture;
+import org.swathbook.catalog.Trait;
+import org.swathbook.program.FieldId;
+
+/** A field step by step: no-till silt loam at sedge-fork in 30-inch rows unless told otherwise. */
+public final class FieldBuilder {
+  private final String id;
+  private final CropId crop;
+  private final LocalDate planted;
+  private Optional<Set<Trait>> traits = Optional.of(Set.of());
+  private double yieldGoal = 100;
+  private OptionalDouble rowCm = OptionalDouble.of(76.2);
+  private Optional<LocalDate> harvest = Optional.empty();
+  private Tillage tillage = Tillage.NO_TILL;
+  private List<SoilTexture> textures = List.of(SoilTexture.SILT_LOAM);
+  private List<Double> organicMatter = List.of(2.5);
+  private List<Double> ph = List.of(6.6);
+  private String station = "sedge-fork";
+  private OptionalDouble latitude = OptionalDouble.of(40.7);
+  private boolean irrigated;
+  private Optional<String> state = Optional.of("NE");
+
+  private FieldBuilder(String id, String crop, String planted) {
+    this.id = id;
+    this.crop = CropId.of(crop);
+    this.planted = LocalDate.parse(planted);
+  }
+
+  public static FieldBuilder of(String id, String crop, String planted) {
+    return new FieldBuilder(id, crop, planted);
+  }
+
+  public FieldBuilder traits(String... names) {
+    Set<Trait> set = new LinkedHashSet<>();
+    for (String n : names) {
+      set.add(Trait.of(n));
+    }
+    traits = Optional.of(set);
+    return this;
+  }
+
+  public FieldBuilder traitsUnknown() {
+    traits = Optional.empty();
+    return this;
+  }
+
+  public FieldBuilder yieldGoal(double bu) {
+    yieldGoal = bu;
+    return this;
+  }
+
+  public FieldBuilder rowInches(double inches) {
+    rowCm = OptionalDouble.of(inches * 2.54);
+    return this;
+  }
+
+  public FieldBuilder rowUnknown() {
+    rowCm = OptionalDouble.empty();
+    return this;
+  }
+
+  public FieldBuilder harvest(String date) {
+    harvest = Optional.of(LocalDate.parse(date));
+    return this;
+  }
+
+  public FieldBuilder tilled() {
+    tillage = Tillage.TILLED;
+    return this;
+  }
+
+  public FieldBuilder soil(SoilTexture texture, double organicMatterPct, double soilPh) {
+    textures = List.of(texture);
+    organicMatter = List.of(organicMatterPct);
+    ph = List.of(soilPh);
+    return this;
+  }
+
+  public FieldBuilder soilUnknown() {
+    textures = List.of();
+    organicMatter = List.of();
+    ph = List.of();
+    return this;
+  }
+
+  public FieldBuilder station(String name, double latitudeDegrees) {
+    station = name;
+    latitude = OptionalDouble.of(latitudeDegrees);
+    return this;
+  }
+
+  public FieldBuilder latitudeUnknown() {
+    latitude = OptionalDouble.empty();
+    return this;
+  }
+
+  public FieldBuilder irrigated() {
+    irrigated = true;
+    return this;
+  }
+
+  public FieldBuilder state(String code) {
+    state = Optional.of(code);
+    return this;
+  }
+
+  public FieldBuilder stateUnknown() {
+    state = Optional.empty();
+    return this;
+  }
+
+  public Field build() {
+    return new Field(
+        new FieldId(id),
+        "Invented Grower",
+        id,
+        80,
+        crop,
+        traits,
+        yieldGoal,
+        rowCm,
+        planted,
+        harvest,
+        tillage,
+        textures,
+        organicMatter,
+        ph,
+        OptionalDouble.empty(),
+        station,
+        latitude,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        Set.of(Commodity.GRAIN),
+        irrigated,
+        state,
+        Optional.empty(),
+        OptionalDouble.empty(),
+        List.of());
+  }
+}

@@ -1,0 +1,97 @@
+package org.swathbook.testing;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.swathbook.catalog.Foliar;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Movement;
+import org.swathbook.catalog.Residual;
+import org.swathbook.catalog.Site;
+import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.Use;
+import org.swathbook.measure.Basis;
+import org.swathbook.measure.Rate;
+
+/** An active step by step. It has neither soil nor foliar activity until one is given. */
+public final class IngredientBuilder {
+  private static final Source SOURCE = new Source("default, test fixture");
+
+  private final String name;
+  private final int site;
+  private final Movement movement;
+  private final Basis basis;
+  private String capGroup;
+  private Stated<Residual> residual = Stated.none(SOURCE);
+  private Stated<Foliar> foliar = Stated.none(SOURCE);
+  private final List<Use> uses = new ArrayList<>();
+
+  private IngredientBuilder(String name, int site, Movement movement, Basis basis) {
+    this.name = name;
+    this.site = site;
+    this.movement = movement;
+    this.basis = basis;
+    this.capGroup = name;
+  }
+
+  public static IngredientBuilder of(String name, int site, Movement movement, Basis basis) {
+    return new IngredientBuilder(name, site, movement, basis);
+  }
+
+  public IngredientBuilder capGroup(String group) {
+    capGroup = group;
+    return this;
+  }
+
+  /** Field lengths at two rates, in lb per acre, and the activating rain in mm. */
+  public IngredientBuilder soil(
+      double low, int lowDays, double high, int highDays, double activatingRainMm) {
+    residual =
+        Stated.value(
+            new Residual(
+                Rate.lbPerAcre(low, basis),
+                lowDays,
+                Rate.lbPerAcre(high, basis),
+                highDays,
+                activatingRainMm),
+            SOURCE);
+    return this;
+  }
+
+  public IngredientBuilder foliar(double rainfastHours) {
+    foliar = Stated.value(new Foliar(Stated.value(rainfastHours, SOURCE)), SOURCE);
+    return this;
+  }
+
+  public IngredientBuilder use(UseBuilder use) {
+    uses.add(use.build());
+    return this;
+  }
+
+  public Ingredient build() {
+    return new Ingredient(
+        IngredientId.of(name),
+        name,
+        List.of(),
+        Site.of(site),
+        "",
+        basis,
+        movement,
+        capGroup,
+        residual,
+        Stated.unknown("half-life"),
+        foliar,
+        uses,
+        false,
+        Map.of(),
+        Stated.unknown("carrier volume"),
+        Stated.value(12.0, SOURCE),
+        Stated.unknown("restricted use"),
+        Optional.empty(),
+        LocalDate.of(2026, 11, 1));
+  }
+}

@@ -1,0 +1,219 @@
+package org.swathbook.testing;
+
+import java.time.MonthDay;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.swathbook.catalog.Cap;
+import org.swathbook.catalog.Commodity;
+import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.HarvestLimit;
+import org.swathbook.catalog.Limit;
+import org.swathbook.catalog.PlantingBand;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.RateRow;
+import org.swathbook.catalog.SoilCondition;
+import org.swathbook.catalog.Source;
+import org.swathbook.catalog.StateLimit;
+import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.TimePoint;
+import org.swathbook.catalog.Trait;
+import org.swathbook.catalog.Use;
+import org.swathbook.catalog.WeedHeights;
+import org.swathbook.catalog.Window;
+import org.swathbook.measure.Rate;
+import org.swathbook.measure.RateRange;
+
+/** A labelled use step by step. What is not set is unknown; lengths are in inches. */
+public final class UseBuilder {
+  private static final Source SOURCE = new Source("default, test fixture");
+
+  private final Optional<CropId> crop;
+  private final Set<Position> positions;
+  private Set<String> formulations = Set.of();
+  private boolean refused;
+  private Stated<Set<Trait>> traits = Stated.unknown("trait");
+  private Stated<Window> timing = Stated.unknown("timing");
+  private Stated<Limit> cropHeight = Stated.unknown("crop height");
+  private Stated<List<RateRow>> rates = Stated.unknown("rate");
+  private Stated<List<PlantingBand>> plantingInterval = Stated.unknown("days before planting");
+  private Stated<Limit> soilPh = Stated.unknown("soil pH limit");
+  private Stated<Cap> cap = Stated.unknown("cap");
+  private Stated<Integer> applications = Stated.unknown("applications per season");
+  private Stated<Integer> repeatDays = Stated.unknown("days between applications");
+  private final Map<Commodity, Stated<HarvestLimit>> harvest = new HashMap<>();
+  private Stated<WeedHeights> weedHeights = Stated.unknown("weed height");
+  private StateLimit states = StateLimit.ANYWHERE;
+
+  private UseBuilder(Optional<CropId> crop, Position... positions) {
+    this.crop = crop;
+    this.positions = new LinkedHashSet<>(Arrays.asList(positions));
+  }
+
+  public static UseBuilder of(String crop, Position... positions) {
+    return new UseBuilder(Optional.of(CropId.of(crop)), positions);
+  }
+
+  public static UseBuilder ofAnyCrop(Position... positions) {
+    return new UseBuilder(Optional.empty(), positions);
+  }
+
+  public UseBuilder formulations(String... codes) {
+    formulations = Set.of(codes);
+    return this;
+  }
+
+  public UseBuilder refused() {
+    refused = true;
+    return this;
+  }
+
+  /** All needed; with none given the use needs none. */
+  public UseBuilder traits(String... names) {
+    traits =
+        names.length == 0
+            ? Stated.none(SOURCE)
+            : Stated.value(
+                new LinkedHashSet<>(Arrays.stream(names).map(Trait::of).toList()), SOURCE);
+    return this;
+  }
+
+  /** The window as a label words it: {@code "VE"}, {@code "planting"}, {@code "-14"}, empty. */
+  public UseBuilder through(String from, String to) {
+    timing = Stated.value(new Window(point(from), point(to), false), SOURCE);
+    return this;
+  }
+
+  public UseBuilder before(String from, String end) {
+    timing = Stated.value(new Window(point(from), point(end), true), SOURCE);
+    return this;
+  }
+
+  public UseBuilder noTiming() {
+    timing = Stated.none(SOURCE);
+    return this;
+  }
+
+  private static Optional<TimePoint> point(String text) {
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    if (text.equals("planting")) {
+      return Optional.of(new TimePoint.FromPlanting(0));
+    }
+    if (text.matches("[+-]\\d+")) {
+      return Optional.of(new TimePoint.FromPlanting(Integer.parseInt(text)));
+    }
+    if (text.matches("\\d\\d-\\d\\d")) {
+      return Optional.of(new TimePoint.OnMonthDay(MonthDay.parse("--" + text)));
+    }
+    if (text.startsWith("harvest-")) {
+      return Optional.of(new TimePoint.BeforeHarvest(Integer.parseInt(text.substring(8))));
+    }
+    return Optional.of(new TimePoint.AtStage(text));
+  }
+
+  public UseBuilder cropHeight(Limit limitCm) {
+    cropHeight = Stated.value(limitCm, SOURCE);
+    return this;
+  }
+
+  public UseBuilder noCropHeight() {
+    cropHeight = Stated.none(SOURCE);
+    return this;
+  }
+
+  /** One row for all soils, as in {@code "0.25-0.5 lb ai/acre"}. */
+  public UseBuilder rate(String range) {
+    return rates(List.of(new RateRow(SoilCondition.ALWAYS, Optional.of(RateRange.parse(range)))));
+  }
+
+  public UseBuilder rates(List<RateRow> rows) {
+    rates = Stated.value(List.copyOf(rows), SOURCE);
+    return this;
+  }
+
+  public UseBuilder plantingDays(int days) {
+    plantingInterval =
+        days == 0
+            ? Stated.none(SOURCE)
+            : Stated.value(
+                List.of(new PlantingBand(Optional.empty(), days, OptionalDouble.empty())), SOURCE);
+    return this;
+  }
+
+  public UseBuilder soilPh(Limit limit) {
+    soilPh = Stated.value(limit, SOURCE);
+    return this;
+  }
+
+  public UseBuilder noSoilPh() {
+    soilPh = Stated.none(SOURCE);
+    return this;
+  }
+
+  public UseBuilder cap(String amount) {
+    cap = Stated.value(new Cap(Rate.parse(amount), Cap.CapPeriod.SEASON), SOURCE);
+    return this;
+  }
+
+  public UseBuilder applications(int most) {
+    applications = Stated.value(most, SOURCE);
+    return this;
+  }
+
+  public UseBuilder repeatDays(int days) {
+    repeatDays = Stated.value(days, SOURCE);
+    return this;
+  }
+
+  public UseBuilder grainDays(int days) {
+    harvest.put(Commodity.GRAIN, Stated.value(new HarvestLimit(days, false), SOURCE));
+    return this;
+  }
+
+  public UseBuilder weedHeights(double broadleafIn, double grassIn) {
+    weedHeights =
+        Stated.value(
+            new WeedHeights(
+                OptionalDouble.of(broadleafIn * 2.54), OptionalDouble.of(grassIn * 2.54)),
+            SOURCE);
+    return this;
+  }
+
+  public UseBuilder onlyIn(String... codes) {
+    states = new StateLimit(Set.of(codes), Set.of());
+    return this;
+  }
+
+  public UseBuilder notIn(String... codes) {
+    states = new StateLimit(Set.of(), Set.of(codes));
+    return this;
+  }
+
+  public Use build() {
+    return new Use(
+        crop,
+        positions,
+        formulations,
+        refused,
+        traits,
+        timing,
+        cropHeight,
+        rates,
+        plantingInterval,
+        soilPh,
+        cap,
+        applications,
+        repeatDays,
+        harvest,
+        weedHeights,
+        states,
+        "");
+  }
+}
