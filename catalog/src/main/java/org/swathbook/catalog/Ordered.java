@@ -11,14 +11,14 @@ import java.util.Set;
  * Copies that nobody can change and that keep their order. The platform's own copies shuffle theirs
  * anew in every run, and an order that changes ends up in output sooner or later.
  */
-final class Ordered {
+public final class Ordered {
   private Ordered() {}
 
-  static <T> Set<T> set(Collection<T> items) {
+  public static <T> Set<T> set(Collection<T> items) {
     return Collections.unmodifiableSet(new LinkedHashSet<>(items));
   }
 
-  static <K, V> Map<K, V> map(Map<K, V> entries) {
+  public static <K, V> Map<K, V> map(Map<K, V> entries) {
     return Collections.unmodifiableMap(new LinkedHashMap<>(entries));
   }
 }

@@ -10,6 +10,7 @@ import org.swathbook.program.FieldId;
  *
  * @param pass id that the rows of one pass share
  * @param season the season it was made for; a fall burndown belongs to the next season
+ * @param record what else was written down of the spraying
  * @param position the crop stage as written: {@code pre}, {@code V6}, {@code stubble}
  */
 public record Application(
@@ -22,4 +23,5 @@ public record Application(
     Dose dose,
     String crop,
     String position,
+    SprayRecord record,
     String note) {}

@@ -5,11 +5,17 @@ import java.util.Map;
 import java.util.Optional;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.Ordered;
 import org.swathbook.measure.Money;
 import org.swathbook.program.FieldId;
 import org.swathbook.weather.StationWeather;
 
-/** An adviser's book for one season, read and checked. Fields are in the order of their file. */
+/**
+ * An adviser's book for one season, read and checked. Fields are in the order of their file.
+ *
+ * @param notes what a reader of results should know of the book: rows that are not used yet, files
+ *     that are missing; one sentence each
+ */
 public record Book(
     String name,
     int season,
@@ -23,14 +29,16 @@ public record Book(
     Journal journal,
     List<PastSeason> pastSeasons,
     Prices prices,
-    Map<String, StationWeather> stations) {
+    Map<String, StationWeather> stations,
+    List<String> notes) {
 
   public Book {
-    crops = Map.copyOf(crops);
+    crops = Ordered.map(crops);
     fields = List.copyOf(fields);
     weeds = List.copyOf(weeds);
+    notes = List.copyOf(notes);
     pastSeasons = List.copyOf(pastSeasons);
-    stations = Map.copyOf(stations);
+    stations = Ordered.map(stations);
   }
 
   public Optional<Field> findField(String typed) {

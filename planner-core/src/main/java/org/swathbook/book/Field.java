@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.Trait;
 import org.swathbook.program.FieldId;
@@ -17,7 +18,9 @@ import org.swathbook.program.FieldId;
  * @param traits empty when unknown; an empty set is the statement 'none'
  * @param soilTextures every texture named for the field; the strictest governs
  * @param yieldGoalBuPerAcre weed-free yield, from the field or else the book's crop
- * @param uses what is taken off the field
+ * @param uses what is taken off the field; empty when unknown
+ * @param irrigated by pivot or furrow; false when none or not said
+ * @param neighbors each {@code WHAT DIRECTION DISTANCE}, as {@code vineyard NE 1500 ft}
  */
 public record Field(
     FieldId id,
@@ -44,17 +47,18 @@ public record Field(
     Set<Commodity> uses,
     boolean irrigated,
     Optional<String> state,
+    Optional<String> county,
     Optional<Boolean> erodible,
     OptionalDouble waterDistanceM,
     List<String> neighbors) {
 
   public Field {
-    traits = traits.map(Set::copyOf);
+    traits = traits.map(Ordered::set);
     soilTextures = List.copyOf(soilTextures);
     organicMatterPct = List.copyOf(organicMatterPct);
     soilPh = List.copyOf(soilPh);
     nextCrops = List.copyOf(nextCrops);
-    uses = Set.copyOf(uses);
+    uses = Ordered.set(uses);
     neighbors = List.copyOf(neighbors);
   }
 }

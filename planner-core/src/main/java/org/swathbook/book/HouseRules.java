@@ -1,6 +1,7 @@
 package org.swathbook.book;
 
 import java.util.Map;
+import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.WeedId;
 
 /**
@@ -14,6 +15,7 @@ import org.swathbook.catalog.WeedId;
  * @param sizePercentile share of the standing plants that is no taller than "the" height
  * @param suitableRainMm a spray day has less rain than this
  * @param suitableRainBeforeMm and the day before less than this
+ * @param windMinMph least and most wind to spray in where no label says
  * @param missFoliar share of plants that no partner of a pass reaches
  */
 public record HouseRules(
@@ -43,11 +45,13 @@ public record HouseRules(
     int catalogAgeMonths,
     int maxPasses,
     int maxProducts,
-    int dateStepDays) {
+    int dateStepDays,
+    double windMinMph,
+    double windMaxMph) {
 
   public HouseRules {
-    maxExposedEmergence = Map.copyOf(maxExposedEmergence);
-    suitableShareByMonth = Map.copyOf(suitableShareByMonth);
+    maxExposedEmergence = Ordered.map(maxExposedEmergence);
+    suitableShareByMonth = Ordered.map(suitableShareByMonth);
   }
 
   public double maxExposed(WeedId weed) {
@@ -90,5 +94,7 @@ public record HouseRules(
           18,
           4,
           4,
-          3);
+          3,
+          3,
+          10);
 }

@@ -1,19 +1,60 @@
 package org.swathbook.book;
 
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Ordered;
+import org.swathbook.catalog.Product;
 import org.swathbook.catalog.ProductId;
+import org.swathbook.measure.Concentration;
 import org.swathbook.measure.Dimension;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Price;
+import org.swathbook.measure.Quantity;
+import org.swathbook.measure.Unit;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 
 /** What products cost. A product without a price costs nobody knows what. */
-public record Prices(Map<ProductId, Price> products) {
+public record Prices(Map<ProductId, Price> products, Map<ProductId, Stock> stock) {
 
   public Prices {
-    products = Map.copyOf(products);
+    products = Ordered.map(products);
+    stock = Ordered.map(stock);
+  }
+
+  public Prices(Map<ProductId, Price> products) {
+    this(products, Map.of());
+  }
+
+  /** Smallest amount sold, and what is in the warehouse. */
+  public record Stock(Optional<Quantity> packageSize, Optional<Quantity> onHand) {}
+
+  /**
+   * The product by which a bare ingredient is bought: of those that hold it alone the one whose
+   * active costs least, by id among equals; the first by id when none has a price; empty when no
+   * product holds it alone.
+   */
+  public Optional<Product> cheapestSingle(Catalog catalog, Ingredient ingredient) {
+    return catalog.singles(ingredient.id()).stream()
+        .min(
+            Comparator.comparingDouble((Product p) -> dollarsPerKgActive(p, ingredient))
+                .thenComparing(Product::id));
+  }
+
+  /** Infinite without a price. */
+  private double dollarsPerKgActive(Product product, Ingredient ingredient) {
+    Price price = products.get(product.id());
+    if (price == null) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Concentration c = product.find(ingredient.id()).orElseThrow().concentration();
+    Unit unit = c.isLiquid() ? Unit.LITRE : Unit.KILOGRAM;
+    return price.per().dimension() == unit.dimension()
+        ? price.dollarsPer(unit) * c.productPerHa(1)
+        : Double.POSITIVE_INFINITY;
   }
 
   /** Cost of a dose on one acre, to the nearest cent; empty without a price. */

@@ -64,7 +64,7 @@ public final class Ledger {
                     a.season(),
                     d,
                     dose.product(),
-                    Phases.find(catalog, a.crop(), a.position()),
+                    Positions.find(catalog, a.crop(), a.position()),
                     a.acres(),
                     Optional.of(a)));
   }
@@ -78,7 +78,7 @@ public final class Ledger {
                     season,
                     d,
                     p.dose().product(),
-                    Optional.of(p.phase()),
+                    p.positions(),
                     OptionalDouble.of(field.acres()),
                     Optional.empty()));
   }
@@ -99,19 +99,19 @@ public final class Ledger {
   }
 
   /**
-   * The sum of the entries that count against a cap, as sub-caps need it ({@code e -> e.phase()} is
-   * in-crop).
+   * The sum of all entries of a kind that count against a cap; a sub-cap of some positions counts
+   * those and what the journal gives no position.
    *
    * <p>A season goes by the season an application was made for, and a crop year likewise: from one
    * crop's harvest to the next one's, which is what the journal's season column says. A calendar
    * year goes by date. Twelve months roll: an application counts until the same day of the month
    * twelve months on, when it no longer does.
    */
-  public UsedAndLeft used(Predicate<LedgerEntry> counts, Cap cap, int season, LocalDate on) {
+  public UsedAndLeft used(Predicate<LedgerEntry> kind, Cap cap, int season, LocalDate on) {
     return UsedAndLeft.of(
         cap,
         upTo(on)
-            .filter(counts)
+            .filter(e -> kind.test(e) && e.countsFor(cap))
             .filter(
                 e ->
                     switch (cap.per()) {

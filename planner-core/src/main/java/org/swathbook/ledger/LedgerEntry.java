@@ -5,7 +5,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.swathbook.book.Application;
+import org.swathbook.catalog.Cap;
+import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Product;
 import org.swathbook.program.ActiveDose;
@@ -15,7 +18,7 @@ import org.swathbook.program.ActiveDose;
  *
  * @param season the season it counts for
  * @param product what brought it, which tells its formulation
- * @param phase where in the crop's life; empty when the journal's stage does not say
+ * @param positions where in the season it belongs; empty when the journal's stage does not say
  * @param acres treated acres; empty when the journal does not say, the whole field when planned
  * @param row the journal's row; empty when planned
  */
@@ -24,9 +27,13 @@ public record LedgerEntry(
     int season,
     ActiveDose active,
     Product product,
-    Optional<Position.Phase> phase,
+    Set<Position> positions,
     OptionalDouble acres,
     Optional<Application> row) {
+
+  public LedgerEntry {
+    positions = Ordered.set(positions);
+  }
 
   /**
    * One order for every order of rows, so that sums of doubles agree to the last bit: date, planned
@@ -40,6 +47,11 @@ public record LedgerEntry(
           .thenComparing(e -> e.active.ingredient().id())
           .thenComparing(e -> e.product.id())
           .thenComparing(e -> e.active.lbPerAcre());
+
+  /** Whether it counts against a cap; one of an unknown position counts against every cap. */
+  boolean countsFor(Cap cap) {
+    return positions.isEmpty() || cap.counts(positions);
+  }
 
   public boolean isPlanned() {
     return row.isEmpty();

@@ -2,6 +2,8 @@ package org.swathbook.ledger;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
+import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.Position;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
@@ -9,12 +11,16 @@ import org.swathbook.program.Mix;
 /**
  * A dose that is still to be sprayed on the whole field in the book's season.
  *
- * @param phase before the crop is up, over it, or after its harvest
+ * @param positions where in the season it belongs; several when a day fits several
  */
-public record PlannedApplication(LocalDate date, Dose dose, Position.Phase phase) {
+public record PlannedApplication(LocalDate date, Dose dose, Set<Position> positions) {
+
+  public PlannedApplication {
+    positions = Ordered.set(positions);
+  }
 
   /** Every dose of a mix on one day. */
-  public static List<PlannedApplication> ofMix(LocalDate date, Mix mix, Position.Phase phase) {
-    return mix.doses().stream().map(d -> new PlannedApplication(date, d, phase)).toList();
+  public static List<PlannedApplication> ofMix(LocalDate date, Mix mix, Set<Position> positions) {
+    return mix.doses().stream().map(d -> new PlannedApplication(date, d, positions)).toList();
   }
 }
