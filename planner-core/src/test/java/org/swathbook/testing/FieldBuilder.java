@@ -148,6 +148,7 @@ public final class FieldBuilder {
         irrigated,
         state,
         Optional.empty(),
+        Optional.empty(),
         OptionalDouble.empty(),
         List.of());
   }
