@@ -172,7 +172,8 @@ final class FixtureActives {
         Rate.parseUnit(spoken),
         Rate.parseUnit(spoken),
         Optional.empty(),
-        "DEMO-000",
+        Optional.empty(),
+        "",
         SOURCE);
   }
 

@@ -56,7 +56,7 @@ final class FixtureCrops {
         new Canopy(
             Optional.of("V10"), Collections.emptySortedMap(), OptionalDouble.empty(), SOURCE),
         new TreeMap<>(Map.of(76.2, "V3")),
-        "V6");
+        new TreeMap<>(Map.of(76.2, "V6")));
   }
 
   static Crop soybean() {
@@ -85,7 +85,7 @@ final class FixtureCrops {
         new Canopy(
             Optional.empty(), rows(19.05, 30, 38.1, 40, 76.2, 55), OptionalDouble.empty(), SOURCE),
         new TreeMap<>(Map.of(19.05, "V3", 38.1, "V2", 76.2, "V1")),
-        "+2 stages");
+        new TreeMap<>(Map.of(19.05, "V5", 38.1, "V4", 76.2, "V3")));
   }
 
   static Crop grainSorghum() {
@@ -134,7 +134,7 @@ final class FixtureCrops {
             46.0),
         new Canopy(Optional.empty(), rows(38.1, 40, 76.2, 50), OptionalDouble.of(100), SOURCE),
         new TreeMap<>(Map.of(76.2, "3-leaf")),
-        "6-leaf");
+        new TreeMap<>(Map.of(76.2, "6-leaf")));
   }
 
   private static CropStage degreeDaysF(String name, double fahrenheitDays) {
@@ -158,7 +158,7 @@ final class FixtureCrops {
       Map<String, Double> heightsIn,
       Canopy canopy,
       SortedMap<Double, String> removal,
-      String afterResidual) {
+      SortedMap<Double, String> afterResidual) {
     Map<String, Double> heightsCm = new LinkedHashMap<>();
     heightsIn.forEach((stage, inches) -> heightsCm.put(stage, inches * 2.54));
     return new Crop(
@@ -169,6 +169,7 @@ final class FixtureCrops {
         stages,
         emergence,
         leaves,
+        Map.of(),
         heightsCm,
         canopy,
         removal,

@@ -142,6 +142,7 @@ final class FixtureWeeds {
           name,
           List.of(),
           kind,
+          "",
           genus,
           new Emergence(
               new ThermalClock(DegreeDayMethod.AVERAGE, BASE_48_F, OptionalDouble.empty()),

@@ -13,7 +13,7 @@ import org.swathbook.catalog.Residual;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
-import org.swathbook.catalog.Use;
+import org.swathbook.catalog.Terms;
 import org.swathbook.measure.Basis;
 import org.swathbook.measure.Rate;
 
@@ -28,7 +28,7 @@ public final class IngredientBuilder {
   private String capGroup;
   private Stated<Residual> residual = Stated.none(SOURCE);
   private Stated<Foliar> foliar = Stated.none(SOURCE);
-  private final List<Use> uses = new ArrayList<>();
+  private final List<UseBuilder> uses = new ArrayList<>();
 
   private IngredientBuilder(String name, int site, Movement movement, Basis basis) {
     this.name = name;
@@ -68,11 +68,12 @@ public final class IngredientBuilder {
   }
 
   public IngredientBuilder use(UseBuilder use) {
-    uses.add(use.build());
+    uses.add(use);
     return this;
   }
 
   public Ingredient build() {
+    Terms terms = FixtureTerms.of(foliar);
     return new Ingredient(
         IngredientId.of(name),
         name,
@@ -84,13 +85,10 @@ public final class IngredientBuilder {
         capGroup,
         residual,
         Stated.unknown("half-life"),
-        foliar,
-        uses,
+        uses.stream().map(u -> u.build(terms)).toList(),
         false,
         Map.of(),
-        Stated.unknown("carrier volume"),
-        Stated.value(12.0, SOURCE),
-        Stated.unknown("restricted use"),
+        terms,
         Optional.empty(),
         LocalDate.of(2026, 11, 1));
   }

@@ -17,10 +17,12 @@ import org.swathbook.catalog.Limit;
 import org.swathbook.catalog.PlantingBand;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.RateRow;
+import org.swathbook.catalog.Registration;
 import org.swathbook.catalog.SoilCondition;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.StateLimit;
 import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.Terms;
 import org.swathbook.catalog.TimePoint;
 import org.swathbook.catalog.Trait;
 import org.swathbook.catalog.Use;
@@ -43,7 +45,7 @@ public final class UseBuilder {
   private Stated<List<RateRow>> rates = Stated.unknown("rate");
   private Stated<List<PlantingBand>> plantingInterval = Stated.unknown("days before planting");
   private Stated<Limit> soilPh = Stated.unknown("soil pH limit");
-  private Stated<Cap> cap = Stated.unknown("cap");
+  private Stated<List<Cap>> caps = Stated.unknown("cap");
   private Stated<Integer> applications = Stated.unknown("applications per season");
   private Stated<Integer> repeatDays = Stated.unknown("days between applications");
   private final Map<Commodity, Stated<HarvestLimit>> harvest = new HashMap<>();
@@ -85,12 +87,12 @@ public final class UseBuilder {
 
   /** The window as a label words it: {@code "VE"}, {@code "planting"}, {@code "-14"}, empty. */
   public UseBuilder through(String from, String to) {
-    timing = Stated.value(new Window(point(from), point(to), false), SOURCE);
+    timing = Stated.value(new Window(point(from), point(to), Optional.empty()), SOURCE);
     return this;
   }
 
   public UseBuilder before(String from, String end) {
-    timing = Stated.value(new Window(point(from), point(end), true), SOURCE);
+    timing = Stated.value(new Window(point(from), Optional.empty(), point(end)), SOURCE);
     return this;
   }
 
@@ -143,7 +145,10 @@ public final class UseBuilder {
         days == 0
             ? Stated.none(SOURCE)
             : Stated.value(
-                List.of(new PlantingBand(Optional.empty(), days, OptionalDouble.empty())), SOURCE);
+                List.of(
+                    new PlantingBand(
+                        SoilCondition.ALWAYS, Optional.empty(), days, OptionalDouble.empty())),
+                SOURCE);
     return this;
   }
 
@@ -158,7 +163,8 @@ public final class UseBuilder {
   }
 
   public UseBuilder cap(String amount) {
-    cap = Stated.value(new Cap(Rate.parse(amount), Cap.CapPeriod.SEASON), SOURCE);
+    caps =
+        Stated.value(List.of(new Cap(Rate.parse(amount), Cap.CapPeriod.SEASON, Set.of())), SOURCE);
     return this;
   }
 
@@ -196,7 +202,12 @@ public final class UseBuilder {
     return this;
   }
 
+  /** The use of an active that has neither soil nor foliar terms of its own. */
   public Use build() {
+    return build(FixtureTerms.of(Stated.none(SOURCE)));
+  }
+
+  Use build(Terms terms) {
     return new Use(
         crop,
         positions,
@@ -208,12 +219,13 @@ public final class UseBuilder {
         rates,
         plantingInterval,
         soilPh,
-        cap,
+        caps,
         applications,
         repeatDays,
         harvest,
         weedHeights,
-        states,
+        new Registration(states, Stated.none(SOURCE), Stated.none(SOURCE)),
+        terms,
         "");
   }
 }
