@@ -8,6 +8,8 @@ import org.swathbook.catalog.WeedId;
  * One weather year of a walked program. Shares are 0 to 1.
  *
  * @param passDays spray day of each pass, -1 when missed
+ * @param sizes weeds standing at each pass that was made: by pass, then in the order of the field's
+ *     list; one that does not stand (see {@link PassWeed#stands}) has no row
  * @param controlPct by weed: 100 (1 - weighted survivors / weighted untreated), percent
  * @param exposedShare share of the season's emergence exposed between planting and needed-until
  * @param exposedToNothing the part of it met by nothing, not even a post in size
@@ -18,6 +20,7 @@ import org.swathbook.catalog.WeedId;
 public record YearOutcome(
     int year,
     List<Integer> passDays,
+    List<PassSize> sizes,
     List<LayerSpan> layers,
     List<GapSpan> gaps,
     Map<WeedId, Double> controlPct,
@@ -29,6 +32,7 @@ public record YearOutcome(
 
   public YearOutcome {
     passDays = List.copyOf(passDays);
+    sizes = List.copyOf(sizes);
     layers = List.copyOf(layers);
     gaps = List.copyOf(gaps);
   }
