@@ -1,0 +1,135 @@
+package org.swathbook.control;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Weed;
+import org.swathbook.growth.SeasonTrace;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Mix;
+
+/**
+ * All that doses do to the weeds of one field, computed once and kept. Safe for several threads.
+ * Whoever shows, checks or searches takes the effects from here, so a number is the same everywhere
+ * to the last bit.
+ */
+public final class Effects {
+
+  private record FoliarKey(IngredientId active, long rate, Position.Phase phase, int weed) {}
+
+  private record SoilKey(IngredientId active, long rate, int year, int day) {}
+
+  private record ActiveKey(IngredientId active, long rate, List<String> formulations) {}
+
+  /** Tables of so many tanks are kept; the rest is made again, to the same bits. */
+  private static final int TANKS_KEPT = 4096;
+
+  private final Catalog catalog;
+  private final TraceSet traces;
+  private final Cache<List<ActiveKey>, MixEffect> mixes =
+      Caffeine.newBuilder().maximumSize(TANKS_KEPT).executor(Runnable::run).build();
+  private final Map<FoliarKey, Optional<double[]>> foliar = new ConcurrentHashMap<>();
+  private final Map<SoilKey, Optional<List<SoilEffect>>> soil = new ConcurrentHashMap<>();
+  private final Map<IngredientId, Double> soilShares = new ConcurrentHashMap<>();
+
+  public Effects(Catalog catalog, TraceSet traces) {
+    this.catalog = catalog;
+    this.traces = traces;
+  }
+
+  public TraceSet traces() {
+    return traces;
+  }
+
+  Catalog catalog() {
+    return catalog;
+  }
+
+  public MixEffect of(Mix mix) {
+    List<TankActive> actives = TankActive.of(mix);
+    List<ActiveKey> key =
+        actives.stream()
+            .map(a -> new ActiveKey(a.ingredient().id(), bits(a), a.formulations()))
+            .toList();
+    return mixes.get(key, k -> new MixEffect(this, actives));
+  }
+
+  private static long bits(TankActive active) {
+    return Double.doubleToLongBits(active.kgPerHa());
+  }
+
+  private Weed weed(int weed) {
+    return traces.weeds().get(weed).weed();
+  }
+
+  OptionalDouble fresh(Ingredient active, int weed) {
+    return Responses.fresh(catalog, active, weed(weed));
+  }
+
+  /** Control through leaves by height class of an active by itself; empty when not known. */
+  Optional<double[]> foliar(TankActive active, int weed, Position.Phase phase) {
+    return foliar.computeIfAbsent(
+        new FoliarKey(active.ingredient().id(), bits(active), phase, weed),
+        k -> foliarTable(active, weed, phase));
+  }
+
+  private Optional<double[]> foliarTable(TankActive active, int weed, Position.Phase phase) {
+    Optional<FoliarCurve> curve = Responses.foliar(catalog, active.ingredient(), weed(weed), phase);
+    if (curve.isPresent() && curve.get().emax() == 0) {
+      return Optional.of(new double[HeightClasses.COUNT]);
+    }
+    OptionalDouble high = LabelRates.high(active.ingredient(), traces.field(), phase);
+    return curve.isPresent() && high.isPresent() && high.getAsDouble() > 0
+        ? Optional.of(curve.get().table(active.kgPerHa() / high.getAsDouble()))
+        : Optional.empty();
+  }
+
+  /** The course of an active in the soil; empty for one without soil activity. */
+  Optional<ResidualCurve> residual(TankActive active, int year, int day) {
+    Ingredient i = active.ingredient();
+    double share =
+        soilShares.computeIfAbsent(i.id(), id -> LabelRates.soilShare(i, traces.field()));
+    boolean leaches = i.site().number() != 3 && Responses.isCoarse(traces.field());
+    return i.residual()
+        .find()
+        .map(
+            r ->
+                ResidualCurve.of(
+                    traces.years().get(year), r, active.kgPerHa() / share, leaches, day));
+  }
+
+  SoilEffect soil(TankActive active, int year, int day, int weed) {
+    return soil.computeIfAbsent(
+            new SoilKey(active.ingredient().id(), bits(active), year, day),
+            k -> residual(active, year, day).map(c -> onWeeds(active.ingredient(), c, year)))
+        .map(weeds -> weeds.get(weed))
+        .orElse(SoilEffect.NONE);
+  }
+
+  private List<SoilEffect> onWeeds(Ingredient active, ResidualCurve curve, int year) {
+    SeasonTrace trace = traces.years().get(year);
+    List<SoilEffect> out = new ArrayList<>();
+    for (int w = 0; w < trace.weedCount(); w++) {
+      double fresh = fresh(active, w).orElse(0);
+      out.add(
+          fresh > 0
+              ? SoilEffect.of(
+                  curve,
+                  fresh,
+                  SoilEffect.reachesBack(active.site().number()),
+                  trace,
+                  trace.cohorts(w))
+              : SoilEffect.NONE);
+    }
+    return List.copyOf(out);
+  }
+}

@@ -1,0 +1,115 @@
+package org.swathbook.control;
+
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.book.Biotype;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Site;
+
+/**
+ * What a tank does through the leaves of one weed, by height class: each active alone after
+ * antagonism, and for each biotype the joint survival of plants that are reached and how the
+ * survivors are set back. Never better on taller plants.
+ *
+ * <p>The setback is the hardest one among the partners that work on the biotype, control of at
+ * least 50 % at that height; so more of anything never sets back less.
+ */
+public final class FoliarTable {
+  private final List<double[]> plain;
+  private final double[] left;
+  private final double[][] survival;
+  private final byte[][] setback;
+  private final boolean idle;
+
+  private FoliarTable(List<double[]> plain, double[] left, double[][] survival, byte[][] setback) {
+    this.plain = plain;
+    this.left = left;
+    this.survival = survival;
+    this.setback = setback;
+    boolean none = true;
+    for (double[] s : survival) {
+      none &= s[0] == 1;
+    }
+    this.idle = none;
+  }
+
+  /**
+   * @param plain control by height class of each active by itself on a plant that resists nothing
+   * @param without a site that does nothing to plants, though it is still in the tank and its
+   *     antagonism too
+   */
+  static FoliarTable of(
+      WeedPressure pressure,
+      List<TankActive> actives,
+      MixInteractions interactions,
+      List<double[]> plain,
+      Optional<Site> without) {
+    int n = actives.size();
+    double[] left = new double[n];
+    for (int a = 0; a < n; a++) {
+      boolean off = without.isPresent() && without.get().equals(actives.get(a).ingredient().site());
+      left[a] = off ? 0 : interactions.antagonism(a, pressure.weed());
+    }
+    List<Biotype> biotypes = pressure.biotypes();
+    double[][] survival = new double[biotypes.size()][HeightClasses.COUNT];
+    byte[][] setback = new byte[biotypes.size()][HeightClasses.COUNT];
+    for (int b = 0; b < biotypes.size(); b++) {
+      double[] keeps = new double[n];
+      for (int a = 0; a < n; a++) {
+        keeps[a] =
+            ResistanceFactors.foliar(pressure.weed(), biotypes.get(b), actives.get(a).ingredient());
+      }
+      double last = 0;
+      for (int k = 0; k < HeightClasses.COUNT; k++) {
+        double[] each = new double[n];
+        double p = 1;
+        Setback hardest = Setback.NONE;
+        for (int a = 0; a < n; a++) {
+          double e = plain.get(a)[k] * left[a] * keeps[a];
+          each[a] = 1 - e;
+          p *= 1 - e;
+          if (e >= Setback.WORKS) {
+            Setback s =
+                actives.get(a).ingredient().isContact() ? Setback.CONTACT : Setback.SYSTEMIC;
+            hardest = s.compareTo(hardest) > 0 ? s : hardest;
+          }
+        }
+        last = Math.max(last, p * interactions.synergy(each, pressure.weed()));
+        survival[b][k] = last;
+        setback[b][k] = (byte) hardest.rank();
+      }
+    }
+    return new FoliarTable(plain, left, survival, setback);
+  }
+
+  /** Whether it does nothing to any biotype at any height. */
+  public boolean isIdle() {
+    return idle;
+  }
+
+  /**
+   * Control, 0 to 1, by one active of the tank alone, after antagonism, on a plant that resists
+   * nothing.
+   */
+  public double alone(int active, int heightClass) {
+    return plain.get(active)[heightClass] * left[active];
+  }
+
+  /** Share of the plants reached that lives, 0 to 1. */
+  public double survival(int biotype, int heightClass) {
+    return survival[biotype][heightClass];
+  }
+
+  public Setback setback(int biotype, int heightClass) {
+    return Setback.ofRank(setback[biotype][heightClass]);
+  }
+
+  /** Control, 0 to 1, of all biotypes by share, all plants reached. */
+  public double joint(WeedPressure pressure, int heightClass) {
+    double lives = 0;
+    for (int b = 0; b < survival.length; b++) {
+      lives += pressure.biotypes().get(b).share() * survival[b][heightClass];
+    }
+    return 1 - lives;
+  }
+}

@@ -1,0 +1,89 @@
+package org.swathbook.control;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.swathbook.book.Field;
+import org.swathbook.book.SoilRates;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.RateRow;
+import org.swathbook.catalog.Use;
+
+/** The rates that a dose is measured against, in kg/ha. */
+public final class LabelRates {
+  private LabelRates() {}
+
+  /**
+   * Top of the label's range for the field's crop and soil in this phase. Where the active has no
+   * such use, that of the crop in any phase, then of any use: a rule blocks the dose, and the
+   * arithmetic still needs a scale. Empty when no use states a rate.
+   */
+  public static OptionalDouble high(Ingredient active, Field field, Position.Phase phase) {
+    OptionalDouble inPhase =
+        top(active.uses().stream().filter(u -> u.isFor(field.crop()) && u.isIn(phase)), field);
+    if (inPhase.isPresent()) {
+      return inPhase;
+    }
+    OptionalDouble inCrop = top(active.uses().stream().filter(u -> u.isFor(field.crop())), field);
+    return inCrop.isPresent() ? inCrop : top(active.uses().stream(), field);
+  }
+
+  private static OptionalDouble top(Stream<Use> uses, Field field) {
+    return uses.filter(u -> !u.refused())
+        .map(u -> top(u, field))
+        .flatMapToDouble(OptionalDouble::stream)
+        .max();
+  }
+
+  private static OptionalDouble top(Use use, Field field) {
+    SoilRates rates = SoilRates.of(use, field);
+    if (rates instanceof SoilRates.Allowed a) {
+      return OptionalDouble.of(a.range().high().kgPerHa());
+    }
+    // On a soil that is refused or not known the widest range is the hardest measure.
+    return highest(use);
+  }
+
+  private static OptionalDouble highest(Use use) {
+    return use.rates().find().stream()
+        .flatMap(List::stream)
+        .map(RateRow::rates)
+        .flatMap(Optional::stream)
+        .mapToDouble(r -> r.high().kgPerHa())
+        .max();
+  }
+
+  /**
+   * What the field's soil needs of a residual active for the stated lengths, as a share of the
+   * highest labelled rate on any soil: 1.27 of 1.91 lb on a coarse soil holds as long there as 1.91
+   * lb on a fine one. Taken from the uses that grade rates by soil, those of the crop first, the
+   * largest share of several; 1 when none grades them or the soil is not known.
+   */
+  public static double soilShare(Ingredient active, Field field) {
+    OptionalDouble own = share(active.uses().stream().filter(u -> u.isFor(field.crop())), field);
+    return (own.isPresent() ? own : share(active.uses().stream(), field)).orElse(1);
+  }
+
+  private static OptionalDouble share(Stream<Use> uses, Field field) {
+    return uses.filter(u -> !u.refused() && graded(u))
+        .mapToDouble(
+            u ->
+                SoilRates.of(u, field) instanceof SoilRates.Allowed a
+                    ? Math.min(1, a.range().high().kgPerHa() / highest(u).orElseThrow())
+                    : 1)
+        .max();
+  }
+
+  private static boolean graded(Use use) {
+    return use.rates().find().stream()
+            .flatMap(List::stream)
+            .map(RateRow::rates)
+            .flatMap(Optional::stream)
+            .mapToDouble(r -> r.high().kgPerHa())
+            .distinct()
+            .count()
+        > 1;
+  }
+}

@@ -1,0 +1,87 @@
+package org.swathbook.control;
+
+import org.swathbook.growth.CohortSet;
+import org.swathbook.growth.SeasonTrace;
+
+/**
+ * What one dose in the soil does to the cohorts of one weed that resists nothing.
+ *
+ * <p>Plants that are up before it is activated are untouched, except that sites 2, 5, 13, 14 and 27
+ * also take plants of at most an inch on the day the rain has come (default).
+ */
+public final class SoilEffect {
+  private static final double REACH_BACK_CM = 2.54;
+
+  /** Does nothing to anything. */
+  public static final SoilEffect NONE = new SoilEffect(new double[0], 0, 0, 0);
+
+  private final double[] control;
+  private final int from;
+  private final int to;
+  private final double atCropEmergence;
+
+  private SoilEffect(double[] control, int from, int to, double atCropEmergence) {
+    this.control = control;
+    this.from = from;
+    this.to = to;
+    this.atCropEmergence = atCropEmergence;
+  }
+
+  static boolean reachesBack(int site) {
+    return site == 2 || site == 5 || site == 13 || site == 14 || site == 27;
+  }
+
+  static SoilEffect of(
+      ResidualCurve curve, double fresh, boolean reachesBack, SeasonTrace trace, CohortSet weed) {
+    double[] control = new double[weed.count()];
+    int from = weed.count();
+    int to = 0;
+    int rain = curve.activeFrom();
+    for (int c = 0; c < control.length; c++) {
+      int up = weed.emergedOn(c);
+      double e = fresh * curve.share(up);
+      if (reachesBack
+          && up < rain
+          && rain < trace.days()
+          && weed.heightCm(c, rain) <= REACH_BACK_CM) {
+        // The day itself when the active needs no rain: it is then there when it is put down.
+        e = Math.max(e, fresh * curve.share(Math.max(rain, curve.appliedOn() + 1)));
+      }
+      control[c] = e;
+      if (e > 0) {
+        from = Math.min(from, c);
+        to = c + 1;
+      }
+    }
+    int up = trace.emergenceDay();
+    return new SoilEffect(
+        control, Math.min(from, to), to, up < trace.days() ? fresh * curve.share(up) : 0);
+  }
+
+  /** First cohort that it touches. */
+  public int from() {
+    return from;
+  }
+
+  /** The cohort after the last that it touches. */
+  public int to() {
+    return to;
+  }
+
+  /** Control of a cohort, 0 to 1, before what the biotype resists. */
+  public double control(int cohort) {
+    return cohort < control.length ? control[cohort] : 0;
+  }
+
+  /** Control of plants that would come up on the day the crop does. */
+  public double atCropEmergence() {
+    return atCropEmergence;
+  }
+
+  /** Takes the survival of each touched cohort down by its control at a share of the effect. */
+  public void reduce(double[] survival, double keeps) {
+    for (int c = from; c < to; c++) {
+      survival[c] *= 1 - keeps * control[c];
+    }
+  }
+}
