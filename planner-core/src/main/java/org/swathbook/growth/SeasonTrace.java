@@ -97,6 +97,12 @@ public final class SeasonTrace {
    * Day of a date of the book's season, mapped by month and day (29 February falls on the 28th).
    */
   public int dayOf(LocalDate bookDate) {
+    return dayOf(bookDate, bookSeason, year);
+  }
+
+  /** The same before there is a trace; below 0 or past the last day for a date outside it. */
+  static int dayOf(LocalDate bookDate, int bookSeason, int year) {
+    LocalDate first = LocalDate.of(year - 1, 9, 1);
     return (int) (bookDate.minusYears((long) bookSeason - year).toEpochDay() - first.toEpochDay());
   }
 
@@ -183,10 +189,13 @@ public final class SeasonTrace {
     return rainMm[day];
   }
 
-  /** Rain and irrigation of the days after {@code from}, up to and with {@code to}. */
+  /**
+   * Rain and irrigation of the days after {@code from}, up to and with {@code to}; none is known
+   * before day 0.
+   */
   public double rainAfter(int from, int to) {
     double sum = 0;
-    for (int d = from + 1; d <= to; d++) {
+    for (int d = Math.max(0, from + 1); d <= to; d++) {
       sum += rainMm[d];
     }
     return sum;

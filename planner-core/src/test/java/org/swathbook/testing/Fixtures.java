@@ -119,7 +119,8 @@ public final class Fixtures {
           Journal.EMPTY,
           List.of(),
           new Prices(Map.of()),
-          STATIONS);
+          STATIONS,
+          List.of());
 
   private Fixtures() {}
 
@@ -186,7 +187,8 @@ public final class Fixtures {
         Journal.EMPTY,
         List.of(),
         BOOK.prices(),
-        STATIONS);
+        STATIONS,
+        List.of());
   }
 
   /**

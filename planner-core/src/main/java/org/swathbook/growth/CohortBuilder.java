@@ -1,0 +1,102 @@
+package org.swathbook.growth;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.swathbook.catalog.DegreeDayMethod;
+import org.swathbook.catalog.ThermalClock;
+import org.swathbook.catalog.Weed;
+import org.swathbook.weather.WeatherDay;
+
+/**
+ * Gathers daily emergence into cohorts of four days and gives them their growth.
+ *
+ * <p>Bins are counted from the planting day, so that none holds plants from both sides of it. A
+ * cohort counts as up on the middle day of its bin, weighted by number. Bins with less than a
+ * hundred-thousandth of the season's plants are dropped and the others scaled up, so that the
+ * cohorts still add up to the density.
+ */
+final class CohortBuilder {
+  private static final int BIN_DAYS = 4;
+  private static final double LEAST_SHARE = 1e-5;
+  private static final double UNDER_CANOPY = 0.5;
+
+  /** Tillage kills what is shorter, cm (4 in; default). */
+  private static final double KILLED_BELOW_CM = 4 * 2.54;
+
+  /** And half of what is no taller than this, cm (8 in; default). */
+  private static final double HALVED_TO_CM = 8 * 2.54;
+
+  private CohortBuilder() {}
+
+  /**
+   * @param perM2 plants per m² by day
+   * @param tilled whether the soil is worked on the planting day
+   */
+  static CohortSet build(
+      Weed weed,
+      List<WeatherDay> days,
+      double[] perM2,
+      CanopyClock canopy,
+      int plantingDay,
+      boolean tilled) {
+    int length = perM2.length;
+    double[] thermal = thermal(weed, days, canopy);
+    int offset = Math.floorMod(plantingDay, BIN_DAYS);
+    int bins = (length + BIN_DAYS) / BIN_DAYS + 1;
+    double[] sum = new double[bins];
+    double[] moment = new double[bins];
+    double total = 0;
+    for (int d = 0; d < length; d++) {
+      int bin = Math.floorDiv(d - offset, BIN_DAYS) + 1;
+      sum[bin] += perM2[d];
+      moment[bin] += perM2[d] * d;
+      total += perM2[d];
+    }
+    int[] emergedOn = new int[bins];
+    double[] number = new double[bins];
+    double kept = 0;
+    int n = 0;
+    for (int b = 0; b < bins; b++) {
+      if (sum[b] > LEAST_SHARE * total) {
+        emergedOn[n] = (int) Math.round(moment[b] / sum[b]);
+        number[n] = sum[b];
+        kept += sum[b];
+        n++;
+      }
+    }
+    double[] survival = new double[n];
+    HeightModel model = new HeightModel(weed.height());
+    for (int c = 0; c < n; c++) {
+      number[c] *= total / kept;
+      survival[c] =
+          tilled && emergedOn[c] < plantingDay
+              ? tillageSurvival(model.heightCm(thermal[plantingDay] - thermal[emergedOn[c]]))
+              : 1;
+    }
+    return new CohortSet(
+        weed, Arrays.copyOf(emergedOn, n), Arrays.copyOf(number, n), survival, thermal);
+  }
+
+  /** Share of plants of a height that live through tillage. */
+  static double tillageSurvival(double heightCm) {
+    if (heightCm < KILLED_BELOW_CM) {
+      return 0;
+    }
+    return heightCm <= HALVED_TO_CM ? 0.5 : 1;
+  }
+
+  /** °C-days of growth summed to the end of each day, half of them under a closed canopy. */
+  private static double[] thermal(Weed weed, List<WeatherDay> days, CanopyClock canopy) {
+    ThermalClock clock =
+        new ThermalClock(DegreeDayMethod.AVERAGE, weed.height().baseC(), OptionalDouble.empty());
+    double[] out = new double[days.size()];
+    double sum = 0;
+    for (int d = 0; d < out.length; d++) {
+      double heat = ThermalTime.of(clock, days.get(d));
+      sum += canopy.isClosed(d) ? heat * UNDER_CANOPY : heat;
+      out[d] = sum;
+    }
+    return out;
+  }
+}

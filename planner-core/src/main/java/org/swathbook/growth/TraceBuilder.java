@@ -1,0 +1,189 @@
+package org.swathbook.growth;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.HouseRules;
+import org.swathbook.book.Tillage;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Crop;
+import org.swathbook.catalog.SoilTexture;
+import org.swathbook.weather.SprayDays;
+import org.swathbook.weather.StationWeather;
+import org.swathbook.weather.WeatherDay;
+
+/** Computes the outdoors of a field in every full weather year of its station. */
+public final class TraceBuilder {
+  /** Stands in for a latitude that a field does not name; it only moves evaporation a little. */
+  public static final double ASSUMED_LATITUDE = 41;
+
+  /** Stands in for a soil texture that a field does not name. */
+  public static final SoilTexture ASSUMED_TEXTURE = SoilTexture.SILT_LOAM;
+
+  /** Days before harvest at which soil control is no longer needed. */
+  private static final int FREE_BEFORE_HARVEST = 30;
+
+  private static final double NEARLY_ALL_UP = 0.95;
+
+  private TraceBuilder() {}
+
+  /**
+   * The trace with no day of the book's season taken as observed.
+   *
+   * @throws IllegalArgumentException when the station has no weather or no full year, or the
+   *     planting date lies outside the season
+   */
+  public static TraceSet build(Book book, Field field) {
+    return build(book, field, LocalDate.MIN);
+  }
+
+  /** The trace in which the season's own weather up to a day is real in every year. */
+  public static TraceSet build(Book book, Field field, LocalDate observedTo) {
+    StationWeather station = book.station(field);
+    List<Integer> years = station.scenarioYears();
+    if (years.isEmpty()) {
+      throw new IllegalArgumentException(
+          "station "
+              + station.id()
+              + " has no full weather year from 1 September to 31 October of the next year");
+    }
+    Crop crop = book.catalog().crop(field.crop());
+    List<WeedPressure> weeds = book.weedsOf(field.id());
+    double reference = SoilAge.reference(station, texture(field), latitude(field));
+    List<SeasonTrace> traces = new ArrayList<>();
+    for (int year : years) {
+      List<WeatherDay> days = ScenarioDays.of(station, year, book.season(), observedTo);
+      traces.add(year(book, field, crop, weeds, year, days, reference));
+    }
+    return new TraceSet(field, crop, weeds, traces);
+  }
+
+  /** What the trace assumes because the field does not say it, in words; empty when it says all. */
+  public static List<String> assumed(Field field) {
+    List<String> out = new ArrayList<>();
+    if (field.latitude().isEmpty()) {
+      out.add("latitude not given: 41 degrees north for evaporation");
+    }
+    if (field.soilTextures().isEmpty()) {
+      out.add("soil texture not given: " + ASSUMED_TEXTURE + " for the fade of soil actives");
+    }
+    if (field.rowSpacingCm().isEmpty()) {
+      out.add("row spacing not given: the rows that close last");
+    }
+    if (field.harvestDate().isEmpty()) {
+      out.add("harvest date not given: 31 October");
+    }
+    return out;
+  }
+
+  private static SoilTexture texture(Field field) {
+    return field.soilTextures().isEmpty() ? ASSUMED_TEXTURE : field.soilTextures().get(0);
+  }
+
+  private static double latitude(Field field) {
+    return field.latitude().orElse(ASSUMED_LATITUDE);
+  }
+
+  private static SeasonTrace year(
+      Book book,
+      Field field,
+      Crop crop,
+      List<WeedPressure> weeds,
+      int year,
+      List<WeatherDay> days,
+      double reference) {
+    int season = book.season();
+    int plantingDay = SeasonTrace.dayOf(field.plantDate(), season, year);
+    if (plantingDay < 0 || plantingDay >= days.size()) {
+      throw new IllegalArgumentException(
+          "field "
+              + field.id()
+              + " is planted on "
+              + field.plantDate()
+              + ", outside 1 September "
+              + (season - 1)
+              + " to 31 October "
+              + season);
+    }
+    int harvestDay = harvestDay(field, season, year, days.size());
+    CropClock clock = new CropClock(crop, days, plantingDay);
+    CanopyClock canopy = new CanopyClock(crop, field, clock, harvestDay);
+    SeasonTrace.Daily daily = new SeasonTrace.Daily(days.size());
+    fillCrop(daily, crop, clock, canopy, harvestDay);
+    fillSoil(daily, days, texture(field), latitude(field), reference);
+    fillSprayDays(daily, days, book.house(), book.station(field));
+
+    boolean tilled = field.tillage() == Tillage.TILLED;
+    List<CohortSet> cohorts = new ArrayList<>();
+    int[] neededUntil = new int[weeds.size()];
+    for (int w = 0; w < weeds.size(); w++) {
+      WeedPressure p = weeds.get(w);
+      double[] perM2 =
+          SeedlingDays.perM2(
+              p.weed().emergence(), days, canopy, tilled ? plantingDay : days.size(), p.perM2());
+      cohorts.add(CohortBuilder.build(p.weed(), days, perM2, canopy, plantingDay, tilled));
+      int free = Math.min(canopy.canopyDay(), harvestDay - FREE_BEFORE_HARVEST);
+      neededUntil[w] = Math.max(0, Math.min(free, SeedlingDays.dayOfShare(perM2, NEARLY_ALL_UP)));
+    }
+    return new SeasonTrace(
+        year,
+        season,
+        crop,
+        plantingDay,
+        clock.emergenceDay(),
+        harvestDay,
+        canopy.canopyDay(),
+        daily,
+        cohorts,
+        neededUntil);
+  }
+
+  /** A harvest after 31 October counts as that day, the strict side of intervals before harvest. */
+  private static int harvestDay(Field field, int season, int year, int days) {
+    return field
+        .harvestDate()
+        .map(h -> Math.min(days - 1, SeasonTrace.dayOf(h, season, year)))
+        .orElse(days - 1);
+  }
+
+  private static void fillCrop(
+      SeasonTrace.Daily daily, Crop crop, CropClock clock, CanopyClock canopy, int harvestDay) {
+    CropHeight height = new CropHeight(crop);
+    for (int d = 0; d < daily.stage.length; d++) {
+      daily.stage[d] = clock.stage()[d];
+      daily.cropHeightCm[d] = d <= harvestDay ? height.cm(daily.stage[d]) : 0;
+      daily.cover[d] = canopy.cover(d);
+    }
+  }
+
+  private static void fillSoil(
+      SeasonTrace.Daily daily,
+      List<WeatherDay> days,
+      SoilTexture texture,
+      double latitude,
+      double reference) {
+    double[] activity = SoilAge.activity(days, texture, latitude);
+    double age = 0;
+    for (int d = 0; d < activity.length; d++) {
+      age += activity[d] / reference;
+      daily.soilAge[d] = age;
+      daily.rainMm[d] = days.get(d).rainMm();
+    }
+  }
+
+  private static void fillSprayDays(
+      SeasonTrace.Daily daily, List<WeatherDay> days, HouseRules house, StationWeather station) {
+    SprayDays rule =
+        new SprayDays(house.suitableRainMm(), house.suitableRainBeforeMm(), house::suitableShare);
+    for (int d = 0; d < days.size(); d++) {
+      LocalDate date = days.get(d).date();
+      double before =
+          d > 0
+              ? days.get(d - 1).rainMm()
+              : station.find(date.minusDays(1)).map(WeatherDay::rainMm).orElse(0.0);
+      daily.sprayable[d] = rule.suitable(date, days.get(d).rainMm(), before);
+    }
+  }
+}

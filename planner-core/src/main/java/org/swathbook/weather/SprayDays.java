@@ -1,0 +1,51 @@
+package org.swathbook.weather;
+
+import java.time.LocalDate;
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * Days on which a sprayer can work: little rain, not too much the day before, and of those only a
+ * share, since daily records say nothing of wind and of who is free.
+ *
+ * <p>The share is taken by a fixed thinning that anybody can repeat: the day with number n since 1
+ * January 1970 counts if the fraction of {@code n · 0.6180339887498949} is below the share of its
+ * month. Multiples of the golden ratio spread evenly over 0 to 1, so every stretch of days keeps
+ * about its share, and a day that counts at a share counts at every higher one. All fields and
+ * stations share the pattern, since wind is a matter of the region; a corrected rain changes its
+ * own days only.
+ */
+public final class SprayDays {
+  private static final double GOLDEN = 0.6180339887498949;
+
+  private final double lessThanMm;
+  private final double lessThanBeforeMm;
+  private final IntToDoubleFunction shareOfMonth;
+
+  /**
+   * @param lessThanMm a spray day has less rain than this
+   * @param lessThanBeforeMm and the day before less than this
+   * @param shareOfMonth share of such days that count, by month 1 to 12
+   */
+  public SprayDays(double lessThanMm, double lessThanBeforeMm, IntToDoubleFunction shareOfMonth) {
+    this.lessThanMm = lessThanMm;
+    this.lessThanBeforeMm = lessThanBeforeMm;
+    this.shareOfMonth = shareOfMonth;
+  }
+
+  /** Whether rain allows it: less than the limits on the day and on the day before. */
+  public boolean dryEnough(double rainMm, double rainBeforeMm) {
+    return rainMm < lessThanMm && rainBeforeMm < lessThanBeforeMm;
+  }
+
+  /** The day's fixed number from 0 to 1, which is compared with the share of its month. */
+  public static double mark(LocalDate date) {
+    double x = date.toEpochDay() * GOLDEN;
+    return x - Math.floor(x);
+  }
+
+  /** Whether a day counts. Irrigation is rain here: nobody sprays under a running pivot. */
+  public boolean suitable(LocalDate date, double rainMm, double rainBeforeMm) {
+    return dryEnough(rainMm, rainBeforeMm)
+        && mark(date) < shareOfMonth.applyAsDouble(date.getMonthValue());
+  }
+}
