@@ -1,0 +1,45 @@
+package org.swathbook.growth;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.swathbook.book.Field;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.StateLimit;
+import org.swathbook.catalog.Use;
+
+/** The labelled uses that a spraying could be made under. */
+public final class UseFinder {
+  private UseFinder() {}
+
+  /**
+   * Uses of an active for the field's crop or any crop, in this phase, for this formulation and the
+   * field's state, in the order of the catalog. Uses that the label refuses are among them: they
+   * say why not. In a field that names no state the uses with a limit by state stay in; that limit
+   * is then to be asked about.
+   *
+   * @param formulation two-letter code of the product
+   */
+  public static List<Use> candidates(
+      Ingredient active, String formulation, Field field, Position.Phase phase) {
+    return active.uses().stream()
+        .filter(u -> u.isFor(field.crop()) && u.isIn(phase))
+        .filter(u -> u.formulations().isEmpty() || u.formulations().contains(formulation))
+        .filter(u -> mayBeIn(u.registration().states(), field.state()))
+        .toList();
+  }
+
+  private static boolean mayBeIn(StateLimit limit, Optional<String> state) {
+    if (state.isEmpty()) {
+      return true;
+    }
+    String code = state.get().strip().toUpperCase(Locale.ROOT);
+    return (limit.only().isEmpty() || named(limit.only(), code)) && !named(limit.refused(), code);
+  }
+
+  private static boolean named(Set<String> states, String code) {
+    return states.stream().anyMatch(s -> s.strip().toUpperCase(Locale.ROOT).equals(code));
+  }
+}
