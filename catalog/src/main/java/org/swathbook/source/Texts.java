@@ -5,8 +5,12 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.MonthDay;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.swathbook.measure.Dimension;
 import org.swathbook.measure.MeasureException;
@@ -138,6 +142,16 @@ public final class Texts {
                 () ->
                     new MeasureException(
                         "'" + text + "' is not known here; " + Nearest.hint(text, words)));
+  }
+
+  /** One of some values by its spelling, case counting for nothing. */
+  public static <T> TextParser<T> oneOf(T[] values, Function<T, String> spelling) {
+    Map<String, T> bySpelling = new LinkedHashMap<>();
+    for (T value : values) {
+      bySpelling.put(spelling.apply(value), value);
+    }
+    TextParser<String> word = oneOf(bySpelling.keySet());
+    return text -> Objects.requireNonNull(bySpelling.get(word.parse(text)));
   }
 
   /**

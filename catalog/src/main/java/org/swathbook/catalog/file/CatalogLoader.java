@@ -1,0 +1,109 @@
+package org.swathbook.catalog.file;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.source.Problems;
+import org.swathbook.source.ProblemsException;
+
+/**
+ * Loads the starter catalog and lays a folder over it. A file of the folder takes the place of the
+ * starter's of the same id, a row of its {@code responses.csv} that of the same weed, ingredient
+ * and timing, its {@code interactions.yaml} the whole list. Catalogs already made are kept by
+ * content, so that a service that loads for every request parses each catalog once.
+ */
+public final class CatalogLoader {
+  private static final String STARTER = "/org/swathbook/catalog/starter/";
+  private static final int KEPT = 8;
+
+  private final Cache<String, Catalog> made = Caffeine.newBuilder().maximumSize(KEPT).build();
+
+  /** The starter catalog by itself. */
+  public Catalog starter() {
+    return load(true, Optional.empty());
+  }
+
+  /**
+   * The catalog of a book.
+   *
+   * @param withStarter whether the starter lies beneath
+   * @param folder the book's own entries
+   * @throws ProblemsException with everything that is wrong in the files
+   */
+  public Catalog load(boolean withStarter, Optional<Path> folder) {
+    return folder
+        .map(f -> load(withStarter, f, String.valueOf(f.getFileName())))
+        .orElseGet(() -> load(withStarter, List.of(), new Problems()));
+  }
+
+  /**
+   * The same, with the name under which problems show the folder.
+   *
+   * @throws ProblemsException with everything that is wrong in the files
+   */
+  public Catalog load(boolean withStarter, Path folder, String shown) {
+    Problems problems = new Problems();
+    return load(withStarter, CatalogFolder.read(folder, shown, problems), problems);
+  }
+
+  private Catalog load(boolean withStarter, List<CatalogFile> own, Problems problems) {
+    List<CatalogFile> all = new ArrayList<>(withStarter ? starterFiles() : List.of());
+    all.addAll(own);
+    if (!problems.isEmpty()) {
+      return CatalogAssembler.assemble(all, problems);
+    }
+    return made.get(digest(all), key -> CatalogAssembler.assemble(all, problems));
+  }
+
+  private static List<CatalogFile> starterFiles() {
+    return new String(resource("index.txt"), StandardCharsets.UTF_8)
+        .lines()
+        .map(String::strip)
+        .filter(path -> !path.isEmpty())
+        .map(path -> new CatalogFile(path, "starter/" + path, true, resource(path)))
+        .toList();
+  }
+
+  private static byte[] resource(String path) {
+    try (InputStream in = CatalogLoader.class.getResourceAsStream(STARTER + path)) {
+      if (in == null) {
+        throw new IllegalStateException("the starter catalog lacks " + path);
+      }
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static String digest(List<CatalogFile> files) {
+    try {
+      MessageDigest sha = MessageDigest.getInstance("SHA-256");
+      for (CatalogFile f : files) {
+        byte[] name = f.shown().getBytes(StandardCharsets.UTF_8);
+        sha.update(
+            ByteBuffer.allocate(9)
+                .putInt(name.length)
+                .putInt(f.content().length)
+                .put((byte) (f.starter() ? 1 : 0))
+                .flip());
+        sha.update(name);
+        sha.update(f.content());
+      }
+      return HexFormat.of().formatHex(sha.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

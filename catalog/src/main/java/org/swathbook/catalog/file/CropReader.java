@@ -1,0 +1,278 @@
+package org.swathbook.catalog.file;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.swathbook.catalog.Canopy;
+import org.swathbook.catalog.Crop;
+import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.CropStage;
+import org.swathbook.catalog.DegreeDayMethod;
+import org.swathbook.catalog.Slug;
+import org.swathbook.catalog.Source;
+import org.swathbook.catalog.ThermalClock;
+import org.swathbook.measure.MeasureException;
+import org.swathbook.measure.Numbers;
+import org.swathbook.measure.Unit;
+import org.swathbook.source.MapNode;
+import org.swathbook.source.MapReader;
+import org.swathbook.source.Mark;
+import org.swathbook.source.Nearest;
+import org.swathbook.source.Node;
+import org.swathbook.source.ScalarNode;
+import org.swathbook.source.TextParser;
+import org.swathbook.source.Texts;
+
+/** Reads a crop. */
+final class CropReader {
+  static final String FORMAT = "swathbook.crop/1";
+
+  private static final ThermalClocks NO_CLOCK =
+      new ThermalClocks(
+          new ThermalClock(DegreeDayMethod.AVERAGE, 0, OptionalDouble.empty()), Unit.CELSIUS);
+
+  private final Entry entry;
+  private final MapReader map;
+  private final Map<String, Source> sources = new LinkedHashMap<>();
+
+  private CropReader(CatalogFile file, MapReader map) {
+    this.entry = new Entry(file, map, FORMAT);
+    this.map = map;
+  }
+
+  static Optional<Crop> read(CatalogFile file, MapReader map) {
+    return new CropReader(file, map).read();
+  }
+
+  private Optional<Crop> read() {
+    String id = map.require("id", Texts::text, "corn", "?");
+    if (!Slug.of(id).equals(id) && entry.isSound()) {
+      entry
+          .problems()
+          .add(map.mark("id"), "'" + id + "' is no id", "write it as '" + Slug.of(id) + "'");
+    }
+    entry.checkFileName("id", id);
+    ThermalClocks[] clock = {NO_CLOCK};
+    List<CropStage> stages = stages(clock);
+    List<String> names = stages.stream().map(CropStage::name).toList();
+    TextParser<String> stage = stage(names);
+    String emergence = map.require("emergence", stage, "VE", names.isEmpty() ? "?" : names.get(0));
+    List<String> leaves = map.findAll("leafStages", stage, "V1");
+    checkEmergence(stages, emergence);
+    checkRising(leaves, names);
+    Removal removal = new RemovalReader(entry, stage, leaves).read();
+    entry.checkSource(map, Place.ROOT, "criticalRemoval", "leafStages", "name");
+    keep(Place.ROOT.then("criticalRemoval"), "criticalRemoval", map.mark("criticalRemoval"));
+    Crop crop =
+        new Crop(
+            new CropId(Slug.of(id).isEmpty() ? "x" : Slug.of(id)),
+            map.require("name", Texts::text, "corn", "?"),
+            map.findAll("aliases", Texts::text, "maize"),
+            clock[0].clock(),
+            stages,
+            emergence,
+            leaves,
+            byStage("bbch", stage, Texts::whole, "9"),
+            byStage("heights", stage, Texts.in(Unit.CENTIMETRE, "6 in"), "6 in"),
+            canopy(stage),
+            removal.bare(),
+            removal.afterResidual(),
+            sources,
+            entry.reviewed());
+    map.done();
+    return entry.isSound() ? Optional.of(crop) : Optional.empty();
+  }
+
+  /** Keeps the source of a value that has no place of its own for it. */
+  private void keep(Place place, String path, Mark mark) {
+    if (map.node()
+        .find(path.substring(0, path.indexOf('.') < 0 ? path.length() : path.indexOf('.')))
+        .isPresent()) {
+      sources.put(path, entry.source(place, mark));
+    }
+  }
+
+  private static TextParser<String> stage(List<String> names) {
+    return text ->
+        names.stream()
+            .filter(n -> n.equalsIgnoreCase(text.strip()))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new MeasureException(
+                        "'" + text + "' is no stage of this crop; " + Nearest.hint(text, names)));
+  }
+
+  private List<CropStage> stages(ThermalClocks[] clock) {
+    List<CropStage> out = new ArrayList<>();
+    Optional<MapReader> found = map.requireMap("stages", "{degreeDays: …, at: {VE: 115, …}}");
+    if (found.isEmpty()) {
+      return out;
+    }
+    MapReader m = found.get();
+    Place place = Place.ROOT.then("stages");
+    m.requireMap("degreeDays", "{method: 86/50 F, from: planting}")
+        .ifPresent(
+            d -> {
+              clock[0] = ThermalClocks.read(d);
+              d.require("from", Texts.oneOf(List.of("planting")), "planting", "planting");
+              d.done();
+            });
+    Optional<MapReader> at = m.requireMap("at", "{VE: 115, V1: 197}");
+    keep(place.then("degreeDays"), "stages", m.mark("degreeDays"));
+    for (MapNode.Entry e : at.map(a -> a.node().entries()).orElse(List.of())) {
+      keep(place.then("at").then(e.key()), "stages.at." + e.key(), e.value().mark());
+      stage(e, clock[0]).ifPresent(s -> add(out, s, e.keyMark()));
+    }
+    m.done();
+    return out;
+  }
+
+  private Optional<CropStage> stage(MapNode.Entry e, ThermalClocks clock) {
+    if (e.value() instanceof ScalarNode) {
+      return MapReader.scalar(e.value(), Texts::number, "115", entry.problems())
+          .map(
+              n ->
+                  new CropStage(
+                      e.key(), OptionalDouble.of(clock.celsiusDays(n)), OptionalInt.empty()));
+    }
+    return MapReader.of(e.value(), e.key() + ": {days: 42}", entry.problems())
+        .flatMap(
+            m -> {
+              m.require("days", "42");
+              Optional<Integer> days = m.find("days", UseReader::bareDays, "42");
+              m.done();
+              return days.map(
+                  d -> new CropStage(e.key(), OptionalDouble.empty(), OptionalInt.of(d)));
+            });
+  }
+
+  /**
+   * Later stages come later; stages by days and by degree-days are each compared among themselves.
+   */
+  private void add(List<CropStage> stages, CropStage next, Mark mark) {
+    for (CropStage s : stages) {
+      boolean sums = s.degreeDays().isPresent() && next.degreeDays().isPresent();
+      boolean days = s.daysAfterEmergence().isPresent() && next.daysAfterEmergence().isPresent();
+      if (s.name().equalsIgnoreCase(next.name())
+          || sums && s.degreeDays().getAsDouble() >= next.degreeDays().getAsDouble()
+          || days && s.daysAfterEmergence().getAsInt() >= next.daysAfterEmergence().getAsInt()) {
+        entry
+            .problems()
+            .add(
+                mark,
+                "the stage " + next.name() + " does not come after " + s.name(),
+                "write the stages in the order in which they are reached, each once");
+        return;
+      }
+    }
+    stages.add(next);
+  }
+
+  private void checkEmergence(List<CropStage> stages, String emergence) {
+    stages.stream()
+        .filter(s -> s.name().equals(emergence) && s.degreeDays().isEmpty())
+        .forEach(
+            s ->
+                entry
+                    .problems()
+                    .add(
+                        map.mark("emergence"),
+                        "the emergence stage counts days after itself",
+                        "give it degree-days from planting"));
+  }
+
+  private void checkRising(List<String> leaves, List<String> stages) {
+    for (int i = 1; i < leaves.size(); i++) {
+      if (stages.indexOf(leaves.get(i)) <= stages.indexOf(leaves.get(i - 1))) {
+        entry
+            .problems()
+            .add(
+                map.mark("leafStages"),
+                "the leaf stage " + leaves.get(i) + " does not come after " + leaves.get(i - 1),
+                "write them in the order of the stages");
+      }
+    }
+  }
+
+  private <T> Map<String, T> byStage(
+      String key, TextParser<String> stage, TextParser<T> value, String example) {
+    Map<String, T> out = new LinkedHashMap<>();
+    Optional<MapReader> values = map.findMap(key, key + ": {VE: " + example + "}");
+    for (MapNode.Entry e : values.map(v -> v.node().entries()).orElse(List.of())) {
+      keep(Place.ROOT.then(key).then(e.key()), key + "." + e.key(), e.value().mark());
+      Optional<String> name =
+          MapReader.scalar(
+              new ScalarNode(e.keyMark(), e.key(), false), stage, "VE", entry.problems());
+      Optional<T> read = MapReader.scalar(e.value(), value, example, entry.problems());
+      if (name.isPresent() && read.isPresent()) {
+        out.put(name.get(), read.get());
+      }
+    }
+    return out;
+  }
+
+  private Canopy canopy(TextParser<String> stage) {
+    String example = "{at: V10}";
+    Optional<MapReader> found = map.requireMap("canopy", example);
+    Source source =
+        found.map(m -> entry.source(Place.ROOT.then("canopy"), m.mark())).orElse(Source.NOT_GIVEN);
+    sources.put("canopy", source);
+    Optional<String> at = found.flatMap(m -> m.find("at", stage, "V10"));
+    TreeMap<Double, Integer> days = new TreeMap<>();
+    found
+        .flatMap(m -> m.findMap("days", "{15 in: 40, 30 in: 55}"))
+        .ifPresent(
+            d ->
+                byRow(
+                    d,
+                    n -> MapReader.scalar(n, UseReader::bareDays, "40", entry.problems()),
+                    days));
+    Optional<Double> never =
+        found.flatMap(m -> m.find("neverBelow", CropReader::bushels, "100 bu/acre"));
+    found.ifPresent(
+        m -> {
+          m.done();
+          if (at.isPresent() == !days.isEmpty() && entry.isSound()) {
+            entry
+                .problems()
+                .add(
+                    m.mark(),
+                    "the rows close at a stage or by days, one of them",
+                    "write '" + example + "' or '{days: {15 in: 40, 30 in: 55}}'");
+          }
+        });
+    return new Canopy(
+        at, days, never.map(OptionalDouble::of).orElse(OptionalDouble.empty()), source);
+  }
+
+  private static double bushels(String text) {
+    Numbers.Split s = Numbers.split(text);
+    if (!s.rest().equals("bu/acre") || s.number() < 0) {
+      throw new MeasureException("'" + text + "' is no yield; write for example '100 bu/acre'");
+    }
+    return s.number();
+  }
+
+  /** Reads {@code {15 in: …, 30 in: …}}: row spacings in cm with what holds at each. */
+  private <T> void byRow(MapReader m, Function<Node, Optional<T>> value, Map<Double, T> into) {
+    for (MapNode.Entry e : m.node().entries()) {
+      Optional<Double> spacing =
+          MapReader.scalar(
+              new ScalarNode(e.keyMark(), e.key(), false),
+              Texts.in(Unit.CENTIMETRE, "30 in"),
+              "30 in",
+              entry.problems());
+      Optional<T> read = value.apply(e.value());
+      if (spacing.isPresent() && read.isPresent()) {
+        into.put(spacing.get(), read.get());
+      }
+    }
+  }
+}

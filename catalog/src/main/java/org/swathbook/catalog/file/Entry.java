@@ -1,0 +1,116 @@
+package org.swathbook.catalog.file;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
+import org.swathbook.source.MapReader;
+import org.swathbook.source.Mark;
+import org.swathbook.source.Node;
+import org.swathbook.source.Problems;
+import org.swathbook.source.ScalarNode;
+import org.swathbook.source.TextParser;
+import org.swathbook.source.Texts;
+
+/** What the readers of all kinds need of one file: its keys, its sources, where problems go. */
+final class Entry {
+  private static final LocalDate NEVER = LocalDate.EPOCH;
+
+  private final CatalogFile file;
+  private final MapReader map;
+  private final Sources sources;
+  private final int problemsBefore;
+
+  Entry(CatalogFile file, MapReader map, String format) {
+    this.file = file;
+    this.map = map;
+    this.problemsBefore = map.problems().count();
+    this.sources = new Sources(map, file.starter());
+    map.require("format", Texts.oneOf(List.of(format)), format, format);
+  }
+
+  MapReader map() {
+    return map;
+  }
+
+  Problems problems() {
+    return map.problems();
+  }
+
+  boolean isSound() {
+    return problems().count() == problemsBefore;
+  }
+
+  /** A problem when the file does not bear the name of what it holds. */
+  void checkFileName(String key, String id) {
+    if (!file.stem().equals(id) && isSound()) {
+      problems()
+          .add(
+              map.mark(key),
+              "the file " + file.stem() + ".yaml holds '" + id + "'",
+              "name it " + id + ".yaml, or correct '" + key + "'");
+    }
+  }
+
+  LocalDate reviewed() {
+    return map.require("reviewed", Texts::date, "2026-11-01", NEVER);
+  }
+
+  Source source(Place place, Mark mark) {
+    return sources.of(place, mark);
+  }
+
+  /** Sees to it that a value that carries no source of its own has one. */
+  void checkSource(MapReader in, Place place, String... keys) {
+    for (String key : keys) {
+      if (in.node().find(key).isPresent()) {
+        source(place.then(key), in.mark(key));
+      }
+    }
+  }
+
+  /** The three answers: key missing, {@code none}, or a value that the reader makes. */
+  <T> Stated<T> stated(
+      MapReader in, String key, Place holder, String what, Function<Node, Optional<T>> reader) {
+    Optional<Node> node = in.find(key);
+    if (node.isEmpty()) {
+      return Stated.unknown(what);
+    }
+    Source source = source(holder.then(key), node.get().mark());
+    if (isNone(node.get())) {
+      return Stated.none(source);
+    }
+    return reader
+        .apply(node.get())
+        .map(v -> Stated.value(v, source))
+        .orElseGet(() -> Stated.unknown(what));
+  }
+
+  /** The same for a single value. */
+  <T> Stated<T> stated(
+      MapReader in, String key, Place holder, String what, TextParser<T> parser, String example) {
+    return stated(in, key, holder, what, scalar(parser, example));
+  }
+
+  <T> Function<Node, Optional<T>> scalar(TextParser<T> parser, String example) {
+    return node -> MapReader.scalar(node, parser, example, problems());
+  }
+
+  /** A map of keys read by a function; unknown keys are problems. */
+  <T> Function<Node, Optional<T>> map(String example, Function<MapReader, Optional<T>> reader) {
+    return node ->
+        MapReader.of(node, example, problems())
+            .flatMap(
+                m -> {
+                  Optional<T> value = reader.apply(m);
+                  m.done();
+                  return value;
+                });
+  }
+
+  static boolean isNone(Node node) {
+    return node instanceof ScalarNode s && s.text().equals("none");
+  }
+}

@@ -1,0 +1,65 @@
+package org.swathbook.catalog.file;
+
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.swathbook.catalog.Slug;
+import org.swathbook.measure.MeasureException;
+import org.swathbook.source.Mark;
+import org.swathbook.source.Nearest;
+import org.swathbook.source.Problems;
+import org.swathbook.source.TextParser;
+
+/**
+ * Every spelling under which the entries of one kind are known. Ids of files that could not be read
+ * are among them, so that one broken file does not make a stranger of everything that names it.
+ *
+ * @param <I> the kind of id
+ */
+final class Names<I extends Comparable<I>> {
+  private final String kind;
+  private final SortedMap<String, I> bySlug = new TreeMap<>();
+
+  /**
+   * No names yet.
+   *
+   * @param kind in words, {@code ingredient}
+   */
+  Names(String kind) {
+    this.kind = kind;
+  }
+
+  void add(String spelling, I id) {
+    bySlug.put(Slug.of(spelling), id);
+  }
+
+  /** A second name; a problem when another entry has it already. */
+  void addAlias(String spelling, I id, Mark mark, Problems problems) {
+    I holder = bySlug.putIfAbsent(Slug.of(spelling), id);
+    if (holder != null && !holder.equals(id)) {
+      problems.add(
+          mark,
+          "the name '" + spelling + "' already belongs to the " + kind + " " + holder,
+          "keep it in one of the two");
+    }
+  }
+
+  Optional<I> find(String spelling) {
+    return Optional.ofNullable(bySlug.get(Slug.of(spelling)));
+  }
+
+  /** Reads a name that must be known. */
+  TextParser<I> known() {
+    return text ->
+        find(text)
+            .orElseThrow(
+                () ->
+                    new MeasureException(
+                        "the catalog has no "
+                            + kind
+                            + " '"
+                            + text
+                            + "'; "
+                            + Nearest.hint(Slug.of(text), bySlug.keySet())));
+  }
+}

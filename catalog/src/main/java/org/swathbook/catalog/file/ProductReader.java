@@ -1,0 +1,174 @@
+package org.swathbook.catalog.file;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Product;
+import org.swathbook.catalog.ProductId;
+import org.swathbook.catalog.Slug;
+import org.swathbook.catalog.Source;
+import org.swathbook.measure.Basis;
+import org.swathbook.measure.Concentration;
+import org.swathbook.measure.Dimension;
+import org.swathbook.measure.MeasureException;
+import org.swathbook.measure.Quantity;
+import org.swathbook.measure.Rate;
+import org.swathbook.source.MapReader;
+import org.swathbook.source.Mark;
+import org.swathbook.source.Node;
+import org.swathbook.source.TextParser;
+import org.swathbook.source.Texts;
+
+/** Reads a product. */
+final class ProductReader {
+  static final String FORMAT = "swathbook.product/1";
+
+  private static final String CONTENT = "- {ingredient: glyphosate, concentration: 4.5 lb ae/gal}";
+
+  private final Names<IngredientId> ingredients;
+  private final Map<IngredientId, Ingredient> read;
+
+  ProductReader(Names<IngredientId> ingredients, Map<IngredientId, Ingredient> read) {
+    this.ingredients = ingredients;
+    this.read = read;
+  }
+
+  Optional<Product> read(CatalogFile file, MapReader map) {
+    Entry entry = new Entry(file, map, FORMAT);
+    String name = map.require("name", Texts::text, "glyphosate-4.5sl", "?");
+    entry.checkFileName("name", Slug.of(name));
+    List<Product.Content> contents = new ArrayList<>();
+    for (Node item : map.requireList("contains", "[" + CONTENT.substring(2) + "]")) {
+      MapReader.of(item, CONTENT, map.problems())
+          .flatMap(this::content)
+          .ifPresent(c -> add(contents, c, item.mark(), entry));
+    }
+    Rate spoken =
+        map.require("unit", ProductReader::spoken, "fl oz/acre", Rate.parse("1 gal/acre"));
+    Rate step = map.find("step", Rate::parse, "1 fl oz/acre").orElse(spoken);
+    Optional<Quantity> size = map.find("package", Quantity::parse, "2.5 gal");
+    entry.checkSource(
+        map, Place.ROOT, "name", "contains", "formulation", "unit", "step", "package", "label");
+    Product product =
+        new Product(
+            new ProductId(Slug.of(name).isEmpty() ? "x" : Slug.of(name)),
+            name,
+            contents,
+            map.require("formulation", Formulations.CODE, "SL", "SL"),
+            spoken,
+            step,
+            size,
+            map.findMap("label", "{id: DEMO-1, reviewed: 2026-10-15}")
+                .flatMap(ProductReader::label),
+            map.find("note", Texts::text, "invented").orElse(""),
+            map.node().find("contains").isPresent()
+                ? entry.source(Place.ROOT.then("contains"), map.mark("contains"))
+                : Source.NOT_GIVEN);
+    map.done();
+    if (entry.isSound()) {
+      checkDimensions(map, product);
+    }
+    return entry.isSound() ? Optional.of(product) : Optional.empty();
+  }
+
+  private Optional<Product.Content> content(MapReader m) {
+    m.require("ingredient", "glyphosate");
+    Optional<IngredientId> id = m.find("ingredient", ingredients.known(), "glyphosate");
+    Optional<Ingredient> known = id.flatMap(i -> Optional.ofNullable(read.get(i)));
+    m.require("concentration", "4.5 lb ae/gal");
+    Optional<Concentration> strength =
+        m.find("concentration", text -> concentration(text, known), "4.5 lb ae/gal");
+    m.done();
+    return id.flatMap(i -> strength.map(c -> new Product.Content(i, c)));
+  }
+
+  private static Concentration concentration(String text, Optional<Ingredient> of) {
+    Basis unwritten = Basis.PRODUCT;
+    Concentration c = Concentration.parse(text, unwritten);
+    if (of.isEmpty()) {
+      return c;
+    }
+    Basis own = of.get().rateBasis();
+    if (c.basis() == own || c.basis() == unwritten && (!c.isLiquid() || own == Basis.AI)) {
+      return new Concentration(c.written(), c.kgPerLitre(), c.massShare(), own);
+    }
+    throw new MeasureException(
+        "'"
+            + text
+            + (c.basis() == unwritten ? "' does not say of what" : "' counts " + c.basis().symbol())
+            + "; "
+            + of.get().name()
+            + " counts "
+            + own.symbol()
+            + ": write for example '4.5 lb "
+            + own.symbol()
+            + "/gal'");
+  }
+
+  private static void add(
+      List<Product.Content> contents, Product.Content next, Mark mark, Entry entry) {
+    if (contents.stream().anyMatch(c -> c.ingredient().equals(next.ingredient()))) {
+      entry.problems().add(mark, "'" + next.ingredient() + "' stands here twice", "keep one");
+    } else if (contents.stream()
+        .anyMatch(c -> c.concentration().isLiquid() != next.concentration().isLiquid())) {
+      entry
+          .problems()
+          .add(
+              mark,
+              "one strength is by volume and one by weight",
+              "give all per gallon, or all in percent");
+    } else {
+      contents.add(next);
+    }
+  }
+
+  private static Rate spoken(String text) {
+    Rate unit = Rate.parseUnit(text);
+    if (unit.basis() != Basis.PRODUCT) {
+      throw new MeasureException(
+          "'" + text + "' is a unit of the active; write one of the product, as 'fl oz/acre'");
+    }
+    return unit;
+  }
+
+  private static Optional<Product.Label> label(MapReader m) {
+    TextParser<String> text = Texts::text;
+    Optional<String> id = m.find("id", text, "DEMO-1");
+    Optional<LocalDate> reviewed = m.find("reviewed", Texts::date, "2026-10-15");
+    m.require("id", "DEMO-1");
+    m.require("reviewed", "2026-10-15");
+    m.done();
+    return id.flatMap(i -> reviewed.map(r -> new Product.Label(i, r)));
+  }
+
+  private static void checkDimensions(MapReader map, Product product) {
+    if (product.contents().isEmpty()) {
+      map.problems()
+          .add(map.mark("contains"), "the product holds no ingredient", "write " + CONTENT);
+      return;
+    }
+    boolean liquid = product.contents().get(0).concentration().isLiquid();
+    Dimension wanted = liquid ? Dimension.VOLUME : Dimension.MASS;
+    String kind = liquid ? "a liquid is measured by volume" : "a dry product is weighed";
+    String right =
+        liquid
+            ? "write for example 'fl oz/acre' and '2.5 gal'"
+            : "write for example 'oz weight/acre' and '20 lb'";
+    if (product.spoken().unit().dimension() != wanted) {
+      map.problems().add(map.mark("unit"), kind, right);
+    }
+    if (product.step().unit().dimension() != wanted || !(product.step().amount() > 0)) {
+      map.problems().add(map.mark("step"), kind + ", in steps above zero", right);
+    }
+    if (product
+        .packageSize()
+        .filter(q -> q.unit().dimension() != wanted || !(q.value() > 0))
+        .isPresent()) {
+      map.problems().add(map.mark("package"), kind + ", in packages above zero", right);
+    }
+  }
+}

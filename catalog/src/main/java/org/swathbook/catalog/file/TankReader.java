@@ -1,0 +1,189 @@
+package org.swathbook.catalog.file;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.swathbook.catalog.AdjuvantKind;
+import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.DropletClass;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.TankTerms;
+import org.swathbook.measure.Numbers;
+import org.swathbook.source.ListNode;
+import org.swathbook.source.MapReader;
+import org.swathbook.source.Node;
+import org.swathbook.source.TextParser;
+import org.swathbook.source.Texts;
+
+/** Reads the block {@code tank} of an ingredient or a use. */
+final class TankReader {
+  private static final String NEED = "- {anyOf: [crop-oil], rate: 1 % v/v, without: warn}";
+
+  private static final TextParser<AdjuvantKind> ADJUVANT =
+      Texts.oneOf(AdjuvantKind.values(), AdjuvantKind::spelling);
+  private static final TextParser<DropletClass> DROPLETS =
+      Texts.oneOf(DropletClass.values(), DropletClass::spelling);
+  private static final TextParser<TankTerms.Rinse> RINSE =
+      Texts.oneOf(TankTerms.Rinse.values(), TankTerms.Rinse::spelling);
+
+  private final Entry entry;
+  private final Names<IngredientId> ingredients;
+  private final Names<CropId> crops;
+
+  TankReader(Entry entry, Names<IngredientId> ingredients, Names<CropId> crops) {
+    this.entry = entry;
+    this.ingredients = ingredients;
+    this.crops = crops;
+  }
+
+  static TankTerms unknown() {
+    return new TankTerms(
+        Stated.unknown("adjuvant that is needed"),
+        Stated.unknown("adjuvants that are refused"),
+        Stated.unknown("list of partners"),
+        Stated.unknown("droplet classes"),
+        Stated.unknown("insecticides that may not go with it"),
+        Stated.unknown("whether a jar test is allowed"),
+        Stated.unknown("clean-out"));
+  }
+
+  TankTerms read(MapReader in, Place holder, TankTerms base) {
+    MapReader m = TermsReader.block(in, "tank", "tank: {partners: none}");
+    Place at = holder.then("tank");
+    TankTerms read =
+        new TankTerms(
+            TermsReader.over(
+                base.adjuvantNeeded(),
+                m,
+                "adjuvantNeeded",
+                entry.stated(m, "adjuvantNeeded", at, "adjuvant that is needed", this::needs)),
+            TermsReader.over(
+                base.adjuvantRefused(),
+                m,
+                "adjuvantRefused",
+                entry.stated(
+                    m, "adjuvantRefused", at, "adjuvants that are refused", this::adjuvants)),
+            TermsReader.over(
+                base.partners(),
+                m,
+                "partners",
+                entry.stated(
+                    m,
+                    "partners",
+                    at,
+                    "list of partners",
+                    entry.map("partners: {only: [glyphosate]}", this::partners))),
+            TermsReader.over(
+                base.droplets(),
+                m,
+                "droplets",
+                entry.stated(
+                    m,
+                    "droplets",
+                    at,
+                    "droplet classes",
+                    entry.map("droplets: {from: medium, to: coarse}", TankReader::droplets))),
+            TermsReader.over(
+                base.insecticides(),
+                m,
+                "insecticides",
+                entry.stated(
+                    m,
+                    "insecticides",
+                    at,
+                    "insecticides that may not go with it",
+                    entry.map("insecticides: {refused: [organophosphate]}", this::insecticides))),
+            TermsReader.over(
+                base.jarTestRefused(),
+                m,
+                "jarTest",
+                entry.stated(
+                    m,
+                    "jarTest",
+                    at,
+                    "whether a jar test is allowed",
+                    TermsReader.only("refused"),
+                    "refused")),
+            TermsReader.over(
+                base.cleanOut(),
+                m,
+                "cleanOut",
+                entry.stated(
+                    m,
+                    "cleanOut",
+                    at,
+                    "clean-out",
+                    entry.map(
+                        "cleanOut: {rinse: triple-rinse, sensitive: [soybean]}", this::rinse))));
+    m.done();
+    return read;
+  }
+
+  private Optional<List<TankTerms.AdjuvantNeed>> needs(Node node) {
+    List<Node> items = node instanceof ListNode l ? l.items() : List.of(node);
+    return Optional.of(
+        items.stream().flatMap(i -> entry.map(NEED, this::need).apply(i).stream()).toList());
+  }
+
+  private Optional<TankTerms.AdjuvantNeed> need(MapReader m) {
+    Optional<Set<AdjuvantKind>> kinds = m.require("anyOf", "[crop-oil]").flatMap(this::adjuvants);
+    return Optional.of(
+        new TankTerms.AdjuvantNeed(
+            kinds.orElse(Set.of()),
+            m.find("rate", TankReader::amount, "8.5 lb/100 gal"),
+            m.require("without", Texts.oneOf(List.of("warn", "refused")), "warn", "warn")
+                .equals("refused")));
+  }
+
+  private static String amount(String text) {
+    Numbers.splitRange(text);
+    return text.strip();
+  }
+
+  private Optional<Set<AdjuvantKind>> adjuvants(Node node) {
+    return Optional.of(
+        new LinkedHashSet<>(MapReader.all(node, ADJUVANT, "crop-oil", entry.problems())));
+  }
+
+  private Optional<TankTerms.PartnerList> partners(MapReader m) {
+    List<IngredientId> only = m.findAll("only", ingredients.known(), "glyphosate");
+    List<IngredientId> refused = m.findAll("refused", ingredients.known(), "glyphosate");
+    if (m.node().find("only").isPresent() == m.node().find("refused").isPresent()) {
+      m.problems()
+          .add(
+              m.mark(),
+              "a list of partners either allows or refuses",
+              "write '{only: [...]}' or '{refused: [...]}'");
+      return Optional.empty();
+    }
+    boolean allows = m.node().find("only").isPresent();
+    return Optional.of(
+        new TankTerms.PartnerList(allows, new LinkedHashSet<>(allows ? only : refused)));
+  }
+
+  private static Optional<TankTerms.DropletRange> droplets(MapReader m) {
+    DropletClass from = m.require("from", DROPLETS, "medium", DropletClass.EXTREMELY_FINE);
+    DropletClass to = m.require("to", DROPLETS, "coarse", DropletClass.ULTRA_COARSE);
+    if (from.compareTo(to) > 0) {
+      m.problems()
+          .add(m.mark(), "'from' is coarser than 'to'", "write the finer class under 'from'");
+    }
+    return Optional.of(new TankTerms.DropletRange(from, to));
+  }
+
+  private Optional<TankTerms.InsecticideLimit> insecticides(MapReader m) {
+    return Optional.of(
+        new TankTerms.InsecticideLimit(
+            new LinkedHashSet<>(m.findAll("refused", Texts::text, "organophosphate")),
+            new LinkedHashSet<>(m.findAll("caution", Texts::text, "organophosphate"))));
+  }
+
+  private Optional<TankTerms.CleanOut> rinse(MapReader m) {
+    return Optional.of(
+        new TankTerms.CleanOut(
+            m.require("rinse", RINSE, "triple-rinse", TankTerms.Rinse.WATER_RINSE),
+            new LinkedHashSet<>(m.findAll("sensitive", crops.known(), "soybean"))));
+  }
+}

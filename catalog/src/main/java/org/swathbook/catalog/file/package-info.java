@@ -1,0 +1,9 @@
+/**
+ * The files of the catalog: the starter that comes with the program and a folder that lies over it.
+ * One reader for each kind of entry; problems of form and of meaning are collected over all files,
+ * each with its place, before anything is refused.
+ */
+@NullMarked
+package org.swathbook.catalog.file;
+
+import org.jspecify.annotations.NullMarked;
