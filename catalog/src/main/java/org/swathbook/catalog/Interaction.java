@@ -9,7 +9,9 @@ import org.swathbook.measure.Rate;
  *
  * @param affects the side whose control is lost by an antagonism
  * @param factor antagonism: what remains of the affected side's control; synergy: what remains of
- *     the joint survival
+ *     the joint survival; 1 when the source tells the kind but no number, so that the pair is shown
+ *     and not counted
+ * @param remedy what helps; empty when nothing need
  * @param unless rate of an active at or above which the interaction does not show
  */
 public record Interaction(
@@ -41,6 +43,11 @@ public record Interaction(
 
   public Interaction {
     weeds = Ordered.set(weeds);
+  }
+
+  /** Whether its size is known. */
+  public boolean isCounted() {
+    return factor < 1;
   }
 
   public boolean concerns(Weed weed) {

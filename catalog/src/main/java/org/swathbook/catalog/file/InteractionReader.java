@@ -85,8 +85,8 @@ final class InteractionReader {
             .equals("synergy");
     double factor =
         synergy
-            ? m.require("survivors", InteractionReader::middle, "80 %", 1.0)
-            : 1 - m.require("loses", InteractionReader::middle, "27-75 %", 0.0);
+            ? m.find("survivors", InteractionReader::middle, "80 %").orElse(1.0)
+            : 1 - m.find("loses", InteractionReader::middle, "27-75 %").orElse(0.0);
     Optional<Interaction.Side> affects =
         synergy && !m.has("affects")
             ? sides.stream().findFirst()
@@ -99,7 +99,7 @@ final class InteractionReader {
     }
     Optional<Interaction.Unless> unless =
         m.find("unless", this::unless, "clethodim at 0.094 lb ai/acre or more");
-    String remedy = m.require("remedy", Texts::text, "spray them apart", "");
+    String remedy = m.find("remedy", Texts::text, "spray them apart").orElse("");
     Optional<String> source = m.find("source", Texts::text, "from memory");
     if (source.isEmpty() && file.starter()) {
       problems.add(m.mark(), "the interaction has no source", "add 'source: from memory'");

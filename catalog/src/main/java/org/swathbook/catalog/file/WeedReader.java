@@ -223,7 +223,7 @@ final class WeedReader {
     return out;
   }
 
-  /** Share of the yield lost per plant on a square metre. */
+  /** Share of the yield lost per plant on a square metre, as density nears zero; may exceed 1. */
   private static double perPlant(String text) {
     Matcher m = PER_PLANT.matcher(text.strip());
     Optional<Unit> area = m.matches() ? Unit.find(m.group(2)) : Optional.empty();
@@ -231,7 +231,8 @@ final class WeedReader {
       throw new MeasureException(
           "'" + text + "' is no loss per plant; write for example '6 % per plant/m2'");
     }
-    return Texts.share(m.group(1)) * area.get().toSi(1);
+    double loss = Quantity.parse(m.group(1), Dimension.SHARE, "6 %").si();
+    return positive(loss, text) * area.get().toSi(1);
   }
 
   private static SeedBiology seed(Entry entry) {
