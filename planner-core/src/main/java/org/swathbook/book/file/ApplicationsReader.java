@@ -1,0 +1,249 @@
+package org.swathbook.book.file;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.swathbook.book.Application;
+import org.swathbook.book.Journal;
+import org.swathbook.book.Prices;
+import org.swathbook.book.SprayRecord;
+import org.swathbook.measure.MeasureException;
+import org.swathbook.program.Dose;
+import org.swathbook.program.FieldId;
+import org.swathbook.source.CsvColumns;
+import org.swathbook.source.CsvRow;
+import org.swathbook.source.Mark;
+import org.swathbook.source.Problem;
+import org.swathbook.source.Problems;
+import org.swathbook.source.Texts;
+
+/**
+ * Reads {@code applications.csv}, the journal. Nothing in it is ever overwritten: a row that
+ * corrects another stands in its place, or voids it with a rate of 0. What is wrong with a row that
+ * was corrected is nobody's problem any more.
+ */
+final class ApplicationsReader {
+  static final Table TABLE =
+      new Table(
+          "applications.csv",
+          CsvColumns.required("id", "line", "date", "field", "season", "product", "rate", "unit")
+              .andOptional(
+                  "corrects",
+                  "startTime",
+                  "endTime",
+                  "acres",
+                  "epaRegNo",
+                  "mix",
+                  "crop",
+                  "cropStage",
+                  "target",
+                  "applicator",
+                  "certNo",
+                  "windMph",
+                  "windFrom",
+                  "tempF",
+                  "note"));
+
+  /** A row as read. It has an application, or problems, or neither when it only voids another. */
+  private static final class Draft {
+    private final int line;
+    private final String key;
+    private final Optional<Application> application;
+    private final List<Problem> problems;
+    private int replacedInLine;
+
+    Draft(int line, String key, Optional<Application> application, List<Problem> problems) {
+      this.line = line;
+      this.key = key;
+      this.application = application;
+      this.problems = problems;
+    }
+  }
+
+  private final Names names;
+  private final FieldList fields;
+  private final Problems problems;
+  private final DoseCells doses;
+  private final List<Draft> drafts = new ArrayList<>();
+  private final Map<String, Draft> byKey = new HashMap<>();
+
+  /** One copy of every word: a long journal repeats few words often. */
+  private final Map<String, String> words = new HashMap<>();
+
+  ApplicationsReader(Names names, FieldList fields, Prices prices, Problems problems) {
+    this.names = names;
+    this.fields = fields;
+    this.problems = problems;
+    this.doses = new DoseCells(new DoseParser(names, prices));
+  }
+
+  Journal read(Path book) {
+    TABLE.read(book, problems, this::row);
+    List<Application> live = new ArrayList<>();
+    Map<String, FieldId> fieldOfPass = new HashMap<>();
+    for (Draft d : drafts) {
+      if (d.replacedInLine == 0) {
+        problems.addAll(d.problems);
+        d.application.ifPresent(
+            a -> {
+              live.add(a);
+              checkField(d, a, fieldOfPass);
+            });
+      }
+    }
+    return new Journal(live);
+  }
+
+  private void checkField(Draft d, Application a, Map<String, FieldId> fieldOfPass) {
+    FieldId first = fieldOfPass.putIfAbsent(a.pass(), a.field());
+    if (first != null && !first.equals(a.field())) {
+      problems.add(
+          new Mark(TABLE.file(), d.line, 1),
+          "the pass " + a.pass() + " is on " + a.field() + " here and on " + first + " above",
+          "give the pass of every field its own id");
+    }
+  }
+
+  private void row(CsvRow csv) {
+    Problems own = new Problems();
+    Row row = new Row(csv, own);
+    Optional<String> id = row.need("id", ApplicationsReader::key, "A-27-001");
+    Optional<String> line = row.need("line", ApplicationsReader::key, "1");
+    if (id.isEmpty() || line.isEmpty()) {
+      problems.addAll(own.sorted());
+      return;
+    }
+    String key = id.get() + "/" + line.get();
+    Optional<Draft> target = corrected(row, key);
+    boolean voids = !row.isBlank("corrects") && isZero(row.text("rate"));
+    Optional<Application> application =
+        voids ? Optional.empty() : application(row, id.get(), line.get());
+    Draft draft = new Draft(row.line(), key, application, own.isEmpty() ? List.of() : own.sorted());
+    drafts.add(draft);
+    Draft first = byKey.putIfAbsent(key, draft);
+    if (first != null) {
+      problems.add(
+          row.mark("line"),
+          "the line " + key + " stands here again, first in line " + first.line,
+          "count the lines of a pass 1, 2, 3; to mend a row name it in 'corrects'");
+    }
+    target.ifPresent(t -> t.replacedInLine = row.line());
+  }
+
+  /** A part of {@code ID/LINE}. */
+  private static String key(String text) {
+    if (text.contains("/")) {
+      throw new MeasureException(
+          "'" + text + "' holds a slash; write an id without one, as A-27-001");
+    }
+    return text;
+  }
+
+  /** The row above that this one corrects; problems of it are reported at once. */
+  private Optional<Draft> corrected(Row row, String key) {
+    if (row.isBlank("corrects")) {
+      return Optional.empty();
+    }
+    String wanted = row.text("corrects");
+    List<Draft> hits =
+        wanted.contains("/")
+            ? Optional.ofNullable(byKey.get(wanted)).map(List::of).orElse(List.of())
+            : drafts.stream().filter(d -> d.key.startsWith(wanted + "/")).toList();
+    if (hits.isEmpty()) {
+      problems.add(
+          row.mark("corrects"),
+          "no row above is '" + wanted + "'",
+          "write id and line of the row that is wrong, as A-27-001/2");
+      return Optional.empty();
+    }
+    if (hits.size() > 1) {
+      problems.add(
+          row.mark("corrects"),
+          "the pass " + wanted + " has " + hits.size() + " lines",
+          "say which one is wrong, as " + hits.get(0).key);
+      return Optional.empty();
+    }
+    Draft hit = hits.get(0);
+    if (hit.replacedInLine != 0) {
+      problems.add(
+          row.mark("corrects"),
+          hit.key + " is corrected already, in line " + hit.replacedInLine,
+          "correct the row in that line");
+      return Optional.empty();
+    }
+    if (hit.key.equals(key)) {
+      return Optional.empty();
+    }
+    return Optional.of(hit);
+  }
+
+  private static boolean isZero(String rate) {
+    return rate.matches("0+(\\.0*)?");
+  }
+
+  private Optional<Application> application(Row row, String id, String line) {
+    Optional<LocalDate> date = row.need("date", Texts::date, "2027-05-11");
+    Optional<FieldId> field = row.need("field", fields::parse, "ND-1");
+    Optional<Integer> season = row.need("season", Parsers.whole(1950, 2200), "2027");
+    Optional<Double> acres = row.find("acres", Parsers::aboveZero, "76.0");
+    Optional<Dose> dose = doses.read(row);
+    Optional<String> crop = row.find("crop", t -> names.anyCrop(t).value(), "corn");
+    crop.ifPresent(c -> row.find("cropStage", new StageParser(names.catalog(), c), "V6"));
+    SprayRecord record = record(row);
+    if (date.isPresent() && season.isPresent() && !belongs(season.get(), date.get())) {
+      row.problem(
+          "season",
+          "a spraying of " + date.get() + " cannot be for the season " + season.get(),
+          "write the year of the crop's harvest; fall burndown belongs to the next season");
+    }
+    if (!row.isSound()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Application(
+            id,
+            word(line),
+            date.orElseThrow(),
+            field.orElseThrow(),
+            season.orElseThrow(),
+            box(acres),
+            dose.orElseThrow(),
+            word(crop.orElse("")),
+            word(row.text("cropStage")),
+            record,
+            word(row.text("note"))));
+  }
+
+  private SprayRecord record(Row row) {
+    return new SprayRecord(
+        row.find("startTime", Texts::time, "08:30"),
+        row.find("endTime", Texts::time, "11:45"),
+        word(row.text("epaRegNo")),
+        word(row.text("mix")),
+        word(row.text("target")),
+        word(row.text("applicator")),
+        word(row.text("certNo")),
+        box(row.find("windMph", Parsers.number(0, 200), "7")),
+        word(row.find("windFrom", Parsers::compass, "NW").orElse("")),
+        box(row.find("tempF", Parsers.number(-60, 150), "68")));
+  }
+
+  /** From the summer before, when stubble is sprayed, to the end of the harvest year. */
+  private static boolean belongs(int season, LocalDate date) {
+    return !date.isBefore(LocalDate.of(season - 1, 7, 1))
+        && !date.isAfter(LocalDate.of(season, 12, 31));
+  }
+
+  private String word(String text) {
+    return words.computeIfAbsent(text, t -> t);
+  }
+
+  private static OptionalDouble box(Optional<Double> value) {
+    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,159 @@
+package org.swathbook.book.file;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.swathbook.book.Book;
+import org.swathbook.book.CropEconomics;
+import org.swathbook.book.Field;
+import org.swathbook.book.HouseRules;
+import org.swathbook.book.Journal;
+import org.swathbook.book.PastSeason;
+import org.swathbook.book.Prices;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.file.CatalogLoader;
+import org.swathbook.source.Mark;
+import org.swathbook.source.Problems;
+import org.swathbook.source.ProblemsException;
+import org.swathbook.weather.StationWeather;
+
+/**
+ * Reads a whole book. Needed are {@code book.yaml}, {@code fields.csv}, {@code weeds.csv}, {@code
+ * applications.csv} and the weather of every station that a field names; the rest may be missing,
+ * which becomes a note where it matters.
+ */
+public final class BookLoader {
+  private static final String BOOK = "book.yaml";
+  private static final String DEFAULT_FOLDER = "catalog";
+
+  private final CatalogLoader catalogs;
+
+  public BookLoader() {
+    this(new CatalogLoader());
+  }
+
+  /** Shares the catalogs that a loader has made already. */
+  public BookLoader(CatalogLoader catalogs) {
+    this.catalogs = catalogs;
+  }
+
+  /**
+   * The book in a folder.
+   *
+   * @throws ProblemsException with every problem of form and meaning in its files
+   */
+  public Book load(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      throw ProblemsException.of(
+          Mark.startOf(folder.toString()),
+          "there is no such folder",
+          "name the folder of a book, or make one with init");
+    }
+    Problems problems = new Problems();
+    List<String> notes = new ArrayList<>();
+    BookYaml yaml = bookYaml(folder, problems);
+    Optional<Catalog> catalog = catalog(folder, yaml, problems);
+    if (catalog.isEmpty()) {
+      // Without a catalog every name in the tables would look unknown.
+      throw new ProblemsException(problems);
+    }
+    Names names = new Names(catalog.get());
+    Map<CropId, CropEconomics> crops = BookYamlReader.crops(yaml, names, problems);
+    HouseRules house = new HouseRulesReader(names, problems).read(yaml.houseRules());
+    SeasonDates dates = new SeasonDates(yaml.season());
+    FieldList fields = new FieldsReader(names, crops, dates, problems).read(folder);
+    List<WeedPressure> weeds = new WeedsReader(names, fields, problems).read(folder);
+    Prices prices = prices(folder, names, problems, notes);
+    Journal journal = new ApplicationsReader(names, fields, prices, problems).read(folder);
+    List<PastSeason> past = pastSeasons(folder, names, fields, dates, problems, notes);
+    Map<String, StationWeather> stations = stations(folder, fields.fields(), problems, notes);
+    UnusedTables.read(folder, problems, notes);
+    if (yaml.metric()) {
+      notes.add(BOOK + ": metric units are not printed yet; results stand in US units.");
+    }
+    problems.throwIfAny();
+    return new Book(
+        yaml.name(),
+        yaml.season().orElseThrow(),
+        catalog.get(),
+        house,
+        crops,
+        yaml.passCost(),
+        yaml.resprayExtra(),
+        fields.fields(),
+        weeds,
+        journal,
+        past,
+        prices,
+        stations,
+        notes);
+  }
+
+  private static BookYaml bookYaml(Path folder, Problems problems) {
+    try {
+      return BookYamlReader.read(BookFiles.yaml(folder, BOOK), problems);
+    } catch (ProblemsException e) {
+      problems.addAll(e.problems());
+      return BookYaml.UNREADABLE;
+    }
+  }
+
+  private Optional<Catalog> catalog(Path folder, BookYaml yaml, Problems problems) {
+    Path own = folder.resolve(yaml.catalogFolder());
+    boolean there = Files.isDirectory(own);
+    if (there && !new BookPaths(folder).isInside(own)) {
+      problems.add(
+          Mark.startOf(yaml.catalogFolder()),
+          "the link leads out of the book",
+          "put the folder itself into the book");
+      return Optional.empty();
+    }
+    try {
+      // A book without entries of its own need not have the folder they would lie in.
+      return Optional.of(
+          there || !yaml.catalogFolder().equals(DEFAULT_FOLDER)
+              ? catalogs.load(yaml.starter(), own, yaml.catalogFolder())
+              : catalogs.load(yaml.starter(), Optional.empty()));
+    } catch (ProblemsException e) {
+      problems.addAll(e.problems());
+      return Optional.empty();
+    }
+  }
+
+  private static Prices prices(Path folder, Names names, Problems problems, List<String> notes) {
+    if (PricesReader.TABLE.isThere(folder)) {
+      return new PricesReader(names, problems).read(folder);
+    }
+    notes.add("prices.csv is missing: no product has a price.");
+    return new Prices(Map.of());
+  }
+
+  private static List<PastSeason> pastSeasons(
+      Path folder,
+      Names names,
+      FieldList fields,
+      SeasonDates dates,
+      Problems problems,
+      List<String> notes) {
+    if (SeasonsReader.TABLE.isThere(folder)) {
+      return new SeasonsReader(names, fields, dates, problems).read(folder);
+    }
+    notes.add("seasons.csv is missing: what grew in past seasons is not known.");
+    return List.of();
+  }
+
+  private static Map<String, StationWeather> stations(
+      Path folder, List<Field> fields, Problems problems, List<String> notes) {
+    Map<String, StationWeather> out = new TreeMap<>();
+    for (String station : fields.stream().map(Field::station).distinct().sorted().toList()) {
+      WeatherReader.read(folder, station, problems, notes).ifPresent(w -> out.put(station, w));
+    }
+    return out;
+  }
+}

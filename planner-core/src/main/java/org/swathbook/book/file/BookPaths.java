@@ -1,0 +1,154 @@
+package org.swathbook.book.file;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.swathbook.program.FieldId;
+import org.swathbook.source.Mark;
+import org.swathbook.source.Nearest;
+import org.swathbook.source.ProblemsException;
+
+/**
+ * Where things of a book lie. What is given as a name is looked up inside the book and can never
+ * lead out of it; a path leads where whoever typed it wants.
+ */
+public final class BookPaths {
+
+  /** Kinds of files that are named on a command line. */
+  public enum Kind {
+    PROGRAM("programs", "program"),
+    MIX("mixes", "mix"),
+    OBSERVATION("observations", "observation");
+
+    private final String folder;
+    private final String noun;
+
+    Kind(String folder, String noun) {
+      this.folder = folder;
+      this.noun = noun;
+    }
+
+    public String folder() {
+      return folder;
+    }
+  }
+
+  private static final Pattern PLAIN_NAME = Pattern.compile("[A-Za-z0-9_][A-Za-z0-9._ -]{0,99}");
+  private static final Pattern DEVICE =
+      Pattern.compile("(?i)(con|prn|aux|nul|com[0-9]|lpt[0-9])(\\..*)?");
+  private static final String ENDING = ".yaml";
+
+  private final Path book;
+
+  public BookPaths(Path book) {
+    this.book = book;
+  }
+
+  public Path book() {
+    return book;
+  }
+
+  /**
+   * Whether a text may name a file or folder of the book on every platform: letters, digits, dots,
+   * hyphens, underscores and spaces inside, no separators, no name that Windows keeps for devices.
+   */
+  public static boolean isPlainName(String text) {
+    return PLAIN_NAME.matcher(text).matches()
+        && !text.endsWith(".")
+        && !text.endsWith(" ")
+        && !DEVICE.matcher(text).matches();
+  }
+
+  /**
+   * The file that was typed: a path to a file, else a name in the book's folder of that kind, with
+   * or without its ending.
+   *
+   * @throws ProblemsException when there is no such file
+   */
+  public Path find(Kind kind, String typed) {
+    Optional<Path> direct = asPath(typed).filter(Files::isRegularFile);
+    if (direct.isPresent()) {
+      return direct.get();
+    }
+    Path folder = book.resolve(kind.folder());
+    String name = typed.strip();
+    if (isPlainName(name)) {
+      for (String file : List.of(name.endsWith(ENDING) ? name : name + ENDING, name)) {
+        Path inBook = folder.resolve(file);
+        if (Files.isRegularFile(inBook) && isInside(inBook)) {
+          return inBook;
+        }
+      }
+    }
+    List<String> known = names(folder);
+    throw ProblemsException.of(
+        Mark.startOf(typed),
+        "there is no such file, and no " + kind.noun + " of this name in the book",
+        known.isEmpty()
+            ? "write the path of a file; the folder " + kind.folder() + " of the book is empty"
+            : Nearest.hint(name, known));
+  }
+
+  /** Where the program of a field is kept, {@code programs/nd-1.yaml}. */
+  public Path programOf(FieldId field) {
+    return book.resolve(Kind.PROGRAM.folder()).resolve(field.fileName() + ENDING);
+  }
+
+  /**
+   * A file as people know it: relative to the book with slashes, or as given when it is outside.
+   */
+  public String nameOf(Path file) {
+    Path base = book.toAbsolutePath().normalize();
+    Path full = file.toAbsolutePath().normalize();
+    if (!full.startsWith(base) || full.equals(base)) {
+      return file.toString();
+    }
+    List<String> parts = new ArrayList<>();
+    base.relativize(full).forEach(p -> parts.add(p.toString()));
+    return String.join("/", parts);
+  }
+
+  /** Whether a file that exists lies in the book even after links are followed. */
+  boolean isInside(Path file) {
+    try {
+      return file.toRealPath().startsWith(book.toRealPath());
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private static Optional<Path> asPath(String typed) {
+    try {
+      return Optional.of(Path.of(typed));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Names without their ending, in order; none when the folder cannot be read. */
+  private static List<String> names(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      String[] all =
+          files
+              .map(p -> String.valueOf(p.getFileName()))
+              .filter(n -> n.endsWith(ENDING) && !n.startsWith("."))
+              .map(n -> n.substring(0, n.length() - ENDING.length()))
+              .toArray(String[]::new);
+      Arrays.sort(all);
+      return List.of(all);
+    } catch (IOException | UncheckedIOException e) {
+      return List.of();
+    }
+  }
+}

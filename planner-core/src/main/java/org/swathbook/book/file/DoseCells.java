@@ -1,0 +1,58 @@
+package org.swathbook.book.file;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.swathbook.measure.MeasureException;
+import org.swathbook.measure.Rate;
+import org.swathbook.program.Dose;
+import org.swathbook.source.Texts;
+
+/** The columns product, rate and unit of a journal as a dose; equal cells share one. */
+final class DoseCells {
+  private record Cells(String product, String rate, String unit) {}
+
+  private final DoseParser parser;
+  private final Map<Cells, Dose> known = new HashMap<>();
+
+  DoseCells(DoseParser parser) {
+    this.parser = parser;
+  }
+
+  Optional<Dose> read(Row row) {
+    Cells cells = new Cells(row.text("product"), row.text("rate"), row.text("unit"));
+    Dose dose = known.get(cells);
+    if (dose == null) {
+      Optional<Dose> made = make(row, cells);
+      made.ifPresent(d -> known.put(cells, d));
+      return made;
+    }
+    return Optional.of(dose);
+  }
+
+  private Optional<Dose> make(Row row, Cells cells) {
+    Optional<String> product = row.need("product", parser::known, "glyphosate");
+    Optional<Double> amount = row.need("rate", DoseCells::amount, "1.13");
+    Optional<Rate> rate =
+        row.need(
+            "unit",
+            t -> Rate.parse(amount.isPresent() ? cells.rate() + " " + t : "1 " + t),
+            "lb ae/acre");
+    if (product.isEmpty() || amount.isEmpty() || rate.isEmpty()) {
+      return Optional.empty();
+    }
+    return row.find("unit", t -> parser.dose(cells.product(), rate.get()), "lb ae/acre");
+  }
+
+  private static double amount(String text) {
+    double amount = Texts.number(text);
+    if (!(amount > 0)) {
+      throw new MeasureException(
+          "'"
+              + text
+              + "' is no rate; write what was sprayed, or 0 only to void the row that"
+              + " 'corrects' names");
+    }
+    return amount;
+  }
+}

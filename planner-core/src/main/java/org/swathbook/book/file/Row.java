@@ -1,0 +1,81 @@
+package org.swathbook.book.file;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.source.Cell;
+import org.swathbook.source.CsvRow;
+import org.swathbook.source.MapReader;
+import org.swathbook.source.Mark;
+import org.swathbook.source.Problems;
+import org.swathbook.source.TextParser;
+
+/** A row of a table whose cells are read one by one; what cannot be read becomes a problem. */
+final class Row {
+  private final CsvRow row;
+  private final Problems problems;
+  private final int before;
+  private boolean lacksColumn;
+
+  Row(CsvRow row, Problems problems) {
+    this.row = row;
+    this.problems = problems;
+    this.before = problems.count();
+  }
+
+  String text(String column) {
+    return row.text(column);
+  }
+
+  boolean isBlank(String column) {
+    return row.text(column).isEmpty();
+  }
+
+  Mark mark(String column) {
+    return row.mark(column);
+  }
+
+  int line() {
+    return row.line();
+  }
+
+  void problem(String column, String what, String right) {
+    problems.add(row.mark(column), what, right);
+  }
+
+  /** Whether all that was asked of the row so far could be read. */
+  boolean isSound() {
+    return problems.count() == before && !lacksColumn;
+  }
+
+  /** Empty when the cell is blank, or when it cannot be read, which is then a problem. */
+  <T> Optional<T> find(String column, TextParser<T> parser, String example) {
+    return row.find(column).flatMap(c -> MapReader.cell(c, parser, example, problems));
+  }
+
+  /** As {@link #find}; a blank cell is a problem too. */
+  <T> Optional<T> need(String column, TextParser<T> parser, String example) {
+    if (isBlank(column)) {
+      // A column that is missing is a problem of the header, said once and not for every row.
+      if (row.header().has(column)) {
+        problem(column, "'" + column + "' is blank", "write for example '" + example + "'");
+      } else {
+        lacksColumn = true;
+      }
+      return Optional.empty();
+    }
+    return find(column, parser, example);
+  }
+
+  /** The parts of a cell between semicolons, each read by the parser. */
+  <T> List<T> all(String column, TextParser<T> parser, String example) {
+    List<T> out = new ArrayList<>();
+    for (String part : row.text(column).split(";")) {
+      if (!part.isBlank()) {
+        MapReader.cell(new Cell(row.mark(column), part.strip()), parser, example, problems)
+            .ifPresent(out::add);
+      }
+    }
+    return out;
+  }
+}

@@ -1,0 +1,39 @@
+package org.swathbook.book.file;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.swathbook.source.CsvColumns;
+import org.swathbook.source.CsvHeader;
+import org.swathbook.source.CsvReader;
+import org.swathbook.source.CsvRow;
+import org.swathbook.source.Problems;
+import org.swathbook.source.ProblemsException;
+
+/**
+ * A table of a book and its columns.
+ *
+ * @param file name relative to the book, with slashes
+ */
+record Table(String file, CsvColumns columns) {
+
+  /** Rows one by one; a file that is missing or cannot be read is a problem. */
+  Optional<CsvHeader> read(Path book, Problems problems, Consumer<CsvRow> sink) {
+    String ifMissing = "write one that starts with '" + String.join(",", columns.required()) + "'";
+    try (InputStream in = BookFiles.open(book, file, ifMissing)) {
+      return new CsvReader().stream(file, in, columns, problems, sink);
+    } catch (ProblemsException e) {
+      problems.addAll(e.problems());
+    } catch (IOException e) {
+      problems.addAll(BookFiles.unreadable(file, e, ifMissing).problems());
+    }
+    return Optional.empty();
+  }
+
+  boolean isThere(Path book) {
+    return Files.exists(book.resolve(file));
+  }
+}
