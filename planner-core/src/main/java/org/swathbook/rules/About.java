@@ -31,4 +31,8 @@ public record About(
   public About withPass(int index) {
     return new About(ingredient, product, weed, OptionalInt.of(index));
   }
+
+  public About withoutPass() {
+    return new About(ingredient, product, weed, OptionalInt.empty());
+  }
 }

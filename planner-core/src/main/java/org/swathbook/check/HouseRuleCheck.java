@@ -1,0 +1,136 @@
+package org.swathbook.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.swathbook.book.Book;
+import org.swathbook.book.HouseRules;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.rules.HouseTests;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.PassWeed;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.WeedOutcome;
+
+/** Which house rules a walked program breaks, for the driver weeds. */
+public final class HouseRuleCheck {
+  public static final String MIN_FOLIAR_SITES = "minFoliarSites";
+  public static final String MIN_SOIL_SITES = "minSoilSites";
+  public static final String MIN_LAYER_OVERLAP = "minLayerOverlap";
+  public static final String MAX_EXPOSED_EMERGENCE = "maxExposedEmergence";
+  public static final String SEASON_CONTROL = "seasonControl";
+  public static final String ONE_SITE_GONE = "oneSiteGone";
+  public static final String WINDOW_CONFIDENCE = "windowConfidence";
+
+  /** All names, in the order in which they are reported. */
+  public static final List<String> NAMES =
+      List.of(
+          MIN_FOLIAR_SITES,
+          MIN_SOIL_SITES,
+          MIN_LAYER_OVERLAP,
+          MAX_EXPOSED_EMERGENCE,
+          SEASON_CONTROL,
+          ONE_SITE_GONE,
+          WINDOW_CONFIDENCE);
+
+  private HouseRuleCheck() {}
+
+  /** In the order of the names, then passes, then the field's weeds. */
+  public static List<BrokenHouseRule> broken(Book book, SeasonOutcome season) {
+    HouseRules house = book.house();
+    List<WeedOutcome> drivers =
+        season.weeds().stream().filter(w -> w.pressure().driver().isDriver()).toList();
+    List<BrokenHouseRule> foliar = new ArrayList<>();
+    List<BrokenHouseRule> soil = new ArrayList<>();
+    for (PassOutcome pass : season.passes()) {
+      for (WeedOutcome driver : drivers) {
+        sites(house, season, pass, driver, foliar, soil);
+      }
+    }
+    List<BrokenHouseRule> out = new ArrayList<>(foliar);
+    out.addAll(soil);
+    for (WeedOutcome w : drivers) {
+      for (WeedOutcome.LayerOverlap o : HouseTests.shortOverlaps(house, w)) {
+        out.add(
+            new BrokenHouseRule(
+                MIN_LAYER_OVERLAP,
+                id(w),
+                OptionalInt.of(o.nextPass()),
+                house.minLayerOverlapDays(),
+                o.medianDays()));
+      }
+    }
+    for (WeedOutcome w : drivers) {
+      if (HouseTests.isExposed(house, w)) {
+        double most = 100 * house.maxExposed(w.pressure().weed().id());
+        out.add(ofSeason(MAX_EXPOSED_EMERGENCE, id(w), most, w.exposedPct()));
+      }
+    }
+    for (WeedOutcome w : drivers) {
+      if (HouseTests.isShortOfControl(house, w)) {
+        out.add(
+            ofSeason(SEASON_CONTROL, id(w), HouseTests.controlAskedPct(house, w), w.controlPct()));
+      }
+    }
+    for (WeedOutcome w : drivers) {
+      if (HouseTests.isLostWithOneSite(house, w)) {
+        out.add(
+            ofSeason(
+                ONE_SITE_GONE, id(w), 100 * house.oneSiteGone(), w.controlPctWithoutWeakest()));
+      }
+    }
+    if (HouseTests.isShortOfWindows(house, season)) {
+      out.add(
+          ofSeason(
+              WINDOW_CONFIDENCE,
+              Optional.empty(),
+              100 * house.windowConfidence(),
+              season.windowConfidencePct()));
+    }
+    return out;
+  }
+
+  private static void sites(
+      HouseRules house,
+      SeasonOutcome season,
+      PassOutcome pass,
+      WeedOutcome driver,
+      List<BrokenHouseRule> foliar,
+      List<BrokenHouseRule> soil) {
+    for (PassWeed w : pass.weeds()) {
+      if (!w.weed().equals(driver.pressure().weed().id())) {
+        continue;
+      }
+      int foliarAsked = HouseTests.foliarSitesAsked(house, w);
+      if (w.effectiveFoliarSites() < foliarAsked) {
+        foliar.add(
+            new BrokenHouseRule(
+                MIN_FOLIAR_SITES,
+                id(driver),
+                OptionalInt.of(pass.index()),
+                foliarAsked,
+                w.effectiveFoliarSites()));
+      }
+      int soilAsked = HouseTests.soilSitesAsked(house, season, pass.index(), w.weed());
+      if (w.effectiveSoilSites() < soilAsked) {
+        soil.add(
+            new BrokenHouseRule(
+                MIN_SOIL_SITES,
+                id(driver),
+                OptionalInt.of(pass.index()),
+                soilAsked,
+                w.effectiveSoilSites()));
+      }
+    }
+  }
+
+  private static Optional<WeedId> id(WeedOutcome w) {
+    return Optional.of(w.pressure().weed().id());
+  }
+
+  private static BrokenHouseRule ofSeason(
+      String name, Optional<WeedId> weed, double limit, double actual) {
+    return new BrokenHouseRule(name, weed, OptionalInt.empty(), limit, actual);
+  }
+}

@@ -1,0 +1,76 @@
+package org.swathbook.check;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.book.Book;
+import org.swathbook.catalog.Use;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.Ask;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.PassPositions;
+import org.swathbook.rules.PassRule;
+import org.swathbook.rules.ProgramFacts;
+import org.swathbook.rules.ProgramRule;
+import org.swathbook.rules.RuleBook;
+import org.swathbook.rules.UseFacts;
+import org.swathbook.rules.Verdict;
+import org.swathbook.rules.label.NotVerifiedRule;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.SeasonOutcome;
+
+/** All rules on a program and the season that it makes. */
+public final class ProgramJudge {
+  private static final List<PassRule> PASS_RULES = RuleBook.ofScope(PassRule.class);
+  private static final List<ProgramRule> PROGRAM_RULES = RuleBook.ofScope(ProgramRule.class);
+
+  private ProgramJudge() {}
+
+  public static Judgement judge(Book book, TraceSet traces, SeasonOutcome season, LocalDate today) {
+    Findings out = Findings.all();
+    RuleBook.nextCrop().judgeJournal(book, traces.field(), out);
+    List<DatedMix> dated = new ArrayList<>();
+    for (PassOutcome pass : season.passes()) {
+      judgePass(book, traces, season, pass, out);
+      dated.add(
+          new DatedMix(
+              pass.index(),
+              pass.timing().medianDate(),
+              PassPositions.of(traces, pass.timing()),
+              pass.mix()));
+    }
+    out.addAll(SequenceJudge.judge(book, traces.field(), dated));
+    ProgramFacts facts = new ProgramFacts(book, traces, season, today);
+    for (ProgramRule rule : PROGRAM_RULES) {
+      rule.judge(facts, out);
+    }
+    return judgement(out, HouseRuleCheck.broken(book, season));
+  }
+
+  private static void judgePass(
+      Book book, TraceSet traces, SeasonOutcome season, PassOutcome pass, Findings out) {
+    List<ActiveUse> actives = new ArrayList<>();
+    for (UseFacts facts : UseJudge.facts(book, traces, pass.index(), pass.timing(), pass.mix())) {
+      Optional<Use> use = UseJudge.choose(facts);
+      out.addAll(UseJudge.judge(facts));
+      actives.add(new ActiveUse(facts.dose(), facts.active(), use));
+    }
+    PassFacts facts =
+        new PassFacts(book, traces, season, pass, PassPositions.of(traces, pass.timing()), actives);
+    for (PassRule rule : PASS_RULES) {
+      rule.judge(facts, out);
+    }
+  }
+
+  private static Judgement judgement(Findings out, List<BrokenHouseRule> broken) {
+    List<Ask> asks = out.sortedAsks();
+    List<Finding> findings = new ArrayList<>(out.sorted());
+    NotVerifiedRule.sumUp(asks).ifPresent(findings::add);
+    findings.sort(Findings.ORDER);
+    return new Judgement(Verdict.of(findings), findings, asks, broken);
+  }
+}

@@ -1,0 +1,43 @@
+package org.swathbook.check;
+
+import java.util.List;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.ledger.Ledger;
+import org.swathbook.ledger.PlannedApplication;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.RuleBook;
+import org.swathbook.rules.SequenceFacts;
+import org.swathbook.rules.SequenceRule;
+
+/** Sequence rules on passes in order, after all that the journal holds. */
+public final class SequenceJudge {
+  private static final List<SequenceRule> RULES = RuleBook.ofScope(SequenceRule.class);
+
+  private SequenceJudge() {}
+
+  public static Findings judge(Book book, Field field, List<DatedMix> passes) {
+    return judge(book, field, passes, Findings.all());
+  }
+
+  /** Whether a cap, a count or an interval is broken; makes no words. */
+  public static boolean blocks(Book book, Field field, List<DatedMix> passes) {
+    return judge(book, field, passes, Findings.counting()).isBlocked();
+  }
+
+  private static Findings judge(Book book, Field field, List<DatedMix> passes, Findings out) {
+    List<PlannedApplication> planned =
+        passes.stream()
+            .flatMap(p -> PlannedApplication.ofMix(p.date(), p.mix(), p.positions()).stream())
+            .toList();
+    Ledger ledger = Ledger.of(book, field, planned);
+    for (DatedMix p : passes) {
+      SequenceFacts facts =
+          new SequenceFacts(book, field, ledger, p.pass(), p.date(), p.positions(), p.mix());
+      for (SequenceRule rule : RULES) {
+        rule.judge(facts, out);
+      }
+    }
+    return out;
+  }
+}

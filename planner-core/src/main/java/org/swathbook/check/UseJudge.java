@@ -1,0 +1,106 @@
+package org.swathbook.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.swathbook.book.Book;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Use;
+import org.swathbook.growth.PassTiming;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.program.ActiveDose;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.LabelUses;
+import org.swathbook.rules.PassPositions;
+import org.swathbook.rules.RuleBook;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.UseFacts;
+import org.swathbook.rules.UseRule;
+
+/**
+ * Use rules on one active of a dose. Where several uses of the label fit, it is legal when one of
+ * them allows all of it, so the use with the fewest blocks, then warnings, then asks speaks.
+ */
+public final class UseJudge {
+  private static final List<UseRule> RULES = RuleBook.ofScope(UseRule.class);
+
+  private UseJudge() {}
+
+  /** The facts of every active of a mix, in its order; no use chosen yet. */
+  public static List<UseFacts> facts(
+      Book book, TraceSet traces, int pass, PassTiming timing, Mix mix) {
+    Set<Position> positions = PassPositions.of(traces, timing);
+    List<UseFacts> out = new ArrayList<>();
+    for (Dose dose : mix.doses()) {
+      for (ActiveDose active : dose.actives()) {
+        double all =
+            mix.actives().stream()
+                .filter(a -> a.ingredient().id().equals(active.ingredient().id()))
+                .mapToDouble(ActiveDose::lbPerAcre)
+                .sum();
+        List<Use> candidates =
+            LabelUses.fitting(
+                active.ingredient(), traces.field(), positions, dose.product().formulation());
+        out.add(
+            new UseFacts(
+                book,
+                traces,
+                pass,
+                timing,
+                positions,
+                dose,
+                active,
+                all,
+                candidates,
+                Optional.empty()));
+      }
+    }
+    return out;
+  }
+
+  /** The use that speaks; empty when the label lists none. */
+  public static Optional<Use> choose(UseFacts facts) {
+    record Judged(Use use, Findings findings) {}
+    if (facts.candidates().size() == 1) {
+      return Optional.of(facts.candidates().get(0));
+    }
+    return facts.candidates().stream()
+        .map(u -> new Judged(u, judge(facts.choosing(u), Findings.counting())))
+        .min(
+            Comparator.comparingInt((Judged j) -> j.findings().count(Severity.BLOCK))
+                .thenComparingInt(j -> j.findings().count(Severity.WARN))
+                .thenComparingInt(j -> j.findings().count(Severity.ASK)))
+        .map(Judged::use);
+  }
+
+  /** What the use rules say of an active, under the use that speaks. */
+  public static Findings judge(UseFacts facts) {
+    return judge(choose(facts).map(facts::choosing).orElse(facts), Findings.all());
+  }
+
+  /** Whether no use of the label allows it; makes no words. */
+  public static boolean blocks(UseFacts facts) {
+    if (facts.candidates().isEmpty()) {
+      return judge(facts, Findings.counting()).isBlocked();
+    }
+    return facts.candidates().stream()
+        .allMatch(u -> judge(facts.choosing(u), Findings.counting()).isBlocked());
+  }
+
+  /** Whether a dose alone is refused on a date of the book's season; makes no words. */
+  public static boolean blocks(Book book, TraceSet traces, PassTiming timing, Dose dose) {
+    return facts(book, traces, 0, timing, Mix.of(List.of(dose))).stream()
+        .anyMatch(UseJudge::blocks);
+  }
+
+  private static Findings judge(UseFacts facts, Findings out) {
+    for (UseRule rule : RULES) {
+      rule.judge(facts, out);
+    }
+    return out;
+  }
+}

@@ -1,0 +1,19 @@
+package org.swathbook.rules;
+
+import java.util.Optional;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Use;
+import org.swathbook.program.ActiveDose;
+import org.swathbook.program.Dose;
+
+/**
+ * An active of a pass with the use that it is made under.
+ *
+ * @param use empty when the label lists none
+ */
+public record ActiveUse(Dose dose, ActiveDose active, Optional<Use> use) {
+
+  public Ingredient ingredient() {
+    return active.ingredient();
+  }
+}

@@ -1,0 +1,121 @@
+package org.swathbook.rules;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
+
+/**
+ * Collects what rules find. Words are made only when they are wanted: a collector that asks only
+ * whether something blocks makes none.
+ */
+public final class Findings {
+
+  /** Severity, pass (what concerns the whole program last), rule, active, weed, product, words. */
+  public static final Comparator<Finding> ORDER =
+      Comparator.comparing(Finding::severity)
+          .thenComparing(f -> f.about().pass().orElse(Integer.MAX_VALUE))
+          .thenComparing(Finding::rule)
+          .thenComparing(f -> f.about().ingredient().map(i -> i.value()).orElse(""))
+          .thenComparing(f -> f.about().weed().map(w -> w.value()).orElse(""))
+          .thenComparing(f -> f.about().product().map(p -> p.value()).orElse(""))
+          .thenComparing(Finding::message);
+
+  /** Active or nothing, then the rule that asks, then the words. */
+  public static final Comparator<Ask> ORDER_OF_ASKS =
+      Comparator.<Ask, String>comparing(a -> a.about().ingredient().map(i -> i.value()).orElse(""))
+          .thenComparing(Ask::rule)
+          .thenComparing(Ask::what)
+          .thenComparing(a -> a.about().product().map(p -> p.value()).orElse(""))
+          .thenComparing(a -> a.about().weed().map(w -> w.value()).orElse(""));
+
+  private final boolean wordless;
+  private final Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
+  private final Set<Finding> findings = new LinkedHashSet<>();
+  private final Set<Ask> asks = new LinkedHashSet<>();
+
+  private Findings(boolean wordless) {
+    this.wordless = wordless;
+  }
+
+  /** Collects everything with its words. */
+  public static Findings all() {
+    return new Findings(false);
+  }
+
+  /** Only counts, by severity. */
+  public static Findings counting() {
+    return new Findings(true);
+  }
+
+  public void add(Rule rule, Severity severity, About about, Supplier<Text> text) {
+    counts.merge(severity, 1, Integer::sum);
+    if (!wordless) {
+      Text t = text.get();
+      findings.add(
+          new Finding(
+              rule.id(),
+              severity,
+              t.message(),
+              t.limit(),
+              t.actual(),
+              t.source(),
+              t.remedy(),
+              about));
+    }
+  }
+
+  public void block(Rule rule, About about, Supplier<Text> text) {
+    add(rule, Severity.BLOCK, about, text);
+  }
+
+  public void warn(Rule rule, About about, Supplier<Text> text) {
+    add(rule, Severity.WARN, about, text);
+  }
+
+  public void note(Rule rule, About about, Supplier<Text> text) {
+    add(rule, Severity.NOTE, about, text);
+  }
+
+  /** Something that matters here and is not known, whichever pass made it matter. */
+  public void ask(Rule rule, About about, Supplier<Lookup> lookup) {
+    counts.merge(Severity.ASK, 1, Integer::sum);
+    if (!wordless) {
+      Lookup l = lookup.get();
+      asks.add(new Ask(rule.id(), l.what(), l.where(), about.withoutPass()));
+    }
+  }
+
+  public void addAll(Findings other) {
+    other.counts.forEach((severity, n) -> counts.merge(severity, n, Integer::sum));
+    findings.addAll(other.findings);
+    asks.addAll(other.asks);
+  }
+
+  public boolean isBlocked() {
+    return count(Severity.BLOCK) > 0;
+  }
+
+  /** How often something of a severity was said, repetitions among it. */
+  public int count(Severity severity) {
+    return counts.getOrDefault(severity, 0);
+  }
+
+  /** All findings in their stated order, each once. */
+  public List<Finding> sorted() {
+    return findings.stream().sorted(ORDER).toList();
+  }
+
+  /** All asks in their stated order, each once. */
+  public List<Ask> sortedAsks() {
+    return sortedAsks(asks);
+  }
+
+  static List<Ask> sortedAsks(Collection<Ask> asks) {
+    return asks.stream().distinct().sorted(ORDER_OF_ASKS).toList();
+  }
+}

@@ -1,0 +1,94 @@
+package org.swathbook.rules;
+
+import java.util.List;
+import org.swathbook.book.HouseRules;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.measure.Quantity;
+import org.swathbook.season.PassWeed;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.WeedOutcome;
+
+/**
+ * The house rules as tests of a walked season, so that a finding and a broken house rule never
+ * disagree. A value exactly at a threshold is fine.
+ */
+public final class HouseTests {
+
+  /** A layer that ends with less emergence than this to come needs no other (percent). */
+  private static final double HARDLY_ANY_TO_COME_PCT = 2;
+
+  /** Years with a hole between two layers, above this share, are too many. */
+  private static final double HOLES = 0.20;
+
+  /** The worst year in five may be exposed this many times the limit. */
+  private static final double WORST_YEAR = 2;
+
+  private HouseTests() {}
+
+  /** Foliar sites that a pass owes a driver weed: none when it does not stand. */
+  public static int foliarSitesAsked(HouseRules house, PassWeed weed) {
+    return weed.stands() ? house.minFoliarSites() : 0;
+  }
+
+  /** Soil sites that a pass owes a driver weed: none when it lays no layer against it. */
+  public static int soilSitesAsked(HouseRules house, SeasonOutcome season, int pass, WeedId weed) {
+    if (!isLayer(season, pass, weed)) {
+      return 0;
+    }
+    for (int earlier = 0; earlier < pass; earlier++) {
+      if (isLayer(season, earlier, weed)) {
+        return house.minSoilSitesOverlap();
+      }
+    }
+    return house.minSoilSitesFirst();
+  }
+
+  /** Whether a pass lays a layer against a weed in at least half of the years. */
+  public static boolean isLayer(SeasonOutcome season, int pass, WeedId weed) {
+    long years =
+        season.years().stream()
+            .filter(
+                y -> y.layers().stream().anyMatch(l -> l.pass() == pass && l.weed().equals(weed)))
+            .count();
+    return years > 0 && 2 * years >= season.years().size();
+  }
+
+  /**
+   * Too much emergence with no layer that holds: in the median year, or twice that in one of five.
+   */
+  public static boolean isExposed(HouseRules house, WeedOutcome weed) {
+    double mostPct = 100 * house.maxExposed(weed.pressure().weed().id());
+    return Quantity.exceeds(weed.exposedPct(), mostPct)
+        || Quantity.exceeds(weed.exposedWorstFifthPct(), WORST_YEAR * mostPct);
+  }
+
+  /** Pairs of layers that overlap too little in the median year or leave holes in too many. */
+  public static List<WeedOutcome.LayerOverlap> shortOverlaps(HouseRules house, WeedOutcome weed) {
+    return weed.overlaps().stream()
+        .filter(o -> o.stillToComePct() >= HARDLY_ANY_TO_COME_PCT)
+        .filter(
+            o ->
+                o.medianDays() < house.minLayerOverlapDays()
+                    || Quantity.exceeds(o.negativeShare(), HOLES))
+        .toList();
+  }
+
+  /** Below the season's control of a driver weed, or of another weed. */
+  public static boolean isShortOfControl(HouseRules house, WeedOutcome weed) {
+    return Quantity.exceeds(controlAskedPct(house, weed), weed.controlPct());
+  }
+
+  public static double controlAskedPct(HouseRules house, WeedOutcome weed) {
+    return 100
+        * (weed.pressure().driver().isDriver() ? house.seasonControl() : house.otherControl());
+  }
+
+  /** With the site gone whose loss hurts most, control falls below the house level. */
+  public static boolean isLostWithOneSite(HouseRules house, WeedOutcome weed) {
+    return Quantity.exceeds(100 * house.oneSiteGone(), weed.controlPctWithoutWeakest());
+  }
+
+  public static boolean isShortOfWindows(HouseRules house, SeasonOutcome season) {
+    return Quantity.exceeds(100 * house.windowConfidence(), season.windowConfidencePct());
+  }
+}

@@ -1,0 +1,76 @@
+package org.swathbook.rules;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.swathbook.book.Field;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Use;
+import org.swathbook.growth.UseFinder;
+
+/** Uses of a label that concern a field. */
+public final class LabelUses {
+  private LabelUses() {}
+
+  /** An ingredient with one of its uses. */
+  public record Of(Ingredient ingredient, Use use) {}
+
+  /** Uses that are not refused, of a crop, in the order of the catalog. */
+  public static List<Use> inCrop(Ingredient ingredient, Field field) {
+    return ingredient.uses().stream().filter(u -> !u.refused() && u.isFor(field.crop())).toList();
+  }
+
+  /** Whether a use may be made in one of these positions. */
+  public static boolean isIn(Use use, Set<Position> positions) {
+    return use.positions().stream().anyMatch(positions::contains);
+  }
+
+  /** Positions in words: {@code before emergence}. */
+  public static String when(Set<Position> positions) {
+    return switch (phase(positions)) {
+      case BEFORE_EMERGENCE -> "before emergence";
+      case IN_CROP -> "after emergence";
+      case AFTER_HARVEST -> "after harvest";
+    };
+  }
+
+  /** The same in one part of the crop's life, for one formulation and the field's state. */
+  public static List<Use> fitting(
+      Ingredient ingredient, Field field, Set<Position> positions, String formulation) {
+    return UseFinder.candidates(ingredient, formulation, field, phase(positions)).stream()
+        .filter(u -> !u.refused())
+        .toList();
+  }
+
+  /** Positions of one day all lie in one part of the crop's life. */
+  public static Position.Phase phase(Set<Position> positions) {
+    return positions.iterator().next().phase();
+  }
+
+  /**
+   * Uses of all forms of a parent active that the field's crop and traits leave open. A trait that
+   * is not known to be there counts as missing.
+   */
+  public static List<Of> ofGroup(Catalog catalog, String capGroup, Field field) {
+    return catalog.ingredients().stream()
+        .filter(i -> i.capGroup().equals(capGroup))
+        .flatMap(i -> open(i, field))
+        .toList();
+  }
+
+  private static Stream<Of> open(Ingredient ingredient, Field field) {
+    return inCrop(ingredient, field).stream()
+        .filter(u -> hasTraits(u, field))
+        .map(u -> new Of(ingredient, u));
+  }
+
+  /** Whether the field is known to have every trait that a use needs. */
+  public static boolean hasTraits(Use use, Field field) {
+    return use.traits()
+        .find()
+        .map(needed -> field.traits().map(has -> has.containsAll(needed)).orElse(false))
+        .orElse(true);
+  }
+}

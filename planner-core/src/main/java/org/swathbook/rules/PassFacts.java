@@ -1,0 +1,55 @@
+package org.swathbook.rules;
+
+import java.util.List;
+import java.util.Set;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.catalog.Ordered;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Response;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.WeedOutcome;
+
+/**
+ * A pass of a walked season with the weeds that it meets.
+ *
+ * @param positions where in the season the median day belongs
+ * @param actives in the order of the mix
+ */
+public record PassFacts(
+    Book book,
+    TraceSet traces,
+    SeasonOutcome season,
+    PassOutcome pass,
+    Set<Position> positions,
+    List<ActiveUse> actives) {
+
+  public PassFacts {
+    positions = Ordered.set(positions);
+    actives = List.copyOf(actives);
+  }
+
+  public Field field() {
+    return traces.field();
+  }
+
+  public About about() {
+    return About.PROGRAM.withPass(pass.index());
+  }
+
+  public WeedOutcome outcome(WeedId weed) {
+    return season.weed(weed);
+  }
+
+  public boolean isInCrop() {
+    return positions.stream().anyMatch(p -> p.phase() == Position.Phase.IN_CROP);
+  }
+
+  /** Which figures of the response table tell what leaves take up at this pass. */
+  public Response.Timing foliarTiming() {
+    return isInCrop() ? Response.Timing.POST : Response.Timing.BURNDOWN;
+  }
+}

@@ -1,0 +1,86 @@
+package org.swathbook.rules;
+
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.catalog.Slug;
+import org.swathbook.rules.label.AnnualCapRule;
+import org.swathbook.rules.label.ApplicationCountRule;
+import org.swathbook.rules.label.CropNotListedRule;
+import org.swathbook.rules.label.NotVerifiedRule;
+import org.swathbook.rules.label.RateAboveUseRule;
+import org.swathbook.rules.label.RulesToCome;
+import org.swathbook.rules.label.SoilLimitRule;
+import org.swathbook.rules.label.TraitNeededRule;
+import org.swathbook.rules.mixture.ResistantBiotypeRule;
+import org.swathbook.rules.mixture.SingleSiteRule;
+import org.swathbook.rules.stewardship.LayerGapRule;
+import org.swathbook.rules.stewardship.LayerOverlapRule;
+import org.swathbook.rules.stewardship.SurvivorsRule;
+import org.swathbook.rules.stewardship.WeedNotCoveredRule;
+import org.swathbook.rules.timing.BurndownMissingRule;
+import org.swathbook.rules.timing.HarvestIntervalRule;
+import org.swathbook.rules.timing.NextCropIntervalRule;
+import org.swathbook.rules.timing.PlantingIntervalRule;
+import org.swathbook.rules.timing.RepeatIntervalRule;
+import org.swathbook.rules.timing.StageWindowRule;
+import org.swathbook.rules.timing.WeedTooTallRule;
+
+/** Every rule there is, once, in the order of their ids. */
+public final class RuleBook {
+  private static final NextCropIntervalRule NEXT_CROP = new NextCropIntervalRule();
+
+  private static final List<Rule> ALL =
+      List.of(
+          new AnnualCapRule(),
+          new ApplicationCountRule(),
+          new BurndownMissingRule(),
+          new CropNotListedRule(),
+          new HarvestIntervalRule(),
+          new LayerGapRule(),
+          new LayerOverlapRule(),
+          NEXT_CROP,
+          new NotVerifiedRule(),
+          new PlantingIntervalRule(),
+          new RateAboveUseRule(),
+          new RepeatIntervalRule(),
+          new ResistantBiotypeRule(),
+          new SingleSiteRule(),
+          new SoilLimitRule(),
+          new StageWindowRule(),
+          new SurvivorsRule(),
+          new TraitNeededRule(),
+          new WeedNotCoveredRule(),
+          new WeedTooTallRule());
+
+  private RuleBook() {}
+
+  public static List<Rule> all() {
+    return ALL;
+  }
+
+  /** By any spelling that slugs alike. */
+  public static Optional<Rule> find(String typed) {
+    String slug = Slug.of(typed);
+    return ALL.stream().filter(r -> r.id().value().equals(slug)).findFirst();
+  }
+
+  /** The rules of one scope, in the order of their ids. */
+  public static <R extends Rule> List<R> ofScope(Class<R> scope) {
+    return ALL.stream().filter(scope::isInstance).map(scope::cast).toList();
+  }
+
+  /** The one rule that also reads the journal against the crop itself. */
+  public static NextCropIntervalRule nextCrop() {
+    return NEXT_CROP;
+  }
+
+  /** A page for every rule, in the order of their ids. */
+  public static List<RulePage> pages() {
+    return ALL.stream().map(RulePage::of).toList();
+  }
+
+  /** Rules that are not written yet. */
+  public static List<RulesToCome.Planned> toCome() {
+    return RulesToCome.ALL;
+  }
+}

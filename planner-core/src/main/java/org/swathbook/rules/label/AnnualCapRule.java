@@ -1,0 +1,273 @@
+package org.swathbook.rules.label;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.swathbook.catalog.Cap;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
+import org.swathbook.ledger.LedgerEntry;
+import org.swathbook.ledger.UsedAndLeft;
+import org.swathbook.measure.Rate;
+import org.swathbook.program.ActiveDose;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Doses;
+import org.swathbook.rules.About;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.LabelUses;
+import org.swathbook.rules.Lookup;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.SequenceFacts;
+import org.swathbook.rules.SequenceRule;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+import org.swathbook.rules.Where;
+
+/**
+ * Sums against caps. All forms of a parent active share the largest cap of their uses on this crop;
+ * a form whose own cap is smaller is counted alone against that too, and so are the sub-caps of
+ * single positions.
+ */
+public final class AnnualCapRule implements SequenceRule {
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("annual-cap"),
+          Severity.BLOCK,
+          "Does the period bring more of a parent active than its cap?",
+          "The sum over all salts, esters and forms, premixes, journal and plan, in the cap's own"
+              + " basis and period, is above the cap on this pass's day; a note from 90 % on. A"
+              + " weight that cannot be added because its basis differs is asked.",
+          List.of(Say.COMMON_PRACTICE),
+          "atrazine 1.6 before and 1.0 after emergence of corn, 2.6 over 2.5 lb ai/acre;"
+              + " S-metolachlor 1.27 + 1.27 in soybean, 2.54 over 2.48",
+          "S-metolachlor 0.95 + 1.19 in soybean, 2.14 of 2.48");
+
+  private static final double NEAR = 0.9;
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  /** A cap with the entries that it counts. */
+  private record Test(Cap cap, Source source, String what, Predicate<LedgerEntry> counts) {}
+
+  @Override
+  public void judge(SequenceFacts facts, Findings out) {
+    Set<String> done = new TreeSet<>();
+    for (Dose dose : facts.mix().doses()) {
+      for (ActiveDose active : dose.actives()) {
+        Ingredient i = active.ingredient();
+        About about = facts.about().withIngredient(i.id()).withProduct(dose.product().id());
+        askUnknown(facts, dose, i, about, out);
+        if (done.add(i.id().value())) {
+          for (Test t : tests(facts, i)) {
+            judge(facts, dose, active, t, about, out);
+          }
+        }
+      }
+    }
+  }
+
+  private void askUnknown(SequenceFacts facts, Dose dose, Ingredient i, About about, Findings out) {
+    LabelUses.fitting(i, facts.field(), facts.positions(), dose.product().formulation()).stream()
+        .filter(u -> u.caps().isUnknown())
+        .findFirst()
+        .ifPresent(
+            u ->
+                out.ask(
+                    this,
+                    about,
+                    () ->
+                        new Lookup(
+                            "most of " + i.name() + " in a season of " + facts.field().crop(),
+                            Where.use(i, u, "cap", "maximum use rates"))));
+  }
+
+  private void judge(
+      SequenceFacts facts, Dose dose, ActiveDose active, Test t, About about, Findings out) {
+    UsedAndLeft sum = facts.ledger().used(t.counts(), t.cap(), facts.book().season(), facts.date());
+    if (sum.exceeded()) {
+      out.block(this, about, () -> above(facts, dose, active, t, sum));
+    } else if (sum.share() >= NEAR) {
+      out.note(this, about, () -> near(facts, t, sum));
+    }
+    if (!sum.isComplete()) {
+      out.ask(
+          this,
+          about,
+          () ->
+              new Lookup(
+                  "weight of "
+                      + Say.list(
+                          sum.notComparable().stream()
+                              .map(e -> e.active().ingredient().name())
+                              .distinct()
+                              .toList())
+                      + " in the basis of the cap ("
+                      + Say.rate(t.cap().amount())
+                      + ")",
+                  "label, acid equivalent statement; then cap in catalog/ingredients/"
+                      + active.ingredient().id()
+                      + ".yaml"));
+    }
+  }
+
+  private static Text above(
+      SequenceFacts facts, Dose dose, ActiveDose active, Test t, UsedAndLeft sum) {
+    String actual = Say.rate(sum.used());
+    String limit = Say.rate(t.cap().amount());
+    return Text.of(
+            Say.start(t.what())
+                + ": "
+                + actual
+                + " "
+                + period(t.cap())
+                + " is above the "
+                + limit
+                + " allowed in "
+                + crop(facts)
+                + (t.cap().counts().isEmpty() ? "." : " (" + positions(t.cap()) + ")."),
+            t.source().text())
+        .compared(actual, limit)
+        .cleared(remedy(dose, active, sum));
+  }
+
+  private static Text near(SequenceFacts facts, Test t, UsedAndLeft sum) {
+    String actual = Say.rate(sum.used());
+    String limit = Say.rate(t.cap().amount());
+    return Text.of(
+            Say.start(t.what())
+                + ": "
+                + actual
+                + " "
+                + period(t.cap())
+                + " leaves "
+                + Say.rate(sum.left())
+                + " of the "
+                + limit
+                + " allowed in "
+                + crop(facts)
+                + ".",
+            t.source().text())
+        .compared(actual, limit)
+        .cleared("");
+  }
+
+  private static String remedy(Dose dose, ActiveDose active, UsedAndLeft sum) {
+    double before = sum.used().lbPerAcre() - active.lbPerAcre();
+    double left = sum.cap().amount().lbPerAcre() - before;
+    if (left <= 0) {
+      return "another active: nothing is left of this one";
+    }
+    double kgPerHa = Rate.lbPerAcre(left, active.ingredient().rateBasis()).kgPerHa();
+    Optional<Rate> product =
+        dose.product()
+            .find(active.ingredient().id())
+            .map(
+                c ->
+                    Say.practical(
+                        dose.product(),
+                        Doses.productRate(
+                            dose.product(), c.concentration().productPerHa(kgPerHa))));
+    return product.filter(r -> r.amount() > 0).isPresent()
+        ? "at most " + Say.productRate(product.get()) + " of " + dose.product().name()
+        : "another active: less than one practical step is left";
+  }
+
+  private static String period(Cap cap) {
+    return switch (cap.per()) {
+      case SEASON -> "this season";
+      case CALENDAR_YEAR -> "this calendar year";
+      case CROP_YEAR -> "this crop year";
+      case TWELVE_MONTHS -> "within 12 months";
+    };
+  }
+
+  private static String positions(Cap cap) {
+    return cap.counts().stream().sorted().map(Position::spelling).collect(Collectors.joining(", "));
+  }
+
+  private static String crop(SequenceFacts facts) {
+    return facts.book().catalog().crop(facts.field().crop()).name();
+  }
+
+  // What is counted against what.
+
+  private List<Test> tests(SequenceFacts facts, Ingredient i) {
+    List<LabelUses.Of> group =
+        LabelUses.ofGroup(facts.book().catalog(), i.capGroup(), facts.field());
+    List<Test> tests = new ArrayList<>();
+    tests.addAll(widest(group, i.capGroup(), e -> e.capGroup().equals(i.capGroup())));
+    List<LabelUses.Of> own =
+        group.stream().filter(o -> o.ingredient().id().equals(i.id())).toList();
+    for (Test t : widest(own, i.name(), e -> e.active().ingredient().id().equals(i.id()))) {
+      addIfStricter(tests, t);
+    }
+    List<LabelUses.Of> here =
+        own.stream().filter(o -> LabelUses.isIn(o.use(), facts.positions())).toList();
+    for (Test t :
+        widest(
+            here,
+            i.name(),
+            e -> e.active().ingredient().id().equals(i.id()) && isHere(e, facts.positions()))) {
+      addIfStricter(tests, t);
+    }
+    return tests;
+  }
+
+  /** Only a smaller cap adds anything to those that count at least the same entries. */
+  private static void addIfStricter(List<Test> tests, Test t) {
+    boolean adds =
+        tests.stream()
+            .filter(
+                w -> w.cap().per() == t.cap().per() && w.cap().counts().equals(t.cap().counts()))
+            .allMatch(w -> t.cap().amount().kgPerHa() < w.cap().amount().kgPerHa());
+    if (adds) {
+      tests.add(t);
+    }
+  }
+
+  /** The largest cap of each period and set of positions. */
+  private static List<Test> widest(
+      List<LabelUses.Of> uses, String what, Predicate<LedgerEntry> counts) {
+    List<Test> out = new ArrayList<>();
+    for (LabelUses.Of o : uses) {
+      if (o.use().caps() instanceof Stated.Value<List<Cap>> caps) {
+        for (Cap cap : caps.value()) {
+          Test t = new Test(cap, caps.source(), what, counts);
+          int same = indexOfSameKind(out, cap);
+          if (same < 0) {
+            out.add(t);
+          } else if (out.get(same).cap().amount().kgPerHa() < cap.amount().kgPerHa()) {
+            out.set(same, t);
+          }
+        }
+      }
+    }
+    return out;
+  }
+
+  private static int indexOfSameKind(List<Test> tests, Cap cap) {
+    for (int i = 0; i < tests.size(); i++) {
+      Cap c = tests.get(i).cap();
+      if (c.per() == cap.per() && c.counts().equals(cap.counts())) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** Whether an entry belongs to the same part of the season; one that does not say, does. */
+  private static boolean isHere(LedgerEntry e, Set<Position> positions) {
+    return e.positions().isEmpty() || e.positions().stream().anyMatch(positions::contains);
+  }
+}

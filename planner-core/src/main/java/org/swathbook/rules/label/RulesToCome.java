@@ -1,0 +1,71 @@
+package org.swathbook.rules.label;
+
+import java.util.List;
+import org.swathbook.rules.RuleId;
+
+/**
+ * Rules of the whole book that are not written yet. They are named in every verdict, so that
+ * nothing looks clear for want of them.
+ */
+public final class RulesToCome {
+  private RulesToCome() {}
+
+  /** A rule that is not written yet: its id, its scope and the question that it will ask. */
+  public record Planned(RuleId id, String scope, String question) {
+
+    /** Whether it needs facts of the day of spraying. */
+    public boolean isOfTheDay() {
+      return scope.equals("day");
+    }
+
+    /** The id as words: {@code carrier volume}. */
+    public String words() {
+      return id.value().replace('-', ' ');
+    }
+  }
+
+  private static Planned of(String id, String scope, String question) {
+    return new Planned(new RuleId(id), scope, question);
+  }
+
+  /** In the order of their ids. */
+  public static final List<Planned> ALL =
+      List.of(
+          of("adjuvant-needed", "pass", "Is every adjuvant in the tank that a label asks for?"),
+          of("adjuvant-refused", "pass", "Does a partner refuse an adjuvant or the carrier?"),
+          of("antagonism", "pair", "Does one partner weaken another on a weed that matters?"),
+          of("below-full-rate", "pass", "Is a site counted at less than its full rate?"),
+          of("carrier-volume", "pass", "Is there enough spray volume for every partner?"),
+          of("catalog-stale", "pass", "Was the catalog entry held against a label of late?"),
+          of("crop-injury-stack", "pass", "Do several partners together injure the crop?"),
+          of("cutoff-date", "use", "Is the last allowed calendar date over?"),
+          of("depends-on-one-site", "program", "What is left of the season without one site?"),
+          of("droplet-class", "pair", "Is there a droplet class that all partners allow?"),
+          of("grazing-feed", "use", "May the field be grazed or fed when it is planned?"),
+          of("incorporation-needed", "use", "Is what must be worked in worked in?"),
+          of("insecticide-partner", "pair", "Does an insecticide of the season refuse a partner?"),
+          of("inversion", "day", "Does the air stand still in layers?"),
+          of("jar-test", "pass", "Should the mix be tried in a jar first?"),
+          of("late-first-pass", "program", "Does the first pass over the crop come in time?"),
+          of("mixing-order", "pass", "In which order do the products go into the tank?"),
+          of("no-activating-rain", "pass", "Will rain come to carry the soil active down?"),
+          of("no-residual", "program", "Is there any layer where much is still to come up?"),
+          of("partner-refused", "pair", "Does a label refuse a partner, or not list it?"),
+          of("rain-too-soon", "day", "Does rain wash it off before it is taken up?"),
+          of("rate-below-use", "use", "Is the rate below the least that the label allows?"),
+          of("record-incomplete", "sequence", "Does a spray record lack what the law asks?"),
+          of("registration-status", "use", "Is the use registered here and in this year?"),
+          of("replant-crop", "sequence", "May another crop be planted into what was sprayed?"),
+          of("restricted-use", "pass", "Who may apply a restricted product?"),
+          of("same-active-twice", "pass", "Do two products of the tank hold the same active?"),
+          of("sensitive-neighbor", "day", "Does the wind blow toward a sensitive neighbor?"),
+          of("setback-water", "use", "Is water closer than the label allows?"),
+          of("site-repeated", "sequence", "Is one site alone the answer two seasons running?"),
+          of("tank-residue", "pass", "Is the tank clean of what injures this crop?"),
+          of("temperature", "day", "Is it too hot or too cold for a partner?"),
+          of("time-of-day", "day", "Is the hour one that the labels allow?"),
+          of("value-from-memory", "pass", "Which limits of this verdict rest on memory?"),
+          of("water-quality", "day", "Does the water tie up a partner?"),
+          of("wind", "day", "Is the wind within what every partner allows?"),
+          of("window-confidence", "program", "In how many years does every pass find its day?"));
+}

@@ -1,0 +1,140 @@
+package org.swathbook.rules.mixture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Site;
+import org.swathbook.rules.About;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.HouseTests;
+import org.swathbook.rules.Offers;
+import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.PassRule;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+import org.swathbook.season.PassWeed;
+import org.swathbook.season.SiteControl;
+
+/** Too few sites that each carry a driver weed alone: what survives one is not met by another. */
+public final class SingleSiteRule implements PassRule {
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("single-site"),
+          Severity.WARN,
+          "Do enough different sites each work on the driver weed in this pass?",
+          "Where the driver weed stands: fewer effective foliar sites than the house asks. Where the"
+              + " pass lays a layer against it: fewer effective soil sites, by the number for the"
+              + " first layer or for an overlapping one. Foliar and soil are never added, a half is"
+              + " shown and not counted, a listed resistance strikes a site. A note for other"
+              + " weeds.",
+          List.of(
+              "Evans et al. 2016, sites per application and glyphosate-resistant waterhemp",
+              "Norsworthy et al. 2012, best management practices"),
+          "2,4-D choline + glyphosate on Palmer amaranth that resists 2 and 9; S-metolachlor in the"
+              + " tank does not save it",
+          "2,4-D choline + glufosinate on the same field");
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  @Override
+  public void judge(PassFacts facts, Findings out) {
+    for (PassWeed weed : facts.pass().weeds()) {
+      WeedPressure pressure = facts.outcome(weed.weed()).pressure();
+      About about = facts.about().withWeed(weed.weed());
+      int foliar = HouseTests.foliarSitesAsked(facts.book().house(), weed);
+      if (pressure.driver().isDriver()) {
+        if (weed.effectiveFoliarSites() < foliar) {
+          out.warn(this, about, () -> foliarText(facts, pressure, weed, foliar));
+        }
+        int soil =
+            HouseTests.soilSitesAsked(
+                facts.book().house(), facts.season(), facts.pass().index(), weed.weed());
+        if (weed.effectiveSoilSites() < soil) {
+          out.warn(this, about, () -> soilText(facts, pressure, weed, soil));
+        }
+      } else if (weed.effectiveFoliarSites() > 0 && weed.effectiveFoliarSites() < foliar) {
+        out.note(this, about, () -> foliarText(facts, pressure, weed, foliar));
+      }
+    }
+  }
+
+  private static Text foliarText(PassFacts facts, WeedPressure pressure, PassWeed weed, int asked) {
+    return text(
+        pressure,
+        "foliar",
+        weed.foliar(),
+        weed.effectiveFoliarSites(),
+        asked,
+        Offers.foliarSites(facts, pressure),
+        "house rule minFoliarSites");
+  }
+
+  private static Text soilText(PassFacts facts, WeedPressure pressure, PassWeed weed, int asked) {
+    return text(
+        pressure,
+        "soil",
+        weed.soil(),
+        weed.effectiveSoilSites(),
+        asked,
+        Offers.soilSites(facts, pressure),
+        "house rule minSoilSites");
+  }
+
+  private static Text text(
+      WeedPressure pressure,
+      String kind,
+      List<SiteControl> sites,
+      int effective,
+      int asked,
+      Set<Site> offered,
+      String source) {
+    String each =
+        sites.isEmpty()
+            ? ""
+            : " (" + String.join(", ", sites.stream().map(SingleSiteRule::words).toList()) + ")";
+    boolean impossible = offered.size() < asked;
+    String best = Say.list(offered.stream().map(Site::toString).toList());
+    List<Site> missing = new ArrayList<>(offered);
+    sites.stream().filter(SiteControl::effective).forEach(s -> missing.remove(s.site()));
+    return Text.of(
+            Say.start(pressure.weed().name())
+                + " meets "
+                + count(effective)
+                + " effective "
+                + kind
+                + (effective == 1 ? " site" : " sites")
+                + each
+                + "; the house asks for "
+                + asked
+                + "."
+                + (impossible
+                    ? " More cannot be had in this crop and trait: "
+                        + (offered.isEmpty() ? "the catalog has none." : "only site " + best + ".")
+                    : ""),
+            source)
+        .compared(Integer.toString(effective), Integer.toString(asked))
+        .cleared(
+            missing.isEmpty()
+                ? "cultivation or hand roguing beside it"
+                : "a partner of site "
+                    + String.join(" or ", missing.stream().map(Site::toString).toList()));
+  }
+
+  private static String count(int n) {
+    return n == 0 ? "no" : n == 1 ? "one" : Integer.toString(n);
+  }
+
+  private static String words(SiteControl s) {
+    return "site "
+        + s.site()
+        + (s.struck() ? " resisted" : " " + Say.pct(Math.rint(s.controlPct())))
+        + (s.half() ? ", a half" : "");
+  }
+}

@@ -1,0 +1,108 @@
+package org.swathbook.rules.stewardship;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.growth.SeasonTrace;
+import org.swathbook.rules.About;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.HouseTests;
+import org.swathbook.rules.ProgramFacts;
+import org.swathbook.rules.ProgramRule;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+import org.swathbook.season.GapSpan;
+import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.YearOutcome;
+
+/** Emergence between planting and needed-until that no layer meets. */
+public final class LayerGapRule implements ProgramRule {
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("layer-gap"),
+          Severity.WARN,
+          "Does too much of the weed come up while no layer holds?",
+          "Exposed emergence, the share that comes between planting and needed-until while all soil"
+              + " actives together control less than the house threshold, weighted by what escapes,"
+              + " is above the house limit in the median year, or above twice that in one year of"
+              + " five. A note for weeds that are no drivers.",
+          List.of(Say.COMMON_PRACTICE),
+          "Palmer amaranth with S-metolachlor at planting alone: the layer ends on day 32, the rows"
+              + " close on day 62",
+          "kochia that is up before the late planting, 1 % exposed");
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  @Override
+  public void judge(ProgramFacts facts, Findings out) {
+    for (WeedOutcome weed : facts.season().weeds()) {
+      if (HouseTests.isExposed(facts.book().house(), weed)) {
+        WeedPressure pressure = weed.pressure();
+        out.add(
+            this,
+            pressure.driver().isDriver() ? Severity.WARN : Severity.NOTE,
+            About.PROGRAM.withWeed(pressure.weed().id()),
+            () -> text(facts, weed));
+      }
+    }
+  }
+
+  private static Text text(ProgramFacts facts, WeedOutcome weed) {
+    double most = facts.book().house().maxExposed(weed.pressure().weed().id());
+    Optional<Gap> gap = typicalGap(facts, weed);
+    return Text.of(
+            Say.start(weed.pressure().weed().name())
+                + ": "
+                + Say.pct(weed.exposedPct())
+                + " of its emergence comes while no layer holds ("
+                + Say.pct(weed.exposedWorstFifthPct())
+                + " in one year of five)"
+                + gap.map(g -> ", most from " + g.from() + " to " + g.to()).orElse("")
+                + "; the house allows "
+                + Say.share(most)
+                + ".",
+            "house rule maxExposedEmergence")
+        .compared(Say.pct(weed.exposedPct()), Say.share(most))
+        .cleared(
+            gap.map(g -> "a layer that holds by " + g.from() + ", or rows that close earlier")
+                .orElse("another layer, or rows that close earlier"));
+  }
+
+  private record Gap(String from, String to) {}
+
+  /** The gap with most emergence in the year whose exposure is the median one. */
+  private static Optional<Gap> typicalGap(ProgramFacts facts, WeedOutcome weed) {
+    List<YearOutcome> years =
+        facts.season().years().stream()
+            .sorted(
+                Comparator.comparingDouble(
+                        (YearOutcome y) ->
+                            y.exposedShare().getOrDefault(weed.pressure().weed().id(), 0.0))
+                    .thenComparing(YearOutcome::year))
+            .toList();
+    if (years.isEmpty()) {
+      return Optional.empty();
+    }
+    YearOutcome median = years.get(years.size() / 2);
+    SeasonTrace trace =
+        facts.traces().years().stream()
+            .filter(t -> t.year() == median.year())
+            .findFirst()
+            .orElseThrow();
+    return median.gaps().stream()
+        .filter(g -> g.weed().equals(weed.pressure().weed().id()))
+        .max(Comparator.comparingDouble(GapSpan::emergenceShare))
+        .map(
+            g ->
+                new Gap(
+                    Say.date(trace.bookDateOf(g.fromDay())),
+                    Say.date(trace.bookDateOf(g.toDay()))));
+  }
+}

@@ -1,0 +1,197 @@
+package org.swathbook.rules.timing;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.book.SoilSample;
+import org.swathbook.catalog.PlantingBand;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.Use;
+import org.swathbook.growth.SeasonTrace;
+import org.swathbook.measure.Quantity;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.Lookup;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+import org.swathbook.rules.UseFacts;
+import org.swathbook.rules.UseRule;
+import org.swathbook.rules.Where;
+import org.swathbook.rules.YearShare;
+
+/** Days between a spraying and the planting of the crop, some of them counted only after rain. */
+public final class PlantingIntervalRule implements UseRule {
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("planting-interval"),
+          Severity.BLOCK,
+          "Are there enough days between the spraying and the planting?",
+          "Days to planting are fewer than the interval of the rate's band in most weather years; a"
+              + " rate between two bands takes the longer. Where the label asks for rain first, the"
+              + " days count from the day it has fallen. Warns when more than one year in five"
+              + " falls short.",
+          List.of(
+              "University of Illinois Extension bulletin 2012 no. 2, 2,4-D ester before soybean",
+              "Michigan State University Extension 2016, dicamba before soybean"),
+          "2,4-D ester 1.0 lb ae/acre 10 days before soybean, where 30 are needed; dicamba 0.25 lb"
+              + " ae/acre 14 days before with 0.6 in of rain, where 1 in must fall first",
+          "2,4-D ester 0.5 lb ae/acre 10 days before soybean, where 7 are needed");
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  @Override
+  public void judge(UseFacts facts, Findings out) {
+    if (facts.chosen().isEmpty() || facts.date().isAfter(facts.field().plantDate())) {
+      return;
+    }
+    Use use = facts.chosen().get();
+    if (use.plantingInterval() instanceof Stated.Value<List<PlantingBand>> bands) {
+      judge(facts, use, bands.value(), bands.source(), out);
+    } else if (use.plantingInterval().isUnknown() && isForEarlierSpraying(use)) {
+      out.ask(this, facts.about(), () -> missing(facts, use));
+    }
+  }
+
+  /** A use between planting and emergence alone has no days to wait. */
+  private static boolean isForEarlierSpraying(Use use) {
+    return use.positions().stream().anyMatch(p -> p != Position.PRE);
+  }
+
+  private static Lookup missing(UseFacts facts, Use use) {
+    return new Lookup(
+        "days from "
+            + facts.ingredient().name()
+            + " at "
+            + Say.lb(facts.mixLbPerAcre(), facts.ingredient().rateBasis())
+            + " to planting "
+            + facts.cropName(),
+        Where.use(facts.ingredient(), use, "plantingInterval", "planting intervals"));
+  }
+
+  private void judge(
+      UseFacts facts, Use use, List<PlantingBand> bands, Source source, Findings out) {
+    Optional<PlantingBand> band = Optional.empty();
+    for (SoilSample sample : SoilSample.of(facts.field())) {
+      Optional<PlantingBand> b = band(bands, sample, facts.mixLbPerAcre());
+      if (b.isEmpty()) {
+        out.ask(this, facts.about(), () -> missing(facts, use));
+        return;
+      }
+      if (band.isEmpty() || b.get().days() > band.get().days()) {
+        band = b;
+      }
+    }
+    PlantingBand b = band.orElseThrow();
+    int[] days = daysToPlanting(facts, b);
+    YearShare share =
+        new YearShare((int) Arrays.stream(days).filter(d -> d >= b.days()).count(), days.length);
+    if (!share.isMetInMost()) {
+      out.block(this, facts.about(), () -> text(facts, bands, b, days, source));
+    } else if (share.isRisky()) {
+      out.warn(
+          this,
+          facts.about(),
+          () ->
+              Text.of(
+                      Say.start(facts.ingredient())
+                          + ": the "
+                          + Say.days(b.days())
+                          + " to planting "
+                          + facts.cropName()
+                          + rainWords(b)
+                          + " are not met "
+                          + share.missedWords()
+                          + ".",
+                      source.text())
+                  .compared(share.missedWords(), Say.days(b.days()))
+                  .cleared("an earlier pass, or planting when the days are over"));
+    }
+  }
+
+  /** The first band whose soil fits and whose rate is not exceeded. */
+  private static Optional<PlantingBand> band(
+      List<PlantingBand> bands, SoilSample sample, double lbPerAcre) {
+    for (PlantingBand b : bands) {
+      boolean fitsRate =
+          b.upTo().map(r -> !Quantity.exceeds(lbPerAcre, r.lbPerAcre())).orElse(true);
+      if (fitsRate) {
+        switch (sample.fits(b.when())) {
+          case YES -> {
+            return Optional.of(b);
+          }
+          case UNKNOWN -> {
+            return Optional.empty();
+          }
+          case NO -> {}
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** By weather year; below zero where the rain that starts the clock does not come in time. */
+  private static int[] daysToPlanting(UseFacts facts, PlantingBand band) {
+    List<SeasonTrace> years = facts.traces().years();
+    int[] days = new int[years.size()];
+    for (int y = 0; y < days.length; y++) {
+      SeasonTrace trace = years.get(y);
+      int day = facts.timing().years().get(y).day();
+      int planting = trace.plantingDay();
+      int start = day;
+      if (band.rainMm().isPresent()) {
+        while (start <= planting
+            && start < trace.days()
+            && Quantity.exceeds(band.rainMm().getAsDouble(), trace.rainAfter(day, start))) {
+          start++;
+        }
+      }
+      days[y] = planting - start;
+    }
+    return days;
+  }
+
+  private static Text text(
+      UseFacts facts, List<PlantingBand> bands, PlantingBand band, int[] days, Source source) {
+    int[] sorted = days.clone();
+    Arrays.sort(sorted);
+    int median = sorted[(sorted.length - 1) / 2];
+    String actual = median < 0 ? "none" : Say.days(median);
+    LocalDate earliest = facts.field().plantDate().plusDays((long) band.days() - median);
+    String lower =
+        bands.stream()
+            .filter(b -> b.days() <= median && b.upTo().isPresent())
+            .findFirst()
+            .map(b -> ", or at most " + Say.rate(b.upTo().get()))
+            .orElse("");
+    return Text.of(
+            Say.start(facts.ingredient())
+                + " at "
+                + Say.lb(facts.mixLbPerAcre(), facts.ingredient().rateBasis())
+                + " needs "
+                + Say.days(band.days())
+                + " before "
+                + facts.cropName()
+                + " is planted"
+                + rainWords(band)
+                + "; this pass leaves "
+                + actual
+                + ".",
+            source.text())
+        .compared(actual, Say.days(band.days()))
+        .cleared("planting on or after " + Say.date(earliest) + lower);
+  }
+
+  private static String rainWords(PlantingBand band) {
+    return band.rainMm().isPresent()
+        ? ", counted once " + Say.inches(band.rainMm().getAsDouble() / 10) + " of rain has fallen"
+        : "";
+  }
+}

@@ -1,0 +1,149 @@
+package org.swathbook.rules.timing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.Use;
+import org.swathbook.catalog.WeedHeights;
+import org.swathbook.measure.Quantity;
+import org.swathbook.rules.About;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.Lookup;
+import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.PassRule;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+import org.swathbook.rules.Where;
+import org.swathbook.season.PassWeed;
+import org.swathbook.season.SiteControl;
+
+/** Standing plants taller than the label of the partner that is counted on for them. */
+public final class WeedTooTallRule implements PassRule {
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("weed-too-tall"),
+          Severity.WARN,
+          "Are the standing weeds within the size that the label gives?",
+          "The height that the house's share of the standing plants (90 %) do not exceed is above"
+              + " the label's weed height for a partner that is counted on for this weed: one that"
+              + " the response table rates as effective and that no listed resistance strikes. For"
+              + " a weed that is no driver, only when no such partner is within its size. Above one"
+              + " and a half times the limit the expected control is given.",
+          List.of(Say.COMMON_PRACTICE),
+          "Palmer amaranth 8 in and glufosinate with 4 in on its label",
+          "Palmer amaranth 8 in with clethodim in the tank, which is not counted on for it");
+
+  private static final double MUCH_TOO_TALL = 1.5;
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  /** A partner that is counted on for a weed, with its label's height. */
+  private record Partner(ActiveUse use, double limitCm, String source) {}
+
+  @Override
+  public void judge(PassFacts facts, Findings out) {
+    for (PassWeed weed : facts.pass().weeds()) {
+      if (weed.stands() && !Double.isNaN(weed.p90Cm())) {
+        judge(facts, weed, facts.outcome(weed.weed()).pressure(), out);
+      }
+    }
+  }
+
+  private void judge(PassFacts facts, PassWeed weed, WeedPressure pressure, Findings out) {
+    List<Partner> tooSmall = new ArrayList<>();
+    int fine = 0;
+    for (ActiveUse a : facts.actives()) {
+      if (a.use().isEmpty() || !isCountedOn(facts, pressure, a.ingredient())) {
+        continue;
+      }
+      Use use = a.use().get();
+      if (use.weedHeights().isUnknown()) {
+        out.ask(this, about(facts, weed, a), () -> missing(facts, a.ingredient(), use));
+      } else if (use.weedHeights() instanceof Stated.Value<WeedHeights> v) {
+        OptionalDouble limit = limitCm(v.value(), pressure);
+        if (limit.isPresent() && Quantity.exceeds(weed.p90Cm(), limit.getAsDouble())) {
+          tooSmall.add(new Partner(a, limit.getAsDouble(), v.source().text()));
+        } else {
+          fine++;
+        }
+      } else {
+        fine++;
+      }
+    }
+    if (fine > 0 && !pressure.driver().isDriver()) {
+      return;
+    }
+    for (Partner p : tooSmall) {
+      out.warn(this, about(facts, weed, p.use()), () -> text(weed, pressure, p));
+    }
+  }
+
+  private static About about(PassFacts facts, PassWeed weed, ActiveUse a) {
+    return facts
+        .about()
+        .withWeed(weed.weed())
+        .withIngredient(a.ingredient().id())
+        .withProduct(a.dose().product().id());
+  }
+
+  private static boolean isCountedOn(PassFacts facts, WeedPressure pressure, Ingredient active) {
+    return active.hasFoliarActivity()
+        && pressure.listed().stream().noneMatch(r -> r.concerns(active))
+        && facts
+            .book()
+            .catalog()
+            .response(pressure.weed().id(), active.id(), facts.foliarTiming())
+            .find()
+            .filter(r -> r.emaxPct() >= 100 * facts.book().house().effectiveSite())
+            .isPresent();
+  }
+
+  /** Sedges go by no height that labels give for grasses or broadleaf weeds. */
+  private static OptionalDouble limitCm(WeedHeights heights, WeedPressure pressure) {
+    return switch (pressure.weed().kind()) {
+      case BROADLEAF -> heights.broadleafCm();
+      case GRASS -> heights.grassCm();
+      case SEDGE -> OptionalDouble.empty();
+    };
+  }
+
+  private static Lookup missing(PassFacts facts, Ingredient active, Use use) {
+    return new Lookup(
+        "weed height limit of " + active.name() + " in " + facts.traces().crop().name(),
+        Where.use(active, use, "weedHeight", "weeds controlled, by size"));
+  }
+
+  private static Text text(PassWeed weed, WeedPressure pressure, Partner p) {
+    Ingredient active = p.use().ingredient();
+    Optional<SiteControl> site =
+        weed.foliar().stream().filter(s -> s.site().equals(active.site())).findFirst();
+    String expected =
+        weed.p90Cm() > MUCH_TOO_TALL * p.limitCm() && site.isPresent()
+            ? " Expected control by it alone: " + Say.pct(Math.rint(site.get().controlPct())) + "."
+            : "";
+    return Text.of(
+            Say.start(pressure.weed().name())
+                + " is up to "
+                + Say.inches(weed.p90Cm())
+                + " tall at this pass; the label of "
+                + active.name()
+                + " says up to "
+                + Say.inches(p.limitCm())
+                + "."
+                + expected,
+            p.source())
+        .compared(Say.inches(weed.p90Cm()), Say.inches(p.limitCm()))
+        .cleared("an earlier pass, or a partner whose label allows larger weeds");
+  }
+}
