@@ -18,6 +18,8 @@ import java.util.TreeMap;
  * @param removalBareByRowCm stage by which weeds must be gone without a residual, by row spacing
  *     (cm); one entry, whatever its spacing, when it does not differ; none when not stated
  * @param removalAfterResidualByRowCm the same after a residual
+ * @param sources by path, {@code stages}, {@code stages.at.V3}, {@code heights.V5}, {@code canopy},
+ *     {@code criticalRemoval}
  */
 public record Crop(
     CropId id,

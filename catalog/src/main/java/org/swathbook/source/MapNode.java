@@ -14,11 +14,13 @@ public record MapNode(Mark mark, List<Entry> entries) implements Node {
   }
 
   public Optional<Node> find(String key) {
-    return findEntry(key).map(Entry::value);
-  }
-
-  public Optional<Entry> findEntry(String key) {
-    return entries.stream().filter(e -> e.key().equals(key)).findFirst();
+    // A plain loop: this is asked for every key of every file.
+    for (Entry e : entries) {
+      if (e.key().equals(key)) {
+        return Optional.of(e.value());
+      }
+    }
+    return Optional.empty();
   }
 
   @Override

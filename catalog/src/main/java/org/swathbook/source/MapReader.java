@@ -113,13 +113,24 @@ public final class MapReader {
     return find(key).map(n -> all(n, parser, example, problems)).orElse(List.of());
   }
 
-  /** One value or a list of values. */
+  /** One value or a list of values; a list without any is a problem. */
   public static <T> List<T> all(
       Node node, TextParser<T> parser, String example, Problems problems) {
-    List<Node> items = node instanceof ListNode list ? list.items() : List.of(node);
+    List<Node> items = itemsOf(node, example, problems);
     List<T> out = new ArrayList<>();
     items.forEach(i -> scalar(i, parser, example, problems).ifPresent(out::add));
     return out;
+  }
+
+  /** The items of a list, or the one thing that stands in its place; none is a problem. */
+  public static List<Node> itemsOf(Node node, String example, Problems problems) {
+    if (node instanceof ListNode list && list.items().isEmpty()) {
+      problems.add(
+          node.mark(),
+          "the list is empty",
+          "write for example '" + example + "', or no key at all");
+    }
+    return node instanceof ListNode list ? list.items() : List.of(node);
   }
 
   /** A single value read by a parser; a problem of the parser gets the node's place. */

@@ -3,7 +3,6 @@ package org.swathbook.catalog.file;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -21,8 +20,8 @@ import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Response;
 import org.swathbook.catalog.Weed;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.source.MapNode;
 import org.swathbook.source.MapReader;
-import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 import org.swathbook.source.YamlReader;
@@ -36,9 +35,9 @@ final class CatalogAssembler {
   private final Problems problems = new Problems();
   private final SortedMap<String, CatalogFile> files = new TreeMap<>();
   private final List<CatalogFile> tables = new ArrayList<>();
-  private final Names<CropId> cropNames = new Names<>("crop");
-  private final Names<WeedId> weedNames = new Names<>("weed");
-  private final Names<IngredientId> ingredientNames = new Names<>("ingredient");
+
+  /** A file with its keys; none when it could not be read as YAML. */
+  private record Parsed(CatalogFile file, Optional<MapNode> keys) {}
 
   /**
    * The catalog of some files; of two with the same path the later counts, except that tables of
@@ -61,62 +60,38 @@ final class CatalogAssembler {
         files.put(f.path(), f);
       }
     }
-    in(CatalogPaths.CROPS).forEach(f -> cropNames.add(f.stem(), CropId.of(f.stem())));
-    in(CatalogPaths.WEEDS).forEach(f -> weedNames.add(f.stem(), WeedId.of(f.stem())));
-    in(CatalogPaths.INGREDIENTS)
-        .forEach(f -> ingredientNames.add(f.stem(), IngredientId.of(f.stem())));
+    List<Parsed> cropFiles = parse(CatalogPaths.CROPS);
+    List<Parsed> weedFiles = parse(CatalogPaths.WEEDS);
+    List<Parsed> ingredientFiles = parse(CatalogPaths.INGREDIENTS);
+    Names<CropId> cropNames = names("crop", cropFiles, CropId::of);
+    Names<WeedId> weedNames = names("weed", weedFiles, WeedId::of);
+    Names<IngredientId> ingredientNames = names("ingredient", ingredientFiles, IngredientId::of);
 
-    Map<CropId, Crop> crops = read(CatalogPaths.CROPS, CropReader::read, Crop::id);
-    crops
-        .values()
-        .forEach(c -> names(cropNames, c.id(), c.name(), c.aliases(), CatalogPaths.CROPS, c.id()));
-    Map<WeedId, Weed> weeds = read(CatalogPaths.WEEDS, new WeedReader(cropNames)::read, Weed::id);
-    weeds
-        .values()
-        .forEach(
-            w ->
-                names(
-                    weedNames,
-                    w.id(),
-                    w.name(),
-                    w.aliases(),
-                    CatalogPaths.WEEDS,
-                    w.id().value().toLowerCase(Locale.ROOT)));
+    Map<CropId, Crop> crops = read(cropFiles, CropReader::read, Crop::id);
+    Map<WeedId, Weed> weeds = read(weedFiles, new WeedReader(cropNames)::read, Weed::id);
     Map<IngredientId, Ingredient> ingredients =
         read(
-            CatalogPaths.INGREDIENTS,
+            ingredientFiles,
             new IngredientReader(ingredientNames, cropNames, crops)::read,
             Ingredient::id);
-    ingredients
-        .values()
-        .forEach(
-            i ->
-                names(
-                    ingredientNames,
-                    i.id(),
-                    i.name(),
-                    i.aliases(),
-                    CatalogPaths.INGREDIENTS,
-                    i.id()));
     Map<ProductId, Product> products =
         read(
-            CatalogPaths.PRODUCTS,
+            parse(CatalogPaths.PRODUCTS),
             new ProductReader(ingredientNames, ingredients)::read,
             Product::id);
     Map<ResponseReader.Key, Response> responses = new LinkedHashMap<>();
     ResponseReader responseReader = new ResponseReader(weedNames, ingredientNames, problems);
     tables.forEach(t -> responses.putAll(responseReader.read(t)));
-    List<Interaction> interactions =
-        Optional.ofNullable(files.get(CatalogPaths.INTERACTIONS))
-            .flatMap(
-                f ->
-                    map(f)
-                        .map(
-                            m ->
-                                new InteractionReader(
-                                        weedNames, ingredientNames, ingredients, problems)
-                                    .read(f, m)))
-            .orElse(List.of());
+    List<Interaction> interactions = new ArrayList<>();
+    InteractionReader interactionReader =
+        new InteractionReader(weedNames, ingredientNames, ingredients, problems);
+    CatalogFile list = files.get(CatalogPaths.INTERACTIONS);
+    if (list != null) {
+      parse(list)
+          .keys()
+          .ifPresent(
+              k -> interactions.addAll(interactionReader.read(list, new MapReader(k, problems))));
+    }
     problems.throwIfAny();
     return new Catalog(
         ingredients.values(),
@@ -127,33 +102,49 @@ final class CatalogAssembler {
         interactions);
   }
 
-  private List<CatalogFile> in(String folder) {
-    return files.values().stream().filter(f -> f.path().startsWith(folder + "/")).toList();
+  private List<Parsed> parse(String folder) {
+    return files.values().stream()
+        .filter(f -> f.path().startsWith(folder + "/"))
+        .map(this::parse)
+        .toList();
+  }
+
+  private Parsed parse(CatalogFile f) {
+    try {
+      return new Parsed(f, Optional.of(yaml.readMap(f.shown(), f.content())));
+    } catch (ProblemsException e) {
+      problems.addAll(e.problems());
+      return new Parsed(f, Optional.empty());
+    }
+  }
+
+  /** The names come first, from all files, since any may be named before it is read. */
+  private <I extends Comparable<I>> Names<I> names(
+      String kind, List<Parsed> entries, Function<String, I> id) {
+    Names<I> names = new Names<>(kind);
+    entries.forEach(e -> names.add(e.file().stem(), id.apply(e.file().stem())));
+    for (Parsed e : entries) {
+      I own = id.apply(e.file().stem());
+      e.keys()
+          .ifPresent(
+              keys -> {
+                keys.find("name").ifPresent(n -> names.addAliases(n, own, problems));
+                keys.find("aliases").ifPresent(n -> names.addAliases(n, own, problems));
+              });
+    }
+    return names;
   }
 
   private <I, T> Map<I, T> read(
-      String folder, BiFunction<CatalogFile, MapReader, Optional<T>> reader, Function<T, I> id) {
+      List<Parsed> entries,
+      BiFunction<CatalogFile, MapReader, Optional<T>> reader,
+      Function<T, I> id) {
     Map<I, T> out = new LinkedHashMap<>();
-    for (CatalogFile f : in(folder)) {
-      map(f).flatMap(m -> reader.apply(f, m)).ifPresent(t -> out.put(id.apply(t), t));
+    for (Parsed e : entries) {
+      e.keys()
+          .flatMap(k -> reader.apply(e.file(), new MapReader(k, problems)))
+          .ifPresent(t -> out.put(id.apply(t), t));
     }
     return out;
-  }
-
-  private Optional<MapReader> map(CatalogFile f) {
-    try {
-      return Optional.of(new MapReader(yaml.readMap(f.shown(), f.content()), problems));
-    } catch (ProblemsException e) {
-      problems.addAll(e.problems());
-      return Optional.empty();
-    }
-  }
-
-  private <I extends Comparable<I>> void names(
-      Names<I> names, I id, String name, List<String> aliases, String folder, Object stem) {
-    CatalogFile file = files.get(folder + "/" + stem + ".yaml");
-    Mark mark = Mark.startOf(file == null ? folder : file.shown());
-    names.addAlias(name, id, mark, problems);
-    aliases.forEach(a -> names.addAlias(a, id, mark, problems));
   }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.swathbook.catalog.Slug;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Nearest;
 import org.swathbook.source.Problems;
@@ -66,8 +67,17 @@ final class CatalogFolder {
 
   private void entry(String folder, Path p) {
     String name = name(p);
-    if (name.endsWith(".yaml") && !Files.isDirectory(p)) {
-      add(folder + "/" + name, p);
+    String stem = name.endsWith(".yaml") ? name.substring(0, name.length() - 5) : "";
+    if (!stem.isEmpty() && !Files.isDirectory(p)) {
+      String id = Slug.of(stem);
+      if (id.equals(stem)) {
+        add(folder + "/" + name, p);
+      } else {
+        problems.add(
+            Mark.startOf(shown + "/" + folder + "/" + name),
+            "the name of the file is no id",
+            id.isEmpty() ? "name it after what it holds" : "name it " + id + ".yaml");
+      }
     } else if (!isRemark(name)) {
       problems.add(
           Mark.startOf(shown + "/" + folder + "/" + name),

@@ -5,13 +5,9 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.catalog.Catalog;
@@ -28,7 +24,8 @@ public final class CatalogLoader {
   private static final String STARTER = "/org/swathbook/catalog/starter/";
   private static final int KEPT = 8;
 
-  private final Cache<String, Catalog> made = Caffeine.newBuilder().maximumSize(KEPT).build();
+  private final Cache<CatalogContent, Catalog> made =
+      Caffeine.newBuilder().maximumSize(KEPT).build();
 
   /** The starter catalog by itself. */
   public Catalog starter() {
@@ -64,7 +61,7 @@ public final class CatalogLoader {
     if (!problems.isEmpty()) {
       return CatalogAssembler.assemble(all, problems);
     }
-    return made.get(digest(all), key -> CatalogAssembler.assemble(all, problems));
+    return made.get(new CatalogContent(all), key -> CatalogAssembler.assemble(all, problems));
   }
 
   private static List<CatalogFile> starterFiles() {
@@ -84,26 +81,6 @@ public final class CatalogLoader {
       return in.readAllBytes();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  private static String digest(List<CatalogFile> files) {
-    try {
-      MessageDigest sha = MessageDigest.getInstance("SHA-256");
-      for (CatalogFile f : files) {
-        byte[] name = f.shown().getBytes(StandardCharsets.UTF_8);
-        sha.update(
-            ByteBuffer.allocate(9)
-                .putInt(name.length)
-                .putInt(f.content().length)
-                .put((byte) (f.starter() ? 1 : 0))
-                .flip());
-        sha.update(name);
-        sha.update(f.content());
-      }
-      return HexFormat.of().formatHex(sha.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
     }
   }
 }

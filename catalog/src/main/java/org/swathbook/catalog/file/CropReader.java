@@ -39,11 +39,13 @@ final class CropReader {
 
   private final Entry entry;
   private final MapReader map;
+  private final String stem;
   private final Map<String, Source> sources = new LinkedHashMap<>();
 
   private CropReader(CatalogFile file, MapReader map) {
     this.entry = new Entry(file, map, FORMAT);
     this.map = map;
+    this.stem = file.stem();
   }
 
   static Optional<Crop> read(CatalogFile file, MapReader map) {
@@ -58,8 +60,9 @@ final class CropReader {
           .add(map.mark("id"), "'" + id + "' is no id", "write it as '" + Slug.of(id) + "'");
     }
     entry.checkFileName("id", id);
-    ThermalClocks[] clock = {NO_CLOCK};
-    List<CropStage> stages = stages(clock);
+    Optional<MapReader> stageKeys = map.requireMap("stages", "{degreeDays: …, at: {VE: 115, …}}");
+    ThermalClocks clock = stageKeys.flatMap(this::clock).orElse(NO_CLOCK);
+    List<CropStage> stages = stageKeys.map(m -> stages(m, clock)).orElse(List.of());
     List<String> names = stages.stream().map(CropStage::name).toList();
     TextParser<String> stage = stage(names);
     String emergence = map.require("emergence", stage, "VE", names.isEmpty() ? "?" : names.get(0));
@@ -67,14 +70,16 @@ final class CropReader {
     checkEmergence(stages, emergence);
     checkRising(leaves, names);
     Removal removal = new RemovalReader(entry, stage, leaves).read();
-    entry.checkSource(map, Place.ROOT, "criticalRemoval", "leafStages", "name");
-    keep(Place.ROOT.then("criticalRemoval"), "criticalRemoval", map.mark("criticalRemoval"));
+    entry.checkSource(map, Place.ROOT, "leafStages", "name");
+    if (!removal.bare().isEmpty()) {
+      keep(Place.ROOT.then("criticalRemoval"), "criticalRemoval", map.mark("criticalRemoval"));
+    }
     Crop crop =
         new Crop(
-            new CropId(Slug.of(id).isEmpty() ? "x" : Slug.of(id)),
+            new CropId(stem),
             map.require("name", Texts::text, "corn", "?"),
-            map.findAll("aliases", Texts::text, "maize"),
-            clock[0].clock(),
+            entry.aliases(),
+            clock.clock(),
             stages,
             emergence,
             leaves,
@@ -91,11 +96,7 @@ final class CropReader {
 
   /** Keeps the source of a value that has no place of its own for it. */
   private void keep(Place place, String path, Mark mark) {
-    if (map.node()
-        .find(path.substring(0, path.indexOf('.') < 0 ? path.length() : path.indexOf('.')))
-        .isPresent()) {
-      sources.put(path, entry.source(place, mark));
-    }
+    sources.put(path, entry.source(place, mark));
   }
 
   private static TextParser<String> stage(List<String> names) {
@@ -109,26 +110,25 @@ final class CropReader {
                         "'" + text + "' is no stage of this crop; " + Nearest.hint(text, names)));
   }
 
-  private List<CropStage> stages(ThermalClocks[] clock) {
+  private Optional<ThermalClocks> clock(MapReader stages) {
+    Optional<MapReader> days = stages.requireMap("degreeDays", "{method: 86/50 F, from: planting}");
+    keep(Place.ROOT.then("stages").then("degreeDays"), "stages", stages.mark("degreeDays"));
+    return days.map(
+        d -> {
+          ThermalClocks clock = ThermalClocks.read(d);
+          d.require("from", Texts.oneOf(List.of("planting")), "planting", "planting");
+          d.done();
+          return clock;
+        });
+  }
+
+  private List<CropStage> stages(MapReader m, ThermalClocks clock) {
     List<CropStage> out = new ArrayList<>();
-    Optional<MapReader> found = map.requireMap("stages", "{degreeDays: …, at: {VE: 115, …}}");
-    if (found.isEmpty()) {
-      return out;
-    }
-    MapReader m = found.get();
-    Place place = Place.ROOT.then("stages");
-    m.requireMap("degreeDays", "{method: 86/50 F, from: planting}")
-        .ifPresent(
-            d -> {
-              clock[0] = ThermalClocks.read(d);
-              d.require("from", Texts.oneOf(List.of("planting")), "planting", "planting");
-              d.done();
-            });
+    Place place = Place.ROOT.then("stages").then("at");
     Optional<MapReader> at = m.requireMap("at", "{VE: 115, V1: 197}");
-    keep(place.then("degreeDays"), "stages", m.mark("degreeDays"));
     for (MapNode.Entry e : at.map(a -> a.node().entries()).orElse(List.of())) {
-      keep(place.then("at").then(e.key()), "stages.at." + e.key(), e.value().mark());
-      stage(e, clock[0]).ifPresent(s -> add(out, s, e.keyMark()));
+      keep(place.then(e.key()), "stages.at." + e.key(), e.value().mark());
+      stage(e, clock).ifPresent(s -> add(out, s, e.keyMark()));
     }
     m.done();
     return out;

@@ -1,6 +1,7 @@
 package org.swathbook.catalog.file;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -108,6 +109,24 @@ final class Entry {
                   m.done();
                   return value;
                 });
+  }
+
+  /** The rows of a table written as a list; a single row may stand without one. */
+  <T> Optional<List<T>> rows(Node node, String example, Function<MapReader, Optional<T>> reader) {
+    List<T> out = new ArrayList<>();
+    for (Node item : MapReader.itemsOf(node, example, problems())) {
+      map(example, reader).apply(item).ifPresent(out::add);
+    }
+    return Optional.of(out);
+  }
+
+  /** Other names; the list may be empty. */
+  List<String> aliases() {
+    List<String> out = new ArrayList<>();
+    for (Node item : map.findList("aliases", "[another name]")) {
+      MapReader.scalar(item, Texts::text, "another name", problems()).ifPresent(out::add);
+    }
+    return out;
   }
 
   static boolean isNone(Node node) {

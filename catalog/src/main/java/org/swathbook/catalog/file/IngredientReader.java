@@ -71,9 +71,9 @@ final class IngredientReader {
     entry.checkSource(map, Place.ROOT, "usesComplete");
     Ingredient ingredient =
         new Ingredient(
-            IngredientId.of(name.isEmpty() || Slug.of(name).isEmpty() ? "?x" : name),
+            new IngredientId(file.stem()),
             name,
-            map.findAll("aliases", Texts::text, "an alias"),
+            entry.aliases(),
             map.require("site", SITE, "5", new Site(0)),
             map.require("family", Texts::text, "triazinone", "?"),
             basis,

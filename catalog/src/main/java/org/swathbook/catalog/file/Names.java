@@ -1,13 +1,16 @@
 package org.swathbook.catalog.file;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.swathbook.catalog.Slug;
 import org.swathbook.measure.MeasureException;
-import org.swathbook.source.Mark;
+import org.swathbook.source.ListNode;
 import org.swathbook.source.Nearest;
+import org.swathbook.source.Node;
 import org.swathbook.source.Problems;
+import org.swathbook.source.ScalarNode;
 import org.swathbook.source.TextParser;
 
 /**
@@ -33,14 +36,19 @@ final class Names<I extends Comparable<I>> {
     bySlug.put(Slug.of(spelling), id);
   }
 
-  /** A second name; a problem when another entry has it already. */
-  void addAlias(String spelling, I id, Mark mark, Problems problems) {
-    I holder = bySlug.putIfAbsent(Slug.of(spelling), id);
-    if (holder != null && !holder.equals(id)) {
-      problems.add(
-          mark,
-          "the name '" + spelling + "' already belongs to the " + kind + " " + holder,
-          "keep it in one of the two");
+  /** Further names, one or a list; a problem when another entry has one of them already. */
+  void addAliases(Node names, I id, Problems problems) {
+    List<Node> items = names instanceof ListNode l ? l.items() : List.of(names);
+    for (Node item : items) {
+      if (item instanceof ScalarNode name && !Slug.of(name.text()).isEmpty()) {
+        I holder = bySlug.putIfAbsent(Slug.of(name.text()), id);
+        if (holder != null && !holder.equals(id)) {
+          problems.add(
+              name.mark(),
+              "the name '" + name.text() + "' already belongs to the " + kind + " " + holder,
+              "keep it in one of the two");
+        }
+      }
     }
   }
 

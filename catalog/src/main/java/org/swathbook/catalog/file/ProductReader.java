@@ -55,7 +55,7 @@ final class ProductReader {
         map, Place.ROOT, "name", "contains", "formulation", "unit", "step", "package", "label");
     Product product =
         new Product(
-            new ProductId(Slug.of(name).isEmpty() ? "x" : Slug.of(name)),
+            new ProductId(file.stem()),
             name,
             contents,
             map.require("formulation", Formulations.CODE, "SL", "SL"),

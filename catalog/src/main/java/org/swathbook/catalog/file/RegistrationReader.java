@@ -9,7 +9,6 @@ import java.util.regex.Pattern;
 import org.swathbook.catalog.Registration;
 import org.swathbook.catalog.StateLimit;
 import org.swathbook.measure.MeasureException;
-import org.swathbook.source.ListNode;
 import org.swathbook.source.MapReader;
 import org.swathbook.source.Node;
 import org.swathbook.source.ScalarNode;
@@ -80,12 +79,7 @@ final class RegistrationReader {
       return MapReader.scalar(node, Texts::monthDay, "06-30", entry.problems())
           .map(d -> List.of(new Registration.Cutoff(Set.of(), d)));
     }
-    List<Node> items = node instanceof ListNode l ? l.items() : List.of(node);
-    return Optional.of(
-        items.stream()
-            .flatMap(
-                i -> entry.map("- {date: 06-30}", RegistrationReader::cutoff).apply(i).stream())
-            .toList());
+    return entry.rows(node, "- {date: 06-30}", RegistrationReader::cutoff);
   }
 
   private static Optional<Registration.Cutoff> cutoff(MapReader m) {

@@ -11,7 +11,6 @@ import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.RotationRow;
 import org.swathbook.catalog.SoilCondition;
 import org.swathbook.catalog.Stated;
-import org.swathbook.catalog.Trait;
 import org.swathbook.measure.Period;
 import org.swathbook.measure.Unit;
 import org.swathbook.source.ListNode;
@@ -67,11 +66,8 @@ final class RotationReader {
   }
 
   private Optional<List<RotationRow>> rows(Node node) {
-    if (node instanceof ListNode list) {
-      return Optional.of(
-          list.items().stream()
-              .flatMap(i -> entry.map("- {interval: 4 months}", this::row).apply(i).stream())
-              .toList());
+    if (node instanceof ListNode) {
+      return entry.rows(node, "- {interval: 4 months}", this::row);
     }
     return MapReader.scalar(node, PERIOD, EXAMPLE, entry.problems())
         .map(
@@ -92,7 +88,7 @@ final class RotationReader {
         new RotationRow(
             SoilConditions.read(m),
             new LinkedHashSet<>(m.findAll("formulations", Formulations.CODE, "CS")),
-            m.find("trait", Trait::of, "safened-seed"),
+            m.find("trait", UseReader.TRAIT, "safened-seed"),
             m.find("after", Texts::monthDay, "06-10"),
             m.find("rateAbove", rates.one(), rates.example()),
             m.require("interval", PERIOD, EXAMPLE, Period.NONE),

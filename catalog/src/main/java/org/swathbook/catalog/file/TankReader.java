@@ -11,7 +11,6 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms;
 import org.swathbook.measure.Numbers;
-import org.swathbook.source.ListNode;
 import org.swathbook.source.MapReader;
 import org.swathbook.source.Node;
 import org.swathbook.source.TextParser;
@@ -122,9 +121,7 @@ final class TankReader {
   }
 
   private Optional<List<TankTerms.AdjuvantNeed>> needs(Node node) {
-    List<Node> items = node instanceof ListNode l ? l.items() : List.of(node);
-    return Optional.of(
-        items.stream().flatMap(i -> entry.map(NEED, this::need).apply(i).stream()).toList());
+    return entry.rows(node, NEED, this::need);
   }
 
   private Optional<TankTerms.AdjuvantNeed> need(MapReader m) {

@@ -107,6 +107,13 @@ final class UseReader {
     if (refused) {
       entry.source(place, m.mark());
     }
+    if (crop.isEmpty() && positions.stream().anyMatch(p -> p.phase() == Position.Phase.IN_CROP)) {
+      m.problems()
+          .add(
+              m.mark("position"),
+              "a use for any crop cannot be made over a crop",
+              "name the crop, or keep to positions before its emergence or after harvest");
+    }
     Optional<Crop> known = crop.flatMap(c -> Optional.ofNullable(cropsRead.get(c)));
     boolean stagesUnknown = crop.isPresent() && known.isEmpty();
     Stated<List<RateRow>> rateRows = entry.stated(m, "rate", place, "rate", this::rateRows);
@@ -176,12 +183,8 @@ final class UseReader {
   }
 
   private Optional<List<RateRow>> rateRows(Node node) {
-    if (node instanceof ListNode list) {
-      return Optional.of(
-          list.items().stream()
-              .flatMap(
-                  i -> entry.map("- {texture: coarse, rate: …}", this::rateRow).apply(i).stream())
-              .toList());
+    if (node instanceof ListNode) {
+      return entry.rows(node, "- {texture: coarse, rate: …}", this::rateRow);
     }
     return MapReader.scalar(node, rates.range(), rates.example(), entry.problems())
         .map(r -> List.of(new RateRow(SoilCondition.ALWAYS, Optional.of(r))));
@@ -208,7 +211,7 @@ final class UseReader {
                       new PlantingBand(
                           SoilCondition.ALWAYS, Optional.empty(), d, OptionalDouble.empty())));
     }
-    List<Node> items = node instanceof ListNode l ? l.items() : List.of(node);
+    List<Node> items = MapReader.itemsOf(node, "- {days: 14}", entry.problems());
     List<PlantingBand> bands = new ArrayList<>();
     for (Node item : items) {
       Optional<PlantingBand> band = entry.map("- {days: 14}", this::plantingBand).apply(item);
@@ -254,16 +257,7 @@ final class UseReader {
   }
 
   private Optional<List<Cap>> caps(Node node) {
-    List<Node> items = node instanceof ListNode l ? l.items() : List.of(node);
-    return Optional.of(
-        items.stream()
-            .flatMap(
-                i ->
-                    entry
-                        .map("cap: {amount: " + rates.example() + ", per: season}", this::cap)
-                        .apply(i)
-                        .stream())
-            .toList());
+    return entry.rows(node, "cap: {amount: " + rates.example() + ", per: season}", this::cap);
   }
 
   private Optional<Cap> cap(MapReader m) {

@@ -54,7 +54,7 @@ final class WeedReader {
             new WeedId(eppo),
             map.require("name", Texts::text, "Palmer amaranth", "?"),
             map.require("latin", Texts::text, "Amaranthus palmeri", "?"),
-            map.findAll("aliases", Texts::text, "an alias"),
+            entry.aliases(),
             WeedKind.valueOf(
                 map.require(
                         "kind",
