@@ -24,7 +24,7 @@ import org.swathbook.program.Mix;
  */
 public final class Effects {
 
-  private record FoliarKey(IngredientId active, long rate, Position.Phase phase, int weed) {}
+  private record FoliarKey(ActiveKey active, Position.Phase phase, int weed) {}
 
   private record SoilKey(IngredientId active, long rate, int year, int day) {}
 
@@ -56,11 +56,12 @@ public final class Effects {
 
   public MixEffect of(Mix mix) {
     List<TankActive> actives = TankActive.of(mix);
-    List<ActiveKey> key =
-        actives.stream()
-            .map(a -> new ActiveKey(a.ingredient().id(), bits(a), a.formulations()))
-            .toList();
+    List<ActiveKey> key = actives.stream().map(Effects::key).toList();
     return mixes.get(key, k -> new MixEffect(this, actives));
+  }
+
+  private static ActiveKey key(TankActive a) {
+    return new ActiveKey(a.ingredient().id(), bits(a), a.formulations());
   }
 
   private static long bits(TankActive active) {
@@ -78,8 +79,7 @@ public final class Effects {
   /** Control through leaves by height class of an active by itself; empty when not known. */
   Optional<double[]> foliar(TankActive active, int weed, Position.Phase phase) {
     return foliar.computeIfAbsent(
-        new FoliarKey(active.ingredient().id(), bits(active), phase, weed),
-        k -> foliarTable(active, weed, phase));
+        new FoliarKey(key(active), phase, weed), k -> foliarTable(active, weed, phase));
   }
 
   private Optional<double[]> foliarTable(TankActive active, int weed, Position.Phase phase) {
@@ -87,7 +87,7 @@ public final class Effects {
     if (curve.isPresent() && curve.get().emax() == 0) {
       return Optional.of(new double[HeightClasses.COUNT]);
     }
-    OptionalDouble high = LabelRates.high(active.ingredient(), traces.field(), phase);
+    OptionalDouble high = LabelRates.high(active, traces.field(), phase);
     return curve.isPresent() && high.isPresent() && high.getAsDouble() > 0
         ? Optional.of(curve.get().table(active.kgPerHa() / high.getAsDouble()))
         : Optional.empty();

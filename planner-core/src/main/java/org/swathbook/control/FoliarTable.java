@@ -100,6 +100,11 @@ public final class FoliarTable {
     return survival[biotype][heightClass];
   }
 
+  /** {@link Setback#rank} of the survivors. */
+  public int setbackRank(int biotype, int heightClass) {
+    return setback[biotype][heightClass];
+  }
+
   public Setback setback(int biotype, int heightClass) {
     return Setback.ofRank(setback[biotype][heightClass]);
   }

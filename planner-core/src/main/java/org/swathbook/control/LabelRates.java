@@ -10,24 +10,29 @@ import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.RateRow;
 import org.swathbook.catalog.Use;
+import org.swathbook.growth.UseFinder;
 
 /** The rates that a dose is measured against, in kg/ha. */
 public final class LabelRates {
   private LabelRates() {}
 
   /**
-   * Top of the label's range for the field's crop and soil in this phase. Where the active has no
-   * such use, that of the crop in any phase, then of any use: a rule blocks the dose, and the
-   * arithmetic still needs a scale. Empty when no use states a rate.
+   * Top of the label's range for the field's crop and soil in this phase, of several uses the
+   * highest. Where the active has no such use, that of the crop in any phase, then of any use: a
+   * rule blocks the dose, and the arithmetic still needs a scale. Empty when no use states a rate.
    */
-  public static OptionalDouble high(Ingredient active, Field field, Position.Phase phase) {
+  public static OptionalDouble high(TankActive active, Field field, Position.Phase phase) {
     OptionalDouble inPhase =
-        top(active.uses().stream().filter(u -> u.isFor(field.crop()) && u.isIn(phase)), field);
+        top(
+            active.formulations().stream()
+                .flatMap(f -> UseFinder.candidates(active.ingredient(), f, field, phase).stream()),
+            field);
     if (inPhase.isPresent()) {
       return inPhase;
     }
-    OptionalDouble inCrop = top(active.uses().stream().filter(u -> u.isFor(field.crop())), field);
-    return inCrop.isPresent() ? inCrop : top(active.uses().stream(), field);
+    List<Use> all = active.ingredient().uses();
+    OptionalDouble inCrop = top(all.stream().filter(u -> u.isFor(field.crop())), field);
+    return inCrop.isPresent() ? inCrop : top(all.stream(), field);
   }
 
   private static OptionalDouble top(Stream<Use> uses, Field field) {

@@ -68,14 +68,15 @@ public final class SoilEffect {
     return to;
   }
 
+  /** Stands for plants that would come up on the day the crop does. */
+  public static final int AT_CROP_EMERGENCE = -1;
+
   /** Control of a cohort, 0 to 1, before what the biotype resists. */
   public double control(int cohort) {
+    if (cohort == AT_CROP_EMERGENCE) {
+      return atCropEmergence;
+    }
     return cohort < control.length ? control[cohort] : 0;
-  }
-
-  /** Control of plants that would come up on the day the crop does. */
-  public double atCropEmergence() {
-    return atCropEmergence;
   }
 
   /** Takes the survival of each touched cohort down by its control at a share of the effect. */

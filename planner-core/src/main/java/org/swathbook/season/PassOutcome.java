@@ -10,7 +10,7 @@ import org.swathbook.program.Mix;
 /**
  * A pass of a walked program.
  *
- * @param index place in the program, from 0
+ * @param index place in the order of the dates, from 0
  * @param earliest and {@code latest}: spray days of all years as dates of the book's season
  * @param cropStage name of the stage in the median year
  * @param missedYears years in which it lay outside a label window or found no suitable day: no

@@ -1,0 +1,320 @@
+package org.swathbook.season;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.book.HouseRules;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Site;
+import org.swathbook.control.FoliarTable;
+import org.swathbook.control.JointAction;
+import org.swathbook.control.Setback;
+import org.swathbook.control.SoilEffect;
+
+/**
+ * Walks the cells of one weed in one year through all passes. Holds its scratch arrays, so one walk
+ * belongs to one thread.
+ */
+final class CellWalk {
+  private static final double[] PAUSE =
+      Arrays.stream(Setback.values()).mapToDouble(Setback::pauseDegreeDays).toArray();
+
+  private final List<PreparedPass> passes;
+  private final SoilOverlap overlap;
+  private final Optional<Site> without;
+  private final int withoutNumber;
+  private final HouseRules house;
+  private final HeightClock[] clocks;
+  private final @Nullable Census census;
+
+  private double[] alive = new double[0];
+  private double[] cost = new double[0];
+  private double[] delay = new double[0];
+  private double[] floor = new double[0];
+  private double[] inSoil = new double[0];
+  private double[] soilJoint = new double[0];
+  private double[] escapesAll = new double[0];
+  private double[] escapesAllUnmet = new double[0];
+  private boolean[] met = new boolean[0];
+  private double[] ageNow = new double[0];
+  private byte[] classNow = new byte[0];
+
+  private double load;
+  private double ratedAlive;
+  private double survivors;
+  private double allSurvivors;
+  private double exposedShare;
+  private double exposedToNothing;
+
+  CellWalk(
+      List<PreparedPass> passes,
+      SoilOverlap overlap,
+      Optional<Site> without,
+      HouseRules house,
+      HeightClock[] clocks,
+      @Nullable Census census) {
+    this.passes = passes;
+    this.overlap = overlap;
+    this.without = without;
+    this.withoutNumber = without.map(Site::number).orElse(-1);
+    this.house = house;
+    this.clocks = clocks;
+    this.census = census;
+  }
+
+  /** Plants/m² that count in the yield loss. */
+  double load() {
+    return load;
+  }
+
+  double ratedAlive() {
+    return ratedAlive;
+  }
+
+  double survivors() {
+    return survivors;
+  }
+
+  double allSurvivors() {
+    return allSurvivors;
+  }
+
+  double exposedShare() {
+    return exposedShare;
+  }
+
+  double exposedToNothing() {
+    return exposedToNothing;
+  }
+
+  void weed(int year, int weed, YearWeed cell, WeedPressure pressure, int harvest) {
+    int n = cell.cohorts;
+    ensure(n);
+    Arrays.fill(escapesAll, 0, n, 0);
+    Arrays.fill(escapesAllUnmet, 0, n, 0);
+    load = 0;
+    ratedAlive = 0;
+    survivors = 0;
+    allSurvivors = 0;
+    boolean layer = layerAtCropEmergence(year, weed, pressure);
+    for (int b = 0; b < pressure.biotypes().size(); b++) {
+      biotype(year, weed, b, cell, pressure.biotypes().get(b).share(), harvest, layer);
+    }
+    expose(cell);
+  }
+
+  private void ensure(int n) {
+    if (alive.length < n) {
+      alive = new double[n];
+      cost = new double[n];
+      delay = new double[n];
+      floor = new double[n];
+      inSoil = new double[n];
+      soilJoint = new double[n];
+      escapesAll = new double[n];
+      escapesAllUnmet = new double[n];
+      met = new boolean[n];
+      ageNow = new double[n];
+      classNow = new byte[n];
+    }
+  }
+
+  /** Whether a layer holds on the day the crop comes up: then late removal costs less. */
+  private boolean layerAtCropEmergence(int year, int weed, WeedPressure pressure) {
+    double escapes = 0;
+    for (int b = 0; b < pressure.biotypes().size(); b++) {
+      double s = 1;
+      for (int p = 0; p < passes.size(); p++) {
+        PreparedPass pass = passes.get(p);
+        if (pass.isMissed(year)) {
+          continue;
+        }
+        double joint = 1;
+        for (int j = 0; j < pass.soilDoses(); j++) {
+          joint *= 1 - effect(p, j, year, weed, b, SoilEffect.AT_CROP_EMERGENCE);
+        }
+        s *= JointAction.withMisses(house.missSoil(), joint);
+      }
+      escapes += pressure.biotypes().get(b).share() * s;
+    }
+    return 1 - escapes >= house.layerThreshold();
+  }
+
+  private double effect(int p, int j, int year, int weed, int biotype, int cohort) {
+    PreparedPass pass = passes.get(p);
+    if (pass.soilSite(j) == withoutNumber) {
+      return 0;
+    }
+    double e = pass.soil(year, j, weed).control(cohort) * pass.keepsInSoil(j, weed, biotype);
+    return e > 0 && !overlap.alone(p, j) && overlap.isBeaten(p, j, e, year, weed, biotype, cohort)
+        ? 0
+        : e;
+  }
+
+  private void biotype(
+      int year, int weed, int b, YearWeed cell, double share, int harvest, boolean layer) {
+    int n = cell.cohorts;
+    Arrays.fill(alive, 0, n, 1);
+    Arrays.fill(cost, 0, n, 0);
+    Arrays.fill(delay, 0, n, 0);
+    Arrays.fill(inSoil, 0, n, 1);
+    Arrays.fill(met, 0, n, false);
+    boolean rated = false;
+    for (int p = 0; p < passes.size(); p++) {
+      PreparedPass pass = passes.get(p);
+      DayView view = pass.view(year);
+      if (view == null) {
+        continue;
+      }
+      if (census != null) {
+        tell(census, p, year, weed, b, view);
+      }
+      int day = pass.day(year);
+      if (day < 0 || day > harvest) {
+        continue;
+      }
+      if (!rated && day > cell.ratedOn) {
+        ratedAlive += share * weighted(cell);
+        rated = true;
+      }
+      FoliarTable table = pass.foliar(year, weed, without);
+      if (!table.isIdle()) {
+        foliar(table, b, view, weed, layer);
+      }
+      soil(p, pass, year, weed, b, n);
+    }
+    if (!rated) {
+      ratedAlive += share * weighted(cell);
+    }
+    close(cell, share);
+  }
+
+  private void foliar(FoliarTable table, int b, DayView view, int weed, boolean layer) {
+    double miss = view.canopy ? house.missUnderCanopy() : house.missFoliar();
+    double already = layer ? view.costAfterResidual : view.costBare;
+    HeightClock clock = clocks[weed];
+    double[] ages = view.age[weed];
+    byte[] classes = view.heightClass[weed];
+    double inSize = 1 - house.effectiveSite();
+    for (int c = 0; c < view.up[weed]; c++) {
+      double age = ages[c];
+      int k = classes[c];
+      if (delay[c] > 0) {
+        age = Math.max(floor[c], age - delay[c]);
+        k = clock.classAt(age);
+      }
+      double lives = table.survival(b, k);
+      if (lives < 1) {
+        double before = alive[c];
+        alive[c] = before * (miss + (1 - miss) * lives);
+        cost[c] += (before - alive[c]) * already;
+        if (lives <= inSize) {
+          met[c] = true;
+        }
+        int back = table.setbackRank(b, k);
+        if (back > 0) {
+          floor[c] = Math.min(age, clock.ageAfter(back, k));
+          delay[c] = ages[c] - floor[c] + PAUSE[back];
+        }
+      }
+    }
+  }
+
+  private void soil(int p, PreparedPass pass, int year, int weed, int b, int n) {
+    int from = n;
+    int to = 0;
+    for (int j = 0; j < pass.soilDoses(); j++) {
+      SoilEffect e = pass.soil(year, j, weed);
+      if (e.from() < e.to()) {
+        from = Math.min(from, e.from());
+        to = Math.max(to, e.to());
+      }
+    }
+    if (from >= to) {
+      return;
+    }
+    Arrays.fill(soilJoint, from, to, 1);
+    for (int j = 0; j < pass.soilDoses(); j++) {
+      double keeps = pass.keepsInSoil(j, weed, b);
+      if (pass.soilSite(j) == withoutNumber || keeps == 0) {
+        continue;
+      }
+      SoilEffect e = pass.soil(year, j, weed);
+      if (overlap.alone(p, j)) {
+        e.reduce(soilJoint, keeps);
+      } else {
+        for (int c = e.from(); c < e.to(); c++) {
+          soilJoint[c] *= 1 - effect(p, j, year, weed, b, c);
+        }
+      }
+    }
+    double miss = house.missSoil();
+    for (int c = from; c < to; c++) {
+      double lives = JointAction.withMisses(miss, soilJoint[c]);
+      alive[c] *= lives;
+      inSoil[c] *= lives;
+    }
+  }
+
+  /** Plants/m² alive on the day of rating, as an eye weighs them. */
+  private double weighted(YearWeed cell) {
+    double sum = 0;
+    for (int c = 0; c < cell.upWhenRated; c++) {
+      sum += cell.start[c] * cell.weight[c] * alive[c];
+    }
+    return sum;
+  }
+
+  private void close(YearWeed cell, double share) {
+    double loadSum = 0;
+    double before = 0;
+    double after = 0;
+    for (int c = 0; c < cell.upByHarvest; c++) {
+      double start = cell.start[c];
+      loadSum += start * cell.weight[c] * (alive[c] + cost[c]);
+      if (c < cell.upByNeeded) {
+        before += start * alive[c];
+      } else {
+        after += start * alive[c];
+      }
+    }
+    load += share * loadSum;
+    survivors += share * before;
+    allSurvivors += share * (before + after);
+    for (int c = cell.exposedFrom; c < cell.exposedTo; c++) {
+      double escapes = share * inSoil[c];
+      escapesAll[c] += escapes;
+      if (!met[c]) {
+        escapesAllUnmet[c] += escapes;
+      }
+    }
+  }
+
+  private void expose(YearWeed cell) {
+    double exposed = 0;
+    double unmet = 0;
+    for (int c = cell.exposedFrom; c < cell.exposedTo; c++) {
+      if (1 - escapesAll[c] < house.layerThreshold()) {
+        exposed += cell.emergence[c] * escapesAll[c];
+        unmet += cell.emergence[c] * escapesAllUnmet[c];
+      }
+    }
+    boolean any = cell.totalEmergence > 0;
+    exposedShare = any ? exposed / cell.totalEmergence : 0;
+    exposedToNothing = any ? unmet / cell.totalEmergence : 0;
+  }
+
+  private void tell(Census to, int p, int year, int weed, int b, DayView view) {
+    int up = view.up[weed];
+    for (int c = 0; c < up; c++) {
+      ageNow[c] = view.age[weed][c];
+      classNow[c] = view.heightClass[weed][c];
+      if (delay[c] > 0) {
+        ageNow[c] = Math.max(floor[c], ageNow[c] - delay[c]);
+        classNow[c] = (byte) clocks[weed].classAt(ageNow[c]);
+      }
+    }
+    to.standing(p, year, weed, b, up, alive, ageNow, classNow);
+  }
+}

@@ -1,0 +1,24 @@
+package org.swathbook.season;
+
+/** Sees the plants of a cell group as the kernel walks; the search runs without one. */
+interface Census {
+
+  /**
+   * The cohorts of one biotype that are up when a pass comes, before it does anything.
+   *
+   * @param pass place in the list of passes
+   * @param up cohorts 0 to up - 1 stand
+   * @param alive share of each cohort's plants alive, of those that tillage left
+   * @param age thermal age by which the height goes, °C-days
+   * @param heightClass by which the pass acts
+   */
+  void standing(
+      int pass,
+      int year,
+      int weed,
+      int biotype,
+      int up,
+      double[] alive,
+      double[] age,
+      byte[] heightClass);
+}

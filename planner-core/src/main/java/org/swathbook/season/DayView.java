@@ -1,0 +1,48 @@
+package org.swathbook.season;
+
+import org.swathbook.growth.CohortSet;
+import org.swathbook.growth.SeasonTrace;
+
+/**
+ * The weeds of one year on one day as nothing but weather left them: how many cohorts, how tall.
+ */
+final class DayView {
+  final int[] up;
+  final double[][] age;
+  final byte[][] heightClass;
+  final boolean canopy;
+  final double costBare;
+  final double costAfterResidual;
+
+  DayView(SeasonTrace trace, int day, HeightClock[] clocks, Removal removal) {
+    int weeds = trace.weedCount();
+    up = new int[weeds];
+    age = new double[weeds][];
+    heightClass = new byte[weeds][];
+    for (int w = 0; w < weeds; w++) {
+      CohortSet cohorts = trace.cohorts(w);
+      int n = upBy(cohorts, day);
+      up[w] = n;
+      age[w] = new double[n];
+      heightClass[w] = new byte[n];
+      for (int c = 0; c < n; c++) {
+        age[w][c] = cohorts.age(c, day);
+        heightClass[w][c] = (byte) clocks[w].classAt(age[w][c]);
+      }
+    }
+    canopy = day >= trace.canopyDay();
+    boolean cropUp = day >= trace.emergenceDay();
+    double t = trace.leafStages(day);
+    costBare = cropUp ? removal.share(t, false) : 0;
+    costAfterResidual = cropUp ? removal.share(t, true) : 0;
+  }
+
+  /** Number of cohorts that are up by the end of a day. */
+  static int upBy(CohortSet cohorts, int day) {
+    int n = 0;
+    while (n < cohorts.count() && cohorts.emergedOn(n) <= day) {
+      n++;
+    }
+    return n;
+  }
+}

@@ -1,0 +1,190 @@
+package org.swathbook.season;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.book.Book;
+import org.swathbook.book.CropEconomics;
+import org.swathbook.book.HouseRules;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Site;
+import org.swathbook.control.Effects;
+import org.swathbook.control.FoliarTable;
+import org.swathbook.control.MixEffect;
+import org.swathbook.control.ResistanceFactors;
+import org.swathbook.control.SoilEffect;
+import org.swathbook.control.TankActive;
+import org.swathbook.growth.PassTiming;
+import org.swathbook.growth.Phases;
+import org.swathbook.growth.SeasonTrace;
+import org.swathbook.growth.Timings;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Mix;
+
+/**
+ * The one engine: what passes do to a field through all its weather years. Whoever shows, checks or
+ * searches scores here, so a number is the same everywhere to the last bit.
+ *
+ * <p>A cell is a cohort of a biotype of a weed in a year. It carries the share alive, a plain
+ * product of doubles in the order of the passes (foliar before soil in each, actives in canonical
+ * order), the delay that foliar passes have cost its growth, and what its dead have already cost
+ * the crop. One kernel serves one field; it keeps what it computes and may be used by several
+ * threads.
+ */
+public final class Kernel {
+  private final TraceSet traces;
+  private final HouseRules house;
+  private final Effects effects;
+  private final YieldLoss yieldLoss;
+  private final double dollarsPerAcre;
+  private final Removal removal;
+  private final PassWindows windows;
+  private final HeightClock[] clocks;
+  private final YearWeed[][] grid;
+  private final DayViews views;
+  private final Map<LocalDate, PassTiming> timings = new ConcurrentHashMap<>();
+
+  private Kernel(Book book, TraceSet traces) {
+    this.traces = traces;
+    this.house = book.house();
+    this.effects = new Effects(book.catalog(), traces);
+    this.yieldLoss = YieldLoss.of(traces.field().crop(), traces.weeds());
+    CropEconomics economics = book.crops().get(traces.field().crop());
+    if (economics == null) {
+      throw new IllegalArgumentException("the book has no price for " + traces.field().crop());
+    }
+    this.dollarsPerAcre = traces.field().yieldGoalBuPerAcre() * economics.dollarsPerBu();
+    this.removal = Removal.of(traces.crop(), traces.field().rowSpacingCm());
+    this.windows = new PassWindows(traces.field(), house);
+    int weeds = traces.weeds().size();
+    this.clocks = new HeightClock[weeds];
+    this.grid = new YearWeed[traces.years().size()][weeds];
+    for (int w = 0; w < weeds; w++) {
+      clocks[w] = new HeightClock(traces.years().get(0).cohorts(w).model());
+      for (int y = 0; y < grid.length; y++) {
+        grid[y][w] = new YearWeed(traces.years().get(y), w);
+      }
+    }
+    this.views = new DayViews(traces, clocks, removal);
+  }
+
+  public static Kernel of(Book book, TraceSet traces) {
+    return new Kernel(book, traces);
+  }
+
+  public TraceSet traces() {
+    return traces;
+  }
+
+  public Effects effects() {
+    return effects;
+  }
+
+  /** Days, windows and effects of a mix on a planned date in every year. */
+  public PreparedPass prepare(Mix mix, LocalDate planned) {
+    PassTiming timing = timings.computeIfAbsent(planned, d -> Timings.at(traces, d));
+    MixEffect effect = effects.of(mix);
+    List<TankActive> actives = effect.actives();
+    int years = traces.years().size();
+    int weeds = traces.weeds().size();
+    int[] soilActive = new int[actives.size()];
+    int doses = 0;
+    for (int a = 0; a < actives.size(); a++) {
+      if (actives.get(a).ingredient().hasSoilActivity()) {
+        soilActive[doses++] = a;
+      }
+    }
+    soilActive = java.util.Arrays.copyOf(soilActive, doses);
+    int[] day = new int[years];
+    boolean[] met = new boolean[years];
+    Position.Phase[] phase = new Position.Phase[years];
+    DayView[] view = new DayView[years];
+    SoilEffect[][][] soil = new SoilEffect[years][doses][weeds];
+    for (int y = 0; y < years; y++) {
+      SeasonTrace trace = traces.years().get(y);
+      int d = timing.years().get(y).day();
+      boolean sprayed = d < trace.days() && windows.allow(actives, trace, d);
+      day[y] = sprayed ? d : -1;
+      met[y] = windows.met(actives, trace, trace.dayOf(planned));
+      phase[y] = Phases.of(trace, Math.min(d, trace.days() - 1));
+      view[y] = d < trace.days() ? views.of(y, d) : null;
+      for (int j = 0; j < doses; j++) {
+        for (int w = 0; w < weeds; w++) {
+          soil[y][j][w] = sprayed ? effect.soil(soilActive[j], y, d, w) : SoilEffect.NONE;
+        }
+      }
+    }
+    return new PreparedPass(
+        mix, effect, timing, day, met, phase, view, soilActive, soil, keeps(actives, soilActive));
+  }
+
+  private double[][][] keeps(List<TankActive> actives, int[] soilActive) {
+    double[][][] out = new double[soilActive.length][traces.weeds().size()][];
+    for (int j = 0; j < out.length; j++) {
+      for (int w = 0; w < out[j].length; w++) {
+        WeedPressure p = traces.weeds().get(w);
+        out[j][w] = new double[p.biotypes().size()];
+        for (int b = 0; b < out[j][w].length; b++) {
+          out[j][w][b] =
+              ResistanceFactors.soil(
+                  p.weed(), p.biotypes().get(b), actives.get(soilActive[j]).ingredient());
+        }
+      }
+    }
+    return out;
+  }
+
+  /** What the passes do; given in the order of their planned dates. */
+  public Score score(List<PreparedPass> passes) {
+    return run(passes, Optional.empty(), null);
+  }
+
+  /** The same with a site that does nothing to any plant, though its products are sprayed. */
+  public Score score(List<PreparedPass> passes, Site without) {
+    return run(passes, Optional.of(without), null);
+  }
+
+  Score run(List<PreparedPass> passes, Optional<Site> without, @Nullable Census census) {
+    for (int p = 1; p < passes.size(); p++) {
+      if (passes.get(p).planned().isBefore(passes.get(p - 1).planned())) {
+        throw new IllegalArgumentException("passes come in the order of their dates");
+      }
+    }
+    Score score = new Score(grid.length, clocks.length, dollarsPerAcre);
+    SoilOverlap overlap = new SoilOverlap(passes);
+    CellWalk walk = new CellWalk(passes, overlap, without, house, clocks, census);
+    for (int y = 0; y < grid.length; y++) {
+      int harvest = traces.years().get(y).harvestDay();
+      double x = 0;
+      for (int w = 0; w < clocks.length; w++) {
+        YearWeed cell = grid[y][w];
+        walk.weed(y, w, cell, traces.weeds().get(w), harvest);
+        x += yieldLoss.perPlant(w) * walk.load();
+        double untreated = cell.untreatedWhenRated;
+        score.controlPct[w][y] = untreated > 0 ? 100 * (1 - walk.ratedAlive() / untreated) : 100;
+        score.survivors[w][y] = walk.survivors();
+        score.allSurvivors[w][y] = walk.allSurvivors();
+        score.exposed[w][y] = walk.exposedShare();
+        score.exposedToNothing[w][y] = walk.exposedToNothing();
+      }
+      score.loss[y] = yieldLoss.share(x);
+    }
+    return score;
+  }
+
+  YearWeed cell(int year, int weed) {
+    return grid[year][weed];
+  }
+
+  HouseRules house() {
+    return house;
+  }
+
+  FoliarTable foliar(PreparedPass pass, int year, int weed) {
+    return pass.foliar(year, weed, Optional.empty());
+  }
+}

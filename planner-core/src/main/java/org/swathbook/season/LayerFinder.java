@@ -1,0 +1,153 @@
+package org.swathbook.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.book.HouseRules;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.growth.CohortSet;
+import org.swathbook.growth.SeasonTrace;
+import org.swathbook.growth.TraceSet;
+
+/** Layers and gaps of a program, year by year and weed by weed. */
+final class LayerFinder {
+  private static final int LEAST_DAYS = 7;
+
+  private final TraceSet traces;
+  private final HouseRules house;
+  private final List<PreparedPass> passes;
+
+  LayerFinder(Kernel kernel, List<PreparedPass> passes) {
+    this.traces = kernel.traces();
+    this.house = kernel.house();
+    this.passes = passes;
+  }
+
+  /** Layers of a weed in a year, in the order of the passes. */
+  List<LayerSpan> layers(int year, int weed) {
+    SoilDays soil = days(year, weed);
+    List<LayerSpan> out = new ArrayList<>();
+    for (int p = 0; p < passes.size(); p++) {
+      layer(soil, p, year, weed).ifPresent(out::add);
+    }
+    return out;
+  }
+
+  private SoilDays days(int year, int weed) {
+    return new SoilDays(passes, year, weed, traces.weeds().get(weed), house);
+  }
+
+  /**
+   * It starts when those of its actives whose rain has come hold the threshold together: they are
+   * the ones relied on. It ends on the last day on which all together still do.
+   */
+  private Optional<LayerSpan> layer(SoilDays soil, int pass, int year, int weed) {
+    List<IngredientId> actives = soil.layerOf(pass);
+    if (actives.isEmpty()) {
+      return Optional.empty();
+    }
+    int days = traces.years().get(year).days();
+    int start = passes.get(pass).day(year) + 1;
+    while (start < days && soil.layerControl(pass, start, true) < house.layerThreshold()) {
+      start++;
+    }
+    int end = start;
+    while (end + 1 < days && soil.layerControl(pass, end + 1, false) >= house.layerThreshold()) {
+      end++;
+    }
+    WeedId id = traces.weeds().get(weed).weed().id();
+    return start < days && end - start + 1 >= LEAST_DAYS
+        ? Optional.of(new LayerSpan(pass, id, actives, start, end))
+        : Optional.empty();
+  }
+
+  /** Days from planting to needed-until on which all soil actives together hold too little. */
+  List<GapSpan> gaps(int year, int weed) {
+    SoilDays soil = days(year, weed);
+    SeasonTrace trace = traces.years().get(year);
+    WeedPressure pressure = traces.weeds().get(weed);
+    List<GapSpan> out = new ArrayList<>();
+    int last = Math.min(trace.neededUntil(weed), trace.days() - 1);
+    int from = -1;
+    for (int d = trace.plantingDay(); d <= last + 1; d++) {
+      boolean open = d <= last && soil.control(d) < house.layerThreshold();
+      if (open && from < 0) {
+        from = d;
+      } else if (!open && from >= 0) {
+        double share = emergence(trace.cohorts(weed), from, d - 1);
+        out.add(new GapSpan(pressure.weed().id(), from, d - 1, share));
+        from = -1;
+      }
+    }
+    return out;
+  }
+
+  /** Share of the season's emergence that counts as up from a day to a day. */
+  static double emergence(CohortSet cohorts, int from, int to) {
+    double sum = 0;
+    for (int c = 0; c < cohorts.count(); c++) {
+      if (cohorts.emergedOn(c) >= from && cohorts.emergedOn(c) <= to) {
+        sum += cohorts.perM2(c);
+      }
+    }
+    double total = cohorts.totalPerM2();
+    return total > 0 ? sum / total : 0;
+  }
+
+  /**
+   * Overlaps of consecutive layers of a weed; passes that make a layer in no year are passed over.
+   *
+   * @param byYear layers of the weed in each year
+   */
+  List<WeedOutcome.LayerOverlap> overlaps(int weed, List<List<LayerSpan>> byYear) {
+    List<WeedOutcome.LayerOverlap> out = new ArrayList<>();
+    int previous = -1;
+    for (int p = 0; p < passes.size(); p++) {
+      int pass = p;
+      if (byYear.stream().anyMatch(y -> find(y, pass).isPresent())) {
+        if (previous >= 0) {
+          out.add(overlap(weed, byYear, previous, p));
+        }
+        previous = p;
+      }
+    }
+    return out;
+  }
+
+  private WeedOutcome.LayerOverlap overlap(
+      int weed, List<List<LayerSpan>> byYear, int first, int next) {
+    List<Double> days = new ArrayList<>();
+    List<Double> toCome = new ArrayList<>();
+    int holes = 0;
+    for (int y = 0; y < byYear.size(); y++) {
+      Optional<LayerSpan> a = find(byYear.get(y), first);
+      Optional<LayerSpan> b = find(byYear.get(y), next);
+      if (a.isPresent()) {
+        SeasonTrace trace = traces.years().get(y);
+        toCome.add(100 * emergence(trace.cohorts(weed), a.get().toDay() + 1, trace.days()));
+      }
+      if (a.isPresent() && b.isPresent()) {
+        days.add((double) a.get().toDay() - b.get().fromDay());
+      }
+      if (b.isEmpty() || a.isPresent() && a.get().toDay() < b.get().fromDay()) {
+        holes++;
+      }
+    }
+    return new WeedOutcome.LayerOverlap(
+        first,
+        next,
+        Stats.median(array(days)),
+        (double) holes / byYear.size(),
+        Stats.median(array(toCome)));
+  }
+
+  private static Optional<LayerSpan> find(List<LayerSpan> layers, int pass) {
+    return layers.stream().filter(l -> l.pass() == pass).findFirst();
+  }
+
+  private static double[] array(List<Double> values) {
+    return values.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+}

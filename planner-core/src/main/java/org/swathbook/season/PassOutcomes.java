@@ -1,0 +1,130 @@
+package org.swathbook.season;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.swathbook.book.Book;
+import org.swathbook.growth.PassTiming;
+import org.swathbook.growth.SeasonTrace;
+import org.swathbook.growth.TraceSet;
+
+/** Describes each pass of a walked program. */
+final class PassOutcomes {
+  /** A weed stands from so many plants/m² or so much of its season's emergence (default). */
+  private static final double STANDS_PER_M2 = 0.1;
+
+  private static final double STANDS_SHARE = 0.01;
+
+  private final Book book;
+  private final Kernel kernel;
+  private final TraceSet traces;
+  private final List<PreparedPass> passes;
+  private final ProgramCensus census;
+  private final SiteCounts sites;
+
+  PassOutcomes(Book book, Kernel kernel, List<PreparedPass> passes, ProgramCensus census) {
+    this.book = book;
+    this.kernel = kernel;
+    this.traces = kernel.traces();
+    this.passes = passes;
+    this.census = census;
+    this.sites = new SiteCounts(kernel, census);
+  }
+
+  PassOutcome of(int index) {
+    PreparedPass pass = passes.get(index);
+    PassTiming timing = pass.timing();
+    List<LocalDate> days = new ArrayList<>();
+    for (int y = 0; y < traces.years().size(); y++) {
+      SeasonTrace trace = traces.years().get(y);
+      int day = timing.years().get(y).day();
+      if (day < trace.days()) {
+        days.add(trace.bookDateOf(day));
+      }
+    }
+    List<PassWeed> weeds = new ArrayList<>();
+    for (int w = 0; w < traces.weeds().size(); w++) {
+      weeds.add(weed(pass, index, w));
+    }
+    return new PassOutcome(
+        index,
+        pass.planned(),
+        timing,
+        days.stream().min(LocalDate::compareTo).orElse(pass.planned()),
+        days.stream().max(LocalDate::compareTo).orElse(pass.planned()),
+        (int) ChronoUnit.DAYS.between(traces.field().plantDate(), timing.medianDate()),
+        stageName(timing),
+        pass.mix(),
+        pass.missedYears(),
+        book.prices().perAcre(pass.mix()),
+        weeds);
+  }
+
+  /** Weeds that stand at the passes made in a year: by pass, then in the field's order. */
+  List<PassSize> sizes(int year) {
+    List<PassSize> out = new ArrayList<>();
+    for (int p = 0; p < passes.size(); p++) {
+      for (int w = 0; w < traces.weeds().size() && !passes.get(p).isMissed(year); w++) {
+        StandingPlants plants = census.standing(p, year, w);
+        if (stands(plants.perM2(), kernel.cell(year, w).totalEmergence)) {
+          out.add(
+              new PassSize(
+                  p,
+                  traces.weeds().get(w).weed().id(),
+                  plants.perM2(),
+                  plants.percentileCm(0.5),
+                  plants.percentileCm(kernel.house().sizePercentile())));
+        }
+      }
+    }
+    return out;
+  }
+
+  private String stageName(PassTiming timing) {
+    int i = (int) Math.floor(timing.medianStage());
+    if (i >= 0) {
+      return traces.crop().stages().get(i).name();
+    }
+    return timing.medianDate().isBefore(traces.field().plantDate()) ? "not planted" : "planted";
+  }
+
+  private PassWeed weed(PreparedPass pass, int index, int weed) {
+    int years = traces.years().size();
+    double[] perM2 = new double[years];
+    boolean[] stands = new boolean[years];
+    for (int y = 0; y < years; y++) {
+      perM2[y] = census.standing(index, y, weed).perM2();
+      stands[y] = stands(perM2[y], kernel.cell(y, weed).totalEmergence);
+    }
+    double median = Stats.median(perM2);
+    double percentile = kernel.house().sizePercentile();
+    double[] p90 = heights(index, weed, stands, percentile);
+    return new PassWeed(
+        traces.weeds().get(weed).weed().id(),
+        stands(median, traces.weeds().get(weed).perM2()),
+        median,
+        Stats.median(heights(index, weed, stands, 0.5)),
+        Stats.median(p90),
+        Arrays.stream(p90).min().orElse(Double.NaN),
+        Arrays.stream(p90).max().orElse(Double.NaN),
+        sites.foliar(pass, index, weed, stands),
+        sites.soil(pass, weed));
+  }
+
+  private static boolean stands(double perM2, double season) {
+    return perM2 > 0 && perM2 >= Math.max(STANDS_PER_M2, STANDS_SHARE * season);
+  }
+
+  private double[] heights(int index, int weed, boolean[] stands, double percentile) {
+    double[] out = new double[stands.length];
+    int n = 0;
+    for (int y = 0; y < stands.length; y++) {
+      if (stands[y]) {
+        out[n++] = census.standing(index, y, weed).percentileCm(percentile);
+      }
+    }
+    return Arrays.copyOf(out, n);
+  }
+}

@@ -1,0 +1,138 @@
+package org.swathbook.season;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Site;
+import org.swathbook.control.FoliarTable;
+import org.swathbook.control.MixEffect;
+import org.swathbook.control.SoilEffect;
+import org.swathbook.control.TankActive;
+import org.swathbook.growth.PassTiming;
+import org.swathbook.program.Mix;
+
+/**
+ * A mix on a planned date, with its day and its effects in every weather year. Made by {@link
+ * Kernel#prepare}; immutable for all who use it.
+ */
+public final class PreparedPass {
+  private final Mix mix;
+  private final MixEffect effect;
+  private final PassTiming timing;
+  private final int[] day;
+  private final boolean[] met;
+  private final Position.Phase[] phase;
+  private final DayView[] view;
+  private final SoilEffect[][][] soil;
+  private final double[][][] keepsInSoil;
+  private final int[] soilActive;
+  private final String[] soilGroup;
+
+  PreparedPass(
+      Mix mix,
+      MixEffect effect,
+      PassTiming timing,
+      int[] day,
+      boolean[] met,
+      Position.Phase[] phase,
+      DayView[] view,
+      int[] soilActive,
+      SoilEffect[][][] soil,
+      double[][][] keepsInSoil) {
+    this.mix = mix;
+    this.effect = effect;
+    this.timing = timing;
+    this.day = day;
+    this.met = met;
+    this.phase = phase;
+    this.view = view;
+    this.soilActive = soilActive;
+    this.soil = soil;
+    this.keepsInSoil = keepsInSoil;
+    this.soilGroup = new String[soilActive.length];
+    for (int j = 0; j < soilActive.length; j++) {
+      soilGroup[j] = effect.actives().get(soilActive[j]).ingredient().capGroup();
+    }
+  }
+
+  public Mix mix() {
+    return mix;
+  }
+
+  public MixEffect effect() {
+    return effect;
+  }
+
+  public PassTiming timing() {
+    return timing;
+  }
+
+  public LocalDate planned() {
+    return timing.planned();
+  }
+
+  /** Spray day in a year, by its place in the set; -1 when the pass is missed. */
+  public int day(int year) {
+    return day[year];
+  }
+
+  public boolean isMissed(int year) {
+    return day[year] < 0;
+  }
+
+  /** Whether a suitable day lies in all its windows within the house's queue after its date. */
+  public boolean meetsWindows(int year) {
+    return met[year];
+  }
+
+  /** Where in the crop's life it falls in a year; that of the planned date when it is missed. */
+  public Position.Phase phase(int year) {
+    return phase[year];
+  }
+
+  /** Years in which it is missed, in order. */
+  public List<Integer> missedYears() {
+    List<Integer> out = new java.util.ArrayList<>();
+    for (int y = 0; y < day.length; y++) {
+      if (day[y] < 0) {
+        out.add(timing.years().get(y).year());
+      }
+    }
+    return List.copyOf(out);
+  }
+
+  DayView view(int year) {
+    return view[year];
+  }
+
+  FoliarTable foliar(int year, int weed, Optional<Site> without) {
+    return effect.foliar(weed, phase[year], without);
+  }
+
+  /** Number of actives with soil activity. */
+  int soilDoses() {
+    return soilActive.length;
+  }
+
+  TankActive soilDose(int dose) {
+    return effect.actives().get(soilActive[dose]);
+  }
+
+  int soilSite(int dose) {
+    return soilDose(dose).ingredient().site().number();
+  }
+
+  String soilGroup(int dose) {
+    return soilGroup[dose];
+  }
+
+  SoilEffect soil(int year, int dose, int weed) {
+    return soil[year][dose][weed];
+  }
+
+  /** Share of the soil effect that a biotype still feels. */
+  double keepsInSoil(int dose, int weed, int biotype) {
+    return keepsInSoil[dose][weed][biotype];
+  }
+}

@@ -1,0 +1,142 @@
+package org.swathbook.season;
+
+import java.util.List;
+import org.swathbook.book.Biotype;
+import org.swathbook.book.HouseRules;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.control.FoliarTable;
+import org.swathbook.control.MixEffect;
+import org.swathbook.control.SoilEffect;
+import org.swathbook.growth.SeasonTrace;
+import org.swathbook.growth.TraceSet;
+
+/**
+ * What a walk sees as it goes: the plants that stand at each pass, and which effective sites each
+ * cohort has met.
+ */
+final class ProgramCensus implements Census {
+  private final TraceSet traces;
+  private final HouseRules house;
+  private final Kernel kernel;
+  private final List<PreparedPass> passes;
+  private final StandingPlants[][][] standing;
+
+  /** By year, weed, biotype and cohort: bit n for site n. */
+  private final long[][][][] metSites;
+
+  ProgramCensus(Kernel kernel, List<PreparedPass> passes) {
+    this.kernel = kernel;
+    this.traces = kernel.traces();
+    this.house = kernel.house();
+    this.passes = passes;
+    int years = traces.years().size();
+    int weeds = traces.weeds().size();
+    this.standing = new StandingPlants[passes.size()][years][weeds];
+    this.metSites = new long[years][weeds][][];
+    for (int y = 0; y < years; y++) {
+      for (int w = 0; w < weeds; w++) {
+        for (int p = 0; p < passes.size(); p++) {
+          standing[p][y][w] = new StandingPlants();
+        }
+        long[] inSoil = soilSites(y, w);
+        metSites[y][w] = new long[traces.weeds().get(w).biotypes().size()][];
+        for (int b = 0; b < metSites[y][w].length; b++) {
+          metSites[y][w][b] = inSoil.clone();
+        }
+      }
+    }
+  }
+
+  private long[] soilSites(int year, int weed) {
+    long[] out = new long[kernel.cell(year, weed).cohorts];
+    WeedPressure pressure = traces.weeds().get(weed);
+    for (PreparedPass pass : passes) {
+      for (int j = 0; j < pass.soilDoses(); j++) {
+        SoilEffect e = pass.soil(year, j, weed);
+        if (!Struck.is(pressure, pass.soilDose(j).ingredient())) {
+          for (int c = e.from(); c < e.to(); c++) {
+            if (e.control(c) >= house.effectiveSoilSite()) {
+              out[c] |= 1L << pass.soilSite(j);
+            }
+          }
+        }
+      }
+    }
+    return out;
+  }
+
+  @Override
+  public void standing(
+      int pass,
+      int year,
+      int weed,
+      int biotype,
+      int up,
+      double[] alive,
+      double[] age,
+      byte[] heightClass) {
+    PreparedPass prepared = passes.get(pass);
+    SeasonTrace trace = traces.years().get(year);
+    YearWeed cell = kernel.cell(year, weed);
+    WeedPressure pressure = traces.weeds().get(weed);
+    Biotype b = pressure.biotypes().get(biotype);
+    int day = prepared.timing().years().get(year).day();
+    double[] number = day < trace.plantingDay() ? cell.emergence : cell.start;
+    for (int c = 0; c < up; c++) {
+      double plants = number[c] * b.share() * alive[c];
+      if (plants > 0) {
+        double cm = trace.cohorts(weed).model().heightCm(age[c]);
+        standing[pass][year][weed].add(plants, cm, heightClass[c]);
+      }
+    }
+    if (!prepared.isMissed(year) && day <= trace.harvestDay()) {
+      meet(prepared, year, weed, pressure, metSites[year][weed][biotype], up, heightClass);
+    }
+  }
+
+  private void meet(
+      PreparedPass pass,
+      int year,
+      int weed,
+      WeedPressure pressure,
+      long[] met,
+      int up,
+      byte[] heightClass) {
+    MixEffect effect = pass.effect();
+    FoliarTable table = kernel.foliar(pass, year, weed);
+    for (int a = 0; a < effect.actives().size(); a++) {
+      if (Struck.is(pressure, effect.actives().get(a).ingredient())) {
+        continue;
+      }
+      long bit = 1L << effect.actives().get(a).ingredient().site().number();
+      for (int c = 0; c < up; c++) {
+        if (table.alone(a, heightClass[c]) >= house.effectiveSite()) {
+          met[c] |= bit;
+        }
+      }
+    }
+  }
+
+  StandingPlants standing(int pass, int year, int weed) {
+    return standing[pass][year][weed];
+  }
+
+  /** Shares, 0 to 1, of a year's plants left by tillage that met none, one, two or more sites. */
+  double[] metShares(int year, int weed) {
+    YearWeed cell = kernel.cell(year, weed);
+    List<Biotype> biotypes = traces.weeds().get(weed).biotypes();
+    double[] out = new double[3];
+    double all = 0;
+    for (int b = 0; b < biotypes.size(); b++) {
+      for (int c = 0; c < cell.cohorts; c++) {
+        double n = cell.start[c] * biotypes.get(b).share();
+        out[Math.min(2, Long.bitCount(metSites[year][weed][b][c]))] += n;
+        all += n;
+      }
+    }
+    for (int i = 0; i < out.length; i++) {
+      out[i] = all > 0 ? out[i] / all : 0;
+    }
+    return out;
+  }
+}

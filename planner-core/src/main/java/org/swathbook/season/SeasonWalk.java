@@ -1,0 +1,148 @@
+package org.swathbook.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.swathbook.book.Book;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.growth.Anchors;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.measure.Money;
+import org.swathbook.program.Pass;
+import org.swathbook.program.Program;
+
+/** Walks a program through every weather year and tells all that comes of it. */
+public final class SeasonWalk {
+  private final Book book;
+  private final Kernel kernel;
+  private final TraceSet traces;
+  private final Program program;
+  private final List<PreparedPass> passes;
+  private final Score score;
+  private final ProgramCensus census;
+  private final LayerFinder layers;
+
+  private SeasonWalk(Book book, Kernel kernel, Program program) {
+    this.book = book;
+    this.kernel = kernel;
+    this.traces = kernel.traces();
+    this.program = program;
+    this.passes = prepare(kernel, program);
+    this.census = new ProgramCensus(kernel, passes);
+    this.score = kernel.run(passes, Optional.empty(), census);
+    this.layers = new LayerFinder(kernel, passes);
+  }
+
+  /**
+   * @throws IllegalArgumentException in words, when an anchor does not come in the field's years or
+   *     the book has no price for the crop
+   */
+  public static SeasonOutcome walk(Book book, TraceSet traces, Program program) {
+    return walk(book, Kernel.of(book, traces), program);
+  }
+
+  /** The same with a kernel that has already worked for this field. */
+  public static SeasonOutcome walk(Book book, Kernel kernel, Program program) {
+    return new SeasonWalk(book, kernel, program).outcome();
+  }
+
+  /** The passes of a program in the order of their dates, those of one date as written. */
+  public static List<PreparedPass> prepare(Kernel kernel, Program program) {
+    double percentile = kernel.house().sizePercentile();
+    List<PreparedPass> out = new ArrayList<>();
+    for (Pass pass : program.passes()) {
+      LocalDate date = Anchors.resolve(pass.at(), kernel.traces(), percentile);
+      out.add(kernel.prepare(pass.mix(), date));
+    }
+    out.sort(Comparator.comparing(PreparedPass::planned));
+    return List.copyOf(out);
+  }
+
+  private SeasonOutcome outcome() {
+    int weeds = traces.weeds().size();
+    List<List<List<LayerSpan>>> byWeed = new ArrayList<>();
+    for (int w = 0; w < weeds; w++) {
+      List<List<LayerSpan>> byYear = new ArrayList<>();
+      for (int y = 0; y < score.years(); y++) {
+        byYear.add(layers.layers(y, w));
+      }
+      byWeed.add(byYear);
+    }
+    List<PassOutcome> passOutcomes = new ArrayList<>();
+    PassOutcomes describe = new PassOutcomes(book, kernel, passes, census);
+    for (int p = 0; p < passes.size(); p++) {
+      passOutcomes.add(describe.of(p));
+    }
+    WeedOutcomes ofWeeds = new WeedOutcomes(kernel, passes, passOutcomes, score, census);
+    List<WeedOutcome> weedOutcomes = new ArrayList<>();
+    for (int w = 0; w < weeds; w++) {
+      weedOutcomes.add(ofWeeds.of(w, layers.overlaps(w, byWeed.get(w))));
+    }
+    Optional<Money> cost = ProgramCost.mean(book, passes, score.years());
+    Money loss = Money.ofDollars(score.lossDollarsPerAcre());
+    Money untreated = Money.ofDollars(kernel.score(List.of()).lossDollarsPerAcre());
+    Money weedFree = Money.ofDollars(score.weedFreeDollarsPerAcre());
+    return new SeasonOutcome(
+        program,
+        passOutcomes,
+        years(byWeed, describe),
+        weedOutcomes,
+        cost,
+        loss,
+        untreated,
+        cost.map(c -> weedFree.minus(loss).minus(c)),
+        windowConfidencePct(passes, score.years()));
+  }
+
+  /** Share of the years, percent, in which every pass meets its windows. */
+  public static double windowConfidencePct(List<PreparedPass> passes, int years) {
+    int met = 0;
+    for (int y = 0; y < years; y++) {
+      int year = y;
+      if (passes.stream().allMatch(p -> p.meetsWindows(year))) {
+        met++;
+      }
+    }
+    return 100.0 * met / years;
+  }
+
+  private List<YearOutcome> years(List<List<List<LayerSpan>>> byWeed, PassOutcomes describe) {
+    List<YearOutcome> out = new ArrayList<>();
+    for (int y = 0; y < score.years(); y++) {
+      int year = y;
+      List<LayerSpan> spans = new ArrayList<>();
+      List<GapSpan> gaps = new ArrayList<>();
+      for (int w = 0; w < byWeed.size(); w++) {
+        spans.addAll(byWeed.get(w).get(y));
+        gaps.addAll(layers.gaps(y, w));
+      }
+      out.add(
+          new YearOutcome(
+              traces.years().get(y).year(),
+              passes.stream().map(p -> p.day(year)).toList(),
+              describe.sizes(y),
+              spans,
+              gaps,
+              byWeed(w -> score.controlPct(w, year)),
+              byWeed(w -> score.exposedShare(w, year)),
+              byWeed(w -> score.exposedToNothing(w, year)),
+              byWeed(w -> score.survivorsPerM2(w, year)),
+              byWeed(w -> score.allSurvivorsPerM2(w, year)),
+              score.lossShare(y)));
+    }
+    return out;
+  }
+
+  private Map<WeedId, Double> byWeed(java.util.function.IntToDoubleFunction value) {
+    Map<WeedId, Double> out = new LinkedHashMap<>();
+    for (int w = 0; w < traces.weeds().size(); w++) {
+      out.put(traces.weeds().get(w).weed().id(), value.applyAsDouble(w));
+    }
+    return Collections.unmodifiableMap(out);
+  }
+}

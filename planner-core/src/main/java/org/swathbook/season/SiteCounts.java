@@ -1,0 +1,135 @@
+package org.swathbook.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.swathbook.book.Biotype;
+import org.swathbook.book.HouseRules;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Site;
+import org.swathbook.control.MixEffect;
+import org.swathbook.control.ResidualCurve;
+import org.swathbook.control.ResistanceFactors;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.measure.Quantity;
+
+/** What each site of a pass does to a weed by itself, through leaves and through the soil apart. */
+final class SiteCounts {
+  /** A soil site is judged by its mean over so many days from activation. */
+  private static final int FIRST_ACTIVE_DAYS = 21;
+
+  private final Kernel kernel;
+  private final ProgramCensus census;
+  private final HouseRules house;
+  private final TraceSet traces;
+
+  SiteCounts(Kernel kernel, ProgramCensus census) {
+    this.kernel = kernel;
+    this.census = census;
+    this.house = kernel.house();
+    this.traces = kernel.traces();
+  }
+
+  /** Means over the years in which the pass is made and the weed stands; empty when in none. */
+  List<SiteControl> foliar(PreparedPass pass, int passIndex, int weed, boolean[] stands) {
+    MixEffect effect = pass.effect();
+    WeedPressure pressure = traces.weeds().get(weed);
+    Map<Site, List<SiteControl>> bySite = new TreeMap<>();
+    for (int a = 0; a < effect.actives().size(); a++) {
+      Ingredient active = effect.actives().get(a).ingredient();
+      if (active.foliar().isNone()) {
+        continue;
+      }
+      double felt = felt(pressure, active, false);
+      double sum = 0;
+      int years = 0;
+      for (int y = 0; y < stands.length; y++) {
+        if (stands[y] && !pass.isMissed(y)) {
+          int k = census.standing(passIndex, y, weed).percentileClass(house.sizePercentile());
+          sum += felt * kernel.foliar(pass, y, weed).alone(a, k);
+          years++;
+        }
+      }
+      if (years > 0) {
+        add(bySite, pressure, active, 100 * sum / years, house.effectiveSite());
+      }
+    }
+    return best(bySite);
+  }
+
+  /** Means over the years in which the pass is made; empty when in none. */
+  List<SiteControl> soil(PreparedPass pass, int weed) {
+    WeedPressure pressure = traces.weeds().get(weed);
+    MixEffect effect = pass.effect();
+    Map<Site, List<SiteControl>> bySite = new TreeMap<>();
+    for (int a = 0; a < effect.actives().size(); a++) {
+      Ingredient active = effect.actives().get(a).ingredient();
+      if (!active.hasSoilActivity()) {
+        continue;
+      }
+      double fresh = effect.fresh(a, weed).orElse(0) * felt(pressure, active, true);
+      double sum = 0;
+      int years = 0;
+      for (int y = 0; y < traces.years().size(); y++) {
+        if (!pass.isMissed(y)) {
+          sum += fresh * firstDays(effect.residual(a, y, pass.day(y)).orElseThrow());
+          years++;
+        }
+      }
+      if (years > 0) {
+        add(bySite, pressure, active, 100 * sum / years, house.effectiveSoilSite());
+      }
+    }
+    return best(bySite);
+  }
+
+  private static double firstDays(ResidualCurve curve) {
+    int from = Math.max(curve.activeFrom(), curve.appliedOn() + 1);
+    double sum = 0;
+    for (int d = 0; d < FIRST_ACTIVE_DAYS; d++) {
+      sum += curve.share(from + d);
+    }
+    return sum / FIRST_ACTIVE_DAYS;
+  }
+
+  private static double felt(WeedPressure pressure, Ingredient active, boolean soil) {
+    double sum = 0;
+    for (Biotype b : pressure.biotypes()) {
+      sum +=
+          b.share()
+              * (soil
+                  ? ResistanceFactors.soil(pressure.weed(), b, active)
+                  : ResistanceFactors.foliar(pressure.weed(), b, active));
+    }
+    return Math.min(1, sum);
+  }
+
+  private static void add(
+      Map<Site, List<SiteControl>> to,
+      WeedPressure pressure,
+      Ingredient active,
+      double pct,
+      double threshold) {
+    boolean struck = Struck.is(pressure, active);
+    boolean enough = !Quantity.exceeds(100 * threshold, pct);
+    to.computeIfAbsent(active.site(), s -> new ArrayList<>())
+        .add(new SiteControl(active.site(), active.id(), pct, struck, !struck && enough));
+  }
+
+  /** Of the actives of a site the one that does most; one that is not struck before one that is. */
+  private static List<SiteControl> best(Map<Site, List<SiteControl>> bySite) {
+    List<SiteControl> out = new ArrayList<>();
+    for (List<SiteControl> of : bySite.values()) {
+      SiteControl best = of.get(0);
+      for (SiteControl s : of) {
+        if (best.struck() != s.struck() ? best.struck() : s.controlPct() > best.controlPct()) {
+          best = s;
+        }
+      }
+      out.add(best);
+    }
+    return out;
+  }
+}

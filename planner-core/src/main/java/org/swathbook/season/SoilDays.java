@@ -1,0 +1,129 @@
+package org.swathbook.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.swathbook.book.Biotype;
+import org.swathbook.book.HouseRules;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Residual;
+import org.swathbook.control.JointAction;
+import org.swathbook.control.ResidualCurve;
+import org.swathbook.control.ResistanceFactors;
+
+/** Soil control of one weed in one year, day by day, of plants that would come up on that day. */
+final class SoilDays {
+  /** An active that gives a weed less than this fresh is no part of its layer. */
+  private static final double LEAST_FRESH = 0.6;
+
+  /** A foliar active is part of a layer when its length at the low rate is at least this. */
+  private static final int LEAST_LENGTH_OF_FOLIAR = 14;
+
+  private record Dose(
+      int order,
+      int pass,
+      String group,
+      IngredientId id,
+      double fresh,
+      List<Double> keeps,
+      ResidualCurve curve,
+      boolean inLayer) {}
+
+  private final List<Dose> doses = new ArrayList<>();
+  private final List<Biotype> biotypes;
+  private final double missed;
+  private final int passes;
+
+  SoilDays(List<PreparedPass> passes, int year, int weed, WeedPressure pressure, HouseRules house) {
+    this.biotypes = pressure.biotypes();
+    this.missed = house.missSoil();
+    this.passes = passes.size();
+    for (int p = 0; p < passes.size(); p++) {
+      PreparedPass pass = passes.get(p);
+      for (int a = 0; a < pass.effect().actives().size(); a++) {
+        Ingredient active = pass.effect().actives().get(a).ingredient();
+        if (!pass.isMissed(year) && active.hasSoilActivity()) {
+          double fresh = pass.effect().fresh(a, weed).orElse(0);
+          List<Double> keeps = new ArrayList<>();
+          double felt = 0;
+          for (Biotype b : biotypes) {
+            double left = ResistanceFactors.soil(pressure.weed(), b, active);
+            keeps.add(left);
+            felt += b.share() * left;
+          }
+          ResidualCurve curve = pass.effect().residual(a, year, pass.day(year)).orElseThrow();
+          boolean inLayer = fresh * felt >= LEAST_FRESH && longEnough(active);
+          doses.add(
+              new Dose(
+                  doses.size(), p, active.capGroup(), active.id(), fresh, keeps, curve, inLayer));
+        }
+      }
+    }
+  }
+
+  private static boolean longEnough(Ingredient active) {
+    Residual r = active.residual().find().orElseThrow();
+    return active.foliar().isNone() || r.lowDays() >= LEAST_LENGTH_OF_FOLIAR;
+  }
+
+  /** Control, 0 to 1, by all soil actives in the ground together. */
+  double control(int day) {
+    double escapes = 0;
+    for (int b = 0; b < biotypes.size(); b++) {
+      double s = 1;
+      for (int p = 0; p < passes; p++) {
+        double joint = 1;
+        for (Dose d : doses) {
+          double e = effect(d, b, day);
+          if (d.pass() == p && e > 0 && !isBeaten(d, e, b, day)) {
+            joint *= 1 - e;
+          }
+        }
+        s *= JointAction.withMisses(missed, joint);
+      }
+      escapes += biotypes.get(b).share() * s;
+    }
+    return 1 - escapes;
+  }
+
+  private static double effect(Dose d, int biotype, int day) {
+    return d.fresh() * d.curve().share(day) * d.keeps().get(biotype);
+  }
+
+  private boolean isBeaten(Dose dose, double effect, int biotype, int day) {
+    for (Dose other : doses) {
+      if (other.order() != dose.order() && other.group().equals(dose.group())) {
+        double e = effect(other, biotype, day);
+        if (e > effect || e == effect && other.order() < dose.order()) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Actives that make the layer of a pass, in canonical order. */
+  List<IngredientId> layerOf(int pass) {
+    return doses.stream().filter(d -> d.pass() == pass && d.inLayer()).map(Dose::id).toList();
+  }
+
+  /**
+   * Control by the layer of a pass alone.
+   *
+   * @param activatedOnly whether only actives count whose activating rain has come by the day
+   */
+  double layerControl(int pass, int day, boolean activatedOnly) {
+    double escapes = 0;
+    for (int b = 0; b < biotypes.size(); b++) {
+      double joint = 1;
+      for (Dose d : doses) {
+        if (d.pass() == pass && d.inLayer() && (!activatedOnly || d.curve().activeFrom() <= day)) {
+          joint *= 1 - effect(d, b, day);
+        }
+      }
+      escapes += biotypes.get(b).share() * JointAction.withMisses(missed, joint);
+    }
+    return 1 - escapes;
+  }
+}

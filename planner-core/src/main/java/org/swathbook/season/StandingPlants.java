@@ -1,0 +1,52 @@
+package org.swathbook.season;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.swathbook.control.HeightClasses;
+
+/** The plants of one weed that stand when a pass comes in one year. */
+final class StandingPlants {
+
+  private record Group(double perM2, double heightCm, int heightClass) {}
+
+  private final List<Group> groups = new ArrayList<>();
+  private double perM2;
+
+  void add(double number, double heightCm, int heightClass) {
+    groups.add(new Group(number, heightCm, heightClass));
+    perM2 += number;
+  }
+
+  double perM2() {
+    return perM2;
+  }
+
+  /** Height that a share of the plants, 0 to 1 by number, does not exceed; NaN when none stand. */
+  double percentileCm(double share) {
+    Group g = at(share);
+    return g == null ? Double.NaN : g.heightCm();
+  }
+
+  /** Class of that height; 0 when none stand. */
+  int percentileClass(double share) {
+    Group g = at(share);
+    return g == null ? 0 : Math.min(HeightClasses.COUNT - 1, g.heightClass());
+  }
+
+  private @org.jspecify.annotations.Nullable Group at(double share) {
+    groups.sort(Comparator.comparingDouble(Group::heightCm).thenComparingInt(Group::heightClass));
+    double sum = 0;
+    Group last = null;
+    for (Group g : groups) {
+      if (g.perM2() > 0) {
+        sum += g.perM2();
+        last = g;
+        if (sum >= share * perM2 * (1 - 1e-12)) {
+          return g;
+        }
+      }
+    }
+    return last;
+  }
+}

@@ -1,0 +1,128 @@
+package org.swathbook.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Site;
+import org.swathbook.control.TankActive;
+import org.swathbook.growth.TraceSet;
+
+/** Sums up what a walked program does to each weed. */
+final class WeedOutcomes {
+  private final TraceSet traces;
+  private final List<PreparedPass> passes;
+  private final List<PassOutcome> passOutcomes;
+  private final Score score;
+  private final ProgramCensus census;
+  private final List<Site> sites;
+  private final List<Score> without;
+
+  WeedOutcomes(
+      Kernel kernel,
+      List<PreparedPass> passes,
+      List<PassOutcome> passOutcomes,
+      Score score,
+      ProgramCensus census) {
+    this.traces = kernel.traces();
+    this.passes = passes;
+    this.passOutcomes = passOutcomes;
+    this.score = score;
+    this.census = census;
+    this.sites = sitesOf(passes);
+    this.without = sites.stream().map(s -> kernel.score(passes, s)).toList();
+  }
+
+  /** Sites of all actives of the passes, in order. */
+  static List<Site> sitesOf(List<PreparedPass> passes) {
+    TreeSet<Site> out = new TreeSet<>();
+    for (PreparedPass p : passes) {
+      p.effect().actives().forEach(a -> out.add(a.ingredient().site()));
+    }
+    return List.copyOf(out);
+  }
+
+  WeedOutcome of(int weed, List<WeedOutcome.LayerOverlap> overlaps) {
+    double control = score.controlPct(weed);
+    Optional<Site> weakest = Optional.empty();
+    double withoutWeakest = control;
+    for (int s = 0; s < sites.size(); s++) {
+      double c = without.get(s).controlPct(weed);
+      if (c < withoutWeakest) {
+        weakest = Optional.of(sites.get(s));
+        withoutWeakest = c;
+      }
+    }
+    double[] met = new double[3];
+    for (int y = 0; y < score.years(); y++) {
+      double[] shares = census.metShares(y, weed);
+      for (int i = 0; i < met.length; i++) {
+        met[i] += 100 * shares[i] / score.years();
+      }
+    }
+    return new WeedOutcome(
+        traces.weeds().get(weed),
+        control,
+        score.worstYearControlPct(weed),
+        100 * score.exposedMedian(weed),
+        100 * score.exposedWorstFifth(weed),
+        100 * score.exposedToNothingMedian(weed),
+        score.survivorsPerAcre(weed),
+        score.allSurvivorsPerAcre(weed),
+        met[0],
+        met[1],
+        met[2],
+        weakest,
+        withoutWeakest,
+        overlaps,
+        unknown(weed));
+  }
+
+  /**
+   * Actives of which nothing that they could do to this weed where they are used is known: through
+   * leaves where it stands, through the soil until control is needed no more.
+   */
+  private List<String> unknown(int weed) {
+    TreeSet<String> known = new TreeSet<>();
+    TreeSet<String> asked = new TreeSet<>();
+    for (int p = 0; p < passes.size(); p++) {
+      PreparedPass pass = passes.get(p);
+      boolean stands = passOutcomes.get(p).weeds().get(weed).stands();
+      for (int a = 0; a < pass.effect().actives().size(); a++) {
+        TankActive active = pass.effect().actives().get(a);
+        Ingredient i = active.ingredient();
+        boolean leaves = stands && !i.foliar().isNone();
+        boolean soil = !i.residual().isNone() && soilMatters(pass, weed);
+        if (leaves || soil) {
+          asked.add(i.name());
+        }
+        if (leaves && foliarKnown(pass, a, weed)
+            || soil && pass.effect().fresh(a, weed).isPresent()) {
+          known.add(i.name());
+        }
+      }
+    }
+    List<String> out = new ArrayList<>(asked);
+    out.removeAll(known);
+    return out;
+  }
+
+  private boolean soilMatters(PreparedPass pass, int weed) {
+    for (int y = 0; y < score.years(); y++) {
+      if (!pass.isMissed(y) && pass.day(y) <= traces.years().get(y).neededUntil(weed)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean foliarKnown(PreparedPass pass, int active, int weed) {
+    for (int y = 0; y < score.years(); y++) {
+      if (!pass.effect().foliarKnown(active, weed, pass.phase(y))) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,64 @@
+package org.swathbook.season;
+
+import org.swathbook.growth.CohortSet;
+import org.swathbook.growth.SeasonTrace;
+
+/** What is fixed of one weed in one year before any pass. */
+final class YearWeed {
+  /** Loss of competition per leaf stage that the crop is ahead (default). */
+  static final double HEAD_START = 0.6;
+
+  /** Least days from planting at which control is rated. */
+  private static final int RATED_FROM_DAYS = 60;
+
+  final int cohorts;
+
+  /** Plants/m² left by tillage. */
+  final double[] start;
+
+  /** Competition of a plant of the cohort beside one up before the crop. */
+  final double[] weight;
+
+  final double[] emergence;
+  final double totalEmergence;
+  final int ratedOn;
+  final int upWhenRated;
+  final double untreatedWhenRated;
+  final int upByHarvest;
+  final int upByNeeded;
+  final int exposedFrom;
+  final int exposedTo;
+
+  YearWeed(SeasonTrace trace, int weed) {
+    CohortSet set = trace.cohorts(weed);
+    cohorts = set.count();
+    start = new double[cohorts];
+    weight = new double[cohorts];
+    emergence = new double[cohorts];
+    for (int c = 0; c < cohorts; c++) {
+      emergence[c] = set.perM2(c);
+      start[c] = set.perM2(c) * set.tillageSurvival(c);
+      weight[c] = StrictMath.exp(-HEAD_START * trace.leafStages(set.emergedOn(c)));
+    }
+    totalEmergence = set.totalPerM2();
+    ratedOn = ratedOn(trace);
+    upWhenRated = DayView.upBy(set, ratedOn);
+    double sum = 0;
+    for (int c = 0; c < upWhenRated; c++) {
+      sum += start[c] * weight[c];
+    }
+    untreatedWhenRated = sum;
+    int harvest = Math.min(trace.harvestDay(), trace.days() - 1);
+    upByHarvest = DayView.upBy(set, harvest);
+    upByNeeded = Math.min(upByHarvest, DayView.upBy(set, trace.neededUntil(weed)));
+    exposedFrom = DayView.upBy(set, trace.plantingDay() - 1);
+    exposedTo = Math.max(exposedFrom, DayView.upBy(set, trace.neededUntil(weed)));
+  }
+
+  /** Canopy closure or 60 days after planting, the later; 60 days where the rows never close. */
+  static int ratedOn(SeasonTrace trace) {
+    int sixty = trace.plantingDay() + RATED_FROM_DAYS;
+    int canopy = trace.canopyDay() < trace.days() ? trace.canopyDay() : sixty;
+    return Math.min(trace.days() - 1, Math.max(canopy, sixty));
+  }
+}
