@@ -1,0 +1,34 @@
+package org.swathbook.plan;
+
+import java.util.Comparator;
+
+/**
+ * What the search climbs, in dollars per acre: the net return, less a fine for every house rule
+ * that is broken and a smaller one for how far it is missed, so that half a step towards a
+ * threshold already counts. The fines steer the search only; what is shown is chosen by {@link
+ * #BEST}.
+ */
+final class Goal {
+  /** Above any gain that breaking a rule could bring on row crops: default, ours. */
+  private static final double PER_RULE = 400;
+
+  private static final double PER_DEFICIT = 60;
+
+  private Goal() {}
+
+  /**
+   * Fewest house rules broken, then highest net return, then lowest cost, then a fixed order of
+   * drafts.
+   */
+  static final Comparator<Walked> BEST =
+      Comparator.comparingInt(Walked::brokenRules)
+          .thenComparing(Comparator.comparing(Walked::net).reversed())
+          .thenComparing(Walked::cost)
+          .thenComparing(w -> w.draft().key());
+
+  static double of(Walked w) {
+    return w.net().dollars()
+        - PER_RULE * w.brokenRules()
+        - PER_DEFICIT * HouseDeficit.of(w.broken());
+  }
+}

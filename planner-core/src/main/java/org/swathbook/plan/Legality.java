@@ -1,0 +1,80 @@
+package org.swathbook.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import org.swathbook.book.Book;
+import org.swathbook.check.DatedMix;
+import org.swathbook.check.SequenceJudge;
+import org.swathbook.check.UseJudge;
+import org.swathbook.growth.PassTiming;
+import org.swathbook.growth.Timings;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.PassPositions;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.UseFacts;
+
+/** What the rules forbid on the dates of the grid: single doses, and passes in order. */
+final class Legality {
+  private final Book book;
+  private final TraceSet traces;
+  private final List<PassTiming> timings = new ArrayList<>();
+
+  Legality(Book book, TraceSet traces, DateGrid grid) {
+    this.book = book;
+    this.traces = traces;
+    for (int date = 0; date < grid.size(); date++) {
+      timings.add(Timings.at(traces, grid.date(date)));
+    }
+  }
+
+  /** Whether the use rules let a dose pass on a date. */
+  boolean allows(DoseOption option, int date) {
+    return !UseJudge.blocks(book, traces, timings.get(date), option.dose());
+  }
+
+  /**
+   * Whether caps, counts and intervals let the passes of a draft follow each other, after all in
+   * the journal.
+   */
+  boolean allows(Draft draft, PlanSpace space) {
+    List<DatedMix> dated = new ArrayList<>();
+    for (Stop stop : draft.stops()) {
+      PassTiming t = timings.get(stop.date());
+      dated.add(
+          new DatedMix(dated.size(), t.medianDate(), PassPositions.of(traces, t), space.mix(stop)));
+    }
+    return !SequenceJudge.blocks(book, traces.field(), dated);
+  }
+
+  /**
+   * For a field where nothing is legal: the blocks of every option, one a rule and active, from the
+   * first date met.
+   */
+  List<Finding> blocks(List<DoseOption> options) {
+    TreeMap<String, Finding> out = new TreeMap<>();
+    for (PassTiming timing : timings) {
+      for (DoseOption o : options) {
+        for (Finding f : blocksOf(timing, o.dose())) {
+          out.putIfAbsent(f.rule().value() + " " + o.ingredient().value(), f);
+        }
+      }
+    }
+    return List.copyOf(out.values());
+  }
+
+  private Set<Finding> blocksOf(PassTiming timing, Dose dose) {
+    Set<Finding> out = new LinkedHashSet<>();
+    for (UseFacts facts : UseJudge.facts(book, traces, 0, timing, Mix.of(List.of(dose)))) {
+      UseJudge.judge(facts).sorted().stream()
+          .filter(f -> f.severity() == Severity.BLOCK)
+          .forEach(out::add);
+    }
+    return out;
+  }
+}

@@ -1,0 +1,130 @@
+package org.swathbook.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Site;
+
+/**
+ * Chooses, among all programs that were walked, the few that an adviser compares, each for what it
+ * is best at.
+ */
+final class Named {
+  private Named() {}
+
+  /**
+   * Names with their programs, the best first; no program twice. At least two alternatives where
+   * there are any.
+   */
+  static Map<String, Walked> choose(List<Walked> walked, PlanSpace space, double oneSiteGonePct) {
+    Map<String, Walked> out = new LinkedHashMap<>();
+    List<Walked> sorted = walked.stream().sorted(Goal.BEST).toList();
+    if (sorted.isEmpty()) {
+      return out;
+    }
+    Walked first = sorted.get(0);
+    List<Walked> fit = sorted.stream().filter(w -> w.brokenRules() == first.brokenRules()).toList();
+    boolean meets = first.meetsHouseRules();
+    out.put(
+        meets
+            ? "Highest net return within the house rules"
+            : "Fewest house rules broken, then highest net",
+        first);
+    put(
+        out,
+        "Lowest cost " + (meets ? "within the house rules" : "with as few rules broken"),
+        cheapest(fit));
+    put(
+        out,
+        "Highest net return, house rules aside",
+        best(sorted, Comparator.comparing(Walked::net).reversed()));
+    put(
+        out,
+        "Holds with any one site of action gone",
+        sorted.stream().filter(w -> holdsWithoutOneSite(w, oneSiteGonePct)).findFirst());
+    put(
+        out,
+        "Fewest passes " + (meets ? "within the house rules" : "with as few rules broken"),
+        best(
+            fit,
+            Comparator.<Walked>comparingInt(w -> w.draft().stops().size())
+                .thenComparing(Goal.BEST)));
+    if (out.size() < 4) {
+      put(
+          out,
+          "Other actives after emergence",
+          differing(sorted, first, space, s -> s.date() > space.grid().placeOf(3)));
+    }
+    if (out.size() < 4) {
+      put(
+          out,
+          "Other actives in the soil at planting",
+          differing(sorted, first, space, s -> s.date() <= space.grid().placeOf(3)));
+    }
+    return out;
+  }
+
+  private static void put(Map<String, Walked> out, String name, Optional<Walked> w) {
+    if (w.isPresent() && out.values().stream().noneMatch(x -> x.draft().equals(w.get().draft()))) {
+      out.put(name, w.get());
+    }
+  }
+
+  private static Optional<Walked> cheapest(List<Walked> walked) {
+    return best(walked, Comparator.comparing(Walked::cost).thenComparing(Goal.BEST));
+  }
+
+  private static Optional<Walked> best(List<Walked> walked, Comparator<Walked> order) {
+    return walked.stream().min(order.thenComparing(w -> w.draft().key()));
+  }
+
+  private static boolean holdsWithoutOneSite(Walked w, double pct) {
+    return w.outcome().weeds().stream()
+        .filter(x -> x.pressure().driver().isDriver())
+        .allMatch(x -> x.controlPctWithoutWeakest() >= pct);
+  }
+
+  /**
+   * The best program whose chosen passes share no site with those of the first, if there is one.
+   */
+  private static Optional<Walked> differing(
+      List<Walked> sorted, Walked first, PlanSpace space, Predicate<Stop> which) {
+    Set<IngredientId> used = actives(first, space, which);
+    return sorted.stream()
+        .filter(w -> w.brokenRules() <= first.brokenRules() + 1)
+        .filter(
+            w -> {
+              Set<IngredientId> mine = actives(w, space, which);
+              return !mine.isEmpty() && mine.stream().noneMatch(used::contains);
+            })
+        .findFirst();
+  }
+
+  private static Set<IngredientId> actives(Walked w, PlanSpace space, Predicate<Stop> which) {
+    Set<IngredientId> out = new TreeSet<>();
+    for (Stop s : w.draft().stops()) {
+      if (which.test(s)) {
+        s.options().forEach(o -> out.add(space.option(o).ingredient()));
+      }
+    }
+    return out;
+  }
+
+  /** Sites of a program, for the words about what it gives up. */
+  static List<Site> sites(Walked w, PlanSpace space) {
+    TreeSet<Site> out = new TreeSet<>();
+    for (Stop s : w.draft().stops()) {
+      for (int o : s.options()) {
+        out.add(space.option(o).dose().actives().get(0).ingredient().site());
+      }
+    }
+    return new ArrayList<>(out);
+  }
+}

@@ -1,0 +1,101 @@
+package org.swathbook.plan;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import org.swathbook.book.Field;
+import org.swathbook.book.HouseRules;
+import org.swathbook.program.Anchor;
+import org.swathbook.program.Mix;
+import org.swathbook.program.Pass;
+import org.swathbook.program.Program;
+
+/**
+ * What the planner may do in one field: the grid of dates, the options, and which option the use
+ * rules allow on which date. The masks are compiled once from the rules themselves.
+ */
+final class PlanSpace {
+  private final Field field;
+  private final HouseRules house;
+  private final DateGrid grid;
+  private final List<DoseOption> options;
+  private final List<BitSet> legal;
+  private final List<List<Integer>> legalLists;
+
+  /** Whether a rule that judges one dose on one day lets it pass. */
+  interface UseVerdict {
+    boolean allows(DoseOption option, int date);
+  }
+
+  PlanSpace(
+      Field field, HouseRules house, DateGrid grid, List<DoseOption> options, UseVerdict verdict) {
+    this.field = field;
+    this.house = house;
+    this.grid = grid;
+    this.options = List.copyOf(options);
+    this.legal = new ArrayList<>();
+    this.legalLists = new ArrayList<>();
+    for (int date = 0; date < grid.size(); date++) {
+      BitSet allowed = new BitSet();
+      List<Integer> list = new ArrayList<>();
+      for (DoseOption o : options) {
+        if (verdict.allows(o, date)) {
+          allowed.set(o.index());
+          list.add(o.index());
+        }
+      }
+      legal.add(allowed);
+      legalLists.add(List.copyOf(list));
+    }
+  }
+
+  DateGrid grid() {
+    return grid;
+  }
+
+  List<DoseOption> options() {
+    return options;
+  }
+
+  DoseOption option(int index) {
+    return options.get(index);
+  }
+
+  List<Integer> legalOn(int date) {
+    return legalLists.get(date);
+  }
+
+  boolean legal(int date, List<Integer> wanted) {
+    return wanted.stream().allMatch(legal.get(date)::get);
+  }
+
+  boolean anythingLegal() {
+    return legalLists.stream().anyMatch(l -> !l.isEmpty());
+  }
+
+  boolean sameActive(int a, int b) {
+    return option(a).ingredient().equals(option(b).ingredient());
+  }
+
+  int maxPasses() {
+    return house.maxPasses();
+  }
+
+  int maxProducts() {
+    return house.maxProducts();
+  }
+
+  Mix mix(Stop stop) {
+    return Mix.of(stop.options().stream().map(o -> option(o).dose()).toList());
+  }
+
+  /** The draft as a program with dates around planting. */
+  Program program(Draft draft, String name) {
+    return new Program(
+        name,
+        field.id(),
+        draft.stops().stream()
+            .map(s -> new Pass(new Anchor.FromPlanting(grid.daysFromPlanting(s.date())), mix(s)))
+            .toList());
+  }
+}

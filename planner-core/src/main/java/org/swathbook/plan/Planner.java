@@ -1,0 +1,128 @@
+package org.swathbook.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.check.FieldRefusal;
+import org.swathbook.check.Judgement;
+import org.swathbook.check.ProgramJudge;
+import org.swathbook.growth.TraceBuilder;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Program;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Verdict;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SeasonWalk;
+
+/**
+ * Plans a field: every legal dose on every date of the grid, a heuristic search over programs, and
+ * the few programs that an adviser compares. Holds no state; fields may be planned at the same time
+ * on several threads.
+ */
+public final class Planner {
+  private final Book book;
+
+  public Planner(Book book) {
+    this.book = book;
+  }
+
+  public FieldPlan plan(Field field, LocalDate today) {
+    TraceSet traces = TraceBuilder.build(book, field);
+    OptionMaker.Made made = OptionMaker.make(book, field);
+    DateGrid grid = new DateGrid(field, book.house().dateStepDays());
+    FieldRefusal past = FieldRefusal.of(book, field);
+    if (past.isRefused()) {
+      return refused(traces, past.findings(), made, grid);
+    }
+    Legality legality = new Legality(book, traces, grid);
+    PlanSpace space = new PlanSpace(field, book.house(), grid, made.options(), legality::allows);
+    if (!space.anythingLegal()) {
+      return refused(traces, legality.blocks(made.options()), made, grid);
+    }
+    return search(traces, space, legality, made, today);
+  }
+
+  private FieldPlan search(
+      TraceSet traces, PlanSpace space, Legality legality, OptionMaker.Made made, LocalDate today) {
+    FieldEvaluator evaluator = new FieldEvaluator(book, traces, space, legality);
+    Strengths strengths = new Strengths(book, traces, space.options());
+    Moves moves = new Moves(space);
+    Search search =
+        new Search(moves, new Mending(space, strengths, book.house(), moves), evaluator);
+    for (Draft start : new Starts(space, strengths, book.house(), evaluator).all()) {
+      search.climb(start, Math.max(start.stops().size(), 2));
+      search.climb(start, space.maxPasses());
+    }
+    List<Walked> walked =
+        search.walked().stream().filter(w -> !w.draft().stops().isEmpty()).toList();
+    SearchNote note =
+        new SearchNote(
+            space.options().size(), space.grid().size(), evaluator.scored(), false, made.leftOut());
+    List<PlannedProgram> programs = named(traces, space, walked, today);
+    if (programs.isEmpty()) {
+      return new FieldPlan(
+          traces.field(),
+          traces,
+          Optional.of(new Refusal(legality.blocks(made.options()), List.of(), List.of())),
+          List.of(),
+          note);
+    }
+    Optional<Refusal> refusal =
+        programs.get(0).recommended()
+            ? Optional.empty()
+            : Optional.of(
+                new Refusal(
+                    List.of(),
+                    programs.get(0).judgement().brokenHouseRules(),
+                    Relaxations.of(walked)));
+    return new FieldPlan(traces.field(), traces, refusal, programs, note);
+  }
+
+  /** Names programs until every one of them is judged and none is blocked. */
+  private List<PlannedProgram> named(
+      TraceSet traces, PlanSpace space, List<Walked> walked, LocalDate today) {
+    List<Walked> left = new ArrayList<>(walked);
+    while (true) {
+      Map<String, Walked> chosen = Named.choose(left, space, 100 * book.house().oneSiteGone());
+      List<PlannedProgram> out = new ArrayList<>();
+      List<Walked> blocked = new ArrayList<>();
+      for (Map.Entry<String, Walked> e : chosen.entrySet()) {
+        Walked w = e.getValue();
+        Program program = space.program(w.draft(), e.getKey());
+        SeasonOutcome outcome = SeasonWalk.walk(book, traces, program);
+        Judgement judgement = ProgramJudge.judge(book, traces, outcome, today);
+        if (judgement.verdict() == Verdict.BLOCKED) {
+          blocked.add(w);
+          continue;
+        }
+        Walked first = chosen.values().iterator().next();
+        boolean best = out.isEmpty() && w.equals(first);
+        out.add(
+            new PlannedProgram(
+                e.getKey(),
+                best && w.meetsHouseRules(),
+                outcome,
+                judgement,
+                best ? "" : GivesUp.against(first, w)));
+      }
+      if (blocked.isEmpty()) {
+        return out;
+      }
+      left.removeAll(blocked);
+    }
+  }
+
+  private static FieldPlan refused(
+      TraceSet traces, List<Finding> because, OptionMaker.Made made, DateGrid grid) {
+    return new FieldPlan(
+        traces.field(),
+        traces,
+        Optional.of(new Refusal(because, List.of(), List.of())),
+        List.of(),
+        new SearchNote(made.options().size(), grid.size(), 0, false, made.leftOut()));
+  }
+}

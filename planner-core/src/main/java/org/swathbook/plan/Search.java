@@ -1,0 +1,101 @@
+package org.swathbook.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Hill climbing by exchanges. Each step scores every neighbour quickly by its net return, walks the
+ * most promising in full, and goes to the one that serves the goal best; it stops when none does
+ * better. Heuristic: a better program may exist, so its result is never called exact.
+ */
+final class Search {
+  /**
+   * Neighbours walked in full at each step, by quick score and among those that mend a broken house
+   * rule.
+   */
+  private static final int WALKED_BY_SCORE = 12;
+
+  private static final int WALKED_TO_MEND = 12;
+  private static final int MOST_STEPS = 40;
+
+  private final Moves moves;
+  private final Mending mending;
+  private final Evaluator evaluator;
+  private final Map<Draft, Walked> walked = new LinkedHashMap<>();
+
+  Search(Moves moves, Mending mending, Evaluator evaluator) {
+    this.moves = moves;
+    this.mending = mending;
+    this.evaluator = evaluator;
+  }
+
+  /** All programs walked so far, in the order in which they were first met. */
+  List<Walked> walked() {
+    return List.copyOf(walked.values());
+  }
+
+  /** The top of the hill reached from a start; empty when the start is not legal. */
+  Optional<Walked> climb(Draft start, int mostPasses) {
+    Optional<Walked> here = walk(start);
+    for (int step = 0; step < MOST_STEPS && here.isPresent(); step++) {
+      Walked now = here.get();
+      Optional<Walked> best = Optional.empty();
+      for (Draft d : promising(now, mostPasses)) {
+        Optional<Walked> w = walk(d);
+        if (w.isPresent() && (best.isEmpty() || better(w.get(), best.get()))) {
+          best = w;
+        }
+      }
+      if (best.isEmpty() || !better(best.get(), now)) {
+        return here;
+      }
+      here = best;
+    }
+    return here;
+  }
+
+  private static boolean better(Walked a, Walked b) {
+    int c = Double.compare(Goal.of(a), Goal.of(b));
+    return c > 0 || (c == 0 && a.draft().key().compareTo(b.draft().key()) < 0);
+  }
+
+  private Set<Draft> promising(Walked now, int mostPasses) {
+    Set<Draft> out = new LinkedHashSet<>();
+    out.addAll(top(moves.of(now.draft()), WALKED_BY_SCORE, mostPasses));
+    out.addAll(top(mending.of(now), WALKED_TO_MEND, mostPasses));
+    return out;
+  }
+
+  private List<Draft> top(List<Draft> drafts, int many, int mostPasses) {
+    record Scored(Draft draft, double score) {}
+    List<Scored> scored = new ArrayList<>();
+    for (Draft d : drafts) {
+      if (d.stops().size() <= mostPasses) {
+        scored.add(new Scored(d, evaluator.quick(d)));
+      }
+    }
+    scored.sort(
+        Comparator.comparingDouble(Scored::score).reversed().thenComparing(s -> s.draft().key()));
+    return scored.stream()
+        .map(Scored::draft)
+        .filter(d -> walked.containsKey(d) || evaluator.legal(d))
+        .limit(many)
+        .toList();
+  }
+
+  /** The draft walked in full; empty when a rule blocks it. */
+  Optional<Walked> walk(Draft draft) {
+    Walked known = walked.get(draft);
+    if (known == null && evaluator.legal(draft)) {
+      known = evaluator.full(draft);
+      walked.put(draft, known);
+    }
+    return Optional.ofNullable(known);
+  }
+}

@@ -1,0 +1,94 @@
+package org.swathbook.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.swathbook.book.HouseRules;
+
+/**
+ * Programs from which to climb: the shapes in which advisers think (a residual at planting and a
+ * post some weeks later, with a burndown before or a second post after), each tank filled so that
+ * the driver weeds meet enough sites.
+ */
+final class Starts {
+  private final PlanSpace space;
+  private final Strengths strengths;
+  private final HouseRules house;
+  private final Evaluator evaluator;
+
+  Starts(PlanSpace space, Strengths strengths, HouseRules house, Evaluator evaluator) {
+    this.space = space;
+    this.strengths = strengths;
+    this.house = house;
+    this.evaluator = evaluator;
+  }
+
+  /** Distinct drafts, in a fixed order; the empty program is one. */
+  List<Draft> all() {
+    Set<Draft> out = new LinkedHashSet<>();
+    Draft pre = filled(Draft.EMPTY, 0, 0, house.minSoilSitesFirst());
+    for (int post : new int[] {24, 30, 39}) {
+      out.add(post(pre, post));
+    }
+    Draft burndown = filled(Draft.EMPTY, -9, house.minFoliarSites(), 0);
+    Draft burndownPre = filled(burndown, 0, 0, house.minSoilSitesFirst());
+    out.add(post(burndownPre, 30));
+    out.add(post(post(pre, 24), 42));
+    out.add(post(filled(Draft.EMPTY, -9, house.minFoliarSites(), house.minSoilSitesFirst()), 27));
+    out.add(Draft.EMPTY);
+    return List.copyOf(out);
+  }
+
+  private Draft post(Draft before, int day) {
+    return filled(before, day, house.minFoliarSites(), house.minSoilSitesOverlap());
+  }
+
+  /**
+   * Adds a tank on a day: dose by dose the one that brings the most missing sites, then the best
+   * quick score.
+   */
+  private Draft filled(Draft before, int day, int foliarWanted, int soilWanted) {
+    int date = space.grid().placeOf(day);
+    if (before.hasDate(date) || before.stops().size() >= space.maxPasses()) {
+      return before;
+    }
+    List<Integer> tank = new ArrayList<>();
+    while (tank.size() < space.maxProducts()) {
+      int missing = missing(tank, foliarWanted, soilWanted);
+      int best = -1;
+      int bestMissing = missing;
+      double bestScore = Double.NEGATIVE_INFINITY;
+      for (int option : space.legalOn(date)) {
+        if (tank.stream().anyMatch(o -> space.sameActive(o, option))) {
+          continue;
+        }
+        List<Integer> with = new ArrayList<>(tank);
+        with.add(option);
+        int m = missing(with, foliarWanted, soilWanted);
+        if (m > bestMissing || m == missing) {
+          continue;
+        }
+        double score = evaluator.quick(before.with(new Stop(date, with)));
+        if (m < bestMissing || score > bestScore) {
+          best = option;
+          bestMissing = m;
+          bestScore = score;
+        }
+      }
+      if (best < 0) {
+        break;
+      }
+      tank.add(best);
+    }
+    return tank.isEmpty() ? before : before.with(new Stop(date, tank));
+  }
+
+  private int missing(List<Integer> tank, int foliarWanted, int soilWanted) {
+    return strengths.missing(
+        tank,
+        foliarWanted,
+        soilWanted,
+        o -> space.option(o).dose().actives().get(0).ingredient().site());
+  }
+}
