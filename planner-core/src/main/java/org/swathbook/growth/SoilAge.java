@@ -35,8 +35,13 @@ public final class SoilAge {
     if (soilC <= 0) {
       return 0;
     }
-    double kelvin = soilC + FREEZING_K;
-    return StrictMath.exp(-(ACTIVATION_J_PER_MOL / GAS_CONSTANT) * (1 / kelvin - 1 / REFERENCE_K));
+    return arrhenius(soilC, ACTIVATION_J_PER_MOL);
+  }
+
+  /** Rate of a reaction over its rate at 20 °C. */
+  static double arrhenius(double celsius, double activationJPerMol) {
+    double kelvin = celsius + FREEZING_K;
+    return StrictMath.exp(-(activationJPerMol / GAS_CONSTANT) * (1 / kelvin - 1 / REFERENCE_K));
   }
 
   /** fW at θ over field capacity, at most 1. */

@@ -2,6 +2,7 @@ package org.swathbook.testing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -168,6 +169,18 @@ public final class Fixtures {
 
   /** The book with one more field and its weeds. */
   public static Book bookWith(Field field, WeedPressure... weeds) {
+    return bookWith(STATIONS, field, weeds);
+  }
+
+  /** The book with one more field under weather of its own. */
+  public static Book bookWith(StationWeather weather, Field field, WeedPressure... weeds) {
+    Map<String, StationWeather> stations = new LinkedHashMap<>(STATIONS);
+    stations.put(weather.id(), weather);
+    return bookWith(stations, field, weeds);
+  }
+
+  private static Book bookWith(
+      Map<String, StationWeather> stations, Field field, WeedPressure... weeds) {
     List<Field> fields = new ArrayList<>(FIELDS);
     fields.removeIf(f -> f.id().equals(field.id()));
     fields.add(field);
@@ -187,7 +200,7 @@ public final class Fixtures {
         Journal.EMPTY,
         List.of(),
         BOOK.prices(),
-        STATIONS,
+        stations,
         List.of());
   }
 
