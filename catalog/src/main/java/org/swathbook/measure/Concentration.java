@@ -36,8 +36,9 @@ public record Concentration(String written, double kgPerLitre, double massShare,
    */
   public static Concentration parse(String text, Basis ownBasis) {
     Numbers.Split s = Numbers.split(text);
-    if (!(s.number() > 0)) {
-      throw new MeasureException("a concentration must be above zero: '" + text.strip() + "'");
+    if (!(s.number() > 0) || Double.isInfinite(s.number())) {
+      throw new MeasureException(
+          "'" + text.strip() + "' is no concentration; write one above zero, as '4.5 lb ae/gal'");
     }
     if (s.rest().equals("%")) {
       if (s.number() > 100) {
@@ -58,6 +59,7 @@ public record Concentration(String written, double kgPerLitre, double massShare,
       if (mass.toLowerCase(Locale.ROOT).endsWith(" " + b.symbol())) {
         basis = b;
         mass = mass.substring(0, mass.length() - b.symbol().length() - 1).strip();
+        break;
       }
     }
     Unit massUnit = Numbers.unit(mass, text);

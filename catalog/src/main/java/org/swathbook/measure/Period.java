@@ -7,6 +7,8 @@ public record Period(int months, int days) {
 
   public static final Period NONE = new Period(0, 0);
 
+  private static final int MOST = 10_000;
+
   public static Period ofDays(int days) {
     return new Period(0, days);
   }
@@ -26,6 +28,10 @@ public record Period(int months, int days) {
     Numbers.SplitRange s = Numbers.splitRange(text);
     String unit = s.rest();
     double n = s.high();
+    if (n < 0 || n > MOST) {
+      throw new MeasureException(
+          "'" + text.strip() + "' is no waiting time; write one from 0 to " + MOST);
+    }
     if (unit.equals("months") || unit.equals("month")) {
       int whole = (int) Math.floor(n);
       return new Period(whole, (int) Math.round((n - whole) * 30));

@@ -36,7 +36,7 @@ public record Quantity(double value, Unit unit) implements Comparable<Quantity> 
 
   /** Whether this is above the limit by more than rounding. */
   public boolean exceeds(Quantity limit) {
-    return exceeds(si(), new Quantity(limit.in(unit), unit).si());
+    return exceeds(si(), siOf(limit));
   }
 
   /** Whether x is above the limit past a relative 1e-9. */
@@ -46,7 +46,20 @@ public record Quantity(double value, Unit unit) implements Comparable<Quantity> 
 
   @Override
   public int compareTo(Quantity other) {
-    return Double.compare(si(), new Quantity(other.in(unit), unit).si());
+    return Double.compare(si(), siOf(other));
+  }
+
+  /** Both sides meet in SI, so that an order does not depend on which of them asks. */
+  private double siOf(Quantity other) {
+    if (other.unit.dimension() != unit.dimension()) {
+      throw new MeasureException(
+          "cannot compare "
+              + unit.symbol()
+              + " with "
+              + other.unit.symbol()
+              + "; they measure different things");
+    }
+    return other.si();
   }
 
   @Override

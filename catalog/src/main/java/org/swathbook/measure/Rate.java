@@ -106,6 +106,7 @@ public record Rate(double amount, Unit unit, Unit area, Basis basis) {
       if (amountText.toLowerCase(Locale.ROOT).endsWith(" " + b.symbol())) {
         basis = b;
         amountText = amountText.substring(0, amountText.length() - b.symbol().length() - 1).strip();
+        break;
       }
     }
     Unit unit = Numbers.unit(amountText, whole);

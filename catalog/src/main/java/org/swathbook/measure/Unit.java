@@ -11,51 +11,59 @@ import java.util.Optional;
  * depends on the grain) and converts to nothing else.
  */
 public enum Unit {
-  MILLIMETRE("mm", Dimension.LENGTH, 0.001),
-  CENTIMETRE("cm", Dimension.LENGTH, 0.01),
-  METRE("m", Dimension.LENGTH, 1),
-  INCH("in", Dimension.LENGTH, 0.0254, "inch", "inches"),
-  FOOT("ft", Dimension.LENGTH, 0.3048, "feet", "foot"),
+  MILLIMETRE("mm", Dimension.LENGTH, 1, 1000),
+  CENTIMETRE("cm", Dimension.LENGTH, 1, 100),
+  METRE("m", Dimension.LENGTH, 1, 1),
+  INCH("in", Dimension.LENGTH, 0.0254, 1, "inch", "inches"),
+  FOOT("ft", Dimension.LENGTH, 0.3048, 1, "feet", "foot"),
 
-  GRAM("g", Dimension.MASS, 0.001),
-  KILOGRAM("kg", Dimension.MASS, 1),
-  POUND("lb", Dimension.MASS, 0.45359237, "lbs", "pound", "pounds"),
-  OUNCE_WEIGHT("oz weight", Dimension.MASS, 0.45359237 / 16, "oz wt", "oz. weight"),
+  GRAM("g", Dimension.MASS, 1, 1000),
+  KILOGRAM("kg", Dimension.MASS, 1, 1),
+  POUND("lb", Dimension.MASS, 0.45359237, 1, "lbs", "pound", "pounds"),
+  OUNCE_WEIGHT("oz weight", Dimension.MASS, 0.45359237, 16, "oz wt", "oz. weight"),
 
-  MILLILITRE("mL", Dimension.VOLUME, 0.001, "ml"),
-  LITRE("L", Dimension.VOLUME, 1, "l"),
-  FLUID_OUNCE("fl oz", Dimension.VOLUME, 3.785411784 / 128, "floz", "fl. oz"),
-  PINT("pt", Dimension.VOLUME, 3.785411784 / 8, "pint", "pints"),
-  QUART("qt", Dimension.VOLUME, 3.785411784 / 4, "quart", "quarts"),
-  GALLON("gal", Dimension.VOLUME, 3.785411784, "gallon", "gallons"),
+  MILLILITRE("mL", Dimension.VOLUME, 1, 1000, "ml"),
+  LITRE("L", Dimension.VOLUME, 1, 1, "l"),
+  FLUID_OUNCE("fl oz", Dimension.VOLUME, 3.785411784, 128, "floz", "fl. oz"),
+  PINT("pt", Dimension.VOLUME, 3.785411784, 8, "pint", "pints"),
+  QUART("qt", Dimension.VOLUME, 3.785411784, 4, "quart", "quarts"),
+  GALLON("gal", Dimension.VOLUME, 3.785411784, 1, "gallon", "gallons"),
 
-  SQUARE_METRE("m2", Dimension.AREA, 1, "m²"),
-  SQUARE_FOOT("ft2", Dimension.AREA, 0.3048 * 0.3048, "ft²", "sq ft"),
-  ACRE("acre", Dimension.AREA, 4046.8564224, "acres", "a", "ac"),
-  HECTARE("ha", Dimension.AREA, 10000),
+  SQUARE_METRE("m2", Dimension.AREA, 1, 1, "m²"),
+  SQUARE_FOOT("ft2", Dimension.AREA, 0.3048 * 0.3048, 1, "ft²", "sq ft"),
+  ACRE("acre", Dimension.AREA, 4046.8564224, 1, "acres", "a", "ac"),
+  HECTARE("ha", Dimension.AREA, 10000, 1),
 
-  HOUR("h", Dimension.DURATION, 1.0 / 24, "hour", "hours"),
-  DAY("days", Dimension.DURATION, 1, "day", "d"),
+  HOUR("h", Dimension.DURATION, 1, 24, "hour", "hours"),
+  DAY("days", Dimension.DURATION, 1, 1, "day", "d"),
 
-  FAHRENHEIT("F", Dimension.TEMPERATURE, 5.0 / 9, "°F"),
-  CELSIUS("C", Dimension.TEMPERATURE, 1, "°C"),
+  FAHRENHEIT("F", Dimension.TEMPERATURE, 5, 9, "°F"),
+  CELSIUS("C", Dimension.TEMPERATURE, 1, 1, "°C"),
 
-  MILE_PER_HOUR("mph", Dimension.SPEED, 0.44704),
-  METRE_PER_SECOND("m/s", Dimension.SPEED, 1),
+  MILE_PER_HOUR("mph", Dimension.SPEED, 0.44704, 1),
+  METRE_PER_SECOND("m/s", Dimension.SPEED, 1, 1),
 
-  PERCENT("%", Dimension.SHARE, 0.01, "percent"),
+  PERCENT("%", Dimension.SHARE, 1, 100, "percent"),
 
-  BUSHEL("bu", Dimension.GRAIN, 1, "bushel", "bushels");
+  BUSHEL("bu", Dimension.GRAIN, 1, 1, "bushel", "bushels");
 
   private final String symbol;
   private final Dimension dimension;
-  private final double factor;
+  private final double multiplier;
+  private final double divisor;
   private final String otherSpellings;
 
-  Unit(String symbol, Dimension dimension, double factor, String... otherSpellings) {
+  /** Factors below one are kept as divisors, which decimal values survive unchanged. */
+  Unit(
+      String symbol,
+      Dimension dimension,
+      double multiplier,
+      double divisor,
+      String... otherSpellings) {
     this.symbol = symbol;
     this.dimension = dimension;
-    this.factor = factor;
+    this.multiplier = multiplier;
+    this.divisor = divisor;
     this.otherSpellings = "|" + String.join("|", otherSpellings) + "|";
   }
 
@@ -70,12 +78,13 @@ public enum Unit {
 
   /** Value in the SI unit of the dimension. */
   public double toSi(double value) {
-    return this == FAHRENHEIT ? (value - 32) * factor : value * factor;
+    return (this == FAHRENHEIT ? value - 32 : value) * multiplier / divisor;
   }
 
   /** Value in this unit of an SI value. */
   public double fromSi(double si) {
-    return this == FAHRENHEIT ? si / factor + 32 : si / factor;
+    double value = si * divisor / multiplier;
+    return this == FAHRENHEIT ? value + 32 : value;
   }
 
   /**

@@ -89,6 +89,8 @@ public final class CsvReader {
     private int[] lines = new int[32];
     private int[] starts = new int[32];
     private int cells;
+    private int pairLine;
+    private int pairs;
 
     Table(String file, CsvColumns columns, Problems problems, Consumer<CsvRow> sink) {
       this.file = file;
@@ -135,8 +137,30 @@ public final class CsvReader {
       }
       texts[cells] = trim(text);
       lines[cells] = at.getLineNr();
-      starts[cells] = at.getColumnNr();
+      starts[cells] = column(at);
       cells++;
+      countPairs(text);
+    }
+
+    /** The parser counts halves of characters; a pair before the cell is one too many. */
+    private int column(JsonLocation at) {
+      if (at.getLineNr() != pairLine) {
+        pairLine = at.getLineNr();
+        pairs = 0;
+      }
+      return at.getColumnNr() - pairs;
+    }
+
+    private void countPairs(String text) {
+      for (int i = 0; i < text.length(); i++) {
+        char c = text.charAt(i);
+        if (c == '\n' || c == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n')) {
+          pairLine++;
+          pairs = 0;
+        } else if (Character.isLowSurrogate(c)) {
+          pairs++;
+        }
+      }
     }
 
     /** Blanks around a cell, the no-break space of spreadsheets among them. */

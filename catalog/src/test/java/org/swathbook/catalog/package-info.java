@@ -1,0 +1,5 @@
+/** Small types of the catalog. */
+@NullMarked
+package org.swathbook.catalog;
+
+import org.jspecify.annotations.NullMarked;

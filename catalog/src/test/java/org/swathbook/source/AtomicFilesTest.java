@@ -1,0 +1,75 @@
+package org.swathbook.source;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class AtomicFilesTest {
+
+  @Test
+  void writesAndReplacesAndLeavesNothingBeside(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("a.csv");
+    AtomicFiles.write(file, Reading.bytes("one"));
+    AtomicFiles.write(file, Reading.bytes("two"));
+    assertThat(file).hasContent("two");
+    assertThat(folder).isDirectoryNotContaining(p -> !p.equals(file));
+  }
+
+  @Test
+  void whatAKilledWriterLeftIsNoHindrance(@TempDir Path folder) throws IOException {
+    Files.writeString(folder.resolve(".a.csv.0.tmp"), "half a");
+    AtomicFiles.write(folder.resolve("a.csv"), Reading.bytes("whole"));
+    assertThat(folder.resolve("a.csv")).hasContent("whole");
+  }
+
+  @Test
+  void aFileThatCannotBeReplacedStaysAsItWas(@TempDir Path folder) throws IOException {
+    Path inTheWay = Files.createDirectories(folder.resolve("a.csv").resolve("full"));
+    assertThatThrownBy(() -> AtomicFiles.write(folder.resolve("a.csv"), Reading.bytes("x")))
+        .isInstanceOf(IOException.class);
+    assertThat(inTheWay).exists();
+    assertThat(folder).isDirectoryNotContaining(p -> p.toString().endsWith(".tmp"));
+    assertThatThrownBy(() -> AtomicFiles.write(folder.resolve("no/b.csv"), Reading.bytes("x")))
+        .isInstanceOf(IOException.class);
+  }
+
+  @Test
+  void aReaderSeesTheOldBytesOrTheNewAndNeverAMix(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("a.bin");
+    byte[] old = new byte[100_000];
+    byte[] fresh = new byte[100_000];
+    Arrays.fill(fresh, (byte) 1);
+    AtomicFiles.write(file, old);
+    AtomicBoolean done = new AtomicBoolean();
+    Thread writer =
+        new Thread(
+            () -> {
+              try {
+                for (int i = 0; i < 40; i++) {
+                  AtomicFiles.write(file, i % 2 == 0 ? fresh : old);
+                }
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              } finally {
+                done.set(true);
+              }
+            });
+    writer.start();
+    int reads = 0;
+    while (!done.get()) {
+      byte[] seen = Files.readAllBytes(file);
+      assertThat(Arrays.equals(seen, old) || Arrays.equals(seen, fresh)).isTrue();
+      reads++;
+    }
+    writer.join();
+    assertThat(reads).isPositive();
+  }
+}
