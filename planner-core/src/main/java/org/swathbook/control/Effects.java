@@ -35,6 +35,7 @@ public final class Effects {
 
   private final Catalog catalog;
   private final TraceSet traces;
+  private final List<SoilYear> years;
   private final Cache<List<ActiveKey>, MixEffect> mixes =
       Caffeine.newBuilder().maximumSize(TANKS_KEPT).executor(Runnable::run).build();
   private final Map<FoliarKey, Optional<double[]>> foliar = new ConcurrentHashMap<>();
@@ -44,6 +45,7 @@ public final class Effects {
   public Effects(Catalog catalog, TraceSet traces) {
     this.catalog = catalog;
     this.traces = traces;
+    this.years = traces.years().stream().map(SoilYear::new).toList();
   }
 
   public TraceSet traces() {
@@ -101,10 +103,7 @@ public final class Effects {
     boolean leaches = i.site().number() != 3 && Responses.isCoarse(traces.field());
     return i.residual()
         .find()
-        .map(
-            r ->
-                ResidualCurve.of(
-                    traces.years().get(year), r, active.kgPerHa() / share, leaches, day));
+        .map(r -> ResidualCurve.of(years.get(year), r, active.kgPerHa() / share, leaches, day));
   }
 
   SoilEffect soil(TankActive active, int year, int day, int weed) {

@@ -50,7 +50,9 @@ public final class FoliarTable {
       boolean off = without.isPresent() && without.get().equals(actives.get(a).ingredient().site());
       left[a] = off ? 0 : interactions.antagonism(a, pressure.weed());
     }
+    List<MixInteractions.Synergy> synergies = interactions.synergies(pressure.weed());
     List<Biotype> biotypes = pressure.biotypes();
+    double[] each = new double[n];
     double[][] survival = new double[biotypes.size()][HeightClasses.COUNT];
     byte[][] setback = new byte[biotypes.size()][HeightClasses.COUNT];
     for (int b = 0; b < biotypes.size(); b++) {
@@ -61,7 +63,6 @@ public final class FoliarTable {
       }
       double last = 0;
       for (int k = 0; k < HeightClasses.COUNT; k++) {
-        double[] each = new double[n];
         double p = 1;
         Setback hardest = Setback.NONE;
         for (int a = 0; a < n; a++) {
@@ -74,7 +75,7 @@ public final class FoliarTable {
             hardest = s.compareTo(hardest) > 0 ? s : hardest;
           }
         }
-        last = Math.max(last, p * interactions.synergy(each, pressure.weed()));
+        last = Math.max(last, p * MixInteractions.remaining(synergies, each));
         survival[b][k] = last;
         setback[b][k] = (byte) hardest.rank();
       }

@@ -1,5 +1,7 @@
 package org.swathbook.control;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.swathbook.catalog.Interaction;
 import org.swathbook.catalog.Weed;
@@ -33,37 +35,40 @@ final class MixInteractions {
     return least;
   }
 
-  /**
-   * What remains of the joint survival. A synergy needs both partners at work on the plant, so the
-   * survivals of each, 0 to 1, come in: on a plant that resists one of them there is none.
-   */
-  double synergy(double[] survivals, Weed weed) {
-    double least = 1;
-    for (Interaction i : known) {
-      if (i.kind() == Interaction.Kind.SYNERGY
-          && i.factor() < least
-          && i.concerns(weed)
-          && !lifted(i)
-          && bothWork(i, survivals)) {
-        least = i.factor();
-      }
-    }
-    return least;
-  }
+  /** Two actives of the tank that do more together, and what remains of the joint survival. */
+  record Synergy(int one, int other, double factor) {}
 
-  private boolean bothWork(Interaction i, double[] survivals) {
-    for (int a = 0; a < actives.size(); a++) {
-      for (int b = 0; b < actives.size(); b++) {
-        if (a != b
-            && survivals[a] < 1
-            && survivals[b] < 1
-            && matches(i.one(), a)
-            && matches(i.other(), b)) {
-          return true;
+  /** All synergies on a weed, the strongest first. */
+  List<Synergy> synergies(Weed weed) {
+    List<Synergy> out = new ArrayList<>();
+    for (Interaction i : known) {
+      if (i.kind() == Interaction.Kind.SYNERGY && i.concerns(weed) && !lifted(i)) {
+        for (int a = 0; a < actives.size(); a++) {
+          for (int b = 0; b < actives.size(); b++) {
+            if (a != b && matches(i.one(), a) && matches(i.other(), b)) {
+              out.add(new Synergy(a, b, i.factor()));
+            }
+          }
         }
       }
     }
-    return false;
+    out.sort(Comparator.comparingDouble(Synergy::factor));
+    return out;
+  }
+
+  /**
+   * What remains of the joint survival by the strongest synergy whose partners are both at work on
+   * the plant: on one that resists either of them there is none.
+   *
+   * @param survivals of each active alone, 0 to 1
+   */
+  static double remaining(List<Synergy> synergies, double[] survivals) {
+    for (Synergy s : synergies) {
+      if (survivals[s.one()] < 1 && survivals[s.other()] < 1) {
+        return s.factor();
+      }
+    }
+    return 1;
   }
 
   private boolean hasPair(Interaction i, int affected) {

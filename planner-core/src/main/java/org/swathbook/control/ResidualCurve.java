@@ -1,5 +1,6 @@
 package org.swathbook.control;
 
+import java.util.Arrays;
 import org.swathbook.catalog.Residual;
 import org.swathbook.growth.SeasonTrace;
 
@@ -19,62 +20,62 @@ import org.swathbook.growth.SeasonTrace;
  */
 public final class ResidualCurve {
   private static final int ACTIVATION_WINDOW_DAYS = 10;
-  private static final double SLOWEST = 0.6;
-  private static final double FASTEST = 1.4;
-  private static final double HEAVY_RAIN_MM = 76.2;
-  private static final int HEAVY_RAIN_DAYS = 3;
   private static final double LEFT_ON_COARSE = 0.6;
   private static final double LEFT_ELSEWHERE = 0.85;
 
-  /** Less than this of the fresh control is nothing. */
-  private static final double NOTHING = 0.001;
-
+  private final SoilYear soil;
   private final int appliedOn;
+  private final double lengthDays;
+  private final double[] ramp;
   private final int activeFrom;
-  private final double[] share;
+  private final int washedFrom;
+  private final double leftByWash;
 
-  private ResidualCurve(int appliedOn, int activeFrom, double[] share) {
+  private ResidualCurve(
+      SoilYear soil,
+      int appliedOn,
+      double lengthDays,
+      double[] ramp,
+      int activeFrom,
+      int washedFrom,
+      double leftByWash) {
+    this.soil = soil;
     this.appliedOn = appliedOn;
+    this.lengthDays = lengthDays;
+    this.ramp = ramp;
     this.activeFrom = activeFrom;
-    this.share = share;
+    this.washedFrom = washedFrom;
+    this.leftByWash = leftByWash;
   }
 
   /**
    * @param kgPerHa rate against the stated rates, as sprayed
    * @param leaches whether heavy rain washes it out of a coarse soil, and the soil is coarse
    */
-  public static ResidualCurve of(
-      SeasonTrace trace, Residual residual, double kgPerHa, boolean leaches, int day) {
-    double onSoil = kgPerHa * (1 - trace.cover(day));
-    double length = FadeCurve.lengthDays(residual, onSoil);
-    double[] share = new double[trace.days() - day];
-    double ramp = residual.activatingRainMm() > 0 ? 0 : 1;
-    int activeFrom = ramp >= 1 ? day : trace.days();
-    double washed = 1;
-    int thawed = 0;
-    int end = 0;
-    for (int d = day + 1; d < trace.days(); d++) {
-      if (trace.soilAge(d - 1, d) > 0) {
-        thawed++;
-      }
-      if (ramp < 1) {
-        double rain = trace.rainAfter(Math.max(day, d - ACTIVATION_WINDOW_DAYS), d);
-        ramp = Math.max(ramp, Math.min(1, rain / residual.activatingRainMm()));
-        if (ramp >= 1) {
-          activeFrom = d;
-        }
-      }
-      if (washed == 1 && trace.rainAfter(Math.max(day, d - HEAVY_RAIN_DAYS), d) >= HEAVY_RAIN_MM) {
-        washed = leaches ? LEFT_ON_COARSE : LEFT_ELSEWHERE;
-      }
-      double age = Math.max(SLOWEST * thawed, Math.min(FASTEST * thawed, trace.soilAge(day, d)));
-      double s = washed * ramp * FadeCurve.relative(age, length);
-      if (s >= NOTHING) {
-        share[d - day] = s;
-        end = d - day + 1;
-      }
+  static ResidualCurve of(
+      SoilYear soil, Residual residual, double kgPerHa, boolean leaches, int day) {
+    SeasonTrace trace = soil.trace();
+    double length = FadeCurve.lengthDays(residual, kgPerHa * (1 - trace.cover(day)));
+    double need = residual.activatingRainMm();
+    int days = trace.days();
+    double[] ramp = new double[need > 0 ? days - day : 0];
+    double reached = need > 0 ? 0 : 1;
+    int d = day;
+    while (reached < 1 && d + 1 < days) {
+      d++;
+      double rain = trace.rainAfter(Math.max(day, d - ACTIVATION_WINDOW_DAYS), d);
+      reached = Math.max(reached, Math.min(1, rain / need));
+      ramp[d - day] = reached;
     }
-    return new ResidualCurve(day, activeFrom, java.util.Arrays.copyOf(share, end));
+    int activeFrom = reached < 1 ? days : d;
+    return new ResidualCurve(
+        soil,
+        day,
+        length,
+        Arrays.copyOf(ramp, Math.min(ramp.length, activeFrom - day)),
+        activeFrom,
+        soil.heavyRainAfter(day),
+        leaches ? LEFT_ON_COARSE : LEFT_ELSEWHERE);
   }
 
   public int appliedOn() {
@@ -86,14 +87,16 @@ public final class ResidualCurve {
     return activeFrom;
   }
 
-  /** First day on which, and on all later ones, it does nothing. */
-  public int end() {
-    return appliedOn + share.length;
-  }
-
-  /** Share of the fresh control felt by a plant that comes up on this day. */
+  /**
+   * Share of the fresh control felt by a plant that comes up on this day; 0 up to the application
+   * and past the end of the trace.
+   */
   public double share(int day) {
-    int i = day - appliedOn;
-    return i > 0 && i < share.length ? share[i] : 0;
+    if (day <= appliedOn || day >= soil.trace().days()) {
+      return 0;
+    }
+    double active = day >= activeFrom ? 1 : ramp[day - appliedOn];
+    double left = day >= washedFrom ? leftByWash : 1;
+    return active * left * FadeCurve.relative(soil.age(appliedOn, day), lengthDays);
   }
 }

@@ -86,8 +86,12 @@ public final class Kernel {
 
   /** Days, windows and effects of a mix on a planned date in every year. */
   public PreparedPass prepare(Mix mix, LocalDate planned) {
+    return prepare(mix, effects.of(mix), planned);
+  }
+
+  /** The same with the effect of the mix at hand, for a search that puts it on many dates. */
+  public PreparedPass prepare(Mix mix, MixEffect effect, LocalDate planned) {
     PassTiming timing = timings.computeIfAbsent(planned, d -> Timings.at(traces, d));
-    MixEffect effect = effects.of(mix);
     List<TankActive> actives = effect.actives();
     int years = traces.years().size();
     int weeds = traces.weeds().size();

@@ -1,0 +1,53 @@
+package org.swathbook.control;
+
+import org.swathbook.growth.SeasonTrace;
+
+/** A year's soil as residual actives feel it, with what is asked for again and again. */
+final class SoilYear {
+  private static final double SLOWEST = 0.6;
+  private static final double FASTEST = 1.4;
+  private static final double HEAVY_RAIN_MM = 76.2;
+  private static final int HEAVY_RAIN_DAYS = 3;
+
+  private final SeasonTrace trace;
+  private final int[] thawedBy;
+  private final int[] heavyRainFrom;
+
+  SoilYear(SeasonTrace trace) {
+    this.trace = trace;
+    this.thawedBy = new int[trace.days()];
+    for (int d = 1; d < thawedBy.length; d++) {
+      thawedBy[d] = thawedBy[d - 1] + (trace.soilAge(d - 1, d) > 0 ? 1 : 0);
+    }
+    this.heavyRainFrom = new int[trace.days() + 1];
+    heavyRainFrom[trace.days()] = trace.days();
+    for (int d = trace.days() - 1; d >= 0; d--) {
+      heavyRainFrom[d] =
+          trace.rainAfter(d - HEAVY_RAIN_DAYS, d) >= HEAVY_RAIN_MM ? d : heavyRainFrom[d + 1];
+    }
+  }
+
+  SeasonTrace trace() {
+    return trace;
+  }
+
+  /**
+   * Age in stated-length days of what was sprayed on one day by the end of another: over the days
+   * on which the soil is not frozen the mean ratio to calendar days stays within 0.6 to 1.4.
+   */
+  double age(int sprayed, int day) {
+    int thawed = thawedBy[day] - thawedBy[sprayed];
+    return Math.max(SLOWEST * thawed, Math.min(FASTEST * thawed, trace.soilAge(sprayed, day)));
+  }
+
+  /** First day by which three inches have fallen in three days since the application. */
+  int heavyRainAfter(int sprayed) {
+    int whole = Math.min(trace.days(), sprayed + HEAVY_RAIN_DAYS);
+    for (int d = sprayed + 1; d < whole; d++) {
+      if (trace.rainAfter(sprayed, d) >= HEAVY_RAIN_MM) {
+        return d;
+      }
+    }
+    return heavyRainFrom[whole];
+  }
+}
