@@ -31,6 +31,11 @@ public final class FieldBuilder {
   private OptionalDouble latitude = OptionalDouble.of(40.7);
   private boolean irrigated;
   private Optional<String> state = Optional.of("NE");
+  private List<CropId> nextCrops = List.of();
+  private Optional<LocalDate> nextCropPlantDate = Optional.empty();
+  private Set<Commodity> uses = Set.of(Commodity.GRAIN);
+  private Optional<Boolean> erodible = Optional.empty();
+  private OptionalDouble residuePct = OptionalDouble.empty();
 
   private FieldBuilder(String id, String crop, String planted) {
     this.id = id;
@@ -121,6 +126,23 @@ public final class FieldBuilder {
     return this;
   }
 
+  public FieldBuilder next(String nextCrop, String nextPlantDate) {
+    nextCrops = List.of(CropId.of(nextCrop));
+    nextCropPlantDate = Optional.of(LocalDate.parse(nextPlantDate));
+    return this;
+  }
+
+  public FieldBuilder uses(Commodity... takenOff) {
+    uses = new LinkedHashSet<>(List.of(takenOff));
+    return this;
+  }
+
+  public FieldBuilder erodible(double percentResidue) {
+    erodible = Optional.of(true);
+    residuePct = OptionalDouble.of(percentResidue);
+    return this;
+  }
+
   public Field build() {
     return new Field(
         new FieldId(id),
@@ -137,14 +159,14 @@ public final class FieldBuilder {
         textures,
         organicMatter,
         ph,
-        OptionalDouble.empty(),
+        residuePct,
         station,
         latitude,
         OptionalDouble.empty(),
         Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        Set.of(Commodity.GRAIN),
+        nextCrops,
+        nextCropPlantDate,
+        uses,
         irrigated,
         state,
         Optional.empty(),

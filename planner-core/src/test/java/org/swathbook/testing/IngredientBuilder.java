@@ -2,14 +2,17 @@ package org.swathbook.testing;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.Foliar;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Movement;
 import org.swathbook.catalog.Residual;
+import org.swathbook.catalog.RotationRow;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
@@ -29,6 +32,7 @@ public final class IngredientBuilder {
   private Stated<Residual> residual = Stated.none(SOURCE);
   private Stated<Foliar> foliar = Stated.none(SOURCE);
   private final List<UseBuilder> uses = new ArrayList<>();
+  private final Map<CropId, Stated<List<RotationRow>>> rotation = new LinkedHashMap<>();
 
   private IngredientBuilder(String name, int site, Movement movement, Basis basis) {
     this.name = name;
@@ -72,6 +76,14 @@ public final class IngredientBuilder {
     return this;
   }
 
+  /** Months before a next crop; rows in order, first match wins, none when none is given. */
+  public IngredientBuilder rotation(String nextCrop, RotationRow... rows) {
+    rotation.put(
+        CropId.of(nextCrop),
+        rows.length == 0 ? Stated.none(SOURCE) : Stated.value(List.of(rows), SOURCE));
+    return this;
+  }
+
   public Ingredient build() {
     Terms terms = FixtureTerms.of(foliar);
     return new Ingredient(
@@ -87,7 +99,7 @@ public final class IngredientBuilder {
         Stated.unknown("half-life"),
         uses.stream().map(u -> u.build(terms)).toList(),
         false,
-        Map.of(),
+        rotation,
         terms,
         Optional.empty(),
         LocalDate.of(2026, 11, 1));

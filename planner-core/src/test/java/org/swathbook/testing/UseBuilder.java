@@ -1,6 +1,7 @@
 package org.swathbook.testing;
 
 import java.time.MonthDay;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -152,6 +153,20 @@ public final class UseBuilder {
     return this;
   }
 
+  /** Bands by rate as {@code "0.5 lb ae/acre"} in rising order, with mm of rain first or 0. */
+  public UseBuilder plantingBand(String upTo, int days, double rainMm) {
+    List<PlantingBand> bands =
+        new ArrayList<>(plantingInterval.find().orElse(List.of()));
+    bands.add(
+        new PlantingBand(
+            SoilCondition.ALWAYS,
+            Optional.of(Rate.parse(upTo)),
+            days,
+            rainMm > 0 ? OptionalDouble.of(rainMm) : OptionalDouble.empty()));
+    plantingInterval = Stated.value(List.copyOf(bands), SOURCE);
+    return this;
+  }
+
   public UseBuilder soilPh(Limit limit) {
     soilPh = Stated.value(limit, SOURCE);
     return this;
@@ -180,6 +195,16 @@ public final class UseBuilder {
 
   public UseBuilder grainDays(int days) {
     harvest.put(Commodity.GRAIN, Stated.value(new HarvestLimit(days, false), SOURCE));
+    return this;
+  }
+
+  public UseBuilder days(Commodity commodity, int days) {
+    harvest.put(commodity, Stated.value(new HarvestLimit(days, false), SOURCE));
+    return this;
+  }
+
+  public UseBuilder refusedFor(Commodity commodity) {
+    harvest.put(commodity, Stated.value(new HarvestLimit(0, true), SOURCE));
     return this;
   }
 

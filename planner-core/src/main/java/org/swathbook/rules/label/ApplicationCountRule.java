@@ -37,7 +37,7 @@ public final class ApplicationCountRule implements SequenceRule {
               + " went on within two days is one application.",
           List.of(Say.COMMON_PRACTICE),
           "a third glufosinate where two are allowed",
-          "half the field on Monday, the other half on Tuesday");
+          "a second one made half on Monday, half on Tuesday");
 
   @Override
   public RuleCard card() {

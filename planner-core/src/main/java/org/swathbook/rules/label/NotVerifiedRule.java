@@ -30,7 +30,7 @@ public final class NotVerifiedRule implements PassRule {
               + " the day of spraying: a note says what to check then.",
           List.of(Say.COMMON_PRACTICE),
           "metribuzin with the soil pH of the field blank",
-          "metribuzin with a limit marked 'none'");
+          "metribuzin whose pH limit is marked 'none'");
 
   @Override
   public RuleCard card() {

@@ -31,7 +31,7 @@ public final class RateAboveUseRule implements UseRule {
           List.of(Say.COMMON_PRACTICE),
           "glyphosate 11.3 lb ae/acre, a slipped decimal; flumioxazin 0.1 lb ai/acre in soybean,"
               + " where 0.096 is the most",
-          "glyphosate 32 fl oz of a 4.5 lb ae/gal product, 1.125 lb ae/acre, against 1.13");
+          "glyphosate 1.125 lb ae/acre, 32 fl oz of a 4.5 lb ae/gal product, against 1.13");
 
   private static final double SLIPPED_DECIMAL = 3;
 

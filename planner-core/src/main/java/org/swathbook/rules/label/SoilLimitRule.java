@@ -38,8 +38,8 @@ public final class SoilLimitRule implements UseRule {
           List.of(
               "Ladlie et al. 1976, metribuzin and soil pH",
               "Coble & Schrader 1973, metribuzin and organic matter"),
-          "metribuzin on sandy loam with 1.1 % organic matter, or at pH 7.5; atrazine 2.0 lb on"
-              + " highly erodible ground with little residue, where 1.6 is the most",
+          "metribuzin on sandy loam with 1.1 % organic matter; metribuzin at pH 7.5; atrazine 2.0"
+              + " lb on highly erodible ground with little residue, where 1.6 is the most",
           "metribuzin 0.38 lb on silt loam with 2.6 % organic matter and pH 6.6");
 
   @Override

@@ -34,8 +34,7 @@ public final class SingleSiteRule implements PassRule {
           List.of(
               "Evans et al. 2016, sites per application and glyphosate-resistant waterhemp",
               "Norsworthy et al. 2012, best management practices"),
-          "2,4-D choline + glyphosate on Palmer amaranth that resists 2 and 9; S-metolachlor in the"
-              + " tank does not save it",
+          "2,4-D choline + glyphosate + S-metolachlor on Palmer amaranth that resists 2 and 9",
           "2,4-D choline + glufosinate on the same field");
 
   @Override

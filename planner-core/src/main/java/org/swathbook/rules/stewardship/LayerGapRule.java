@@ -31,9 +31,8 @@ public final class LayerGapRule implements ProgramRule {
               + " is above the house limit in the median year, or above twice that in one year of"
               + " five. A note for weeds that are no drivers.",
           List.of(Say.COMMON_PRACTICE),
-          "Palmer amaranth with S-metolachlor at planting alone: the layer ends on day 32, the rows"
-              + " close on day 62",
-          "kochia that is up before the late planting, 1 % exposed");
+          "Palmer amaranth, 28 % of it exposed, with a layer at planting alone",
+          "kochia that is up before a late planting, 1 % of it exposed");
 
   @Override
   public RuleCard card() {

@@ -27,8 +27,8 @@ public final class LayerOverlapRule implements ProgramRule {
               + " median year, or leave a hole in more than one year of five. Silent when less than"
               + " 2 % of the emergence is still to come.",
           List.of(Say.COMMON_PRACTICE),
-          "the first layer ends on 10 Jun, the next is sprayed on 8 Jun and gets its rain on 14 Jun",
-          "the next is sprayed on 1 Jun and gets its rain on 3 Jun: 7 days");
+          "the first layer ends on 10 Jun and the next gets its rain on 14 Jun, a hole of 4 days",
+          "the next gets its rain on 3 Jun, an overlap of 7 days");
 
   @Override
   public RuleCard card() {

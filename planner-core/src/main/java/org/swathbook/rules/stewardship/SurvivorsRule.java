@@ -25,8 +25,9 @@ public final class SurvivorsRule implements ProgramRule {
               + " maxSurvivors: a note, and a warning above ten times that. Of a weed of which no"
               + " survivor is accepted, a warning from one plant on an acre, whenever it came up.",
           List.of(Say.COMMON_PRACTICE),
-          "95 % control of 80 plants/m², 16,200 on an acre",
-          "99.99 % control of the same");
+          "95 % control of 80 plants/m², 16,200 on an acre; two plants on an acre of a weed of"
+              + " which none may live",
+          "99.99 % control of 80 plants/m², 32 on an acre");
 
   private static final double MANY = 10;
 

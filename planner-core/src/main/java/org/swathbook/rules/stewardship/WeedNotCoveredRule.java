@@ -25,8 +25,8 @@ public final class WeedNotCoveredRule implements ProgramRule {
               + " its otherControl; a note for another weed below 1 plant/m². Where nobody has"
               + " stated what an active does to the weed, it is asked, and counts as nothing.",
           List.of(Say.COMMON_PRACTICE),
-          "shattercane in sorghum that tolerates no grass herbicide",
-          "velvetleaf, 3 plants/m², with mesotrione over corn");
+          "shattercane controlled to 40 % in sorghum that tolerates no grass herbicide",
+          "velvetleaf, 3 plants/m² and no driver, controlled to 94 %");
 
   private static final double FEW_PER_M2 = 1;
 

@@ -48,9 +48,10 @@ public final class NextCropIntervalRule implements UseRule {
               + " journal of the last 40 months holds against this crop. Rows go by rate, soil and"
               + " date, a range by its long end; a note when less than a month is to spare.",
           List.of("Hager 2014, University of Illinois, carryover and rotational crops"),
-          "fomesafen on 14 Jul 2025 and corn planted on 28 Apr 2026, where 10 months are needed;"
-              + " nicosulfuron in Jun 2026 at pH 8.0 and sorghum in May 2027, where 18 are",
-          "fomesafen on 20 Jun 2026 and corn planted on 27 Apr 2027");
+          "fomesafen on 14 Jul and corn planted on 28 Apr, where 10 months are needed; nicosulfuron"
+              + " last June at pH 8.0 and sorghum this May, where 18 months are needed",
+          "fomesafen on 20 Jun and corn planted on 28 Apr; nicosulfuron last June at pH 7.0 and"
+              + " sorghum this May, where 10 are needed");
 
   private static final long CLOSE_DAYS = 30;
 

@@ -40,7 +40,8 @@ public final class PlantingIntervalRule implements UseRule {
               "Michigan State University Extension 2016, dicamba before soybean"),
           "2,4-D ester 1.0 lb ae/acre 10 days before soybean, where 30 are needed; dicamba 0.25 lb"
               + " ae/acre 14 days before with 0.6 in of rain, where 1 in must fall first",
-          "2,4-D ester 0.5 lb ae/acre 10 days before soybean, where 7 are needed");
+          "2,4-D ester 0.5 lb ae/acre 10 days before soybean, where 7 are needed; dicamba 0.25 lb"
+              + " ae/acre when 1 in of rain has fallen 14 days before");
 
   @Override
   public RuleCard card() {

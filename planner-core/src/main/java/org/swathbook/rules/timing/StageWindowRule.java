@@ -42,7 +42,7 @@ public final class StageWindowRule implements UseRule {
               "Schug & Vollmer 2025, University of Maryland Extension, postemergence cutoffs in"
                   + " corn",
               "Iowa State University 2017, flumioxazin within three days of planting"),
-          "atrazine on corn of 12 in with 'before 12 in'; flumioxazin 5 days after planting;"
+          "atrazine on corn of 12 in with 'before 12 in'; flumioxazin 5 days after planting, where 3 are the most;"
               + " imazethapyr at R1 with 'before R1'",
           "clethodim at R2 with 75 days to harvest");
 

@@ -1,0 +1,369 @@
+package org.swathbook.rules;
+
+import static org.swathbook.catalog.Position.BURNDOWN;
+import static org.swathbook.catalog.Position.POST;
+import static org.swathbook.catalog.Position.PRE;
+import static org.swathbook.catalog.Position.PREPLANT;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.swathbook.catalog.Limit;
+import org.swathbook.catalog.Movement;
+import org.swathbook.catalog.RateRow;
+import org.swathbook.catalog.SoilCondition;
+import org.swathbook.catalog.SoilTexture;
+import org.swathbook.measure.Basis;
+import org.swathbook.measure.RateRange;
+import org.swathbook.rules.label.NotVerifiedRule;
+import org.swathbook.testing.FieldBuilder;
+import org.swathbook.testing.IngredientBuilder;
+import org.swathbook.testing.UseBuilder;
+
+/** Examples of the rules on crop, trait, rate, soil, caps and counts. */
+final class LabelCases {
+  private LabelCases() {}
+
+  static List<RuleCase> all() {
+    return java.util.stream.Stream.of(
+            crop(), trait(), rate(), soil(), cap(), count(), notVerified())
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static FieldBuilder soybean() {
+    return FieldBuilder.of("C-1", "soybean", "2027-05-11").harvest("2027-10-01");
+  }
+
+  private static FieldBuilder corn() {
+    return FieldBuilder.of("C-2", "corn", "2027-04-28").harvest("2027-10-07");
+  }
+
+  private static FieldBuilder sorghum() {
+    return FieldBuilder.of("C-3", "grain-sorghum", "2027-05-28").harvest("2027-10-18");
+  }
+
+  private static UseBuilder pre(String crop, String rate) {
+    return UseBuilder.of(crop, PREPLANT, PRE)
+        .before("", "emergence")
+        .traits()
+        .rate(rate)
+        .plantingDays(0)
+        .noSoilPh();
+  }
+
+  private static UseBuilder post(String crop, String rate) {
+    return UseBuilder.of(crop, POST)
+        .through("emergence", "harvest-30")
+        .traits()
+        .rate(rate)
+        .noCropHeight()
+        .noSoilPh()
+        .grainDays(30);
+  }
+
+  private static List<RuleCase> crop() {
+    IngredientBuilder tembotrione =
+        IngredientBuilder.of("tembotrione", 27, Movement.XYLEM, Basis.AI)
+            .foliar(1)
+            .use(post("corn", "0.08 lb ai/acre"));
+    IngredientBuilder acetochlor =
+        IngredientBuilder.of("acetochlor", 15, Movement.SHOOT, Basis.AI)
+            .soil(0.9, 21, 1.5, 35, 12)
+            .use(pre("soybean", "0.9-1.5 lb ai/acre").formulations("CS"));
+    return List.of(
+        RuleCase.trips(
+            "crop-not-listed",
+            "tembotrione over grain sorghum",
+            () ->
+                CaseBook.of(sorghum())
+                    .active(tembotrione)
+                    .uses("2027-06-25", "tembotrione", "0.08 lb ai/acre")),
+        RuleCase.trips(
+            "crop-not-listed",
+            "acetochlor as an emulsifiable concentrate in soybean, where only capsules are listed",
+            () ->
+                CaseBook.of(soybean())
+                    .active(acetochlor, "EC")
+                    .uses("2027-05-11", "acetochlor", "1.2 lb ai/acre")),
+        RuleCase.silent(
+            "crop-not-listed",
+            "acetochlor in capsules in soybean",
+            () ->
+                CaseBook.of(soybean())
+                    .active(acetochlor, "CS")
+                    .uses("2027-05-11", "acetochlor", "1.2 lb ai/acre")));
+  }
+
+  static IngredientBuilder glyphosate() {
+    return IngredientBuilder.of("glyphosate", 9, Movement.SYSTEMIC, Basis.AE)
+        .foliar(1)
+        .use(
+            UseBuilder.ofAnyCrop(BURNDOWN, PREPLANT, PRE)
+                .before("", "emergence")
+                .traits()
+                .rate("0.75-1.5 lb ae/acre")
+                .plantingDays(0)
+                .noSoilPh())
+        .use(post("soybean", "0.75-1.13 lb ae/acre").traits("glyphosate"));
+  }
+
+  private static List<RuleCase> trait() {
+    IngredientBuilder sMetolachlor =
+        IngredientBuilder.of("S-metolachlor", 15, Movement.SHOOT, Basis.AI)
+            .soil(0.95, 21, 1.9, 42, 12)
+            .use(pre("grain-sorghum", "0.95-1.6 lb ai/acre").traits("safened-seed"));
+    IngredientBuilder dicamba =
+        IngredientBuilder.of("dicamba", 4, Movement.SYSTEMIC, Basis.AE)
+            .foliar(4)
+            .use(post("soybean", "0.5 lb ae/acre").traits("dicamba"));
+    return List.of(
+        RuleCase.trips(
+            "trait-needed",
+            "glyphosate over soybean at V3 with traits 'none'",
+            () -> {
+              CaseBook book = CaseBook.of(soybean().traits()).active(glyphosate());
+              return book.uses(book.dayOfStage("V3"), "glyphosate", "1.13 lb ae/acre");
+            }),
+        RuleCase.trips(
+            "trait-needed",
+            "S-metolachlor before emergence on sorghum without safened seed",
+            () ->
+                CaseBook.of(sorghum().traits())
+                    .active(sMetolachlor)
+                    .uses("2027-05-28", "S-metolachlor", "1.27 lb ai/acre")),
+        RuleCase.trips(
+            "trait-needed",
+            "dicamba over soybean with the 2,4-D trait",
+            () -> {
+              CaseBook book = CaseBook.of(soybean().traits("2,4-D")).active(dicamba);
+              return book.uses(book.dayOfStage("V2"), "dicamba", "0.5 lb ae/acre");
+            }),
+        RuleCase.silent(
+            "trait-needed",
+            "glyphosate as a burndown before emergence on soybean without a trait",
+            () ->
+                CaseBook.of(soybean().traits())
+                    .active(glyphosate())
+                    .uses("2027-05-05", "glyphosate", "1.13 lb ae/acre")));
+  }
+
+  private static List<RuleCase> rate() {
+    IngredientBuilder flumioxazin =
+        IngredientBuilder.of("flumioxazin", 14, Movement.CONTACT, Basis.AI)
+            .soil(0.063, 28, 0.096, 42, 7)
+            .use(pre("soybean", "0.063-0.096 lb ai/acre"));
+    FieldBuilder withTrait = soybean().traits("glyphosate");
+    return List.of(
+        RuleCase.trips(
+            "rate-above-use",
+            "glyphosate 11.3 lb ae/acre, a slipped decimal",
+            () -> {
+              CaseBook book = CaseBook.of(withTrait).active(glyphosate());
+              return book.uses(book.dayOfStage("V3"), "glyphosate", "11.3 lb ae/acre");
+            }),
+        RuleCase.trips(
+            "rate-above-use",
+            "flumioxazin 0.1 lb ai/acre in soybean, where 0.096 is the most",
+            () ->
+                CaseBook.of(soybean())
+                    .active(flumioxazin)
+                    .uses("2027-05-11", "flumioxazin", "0.1 lb ai/acre")),
+        RuleCase.silent(
+            "rate-above-use",
+            "glyphosate 1.125 lb ae/acre, 32 fl oz of a 4.5 lb ae/gal product, against 1.13",
+            () -> {
+              CaseBook book = CaseBook.of(withTrait).active(glyphosate());
+              return book.uses(book.dayOfStage("V3"), "glyphosate", "1.125 lb ae/acre");
+            }));
+  }
+
+  static SoilCondition when(
+      Set<SoilTexture> textures, Optional<Limit> organicMatter, Optional<Limit> ph) {
+    return new SoilCondition(textures, organicMatter, ph, Optional.empty(), Optional.empty());
+  }
+
+  private static RateRow row(SoilCondition when, String rate) {
+    return new RateRow(when, rate.isEmpty() ? Optional.empty() : Optional.of(RateRange.parse(rate)));
+  }
+
+  static IngredientBuilder metribuzin() {
+    return IngredientBuilder.of("metribuzin", 5, Movement.XYLEM, Basis.AI)
+        .soil(0.25, 24, 0.5, 40, 12)
+        .rotation("corn")
+        .use(
+            pre("soybean", "0.25-0.5 lb ai/acre")
+                .rates(
+                    List.of(
+                        row(
+                            when(
+                                Set.of(
+                                    SoilTexture.SAND,
+                                    SoilTexture.LOAMY_SAND,
+                                    SoilTexture.SANDY_LOAM),
+                                Optional.of(Limit.below(2)),
+                                Optional.empty()),
+                            ""),
+                        row(SoilCondition.ALWAYS, "0.25-0.5 lb ai/acre")))
+                .soilPh(Limit.below(7.5)));
+  }
+
+  private static List<RuleCase> soil() {
+    IngredientBuilder atrazine =
+        IngredientBuilder.of("atrazine", 5, Movement.XYLEM, Basis.AI)
+            .soil(0.5, 21, 2.0, 50, 12)
+            .use(
+                pre("corn", "0.5-2.0 lb ai/acre")
+                    .rates(
+                        List.of(
+                            row(
+                                new SoilCondition(
+                                    Set.of(),
+                                    Optional.empty(),
+                                    Optional.empty(),
+                                    Optional.of(true),
+                                    Optional.of(Limit.below(30))),
+                                "0.5-1.6 lb ai/acre"),
+                            row(SoilCondition.ALWAYS, "0.5-2.0 lb ai/acre"))));
+    return List.of(
+        RuleCase.trips(
+            "soil-limit",
+            "metribuzin on sandy loam with 1.1 % organic matter",
+            () ->
+                CaseBook.of(soybean().soil(SoilTexture.SANDY_LOAM, 1.1, 6.6))
+                    .active(metribuzin())
+                    .uses("2027-05-11", "metribuzin", "0.38 lb ai/acre")),
+        RuleCase.trips(
+            "soil-limit",
+            "metribuzin at pH 7.5",
+            () ->
+                CaseBook.of(soybean().soil(SoilTexture.SILT_LOAM, 2.6, 7.5))
+                    .active(metribuzin())
+                    .uses("2027-05-11", "metribuzin", "0.38 lb ai/acre")),
+        RuleCase.trips(
+            "soil-limit",
+            "atrazine 2.0 lb on highly erodible ground with little residue, where 1.6 is the most",
+            () ->
+                CaseBook.of(corn().erodible(20))
+                    .active(atrazine)
+                    .uses("2027-04-28", "atrazine", "2.0 lb ai/acre")),
+        RuleCase.silent(
+            "soil-limit",
+            "metribuzin 0.38 lb on silt loam with 2.6 % organic matter and pH 6.6",
+            () ->
+                CaseBook.of(soybean().soil(SoilTexture.SILT_LOAM, 2.6, 6.6))
+                    .active(metribuzin())
+                    .uses("2027-05-11", "metribuzin", "0.38 lb ai/acre")));
+  }
+
+  private static List<RuleCase> cap() {
+    IngredientBuilder atrazine =
+        IngredientBuilder.of("atrazine", 5, Movement.XYLEM, Basis.AI)
+            .soil(0.5, 21, 2.0, 50, 12)
+            .use(pre("corn", "0.5-2.0 lb ai/acre").cap("2.5 lb ai/acre"))
+            .use(post("corn", "0.5-2.0 lb ai/acre").cap("2.5 lb ai/acre"));
+    IngredientBuilder sMetolachlor =
+        IngredientBuilder.of("S-metolachlor", 15, Movement.SHOOT, Basis.AI)
+            .soil(0.95, 21, 1.9, 42, 12)
+            .use(pre("soybean", "0.95-1.9 lb ai/acre").cap("2.48 lb ai/acre"))
+            .use(post("soybean", "0.95-1.27 lb ai/acre").cap("2.48 lb ai/acre"));
+    return List.of(
+        RuleCase.trips(
+            "annual-cap",
+            "atrazine 1.6 before and 1.0 after emergence of corn, 2.6 over 2.5 lb ai/acre",
+            () -> {
+              CaseBook book = CaseBook.of(corn()).active(atrazine);
+              return book.sequence(
+                  book.pass(0, "2027-04-28", "atrazine", "1.6 lb ai/acre"),
+                  book.pass(1, "2027-05-25", "atrazine", "1.0 lb ai/acre"));
+            }),
+        RuleCase.trips(
+            "annual-cap",
+            "S-metolachlor 1.27 + 1.27 in soybean, 2.54 over 2.48",
+            () -> {
+              CaseBook book = CaseBook.of(soybean()).active(sMetolachlor);
+              return book.sequence(
+                  book.pass(0, "2027-05-11", "S-metolachlor", "1.27 lb ai/acre"),
+                  book.pass(1, "2027-06-08", "S-metolachlor", "1.27 lb ai/acre"));
+            }),
+        RuleCase.silent(
+            "annual-cap",
+            "S-metolachlor 0.95 + 1.19 in soybean, 2.14 of 2.48",
+            () -> {
+              CaseBook book = CaseBook.of(soybean()).active(sMetolachlor);
+              return book.sequence(
+                  book.pass(0, "2027-05-11", "S-metolachlor", "0.95 lb ai/acre"),
+                  book.pass(1, "2027-06-08", "S-metolachlor", "1.19 lb ai/acre"));
+            }));
+  }
+
+  private static List<RuleCase> count() {
+    IngredientBuilder glufosinate =
+        IngredientBuilder.of("glufosinate-ammonium", 10, Movement.CONTACT, Basis.AI)
+            .foliar(4)
+            .use(
+                post("soybean", "0.53-0.66 lb ai/acre")
+                    .traits("glufosinate")
+                    .repeatDays(7)
+                    .applications(2)
+                    .cap("2 lb ai/acre"));
+    FieldBuilder withTrait = soybean().traits("glufosinate");
+    return List.of(
+        RuleCase.trips(
+            "application-count",
+            "a third glufosinate where two are allowed",
+            () -> {
+              CaseBook book = CaseBook.of(withTrait).active(glufosinate);
+              return book.sequence(
+                  book.pass(0, "2027-06-01", "glufosinate-ammonium", "0.53 lb ai/acre"),
+                  book.pass(1, "2027-06-12", "glufosinate-ammonium", "0.53 lb ai/acre"),
+                  book.pass(2, "2027-06-24", "glufosinate-ammonium", "0.53 lb ai/acre"));
+            }),
+        RuleCase.silent(
+            "application-count",
+            "a second one made half on Monday, half on Tuesday",
+            () -> {
+              CaseBook book =
+                  CaseBook.of(withTrait)
+                      .active(glufosinate)
+                      .appliedOn(
+                          80, "2027-06-01", "glufosinate-ammonium", "0.53 lb ai/acre", "V2")
+                      .appliedOn(
+                          40, "2027-06-14", "glufosinate-ammonium", "0.53 lb ai/acre", "V5");
+              return book.sequence(
+                  book.pass(0, "2027-06-15", "glufosinate-ammonium", "0.53 lb ai/acre"));
+            }));
+  }
+
+  /** The use rules with their asks summed up. */
+  private static List<Finding> summedUp(Findings findings) {
+    return NotVerifiedRule.sumUp(findings.sortedAsks()).stream().toList();
+  }
+
+  private static List<RuleCase> notVerified() {
+    IngredientBuilder noLimit =
+        IngredientBuilder.of("metribuzin", 5, Movement.XYLEM, Basis.AI)
+            .soil(0.25, 24, 0.5, 40, 12)
+            .rotation("corn")
+            .use(pre("soybean", "0.25-0.5 lb ai/acre"));
+    return List.of(
+        new RuleCase(
+            "not-verified",
+            true,
+            "metribuzin with the soil pH of the field blank",
+            () ->
+                summedUp(
+                    CaseBook.of(soybean().next("corn", "2028-05-01").soilUnknown())
+                        .active(metribuzin())
+                        .uses("2027-05-11", "metribuzin", "0.38 lb ai/acre"))),
+        new RuleCase(
+            "not-verified",
+            false,
+            "metribuzin whose pH limit is marked 'none'",
+            () ->
+                summedUp(
+                    CaseBook.of(soybean().next("corn", "2028-05-01").soil(SoilTexture.SILT_LOAM, 2.6, 6.6))
+                        .active(noLimit)
+                        .uses("2027-05-11", "metribuzin", "0.38 lb ai/acre"))));
+  }
+}
