@@ -133,12 +133,7 @@ final class CaseBook {
         "test case, invented",
         SEASON,
         new Catalog(
-            actives,
-            products,
-            fixture.weeds(),
-            fixture.crops(),
-            fixture.responses(),
-            List.of()),
+            actives, products, fixture.weeds(), fixture.crops(), fixture.responses(), List.of()),
         HouseRules.DEFAULTS,
         Fixtures.book().crops(),
         Money.ofDollars(9),
@@ -190,7 +185,8 @@ final class CaseBook {
     IngredientId id = IngredientId.of(active);
     Ingredient ingredient =
         actives.stream().filter(i -> i.id().equals(id)).findFirst().orElseThrow();
-    Product product = products.stream().filter(p -> p.find(id).isPresent()).findFirst().orElseThrow();
+    Product product =
+        products.stream().filter(p -> p.find(id).isPresent()).findFirst().orElseThrow();
     Rate written = Rate.parse(rate);
     return written.isVolume()
         ? Doses.ofProduct(book().catalog(), product, written)
@@ -224,8 +220,7 @@ final class CaseBook {
   /** The first day on which the crop has reached a stage. */
   LocalDate dayOfStage(String stage) {
     SeasonTrace trace = traces().years().get(0);
-    return trace.bookDateOf(
-        trace.dayOfStage(trace.crop().findStage(stage).orElseThrow()));
+    return trace.bookDateOf(trace.dayOfStage(trace.crop().findStage(stage).orElseThrow()));
   }
 
   /** The first day on which the crop is at least so tall. */
@@ -257,7 +252,6 @@ final class CaseBook {
 
   DatedMix pass(int index, String date, String... activesAndRates) {
     LocalDate day = LocalDate.parse(date);
-    return new DatedMix(
-        index, day, PassPositions.of(traces(), on(day)), mix(activesAndRates));
+    return new DatedMix(index, day, PassPositions.of(traces(), on(day)), mix(activesAndRates));
   }
 }

@@ -184,7 +184,8 @@ final class LabelCases {
   }
 
   private static RateRow row(SoilCondition when, String rate) {
-    return new RateRow(when, rate.isEmpty() ? Optional.empty() : Optional.of(RateRange.parse(rate)));
+    return new RateRow(
+        when, rate.isEmpty() ? Optional.empty() : Optional.of(RateRange.parse(rate)));
   }
 
   static IngredientBuilder metribuzin() {
@@ -326,10 +327,8 @@ final class LabelCases {
               CaseBook book =
                   CaseBook.of(withTrait)
                       .active(glufosinate)
-                      .appliedOn(
-                          80, "2027-06-01", "glufosinate-ammonium", "0.53 lb ai/acre", "V2")
-                      .appliedOn(
-                          40, "2027-06-14", "glufosinate-ammonium", "0.53 lb ai/acre", "V5");
+                      .appliedOn(80, "2027-06-01", "glufosinate-ammonium", "0.53 lb ai/acre", "V2")
+                      .appliedOn(40, "2027-06-14", "glufosinate-ammonium", "0.53 lb ai/acre", "V5");
               return book.sequence(
                   book.pass(0, "2027-06-15", "glufosinate-ammonium", "0.53 lb ai/acre"));
             }));
@@ -362,7 +361,10 @@ final class LabelCases {
             "metribuzin whose pH limit is marked 'none'",
             () ->
                 summedUp(
-                    CaseBook.of(soybean().next("corn", "2028-05-01").soil(SoilTexture.SILT_LOAM, 2.6, 6.6))
+                    CaseBook.of(
+                            soybean()
+                                .next("corn", "2028-05-01")
+                                .soil(SoilTexture.SILT_LOAM, 2.6, 6.6))
                         .active(noLimit)
                         .uses("2027-05-11", "metribuzin", "0.38 lb ai/acre"))));
   }

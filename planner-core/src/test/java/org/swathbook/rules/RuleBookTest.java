@@ -32,7 +32,8 @@ class RuleBookTest {
     List<String> ids = RulesToCome.ALL.stream().map(r -> r.id().value()).toList();
 
     assertThat(ids).isSorted().doesNotHaveDuplicates();
-    assertThat(ids).doesNotContainAnyElementsOf(RuleBook.all().stream().map(r -> r.id().value()).toList());
+    assertThat(ids)
+        .doesNotContainAnyElementsOf(RuleBook.all().stream().map(r -> r.id().value()).toList());
   }
 
   @ParameterizedTest
@@ -61,7 +62,9 @@ class RuleBookTest {
     assertThat(RuleBook.find(card.id().value().replace('-', ' '))).contains(rule);
   }
 
-  /** Examples of a card are parted by semicolons; each has its case, and no case lacks its words. */
+  /**
+   * Examples of a card are parted by semicolons; each has its case, and no case lacks its words.
+   */
   @ParameterizedTest
   @MethodSource("rules")
   void everyExampleOfACardHasItsCase(Rule rule) {

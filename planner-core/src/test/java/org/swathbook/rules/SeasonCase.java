@@ -71,8 +71,7 @@ final class SeasonCase {
 
   /** The last pass lays a layer. */
   SeasonCase layer(String weed, int fromDay, int toDay) {
-    layers.add(
-        new LayerSpan(passes.size() - 1, WeedId.of(weed), List.of(), fromDay, toDay));
+    layers.add(new LayerSpan(passes.size() - 1, WeedId.of(weed), List.of(), fromDay, toDay));
     return this;
   }
 
@@ -126,8 +125,7 @@ final class SeasonCase {
   SiteControl site(String active, String weed, double pct) {
     Ingredient i = book.book().catalog().ingredient(IngredientId.of(active));
     boolean struck = pressure(weed).listed().stream().anyMatch(r -> r.concerns(i));
-    return new SiteControl(
-        Site.of(i.site().number()), i.id(), pct, struck, !struck && pct >= 80);
+    return new SiteControl(Site.of(i.site().number()), i.id(), pct, struck, !struck && pct >= 80);
   }
 
   private WeedPressure pressure(String weed) {
@@ -219,9 +217,7 @@ final class SeasonCase {
         new Program(
             "case",
             book.field().id(),
-            passes.stream()
-                .map(p -> new Pass(new Anchor.OnDate(p.planned()), p.mix()))
-                .toList()),
+            passes.stream().map(p -> new Pass(new Anchor.OnDate(p.planned()), p.mix())).toList()),
         passes,
         List.of(
             new YearOutcome(

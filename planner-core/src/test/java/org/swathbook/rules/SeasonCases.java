@@ -39,11 +39,13 @@ final class SeasonCases {
         .toList();
   }
 
-  private static RuleCase of(boolean trips, String rule, String example, Supplier<SeasonCase> facts) {
+  private static RuleCase of(
+      boolean trips, String rule, String example, Supplier<SeasonCase> facts) {
     return new RuleCase(rule, trips, example, () -> facts.get().judge().findings());
   }
 
-  static WeedPressure weed(String eppo, double perM2, DriverKind driver, double share, int... sites) {
+  static WeedPressure weed(
+      String eppo, double perM2, DriverKind driver, double share, int... sites) {
     return Fixtures.weed(FIELD, eppo, perM2, driver, share, sites);
   }
 
@@ -220,9 +222,7 @@ final class SeasonCases {
               CaseBook book = soybean(palmer);
               SeasonCase s = SeasonCase.of(book);
               return s.pass(
-                  JUNE,
-                  book.mix("clethodim", "0.094 lb ai/acre"),
-                  s.standing("AMAPA", 12, 8));
+                  JUNE, book.mix("clethodim", "0.094 lb ai/acre"), s.standing("AMAPA", 12, 8));
             }));
   }
 
@@ -239,8 +239,7 @@ final class SeasonCases {
   private static CaseBook sorghum(boolean tilled) {
     FieldBuilder field =
         FieldBuilder.of(FIELD, "grain-sorghum", "2027-05-28").harvest("2027-10-18");
-    return CaseBook.of(tilled ? field.tilled() : field)
-        .weed(weed("KCHSC", 60, DriverKind.YES, 0));
+    return CaseBook.of(tilled ? field.tilled() : field).weed(weed("KCHSC", 60, DriverKind.YES, 0));
   }
 
   private static List<RuleCase> gap() {

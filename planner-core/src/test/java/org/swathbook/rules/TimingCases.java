@@ -261,7 +261,8 @@ final class TimingCases {
                           FieldBuilder.of("C-3", "grain-sorghum", "2027-05-28")
                               .soil(SoilTexture.SILT_LOAM, 1.7, 8.0))
                       .active(nicosulfuron)
-                      .applied("2026-06-10", 2026, "nicosulfuron", "0.031 lb ai/acre", "corn", "V4");
+                      .applied(
+                          "2026-06-10", 2026, "nicosulfuron", "0.031 lb ai/acre", "corn", "V4");
               Findings out = Findings.all();
               RuleBook.nextCrop().judgeJournal(book.book(), book.field(), out);
               return out;
@@ -282,7 +283,8 @@ final class TimingCases {
                           FieldBuilder.of("C-3", "grain-sorghum", "2027-05-28")
                               .soil(SoilTexture.SILT_LOAM, 1.7, 7.0))
                       .active(nicosulfuron)
-                      .applied("2026-06-10", 2026, "nicosulfuron", "0.031 lb ai/acre", "corn", "V4");
+                      .applied(
+                          "2026-06-10", 2026, "nicosulfuron", "0.031 lb ai/acre", "corn", "V4");
               Findings out = Findings.all();
               RuleBook.nextCrop().judgeJournal(book.book(), book.field(), out);
               return out;

@@ -170,7 +170,7 @@ public final class FieldBuilder {
         irrigated,
         state,
         Optional.empty(),
-        Optional.empty(),
+        erodible,
         OptionalDouble.empty(),
         List.of());
   }

@@ -155,8 +155,7 @@ public final class UseBuilder {
 
   /** Bands by rate as {@code "0.5 lb ae/acre"} in rising order, with mm of rain first or 0. */
   public UseBuilder plantingBand(String upTo, int days, double rainMm) {
-    List<PlantingBand> bands =
-        new ArrayList<>(plantingInterval.find().orElse(List.of()));
+    List<PlantingBand> bands = new ArrayList<>(plantingInterval.find().orElse(List.of()));
     bands.add(
         new PlantingBand(
             SoilCondition.ALWAYS,

@@ -64,6 +64,7 @@ public final class CropNotListedRule implements UseRule {
                   + facts.when()
                   + (note.isBlank() ? "." : " (" + note + ")."),
               source)
+          .compared(crop + " " + facts.when(), "refused")
           .cleared("an active that is listed for " + crop + " " + facts.when());
     }
     if (!here.isEmpty()) {
@@ -112,6 +113,7 @@ public final class CropNotListedRule implements UseRule {
                 + crop
                 + (active.usesComplete() ? "." : ", and the list of its crops may not be whole."),
             source)
+        .compared(crop, "listed crops alone")
         .cleared("an active that is listed for " + crop + " " + facts.when());
   }
 }
