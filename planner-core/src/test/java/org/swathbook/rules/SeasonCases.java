@@ -239,7 +239,10 @@ final class SeasonCases {
   private static CaseBook sorghum(boolean tilled) {
     FieldBuilder field =
         FieldBuilder.of(FIELD, "grain-sorghum", "2027-05-28").harvest("2027-10-18");
-    return CaseBook.of(tilled ? field.tilled() : field).weed(weed("KCHSC", 60, DriverKind.YES, 0));
+    return CaseBook.of(tilled ? field.tilled() : field)
+        .rain("2027-04-10", 1)
+        .rain("2027-04-25", 1)
+        .weed(weed("KCHSC", 60, DriverKind.YES, 0));
   }
 
   private static List<RuleCase> gap() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Tillage;
 import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.measure.Numbers;
@@ -26,8 +27,8 @@ public final class BurndownMissingRule implements ProgramRule {
           Severity.WARN,
           "Is what stands at planting taken out before the crop comes up?",
           "No tillage, weeds standing at planting in the median year (a driver from 0.1 plants/m² or"
-              + " 1 % of its emergence, another from 1 plant/m²), no pass with a foliar active"
-              + " before the crop is up, and the first one after it more than 14 days away.",
+              + " 1 % of its emergence, another from 1 plant/m²), no pass before planting or within"
+              + " 14 days after it that takes half or more of them through their leaves.",
           List.of("Norsworthy et al. 2012, best management practices: start weed-free"),
           "no-till sorghum with kochia standing at planting and no burndown",
           "a tilled field");
@@ -47,14 +48,16 @@ public final class BurndownMissingRule implements ProgramRule {
     if (facts.field().tillage() != Tillage.NO_TILL) {
       return;
     }
-    Optional<PassOutcome> first =
-        facts.season().passes().stream().filter(BurndownMissingRule::takesLeaves).findFirst();
-    if (first.isPresent() && first.get().daysAfterPlanting() <= SOON_DAYS
-        || journalHasBurndown(facts)) {
+    if (journalHasBurndown(facts)) {
       return;
     }
     for (int w = 0; w < facts.traces().weeds().size(); w++) {
       WeedPressure pressure = facts.traces().weeds().get(w);
+      Optional<PassOutcome> first =
+          facts.season().passes().stream().filter(p -> takes(p, pressure.weed().id())).findFirst();
+      if (first.isPresent() && first.get().daysAfterPlanting() <= SOON_DAYS) {
+        continue;
+      }
       double standing = medianAtPlanting(facts, w);
       double least =
           pressure.driver().isDriver()
@@ -69,8 +72,12 @@ public final class BurndownMissingRule implements ProgramRule {
     }
   }
 
-  private static boolean takesLeaves(PassOutcome pass) {
-    return pass.mix().actives().stream().anyMatch(a -> a.ingredient().hasFoliarActivity());
+  /** Whether a pass works on the standing plants of a weed: at least half of them. */
+  private static boolean takes(PassOutcome pass, WeedId weed) {
+    return pass.weeds().stream()
+        .filter(w -> w.weed().equals(weed))
+        .flatMap(w -> w.foliar().stream())
+        .anyMatch(s -> s.effective() || s.half());
   }
 
   private static boolean journalHasBurndown(ProgramFacts facts) {
@@ -106,7 +113,7 @@ public final class BurndownMissingRule implements ProgramRule {
                 + first
                     .map(
                         p ->
-                            "the first pass on its leaves comes "
+                            "the first pass that takes it comes "
                                 + Say.days(p.daysAfterPlanting())
                                 + " later.")
                     .orElse("no pass takes it through its leaves."),
