@@ -64,7 +64,7 @@ public final class BookLoader {
       throw new ProblemsException(problems);
     }
     Names names = new Names(catalog.get());
-    Map<CropId, CropEconomics> crops = BookYamlReader.crops(yaml, names, problems);
+    Optional<Map<CropId, CropEconomics>> crops = BookYamlReader.crops(yaml, names, problems);
     HouseRules house = new HouseRulesReader(names, problems).read(yaml.houseRules());
     SeasonDates dates = new SeasonDates(yaml.season());
     FieldList fields = new FieldsReader(names, crops, dates, problems).read(folder);
@@ -83,7 +83,7 @@ public final class BookLoader {
         yaml.season().orElseThrow(),
         catalog.get(),
         house,
-        crops,
+        crops.orElseThrow(),
         yaml.passCost(),
         yaml.resprayExtra(),
         fields.fields(),

@@ -43,11 +43,21 @@ final class BookYamlReader {
     Optional<MapNode> house = map(book, "houseRules", "seasonControl: 95 %");
     book.done();
     return new BookYaml(
-        name, season, units.equals("metric"), starter, folder, crops, passCost, respray, house);
+        true,
+        name,
+        season,
+        units.equals("metric"),
+        starter,
+        folder,
+        crops,
+        passCost,
+        respray,
+        house);
   }
 
-  /** Prices and yields of the crops, in the order of the file. */
-  static Map<CropId, CropEconomics> crops(BookYaml yaml, Names names, Problems problems) {
+  /** Prices and yields of the crops in the order of the file; empty when they have a problem. */
+  static Optional<Map<CropId, CropEconomics>> crops(BookYaml yaml, Names names, Problems problems) {
+    int before = problems.count();
     Map<CropId, CropEconomics> out = new LinkedHashMap<>();
     for (MapNode.Entry e : yaml.crops().map(MapNode::entries).orElse(List.of())) {
       Optional<CropId> crop =
@@ -71,7 +81,7 @@ final class BookYamlReader {
             e.keyMark(), "the crop " + crop.get() + " stands here again", "keep one of the two");
       }
     }
-    return out;
+    return problems.count() > before || !yaml.isReadable() ? Optional.empty() : Optional.of(out);
   }
 
   private static Optional<MapNode> map(MapReader in, String key, String example) {

@@ -56,7 +56,10 @@ public final class DoseParser {
     Optional<Product> found = names.catalog().findProduct(name);
     if (found.isEmpty() && names.catalog().findIngredient(name).isPresent()) {
       throw new MeasureException(
-          "'" + name + "' is an ingredient, not a product; write 'ingredient: " + name + "'");
+          "'"
+              + name
+              + "' is an ingredient, not a product; name a product: "
+              + strengths(names.ingredient(name)));
     }
     return found.orElseThrow(
         () -> Names.unknown(name, "product of the catalog", names.productWords()));
@@ -67,7 +70,7 @@ public final class DoseParser {
     if (names.catalog().findIngredient(name).isEmpty()
         && names.catalog().findProduct(name).isPresent()) {
       throw new MeasureException(
-          "'" + name + "' is a product, not an ingredient; write 'product: " + name + "'");
+          "'" + name + "' is a product, not an ingredient; name it as 'product'");
     }
     return names.ingredient(name);
   }

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.swathbook.book.CropEconomics;
 import org.swathbook.book.Field;
 import org.swathbook.book.Tillage;
@@ -57,17 +59,25 @@ final class FieldsReader {
                   "erodible",
                   "waterDistance"));
 
-  static final Map<String, Tillage> TILLAGES =
-      Map.of("no-till", Tillage.NO_TILL, "tilled", Tillage.TILLED);
+  static final SortedMap<String, Tillage> TILLAGES =
+      new TreeMap<>(Map.of("no-till", Tillage.NO_TILL, "tilled", Tillage.TILLED));
 
   private final Names names;
-  private final Map<CropId, CropEconomics> economics;
+  private final Optional<Map<CropId, CropEconomics>> economics;
   private final SeasonDates dates;
   private final Problems problems;
   private final FieldList list = new FieldList();
 
+  /**
+   * A reader of fields.
+   *
+   * @param economics prices and yields of the book's crops; empty when they could not be read
+   */
   FieldsReader(
-      Names names, Map<CropId, CropEconomics> economics, SeasonDates dates, Problems problems) {
+      Names names,
+      Optional<Map<CropId, CropEconomics>> economics,
+      SeasonDates dates,
+      Problems problems) {
     this.names = names;
     this.economics = economics;
     this.dates = dates;
@@ -110,7 +120,7 @@ final class FieldsReader {
     List<String> neighbors = row.all("neighbor", Parsers::neighbor, "vineyard NE 1500 ft");
     Optional<Double> yieldGoal = yieldGoal(row, crop);
     checkOrder(row, planted, harvest, nextPlanted);
-    if (!row.isSound()) {
+    if (!row.isSound() || yieldGoal.isEmpty()) {
       return;
     }
     list.put(
@@ -157,11 +167,11 @@ final class FieldsReader {
   /** The field's own yield, or else that of its crop in the book, which must have a price. */
   private Optional<Double> yieldGoal(Row row, Optional<Crop> crop) {
     Optional<Double> own = row.find("yieldGoal", Parsers::bushelsPerAcre, "62 bu/acre");
-    if (crop.isEmpty()) {
+    if (crop.isEmpty() || economics.isEmpty()) {
       return own;
     }
     CropId id = crop.get().id();
-    CropEconomics book = economics.get(id);
+    CropEconomics book = economics.get().get(id);
     if (book == null) {
       row.problem(
           "crop",

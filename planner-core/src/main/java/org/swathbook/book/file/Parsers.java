@@ -52,22 +52,25 @@ final class Parsers {
 
   /** {@code 4.35 $/bu}. */
   static double dollarsPerBushel(String text) {
-    Price p = Price.parse(text);
-    if (p.per() != Unit.BUSHEL) {
-      throw new MeasureException(
-          "'" + text + "' is no price of grain; write for example '4.35 $/bu'");
-    }
-    return p.dollars();
+    return dollarsPer(Unit.BUSHEL, text, "is no price of grain; write for example '4.35 $/bu'");
   }
 
   /** {@code 9.00 $/acre}. */
   static Money dollarsPerAcre(String text) {
-    Price p = Price.parse(text);
-    if (p.per() != Unit.ACRE) {
-      throw new MeasureException(
-          "'" + text + "' is no cost of an acre; write for example '9.00 $/acre'");
+    return Money.ofDollars(
+        dollarsPer(Unit.ACRE, text, "is no cost of an acre; write for example '9.00 $/acre'"));
+  }
+
+  private static double dollarsPer(Unit unit, String text, String wrong) {
+    try {
+      Price p = Price.parse(text);
+      if (p.per() == unit) {
+        return p.dollars();
+      }
+    } catch (MeasureException e) {
+      throw new MeasureException("'" + text + "' " + wrong);
     }
-    return Money.ofDollars(p.dollars());
+    throw new MeasureException("'" + text + "' " + wrong);
   }
 
   /** {@code 200 /acre}. */

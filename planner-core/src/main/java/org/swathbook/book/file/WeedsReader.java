@@ -154,8 +154,7 @@ final class WeedsReader {
     if (known != null && row.isBlank("driver")) {
       return Optional.of(known.driver);
     }
-    Optional<DriverKind> own =
-        row.need("driver", Names.word(DRIVERS, "answer to whether the weed drives"), "yes");
+    Optional<DriverKind> own = row.need("driver", Names.word(DRIVERS, "answer here"), "yes");
     if (known != null && own.isPresent() && own.get() != known.driver) {
       row.problem(
           "driver",

@@ -1,0 +1,5 @@
+/** Tests of the ledger. */
+@NullMarked
+package org.swathbook.ledger;
+
+import org.jspecify.annotations.NullMarked;
