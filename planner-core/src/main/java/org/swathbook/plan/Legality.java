@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import org.swathbook.book.Book;
+import org.swathbook.book.SoilRates;
+import org.swathbook.catalog.Use;
 import org.swathbook.check.DatedMix;
 import org.swathbook.check.SequenceJudge;
 import org.swathbook.check.UseJudge;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.measure.Quantity;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Finding;
@@ -35,7 +38,15 @@ final class Legality {
 
   /** Whether the use rules let a dose pass on a date. */
   boolean allows(DoseOption option, int date) {
-    return !UseJudge.blocks(book, traces, timings.get(date), option.dose());
+    return UseJudge.facts(book, traces, 0, timings.get(date), Mix.of(List.of(option.dose()))).stream()
+        .allMatch(facts -> facts.candidates().stream().anyMatch(use -> allows(facts, use)));
+  }
+
+  /** A use that no rule blocks and whose range on the field's soils the rate does not fall short of. */
+  private boolean allows(UseFacts facts, Use use) {
+    return SoilRates.of(use, traces.field()) instanceof SoilRates.Allowed a
+        && !Quantity.exceeds(a.range().low().lbPerAcre(), facts.active().lbPerAcre())
+        && !UseJudge.blocks(facts.among(List.of(use)));
   }
 
   /**

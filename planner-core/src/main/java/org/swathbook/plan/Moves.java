@@ -42,7 +42,7 @@ final class Moves {
       }
     }
     if (draft.stops().size() < space.maxPasses()) {
-      for (int date = 0; date < space.grid().size(); date++) {
+      for (int date = 0; date < space.grid().size(); date += 2) {
         if (!draft.hasDate(date)) {
           for (int option : space.legalOn(date)) {
             out.add(draft.with(new Stop(date, List.of(option))));

@@ -51,9 +51,10 @@ public final class Planner {
     FieldEvaluator evaluator = new FieldEvaluator(book, traces, space, legality);
     Strengths strengths = new Strengths(book, traces, space.options());
     Moves moves = new Moves(space);
-    Search search =
-        new Search(moves, new Mending(space, strengths, book.house(), moves), evaluator);
-    for (Draft start : new Starts(space, strengths, book.house(), evaluator).all()) {
+    Starts starts = new Starts(space, strengths, book.house(), evaluator);
+    Mending mending = new Mending(space, strengths, book.house(), moves);
+    Search search = new Search(moves, mending, starts, evaluator);
+    for (Draft start : starts.all()) {
       search.climb(start, Math.max(start.stops().size(), 2));
       search.climb(start, space.maxPasses());
     }

@@ -22,16 +22,19 @@ final class Search {
   private static final int WALKED_BY_SCORE = 12;
 
   private static final int WALKED_TO_MEND = 12;
+  private static final int WALKED_NEW_PASSES = 4;
   private static final int MOST_STEPS = 40;
 
   private final Moves moves;
   private final Mending mending;
+  private final Starts starts;
   private final Evaluator evaluator;
   private final Map<Draft, Walked> walked = new LinkedHashMap<>();
 
-  Search(Moves moves, Mending mending, Evaluator evaluator) {
+  Search(Moves moves, Mending mending, Starts starts, Evaluator evaluator) {
     this.moves = moves;
     this.mending = mending;
+    this.starts = starts;
     this.evaluator = evaluator;
   }
 
@@ -69,6 +72,9 @@ final class Search {
     Set<Draft> out = new LinkedHashSet<>();
     out.addAll(top(moves.of(now.draft()), WALKED_BY_SCORE, mostPasses));
     out.addAll(top(mending.of(now), WALKED_TO_MEND, mostPasses));
+    if (now.draft().stops().size() < mostPasses) {
+      out.addAll(top(starts.withOneMorePass(now.draft()), WALKED_NEW_PASSES, mostPasses));
+    }
     return out;
   }
 

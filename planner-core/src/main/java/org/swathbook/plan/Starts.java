@@ -40,6 +40,22 @@ final class Starts {
     return List.copyOf(out);
   }
 
+  /** The draft with one more whole pass, on days over the season: single doses seldom pay for their own trip. */
+  List<Draft> withOneMorePass(Draft draft) {
+    Set<Draft> out = new LinkedHashSet<>();
+    for (int day : new int[] {-21, -9}) {
+      out.add(filled(draft, day, house.minFoliarSites(), 0));
+      out.add(filled(draft, day, house.minFoliarSites(), house.minSoilSitesOverlap()));
+    }
+    out.add(filled(draft, -3, 0, house.minSoilSitesFirst()));
+    for (int day = 15; day <= 51; day += 6) {
+      out.add(post(draft, day));
+      out.add(filled(draft, day, house.minFoliarSites(), 0));
+    }
+    out.remove(draft);
+    return List.copyOf(out);
+  }
+
   private Draft post(Draft before, int day) {
     return filled(before, day, house.minFoliarSites(), house.minSoilSitesOverlap());
   }
@@ -69,7 +85,11 @@ final class Starts {
         if (m > bestMissing || m == missing) {
           continue;
         }
-        double score = evaluator.quick(before.with(new Stop(date, with)));
+        Draft draft = before.with(new Stop(date, with));
+        if (!evaluator.legal(draft)) {
+          continue;
+        }
+        double score = evaluator.quick(draft);
         if (m < bestMissing || score > bestScore) {
           best = option;
           bestMissing = m;

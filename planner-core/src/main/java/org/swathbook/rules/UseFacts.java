@@ -79,6 +79,12 @@ public record UseFacts(
         Optional.of(use));
   }
 
+  /** The same with fewer uses to choose from. */
+  public UseFacts among(List<Use> uses) {
+    return new UseFacts(
+        book, traces, pass, timing, positions, dose, active, mixLbPerAcre, uses, Optional.empty());
+  }
+
   public About about() {
     return About.PROGRAM
         .withPass(pass)

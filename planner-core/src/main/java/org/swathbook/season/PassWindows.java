@@ -49,16 +49,12 @@ final class PassWindows {
   }
 
   /**
-   * Whether a suitable day at or within the house's queue after a planned day lies in all windows.
+   * Whether a sprayer that comes the house's queue of days late still finds its first suitable day in
+   * all windows: so a window of four days is met now and then, one of two weeks nearly always.
    */
   boolean met(List<TankActive> actives, SeasonTrace trace, int planned) {
-    int last = Math.min(trace.days() - 1, planned + house.queueDays());
-    for (int d = Math.max(0, planned); d <= last; d++) {
-      if (trace.sprayable(d) && allow(actives, trace, d)) {
-        return true;
-      }
-    }
-    return false;
+    int day = trace.firstSprayDay(planned + house.queueDays());
+    return day < trace.days() && allow(actives, trace, day);
   }
 
   private boolean open(Ingredient active, String formulation, SeasonTrace trace, int day) {
