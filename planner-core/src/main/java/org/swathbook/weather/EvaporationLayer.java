@@ -10,10 +10,10 @@ import java.util.List;
  * no snow.
  */
 public final class EvaporationLayer {
-  /** Depth of the layer in m (FAO-56 page 144: 0.10 to 0.15). */
+  /** Depth of the layer in m (FAO-56 chapter 7: 0.10 to 0.15; from memory). */
   public static final double DEPTH_M = 0.10;
 
-  /** Evaporation of wet bare soil over reference (FAO-56 annex 7: Eso = 1.15 ET0). */
+  /** Evaporation of wet bare soil over reference (FAO-56 annex 7: Eso = 1.15 ET0; from memory). */
   public static final double WET_BARE_SOIL = 1.15;
 
   private final double capacityMm;

@@ -76,7 +76,7 @@ class CropClockTest {
         .isEqualTo((int) Math.ceil(fahrenheitDays / 17.5));
   }
 
-  /** A farm paper of 2019 after Nielsen: at 17.5 a day V3 to V10, seven leaves, take 33 days. */
+  /** A farm paper after Nielsen: at 17.5 a day V3 to V10, seven leaves, take 33 days. */
   @Test
   void sevenLeavesOfCornTake33Days() {
     Crop corn = Fixtures.corn();
