@@ -2,6 +2,8 @@ package org.swathbook.cli;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.swathbook.source.Nearest;
+import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -24,6 +26,19 @@ final class Complaints {
       line.append("; the nearest is ").append(oneLine(nearest.get(0)));
     }
     at.getErr().println(line.append("; see '").append(name).append(" --help'"));
+    return ExitCode.WRONG_INPUT;
+  }
+
+  /** {@code ; the nearest is ND-1}, or the known words when none is near. */
+  static String nearest(String typed, List<String> known) {
+    return Nearest.of(typed, known)
+        .map(word -> "; the nearest is " + word)
+        .orElseGet(() -> "; there are " + String.join(", ", known));
+  }
+
+  /** Input that cannot be used: one line a problem. */
+  static int wrongInput(ProblemsException e, CommandLine root) {
+    e.report().forEach(root.getErr()::println);
     return ExitCode.WRONG_INPUT;
   }
 

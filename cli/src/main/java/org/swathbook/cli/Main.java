@@ -7,6 +7,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;
 
 /** Where the program starts and ends: the one place that touches the process's own streams. */
@@ -37,7 +38,11 @@ public final class Main {
     root.setCaseInsensitiveEnumValuesAllowed(true);
     root.setUsageHelpWidth(100);
     root.setParameterExceptionHandler(Complaints::wrongCall);
-    root.setExecutionExceptionHandler((e, at, parsed) -> Complaints.ourFault(e, root));
+    root.setExecutionExceptionHandler(
+        (e, at, parsed) ->
+            e instanceof ProblemsException problems
+                ? Complaints.wrongInput(problems, root)
+                : Complaints.ourFault(e, root));
     return root;
   }
 

@@ -14,7 +14,7 @@ import picocli.CommandLine.Spec;
     description = "Plans herbicide programs and checks tank mixes. The label is the law.",
     synopsisSubcommandLabel = "COMMAND",
     versionProvider = Swathbook.Version.class,
-    subcommands = {})
+    subcommands = {PlanCommand.class, SeasonCommand.class, RulesCommand.class})
 final class Swathbook implements Runnable {
   @Spec CommandSpec spec;
 

@@ -44,6 +44,7 @@ final class PackageTable {
     row("outlook", "season");
     row("supply", "book");
     // cli: rendering sees results, never commands
+    row("cli.report", allowed.keySet().toArray(String[]::new));
     String[] below = allowed.keySet().toArray(String[]::new);
     row("cli.text", below);
     row("cli.html", below).add("cli.text");

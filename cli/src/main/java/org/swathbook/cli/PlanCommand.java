@@ -1,0 +1,103 @@
+package org.swathbook.cli;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.file.BookPaths;
+import org.swathbook.cli.json.PlanJson;
+import org.swathbook.cli.report.PlannedField;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.PlanText;
+import org.swathbook.plan.Planner;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Plans the season of fields. */
+@Command(
+    name = "plan",
+    description = "Plans fields: the program recommended for each, others to compare, and why.")
+final class PlanCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "FIELD",
+      description = "Ids of fields, ND-1 for example; all fields of the book when left out.")
+  List<String> typed = new ArrayList<>();
+
+  @Mixin BookOption bookOption = new BookOption();
+  @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin OutputOption output = new OutputOption();
+
+  @Option(
+      names = "--save",
+      description =
+          "Write the first program of each field to programs/FIELD.yaml of the book, never over"
+              + " another.")
+  boolean save;
+
+  @Option(names = "--force", description = "With --save: write over programs that are there.")
+  boolean force;
+
+  @Option(names = "--timing", description = "Tell how long each field took.")
+  boolean timing;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description = "Fields planned at the same time; the processors of the machine when left out.")
+  int threads = Runtime.getRuntime().availableProcessors();
+
+  @Override
+  public Integer call() {
+    if (threads < 1) {
+      throw new ParameterException(spec.commandLine(), "--threads must be 1 or more");
+    }
+    if (force && !save) {
+      throw new ParameterException(spec.commandLine(), "--force means nothing without --save");
+    }
+    LocalDate today = todayOption.read();
+    BookPaths paths = bookOption.paths();
+    Book book = bookOption.load(paths);
+    List<Field> fields = fields(book);
+    SavedPrograms saved = new SavedPrograms(paths, force);
+    if (save) {
+      saved.checkFree(fields);
+    }
+    FieldPlans planning =
+        new FieldPlans(new Planner(book), today, threads, timing, spec.commandLine().getErr());
+    List<PlannedField> plans = planning.of(fields);
+    if (save) {
+      saved.write(plans).forEach(spec.commandLine().getErr()::println);
+    }
+    ReportHead head = ReportHead.of(book, fields, today);
+    output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
+    return plans.stream().allMatch(PlannedField::isRefused) ? ExitCode.BLOCKED : ExitCode.DONE;
+  }
+
+  /** The fields typed, each once, in the order of the book. */
+  private List<Field> fields(Book book) {
+    if (book.fields().isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "the book has no field; write one in its fields.csv");
+    }
+    List<String> known = book.fields().stream().map(f -> f.id().value()).toList();
+    for (String id : typed) {
+      if (book.findField(id).isEmpty()) {
+        throw new ParameterException(
+            spec.commandLine(), "there is no field '" + id + "'" + Complaints.nearest(id, known));
+      }
+    }
+    return book.fields().stream()
+        .filter(f -> typed.isEmpty() || typed.stream().anyMatch(f.id()::matches))
+        .toList();
+  }
+}

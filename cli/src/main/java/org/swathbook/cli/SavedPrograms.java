@@ -1,0 +1,64 @@
+package org.swathbook.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.swathbook.book.Field;
+import org.swathbook.book.file.BookPaths;
+import org.swathbook.book.file.ProgramWriter;
+import org.swathbook.cli.report.PlannedField;
+import org.swathbook.plan.PlannedProgram;
+import org.swathbook.source.Mark;
+import org.swathbook.source.Problems;
+import org.swathbook.source.ProblemsException;
+
+/** Keeps planned programs in the book. */
+final class SavedPrograms {
+  private final BookPaths paths;
+  private final boolean force;
+
+  SavedPrograms(BookPaths paths, boolean force) {
+    this.paths = paths;
+    this.force = force;
+  }
+
+  /**
+   * Looks before the work whether anything would be written over, so that then nothing is written.
+   *
+   * @throws ProblemsException with every program that stands in the way
+   */
+  void checkFree(List<Field> fields) {
+    Problems problems = new Problems();
+    for (Field f : fields) {
+      Path file = paths.programOf(f.id());
+      if (!force && Files.exists(file)) {
+        problems.add(
+            Mark.startOf(paths.nameOf(file)),
+            "there is a program of this name already",
+            "write over it with --force, or keep it under another name");
+      }
+    }
+    problems.throwIfAny();
+  }
+
+  /** Writes the first program of each field; one line for each field on what was done. */
+  List<String> write(List<PlannedField> plans) {
+    List<String> lines = new ArrayList<>();
+    for (PlannedField p : plans) {
+      if (p.isRefused()) {
+        lines.add(p.field().id() + ": refused, nothing to save");
+      } else {
+        PlannedProgram first = p.programs().get(0);
+        Path file = paths.programOf(p.field().id());
+        ProgramWriter.write(file, paths, first.outcome().program(), force);
+        lines.add(
+            p.field().id()
+                + ": saved as "
+                + paths.nameOf(file)
+                + (first.recommended() ? "" : ", though it is not recommended"));
+      }
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,59 @@
+package org.swathbook.cli;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.file.BookPaths;
+import org.swathbook.book.file.ProgramReader;
+import org.swathbook.check.Judgement;
+import org.swathbook.check.ProgramJudge;
+import org.swathbook.cli.json.SeasonJson;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.SeasonText;
+import org.swathbook.growth.TraceBuilder;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Program;
+import org.swathbook.rules.Verdict;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SeasonWalk;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Walks one program through every weather year. */
+@Command(
+    name = "season",
+    description = "Walks one program through every weather year and judges it.")
+final class SeasonCommand implements Callable<Integer> {
+  @Parameters(
+      paramLabel = "PROGRAM",
+      description = "A file, else a name in the folder programs of the book.")
+  @Nullable String program;
+
+  @Mixin BookOption bookOption = new BookOption();
+  @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin OutputOption output = new OutputOption();
+
+  @Override
+  public Integer call() {
+    LocalDate today = todayOption.read();
+    BookPaths paths = bookOption.paths();
+    Book book = bookOption.load(paths);
+    Program read =
+        ProgramReader.read(
+            paths.find(BookPaths.Kind.PROGRAM, String.valueOf(program)), paths, book);
+    Field field = book.findField(read.field().value()).orElseThrow();
+    TraceSet traces = TraceBuilder.build(book, field);
+    SeasonOutcome outcome = SeasonWalk.walk(book, traces, read);
+    Judgement judgement = ProgramJudge.judge(book, traces, outcome, today);
+    ReportHead head = ReportHead.of(book, List.of(field), today);
+    output.print(
+        output.json
+            ? SeasonJson.of(book, head, field, outcome, judgement)
+            : SeasonText.of(book, head, field, outcome, judgement));
+    return judgement.verdict() == Verdict.BLOCKED ? ExitCode.BLOCKED : ExitCode.DONE;
+  }
+}

@@ -1,0 +1,37 @@
+package org.swathbook.cli;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** The day that a report is for. */
+final class TodayOption {
+  @Option(
+      names = "--today",
+      paramLabel = "DATE",
+      converter = IsoDate.class,
+      description = "The day the report is for, 2027-03-01; today by the clock when left out.")
+  @Nullable LocalDate today;
+
+  /** Reads the clock when no day was named; to be called once a run. */
+  LocalDate read() {
+    return today != null ? today : LocalDate.now(ZoneId.systemDefault());
+  }
+
+  /** A date as 2027-03-01 and nothing else. */
+  static final class IsoDate implements ITypeConverter<LocalDate> {
+    @Override
+    public LocalDate convert(String text) {
+      try {
+        return LocalDate.parse(text.strip());
+      } catch (DateTimeParseException e) {
+        throw new TypeConversionException(
+            "'" + text + "' is no date of the calendar; write it as 2027-03-01");
+      }
+    }
+  }
+}

@@ -1,0 +1,66 @@
+package org.swathbook.cli.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.swathbook.book.Book;
+import org.swathbook.cli.report.PlannedField;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.plan.PlannedProgram;
+import org.swathbook.plan.Refusal;
+import org.swathbook.plan.Relaxation;
+
+/** The result of {@code plan}. */
+public final class PlanJson {
+  private PlanJson() {}
+
+  public static String of(Book book, ReportHead head, List<PlannedField> plans) {
+    ObjectNode root = Json.document("plan", head);
+    ArrayNode fields = root.putArray("fields");
+    for (PlannedField p : plans) {
+      field(book, fields.addObject(), p);
+    }
+    return Json.write(root);
+  }
+
+  private static void field(Book book, ObjectNode node, PlannedField plan) {
+    FieldJson.into(node, plan.field());
+    plan.refusal().ifPresent(r -> refusal(book, node.putObject("refusal"), r));
+    ArrayNode programs = node.putArray("programs");
+    ProgramJson json = new ProgramJson(book, plan.field());
+    for (PlannedProgram p : plan.programs()) {
+      ObjectNode program = programs.addObject();
+      program.put("name", p.name());
+      program.put("recommended", p.recommended());
+      program.put("givesUp", p.givesUp());
+      json.into(program, p.outcome(), p.judgement());
+    }
+    ObjectNode search = node.putObject("search");
+    search.put("options", plan.search().options());
+    search.put("dates", plan.search().dates());
+    search.put("labels", plan.search().labels());
+    search.put("exact", plan.search().exact());
+    search.set("leftOut", Json.texts(plan.search().leftOut()));
+    plan.millis().ifPresent(ms -> search.put("millis", ms));
+  }
+
+  private static void refusal(Book book, ObjectNode node, Refusal refusal) {
+    Set<String> rules = new LinkedHashSet<>();
+    refusal.because().forEach(f -> rules.add(f.rule().value()));
+    refusal.broken().forEach(b -> rules.add(b.name()));
+    node.set("rules", Json.texts(rules));
+    ArrayNode relaxations = node.putArray("relaxations");
+    for (Relaxation r : refusal.relaxations()) {
+      ObjectNode relaxation = relaxations.addObject();
+      relaxation.put("rule", r.rule());
+      relaxation.put("from", r.from());
+      relaxation.put("to", r.to());
+      relaxation.set("netPerAcre", Json.money(r.netPerAcre()));
+      ObjectNode control = relaxation.putObject("controlPct");
+      r.controlPct().forEach((weed, pct) -> control.set(weed.value(), Json.percent(pct)));
+    }
+    node.set("findings", new FindingJson(book.catalog()).findings(refusal.because()));
+  }
+}

@@ -1,0 +1,40 @@
+package org.swathbook.cli.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import org.swathbook.rules.RulePage;
+import org.swathbook.rules.label.RulesToCome;
+
+/** The result of {@code rules}. */
+public final class RulesJson {
+  private RulesJson() {}
+
+  /**
+   * @param toCome rules that are not written yet; they are never among the rules
+   */
+  public static String of(List<RulePage> pages, List<RulesToCome.Planned> toCome) {
+    ObjectNode root = Json.NODES.objectNode();
+    root.put("format", "swathbook.rules/1");
+    ArrayNode rules = root.putArray("rules");
+    for (RulePage r : pages) {
+      ObjectNode rule = rules.addObject();
+      rule.put("id", r.id().value());
+      rule.put("scope", r.scope());
+      rule.put("severity", r.severity().word());
+      rule.put("question", r.question());
+      rule.put("trigger", r.trigger());
+      rule.put("source", String.join("; ", r.sources()));
+      rule.put("trips", r.trips());
+      rule.put("silent", r.silent());
+    }
+    ArrayNode planned = root.putArray("toCome");
+    for (RulesToCome.Planned r : toCome) {
+      ObjectNode rule = planned.addObject();
+      rule.put("id", r.id().value());
+      rule.put("scope", r.scope());
+      rule.put("question", r.question());
+    }
+    return Json.write(root);
+  }
+}

@@ -1,0 +1,100 @@
+package org.swathbook.cli.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.catalog.Crop;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.check.Judgement;
+import org.swathbook.cli.report.LossByYear;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.report.SeasonDays;
+import org.swathbook.cli.report.YearPass;
+import org.swathbook.season.GapSpan;
+import org.swathbook.season.LayerSpan;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.YearOutcome;
+
+/** The result of {@code season}. Dates of a year are dates of that weather year. */
+public final class SeasonJson {
+  private final Book book;
+  private final Field field;
+  private final Crop crop;
+  private final SeasonOutcome outcome;
+
+  private SeasonJson(Book book, Field field, SeasonOutcome outcome) {
+    this.book = book;
+    this.field = field;
+    this.crop = book.catalog().crop(field.crop());
+    this.outcome = outcome;
+  }
+
+  public static String of(
+      Book book, ReportHead head, Field field, SeasonOutcome outcome, Judgement judgement) {
+    SeasonJson json = new SeasonJson(book, field, outcome);
+    ObjectNode root = Json.document("season", head);
+    FieldJson.into(root, field);
+    root.put("program", outcome.program().name());
+    ArrayNode years = root.putArray("years");
+    outcome.years().forEach(y -> json.year(years.addObject(), y));
+    ObjectNode summary = root.putObject("summary");
+    summary.put("name", outcome.program().name());
+    new ProgramJson(book, field).into(summary, outcome, judgement);
+    root.set("findings", new FindingJson(book.catalog()).findings(judgement.findings()));
+    return Json.write(root);
+  }
+
+  private void year(ObjectNode node, YearOutcome year) {
+    node.put("year", year.year());
+    ArrayNode passes = node.putArray("passes");
+    for (YearPass p : YearPass.of(outcome, year, field, crop)) {
+      ObjectNode pass = passes.addObject();
+      pass.put("date", p.date().map(Object::toString).orElse(null));
+      pass.put("missed", p.missed());
+      pass.put("cropStage", p.cropStage().orElse(null));
+      ArrayNode weeds = pass.putArray("weeds");
+      p.sizes()
+          .forEach(
+              s -> {
+                ObjectNode weed = weeds.addObject();
+                weed.put("weed", s.weed().value());
+                weed.set("heightInP50", Json.inches(s.p50Cm()));
+                weed.set("heightInP90", Json.inches(s.p90Cm()));
+                weed.set("plantsPerM2", Json.fixed(s.perM2(), 2));
+              });
+    }
+    layers(node.putArray("layers"), year);
+    ArrayNode gaps = node.putArray("gaps");
+    for (GapSpan g : year.gaps()) {
+      ObjectNode gap = gaps.addObject();
+      gap.put("weed", g.weed().value());
+      gap.put("from", SeasonDays.date(year.year(), g.fromDay()).toString());
+      gap.put("to", SeasonDays.date(year.year(), g.toDay()).toString());
+      gap.set("emergencePct", Json.percent(100 * g.emergenceShare()));
+    }
+    ObjectNode control = node.putObject("controlPct");
+    for (WeedOutcome w : outcome.weeds()) {
+      Double pct = year.controlPct().get(w.pressure().weed().id());
+      if (pct != null) {
+        control.set(w.pressure().weed().id().value(), Json.percent(pct));
+      }
+    }
+    node.set("lossPerAcre", Json.money(LossByYear.of(book, field).in(year)));
+  }
+
+  /** One row for each active of a layer, all with the layer's own dates. */
+  private void layers(ArrayNode array, YearOutcome year) {
+    for (LayerSpan l : year.layers()) {
+      for (IngredientId i : l.ingredients()) {
+        ObjectNode layer = array.addObject();
+        layer.put("pass", l.pass() + 1);
+        layer.put("ingredient", book.catalog().ingredient(i).name());
+        layer.put("weed", l.weed().value());
+        layer.put("from", SeasonDays.date(year.year(), l.fromDay()).toString());
+        layer.put("to", SeasonDays.date(year.year(), l.toDay()).toString());
+      }
+    }
+  }
+}

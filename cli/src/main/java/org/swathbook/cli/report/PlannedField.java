@@ -1,0 +1,43 @@
+package org.swathbook.cli.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.swathbook.book.Field;
+import org.swathbook.plan.FieldPlan;
+import org.swathbook.plan.PlannedProgram;
+import org.swathbook.plan.Refusal;
+import org.swathbook.plan.SearchNote;
+
+/**
+ * The plan of a field without the trace behind it, so that reports over hundreds of fields fit into
+ * memory.
+ *
+ * @param millis time that planning took; empty when it is not to be told, since no two runs take
+ *     the same
+ */
+public record PlannedField(
+    Field field,
+    Optional<Refusal> refusal,
+    List<PlannedProgram> programs,
+    SearchNote search,
+    OptionalLong millis) {
+
+  public PlannedField {
+    programs = List.copyOf(programs);
+  }
+
+  public static PlannedField of(FieldPlan plan) {
+    return new PlannedField(
+        plan.field(), plan.refusal(), plan.programs(), plan.search(), OptionalLong.empty());
+  }
+
+  public PlannedField timed(long took) {
+    return new PlannedField(field, refusal, programs, search, OptionalLong.of(took));
+  }
+
+  /** Whether there is nothing legal to show. */
+  public boolean isRefused() {
+    return programs.isEmpty();
+  }
+}

@@ -1,0 +1,41 @@
+package org.swathbook.cli.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+
+/**
+ * What stands at the head of a report.
+ *
+ * @param stations weather behind the fields of the report, in their order
+ * @param notes what the reader should know of the book, one sentence each
+ */
+public record ReportHead(
+    String book, int season, LocalDate today, List<Station> stations, List<String> notes) {
+
+  /** A weather station with the years that programs are walked through. */
+  public record Station(String id, List<Integer> years) {
+
+    public Station {
+      years = List.copyOf(years);
+    }
+  }
+
+  public ReportHead {
+    stations = List.copyOf(stations);
+    notes = List.copyOf(notes);
+  }
+
+  public static ReportHead of(Book book, List<Field> fields, LocalDate today) {
+    Map<String, Station> stations = new LinkedHashMap<>();
+    for (Field f : fields) {
+      stations.computeIfAbsent(f.station(), id -> new Station(id, book.station(f).scenarioYears()));
+    }
+    return new ReportHead(
+        book.name(), book.season(), today, new ArrayList<>(stations.values()), book.notes());
+  }
+}

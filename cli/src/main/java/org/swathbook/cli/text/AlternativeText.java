@@ -1,0 +1,46 @@
+package org.swathbook.cli.text;
+
+import org.swathbook.measure.Numbers;
+import org.swathbook.plan.PlannedProgram;
+import org.swathbook.program.ActiveDose;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.SeasonOutcome;
+
+/** A program in a few lines, beside another that is shown in full. */
+final class AlternativeText {
+  private AlternativeText() {}
+
+  static void on(Page page, PlannedProgram program) {
+    SeasonOutcome outcome = program.outcome();
+    page.apart(
+        "  " + program.name(),
+        ProgramText.money(outcome) + "; " + program.judgement().verdict().word());
+    Table passes = new Table(4, "rl");
+    for (PassOutcome p : outcome.passes()) {
+      passes.row(
+          Figures.day(p.planned()),
+          actives(p)
+              + (p.missedYears().isEmpty()
+                  ? ""
+                  : " (missed in " + Figures.years(p.missedYears()) + ")"));
+    }
+    passes.on(page);
+    page.wrapped(4, 6, "control, mean (worst year): " + ProgramText.drivers(outcome));
+    page.wrapped(4, 6, ProgramText.broken(program.judgement()));
+    if (!program.givesUp().isBlank()) {
+      page.wrapped(4, 6, "gives up: " + program.givesUp());
+    }
+    page.blank();
+  }
+
+  private static String actives(PassOutcome pass) {
+    return String.join(
+            ", ",
+            pass.mix().actives().stream()
+                .map(
+                    (ActiveDose a) ->
+                        a.ingredient().name() + " " + Numbers.decimals(a.lbPerAcre(), 2))
+                .toList())
+        + " lb/acre";
+  }
+}

@@ -1,0 +1,134 @@
+package org.swathbook.cli.text;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.swathbook.book.Book;
+import org.swathbook.book.DriverKind;
+import org.swathbook.book.Field;
+import org.swathbook.book.Resistance;
+import org.swathbook.book.Tillage;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.SoilTexture;
+import org.swathbook.catalog.Trait;
+import org.swathbook.measure.Numbers;
+
+/** What is known of a field: crop, soil, weeds. Unknown is said to be unknown. */
+final class FieldText {
+  private FieldText() {}
+
+  static void head(Book book, Field field, Page page) {
+    page.rule('=');
+    page.line(
+        field.id()
+            + "  "
+            + String.join(" · ", field.name(), field.grower(), acres(field.acres()) + " acres"));
+    page.wrapped(0, 2, crop(book, field));
+    page.wrapped(0, 2, soil(field));
+    page.blank();
+  }
+
+  static void weeds(Book book, Field field, Page page) {
+    page.line("Weeds");
+    Table table = new Table(2, "llrll");
+    for (WeedPressure w : book.weedsOf(field.id())) {
+      table.row(
+          w.weed().name(),
+          w.weed().id().value(),
+          Figures.density(w.perM2()) + " plants/m²",
+          driver(w.driver()),
+          resistance(book, w));
+    }
+    table.on(page);
+    page.blank();
+  }
+
+  static String cropName(Book book, Field field) {
+    return book.catalog().crop(field.crop()).name();
+  }
+
+  private static String crop(Book book, Field field) {
+    String rows =
+        field.rowSpacingCm().isPresent()
+            ? Numbers.decimals(field.rowSpacingCm().getAsDouble() / 2.54, 1) + " in rows"
+            : "row spacing unknown";
+    return String.join(
+        ", ",
+        cropName(book, field)
+            + " ("
+            + field.traits().map(FieldText::traits).orElse("traits unknown")
+            + ")",
+        rows,
+        (field.tillage() == Tillage.NO_TILL ? "no-till" : "tilled")
+            + (field.irrigated() ? ", irrigated" : ""),
+        "planted " + Figures.date(field.plantDate()),
+        field.harvestDate().map(d -> "harvest " + Figures.date(d)).orElse("harvest date unknown"),
+        "yield goal " + Numbers.decimals(field.yieldGoalBuPerAcre(), 1) + " bu/acre");
+  }
+
+  private static String traits(Set<Trait> traits) {
+    return traits.isEmpty()
+        ? "no traits"
+        : String.join(
+            ", ",
+            traits.stream().map(t -> t.value().equals("2-4-d") ? "2,4-D" : t.value()).toList());
+  }
+
+  private static String soil(Field field) {
+    return String.join(
+        ", ",
+        either(
+            field.soilTextures().stream().map(SoilTexture::spelling).toList(),
+            "soil texture unknown"),
+        numbers("organic matter", field.organicMatterPct(), " %"),
+        numbers("pH", field.soilPh(), ""),
+        "weather station " + field.station());
+  }
+
+  private static String numbers(String what, List<Double> values, String unit) {
+    String joined = either(values.stream().map(v -> Numbers.decimals(v, 2)).toList(), "");
+    return joined.isEmpty() ? what + " unknown" : what + " " + joined + unit;
+  }
+
+  private static String either(List<String> values, String none) {
+    return values.isEmpty() ? none : String.join(" or ", values);
+  }
+
+  static String acres(double acres) {
+    return Numbers.decimals(acres, 1);
+  }
+
+  private static String driver(DriverKind kind) {
+    return switch (kind) {
+      case YES -> "driver";
+      case NO -> "";
+      case ZERO -> "zero: no survivor accepted";
+    };
+  }
+
+  /**
+   * {@code resists 2 and 9 in 90 %, 14 suspected in 30 %}; sites of one share and status together.
+   */
+  private static String resistance(Book book, WeedPressure w) {
+    if (w.listed().isEmpty()) {
+      return "no resistance listed";
+    }
+    Map<String, List<String>> byShare = new LinkedHashMap<>();
+    for (Resistance r : w.listed()) {
+      String what =
+          r.site()
+              .map(s -> s.toString())
+              .orElseGet(() -> book.catalog().ingredient(r.ingredient().orElseThrow()).name());
+      String share =
+          Numbers.decimals(100 * r.share(), 1)
+              + " %"
+              + (r.status().isBlank() ? "" : " " + r.status());
+      byShare.computeIfAbsent(share, s -> new ArrayList<>()).add(what);
+    }
+    List<String> parts = new ArrayList<>();
+    byShare.forEach((share, what) -> parts.add(Figures.list(what) + " (" + share + ")"));
+    return "resists " + String.join(", ", parts);
+  }
+}

@@ -1,0 +1,91 @@
+package org.swathbook.cli.text;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.swathbook.measure.Money;
+import org.swathbook.measure.Numbers;
+
+/** Numbers, dates and lists as the reports write them: US units, the same in every locale. */
+final class Figures {
+  private static final List<String> MONTHS =
+      List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
+
+  private Figures() {}
+
+  /** {@code 11 May}. */
+  static String day(LocalDate d) {
+    return d.getDayOfMonth() + " " + MONTHS.get(d.getMonthValue() - 1);
+  }
+
+  /** {@code 11 May 2027}. */
+  static String date(LocalDate d) {
+    return day(d) + " " + d.getYear();
+  }
+
+  /** {@code 98.4}, always with its decimal, so that columns line up. */
+  static String percent(double percent) {
+    return Numbers.fixed(percent, 1);
+  }
+
+  /** {@code 2.5}, in inches. */
+  static String inches(double cm) {
+    return Numbers.fixed(cm / 2.54, 1);
+  }
+
+  /** {@code 4,499.20}. */
+  static String money(Money m) {
+    String plain = m.toString();
+    int point = plain.indexOf('.');
+    return grouped(plain.substring(0, point)) + plain.substring(point);
+  }
+
+  /** {@code 16,187}; whole units. */
+  static String count(double n) {
+    return grouped(Numbers.fixed(n, 0));
+  }
+
+  /** Plants per m²: two significant decimals where there are few. */
+  static String density(double perM2) {
+    return Numbers.decimals(perM2, perM2 < 1 ? 2 : perM2 < 10 ? 1 : 0);
+  }
+
+  /** {@code 1 pass}, {@code 3 passes}. */
+  static String counted(int n, String one, String more) {
+    return n + " " + (n == 1 ? one : more);
+  }
+
+  /** {@code a, b and c}. */
+  static String list(List<String> words) {
+    int n = words.size();
+    return n < 2
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, n - 1)) + " and " + words.get(n - 1);
+  }
+
+  /** {@code 2015-2017, 2019}. */
+  static String years(List<Integer> years) {
+    StringBuilder out = new StringBuilder();
+    int i = 0;
+    while (i < years.size()) {
+      int j = i;
+      while (j + 1 < years.size() && years.get(j + 1) == years.get(j) + 1) {
+        j++;
+      }
+      out.append(out.isEmpty() ? "" : ", ").append(years.get(i));
+      if (j > i) {
+        out.append('-').append(years.get(j));
+      }
+      i = j + 1;
+    }
+    return out.toString();
+  }
+
+  private static String grouped(String whole) {
+    StringBuilder out = new StringBuilder(whole);
+    int first = whole.startsWith("-") ? 1 : 0;
+    for (int i = whole.length() - 3; i > first; i -= 3) {
+      out.insert(i, ',');
+    }
+    return out.toString();
+  }
+}

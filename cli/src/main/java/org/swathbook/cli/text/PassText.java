@@ -1,0 +1,189 @@
+package org.swathbook.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.catalog.Site;
+import org.swathbook.cli.report.LayerSummary;
+import org.swathbook.cli.report.PlannedDay;
+import org.swathbook.measure.Numbers;
+import org.swathbook.program.ActiveDose;
+import org.swathbook.program.Adjuvant;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.PassWeed;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SiteControl;
+
+/** One pass: when, what, at what rate, and what it meets. */
+final class PassText {
+  private final Book book;
+  private final Field field;
+  private final SeasonOutcome outcome;
+
+  PassText(Book book, Field field, SeasonOutcome outcome) {
+    this.book = book;
+    this.field = field;
+    this.outcome = outcome;
+  }
+
+  void on(Page page, PassOutcome pass) {
+    page.apart(
+        "Pass "
+            + (pass.index() + 1)
+            + "  "
+            + Figures.date(pass.planned())
+            + ", "
+            + fromPlanting(PlannedDay.afterPlanting(field, pass)),
+        pass.cost()
+            .map(m -> "products " + Figures.money(m) + " $/acre")
+            .orElse("a product has no price"));
+    page.wrapped(2, 4, timing(pass));
+    Table mix = new Table(4, "llll");
+    for (Dose d : pass.mix().doses()) {
+      String product = d.product().name();
+      String rate = Numbers.decimals(d.rate().amount(), 2) + " " + d.rate().unitText();
+      for (ActiveDose a : d.actives()) {
+        mix.row(product, rate, active(a), "site " + a.ingredient().site());
+        product = "";
+        rate = "";
+      }
+    }
+    mix.on(page);
+    String tank = tank(pass.mix());
+    if (!tank.isEmpty()) {
+      page.wrapped(4, 6, tank);
+    }
+    for (PassWeed w : pass.weeds()) {
+      if (outcome.weed(w.weed()).pressure().driver().isDriver()) {
+        meets(page, pass, w);
+      }
+    }
+    page.blank();
+  }
+
+  static String active(ActiveDose a) {
+    return a.ingredient().name()
+        + " "
+        + Numbers.decimals(a.lbPerAcre(), 3)
+        + " lb "
+        + a.rate().basis().symbol()
+        + "/acre";
+  }
+
+  static String fromPlanting(int days) {
+    return days == 0
+        ? "at planting"
+        : Figures.counted(Math.abs(days), "day", "days")
+            + (days < 0 ? " before" : " after")
+            + " planting";
+  }
+
+  private String timing(PassOutcome pass) {
+    if (pass.missedYears().size() == outcome.years().size()) {
+      return "MISSED in every year: no day fit to spray in its window";
+    }
+    return "sprayed "
+        + Figures.day(pass.timing().medianDate())
+        + " (median; "
+        + Figures.day(pass.earliest())
+        + " to "
+        + Figures.day(pass.latest())
+        + " over the years); crop "
+        + pass.cropStage()
+        + (pass.missedYears().isEmpty()
+            ? "; never missed"
+            : "; MISSED in " + Figures.years(pass.missedYears()));
+  }
+
+  private static String tank(Mix mix) {
+    List<String> parts = new ArrayList<>();
+    for (Adjuvant a : mix.adjuvants()) {
+      parts.add(a.kind() + " " + a.rate());
+    }
+    if (mix.gallonsPerAcre().isPresent()) {
+      parts.add("carrier " + Numbers.decimals(mix.gallonsPerAcre().getAsDouble(), 1) + " gal/acre");
+    }
+    return parts.isEmpty() ? "" : "with " + String.join("; ", parts);
+  }
+
+  private void meets(Page page, PassOutcome pass, PassWeed w) {
+    String name = outcome.weed(w.weed()).pressure().weed().name();
+    page.wrapped(4, 6, name + ": " + standing(w));
+    page.wrapped(6, 8, sites(w));
+    LayerSummary.of(outcome, book.season(), pass.index(), w.weed())
+        .ifPresent(l -> page.wrapped(6, 8, layer(l)));
+  }
+
+  private String standing(PassWeed w) {
+    if (!w.stands()) {
+      return "none standing to speak of in the median year";
+    }
+    return Figures.density(w.medianPerM2())
+        + " plants/m² up; half to "
+        + Figures.inches(w.p50Cm())
+        + " in, "
+        + Numbers.decimals(100 * book.house().sizePercentile(), 0)
+        + " % to "
+        + Figures.inches(w.p90Cm())
+        + " in (over the years "
+        + Figures.inches(w.p90LowCm())
+        + " to "
+        + Figures.inches(w.p90HighCm())
+        + ")";
+  }
+
+  private static String sites(PassWeed w) {
+    List<String> parts = new ArrayList<>();
+    if (w.stands()) {
+      parts.add("effective foliar sites: " + counted(w.foliar()));
+    }
+    parts.add("effective soil sites: " + counted(w.soil()));
+    return String.join("; ", parts);
+  }
+
+  /** {@code 2 (4, 10), half: 14, resisted: 9}. */
+  private static String counted(List<SiteControl> sites) {
+    List<Site> effective =
+        sites.stream().filter(SiteControl::effective).map(SiteControl::site).toList();
+    List<Site> half = sites.stream().filter(SiteControl::half).map(SiteControl::site).toList();
+    List<Site> struck = sites.stream().filter(SiteControl::struck).map(SiteControl::site).toList();
+    StringBuilder out = new StringBuilder().append(effective.size());
+    if (!effective.isEmpty()) {
+      out.append(" (").append(numbers(effective)).append(')');
+    }
+    if (!half.isEmpty()) {
+      out.append(", half: ").append(numbers(half));
+    }
+    if (!struck.isEmpty()) {
+      out.append(", resisted: ").append(numbers(struck));
+    }
+    return out.toString();
+  }
+
+  private static String numbers(List<Site> sites) {
+    return String.join(", ", sites.stream().map(Site::toString).toList());
+  }
+
+  private static String layer(LayerSummary l) {
+    String some =
+        l.withLayer() < l.years()
+            ? "; NONE in "
+                + (l.years() - l.withLayer())
+                + " of "
+                + Figures.counted(l.years(), "year", "years")
+            : "";
+    return "residual layer "
+        + Figures.day(l.from())
+        + " to "
+        + Figures.day(l.to())
+        + " (median; shortest "
+        + Figures.counted(l.shortestDays(), "day", "days")
+        + ", "
+        + l.shortestYear()
+        + some
+        + ")";
+  }
+}

@@ -1,0 +1,148 @@
+package org.swathbook.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.swathbook.book.Book;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.cli.report.HouseRuleWords;
+import org.swathbook.cli.report.PlannedField;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.plan.PlannedProgram;
+import org.swathbook.plan.Refusal;
+import org.swathbook.plan.Relaxation;
+import org.swathbook.plan.SearchNote;
+
+/** The report of {@code plan}. */
+public final class PlanText {
+  private PlanText() {}
+
+  public static String of(Book book, ReportHead head, List<PlannedField> plans) {
+    Page page = new Page();
+    HeadText.on(page, "Plan of " + Figures.counted(plans.size(), "field", "fields"), head);
+    if (plans.size() > 1) {
+      overview(book, page, plans);
+    }
+    plans.forEach(p -> field(book, page, p));
+    HeadText.foot(page, true);
+    return page.toString();
+  }
+
+  private static void overview(Book book, Page page, List<PlannedField> plans) {
+    Table table = new Table(0, "lllrrl");
+    table.row("Field", "Crop", "Program", "cost", "net", "driver control %, mean (worst year)");
+    for (PlannedField p : plans) {
+      String crop = FieldText.cropName(book, p.field());
+      if (p.isRefused()) {
+        table.row(p.field().id().value(), crop, "REFUSED", "", "", "see the reasons below");
+      } else {
+        PlannedProgram best = p.programs().get(0);
+        table.row(
+            p.field().id().value(),
+            crop,
+            (best.recommended() ? "recommended" : "NOT recommended")
+                + ", "
+                + best.judgement().verdict().word(),
+            best.outcome().cost().map(Figures::money).orElse("unknown"),
+            best.outcome().net().map(Figures::money).orElse("unknown"),
+            ProgramText.drivers(best.outcome()));
+      }
+    }
+    table.on(page);
+    page.blank();
+  }
+
+  private static void field(Book book, Page page, PlannedField plan) {
+    FieldText.head(book, plan.field(), page);
+    FieldText.weeds(book, plan.field(), page);
+    plan.refusal().ifPresent(r -> refusal(book.catalog(), page, r, plan));
+    ProgramText text = new ProgramText(book, plan.field());
+    for (int i = 0; i < plan.programs().size(); i++) {
+      PlannedProgram program = plan.programs().get(i);
+      if (i == 0) {
+        page.apart(
+            (program.recommended() ? "RECOMMENDED: " : "NOT RECOMMENDED, the least bad: ")
+                + program.name(),
+            ProgramText.money(program.outcome()));
+        page.blank();
+        text.full(page, program.outcome());
+        new FindingText(book.catalog()).verdict(page, program.judgement());
+      } else {
+        if (i == 1) {
+          page.line("Other programs");
+        }
+        AlternativeText.on(page, program);
+      }
+    }
+    search(page, plan);
+  }
+
+  private static void refusal(Catalog catalog, Page page, Refusal refusal, PlannedField plan) {
+    page.line(
+        plan.isRefused()
+            ? "REFUSED: there is no legal program for this field"
+            : "No program meets every house rule");
+    FindingText findings = new FindingText(catalog);
+    refusal.because().forEach(f -> findings.finding(page, f, List.of()));
+    refusal
+        .broken()
+        .forEach(
+            b ->
+                page.wrapped(
+                    2,
+                    4,
+                    b.name()
+                        + ", "
+                        + HouseRuleWords.of(catalog, plan.programs().get(0).outcome(), b)));
+    if (!refusal.relaxations().isEmpty()) {
+      page.line("Loosening one house rule would allow a program:");
+      for (Relaxation r : refusal.relaxations()) {
+        page.wrapped(
+            2,
+            4,
+            r.rule()
+                + " from "
+                + r.from()
+                + " to "
+                + r.to()
+                + ": net "
+                + Figures.money(r.netPerAcre())
+                + " $/acre, control "
+                + control(catalog, r.controlPct()));
+      }
+    } else if (!plan.isRefused()) {
+      page.line("Loosening one house rule alone would not help.");
+    }
+    page.blank();
+  }
+
+  private static String control(Catalog catalog, Map<WeedId, Double> pct) {
+    return pct.entrySet().stream()
+        .map(e -> catalog.weed(e.getKey()).name() + " " + Figures.percent(e.getValue()) + " %")
+        .collect(Collectors.joining(", "));
+  }
+
+  private static void search(Page page, PlannedField plan) {
+    SearchNote note = plan.search();
+    List<String> parts = new ArrayList<>();
+    parts.add(
+        "Searched "
+            + Figures.counted(note.options(), "dose", "doses")
+            + " on "
+            + Figures.counted(note.dates(), "date", "dates")
+            + ", "
+            + Figures.count(note.labels())
+            + " programs scored; exact: "
+            + (note.exact()
+                ? "yes, none is better over these candidates"
+                : "no, a heuristic search: a better program may exist"));
+    plan.millis().ifPresent(ms -> parts.add("It took " + Figures.count((double) ms) + " ms"));
+    if (!note.leftOut().isEmpty()) {
+      parts.add("Left out before the search: " + String.join("; ", note.leftOut()));
+    }
+    parts.forEach(p -> page.wrapped(0, 2, p + "."));
+    page.blank();
+  }
+}

@@ -1,0 +1,60 @@
+package org.swathbook.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.check.Judgement;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.WeedOutcome;
+
+/** A program in full, and its figures on one line. */
+final class ProgramText {
+  private final Book book;
+  private final Field field;
+
+  ProgramText(Book book, Field field) {
+    this.book = book;
+    this.field = field;
+  }
+
+  /** Passes and results; the verdict stands apart. */
+  void full(Page page, SeasonOutcome outcome) {
+    PassText passes = new PassText(book, field, outcome);
+    outcome.passes().forEach(p -> passes.on(page, p));
+    ResultText results = new ResultText(book, field, outcome);
+    results.weeds(page);
+    results.money(page);
+  }
+
+  static String money(SeasonOutcome outcome) {
+    return "net "
+        + outcome.net().map(Figures::money).orElse("unknown")
+        + ", cost "
+        + outcome.cost().map(Figures::money).orElse("unknown")
+        + ", loss "
+        + Figures.money(outcome.loss())
+        + " $/acre";
+  }
+
+  static String drivers(SeasonOutcome outcome) {
+    List<String> parts = new ArrayList<>();
+    for (WeedOutcome w : outcome.weeds()) {
+      if (w.pressure().driver().isDriver()) {
+        parts.add(
+            w.pressure().weed().name()
+                + " "
+                + Figures.percent(w.controlPct())
+                + " ("
+                + Figures.percent(w.worstYearControlPct())
+                + ") %");
+      }
+    }
+    return parts.isEmpty() ? "no driver weed" : String.join(", ", parts);
+  }
+
+  static String broken(Judgement judgement) {
+    List<String> names = judgement.brokenNames();
+    return names.isEmpty() ? "breaks no house rule" : "breaks " + String.join(", ", names);
+  }
+}

@@ -1,0 +1,128 @@
+package org.swathbook.cli.text;
+
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.cli.report.CostSplit;
+import org.swathbook.cli.report.LossByYear;
+import org.swathbook.measure.Money;
+import org.swathbook.measure.Numbers;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.YearOutcome;
+
+/** What a program comes to: control by weed and money. */
+final class ResultText {
+  private final Book book;
+  private final Field field;
+  private final SeasonOutcome outcome;
+
+  ResultText(Book book, Field field, SeasonOutcome outcome) {
+    this.book = book;
+    this.field = field;
+    this.outcome = outcome;
+  }
+
+  void weeds(Page page) {
+    page.line("Results over " + Figures.counted(outcome.years().size(), "year", "years"));
+    Table table = new Table(2, "lrrrll");
+    table.row("", "control %", "exposed %", "survivors/acre", "weakest site", "emergence met by");
+    table.row(
+        "", "mean (worst)", "med. (worst)", "in time / all", "without it", "0 / 1 / 2+ sites");
+    for (WeedOutcome w : outcome.weeds()) {
+      WeedId id = w.pressure().weed().id();
+      table.row(
+          w.pressure().weed().name() + (w.pressure().driver().isDriver() ? " *" : ""),
+          Figures.percent(w.controlPct()) + " (" + Figures.percent(w.worstYearControlPct()) + ")",
+          Figures.percent(w.exposedPct()) + " (" + Figures.percent(worstExposedPct(id)) + ")",
+          Figures.count(w.survivorsPerAcre()) + " / " + Figures.count(w.allSurvivorsPerAcre()),
+          w.weakestSite()
+              .map(s -> s + ": " + Figures.percent(w.controlPctWithoutWeakest()))
+              .orElse("no site works"),
+          Numbers.fixed(w.metNonePct(), 0)
+              + " / "
+              + Numbers.fixed(w.metOnePct(), 0)
+              + " / "
+              + Numbers.fixed(w.metTwoOrMorePct(), 0));
+    }
+    table.on(page);
+    for (WeedOutcome w : outcome.weeds()) {
+      if (!w.unknownActives().isEmpty()) {
+        page.wrapped(
+            2,
+            4,
+            "Not known, counted as nothing on "
+                + w.pressure().weed().name()
+                + ": "
+                + Figures.list(w.unknownActives()));
+      }
+    }
+    page.blank();
+  }
+
+  private double worstExposedPct(WeedId weed) {
+    return 100
+        * outcome.years().stream()
+            .mapToDouble(y -> y.exposedShare().getOrDefault(weed, 0.0))
+            .max()
+            .orElse(0);
+  }
+
+  void money(Page page) {
+    Table table = new Table(2, "lrl");
+    CostSplit cost = CostSplit.of(book, outcome);
+    int passes = outcome.passes().size();
+    table.row(
+        "Cost",
+        perAcre(outcome.cost().map(Figures::money).orElse("unknown")),
+        cost.products()
+                .map(m -> "products " + Figures.money(m))
+                .orElse("no price for " + Figures.list(cost.unpriced()))
+            + ", "
+            + Figures.counted(passes, "pass", "passes")
+            + " "
+            + Figures.money(cost.passes())
+            + missed(cost));
+    YearOutcome worst = LossByYear.worst(outcome);
+    table.row(
+        "Yield loss",
+        perAcre(Figures.money(outcome.loss())),
+        "worst year "
+            + Figures.money(LossByYear.of(book, field).in(worst))
+            + " ("
+            + worst.year()
+            + "); with no pass at all "
+            + Figures.money(outcome.untreatedLoss()));
+    table.row(
+        "Net return",
+        perAcre(outcome.net().map(Figures::money).orElse("unknown")),
+        outcome.net().map(m -> wholeField(m)).orElse("a price is missing")
+            + "; yield goal times price, less loss and cost");
+    table.on(page);
+    page.wrapped(
+        2,
+        "In "
+            + Numbers.decimals(outcome.windowConfidencePct(), 1)
+            + " % of the years every pass finds a day in its windows within "
+            + Figures.counted(book.house().queueDays(), "day", "days")
+            + " of its date");
+    page.blank();
+  }
+
+  private static String perAcre(String money) {
+    return money + " $/acre";
+  }
+
+  private String wholeField(Money perAcre) {
+    return Figures.money(Money.ofDollars(perAcre.dollars() * field.acres()))
+        + " $ for "
+        + FieldText.acres(field.acres())
+        + " acres";
+  }
+
+  private String missed(CostSplit cost) {
+    return cost.total().equals(outcome.cost())
+        ? ""
+        : "; mean over the years, a missed pass costs nothing";
+  }
+}

@@ -1,0 +1,90 @@
+package org.swathbook.cli;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.cli.report.PlannedField;
+import org.swathbook.measure.Money;
+import org.swathbook.plan.PlannedProgram;
+import org.swathbook.plan.Refusal;
+import org.swathbook.plan.Relaxation;
+import org.swathbook.plan.SearchNote;
+import org.swathbook.rules.About;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Severity;
+
+/** Plans by hand around {@link Samples}. */
+final class SamplePlans {
+  private SamplePlans() {}
+
+  static PlannedField recommended() {
+    return plan(
+        Optional.empty(),
+        new PlannedProgram(
+            "Best net return",
+            true,
+            Samples.outcome("Best net return", 2),
+            SampleJudgement.of(),
+            ""),
+        new PlannedProgram(
+            "Least cost",
+            false,
+            Samples.outcome("Least cost", 1),
+            SampleJudgement.of(SampleJudgement.broken()),
+            "5.1 points of control of Palmer amaranth in the worst year"));
+  }
+
+  static PlannedField notRecommended() {
+    Map<WeedId, Double> control = new LinkedHashMap<>();
+    control.put(Samples.PALMER, 96.04);
+    control.put(Samples.FOXTAIL, 99.0);
+    return plan(
+        Optional.of(
+            new Refusal(
+                List.of(),
+                List.of(SampleJudgement.broken()),
+                List.of(
+                    new Relaxation(
+                        "maxExposedEmergence", "5 %", "9.2 %", Money.ofDollars(561.2), control)))),
+        new PlannedProgram(
+            "Fewest house rules broken",
+            false,
+            Samples.outcome("Fewest house rules broken", 3),
+            SampleJudgement.of(SampleJudgement.broken()),
+            ""));
+  }
+
+  static PlannedField refused() {
+    return plan(
+        Optional.of(
+            new Refusal(
+                List.of(
+                    new Finding(
+                        new RuleId("next-crop-interval"),
+                        Severity.BLOCK,
+                        "Fomesafen of 14 Jul 2026 keeps corn off this field until 14 May 2027; planting"
+                            + " is 28 Apr 2027.",
+                        "10 months",
+                        "9 months 14 days",
+                        "label, from memory",
+                        "plant on or after 14 May 2027, or another crop",
+                        About.PROGRAM.withIngredient(IngredientId.of("fomesafen")))),
+                List.of(),
+                List.of())));
+  }
+
+  private static PlannedField plan(Optional<Refusal> refusal, PlannedProgram... programs) {
+    return new PlannedField(
+        Samples.field(),
+        refusal,
+        List.of(programs),
+        new SearchNote(
+            214, 38, 41233, false, List.of("glyphosate-4.5sl: every driver weed resists site 9")),
+        OptionalLong.empty());
+  }
+}
