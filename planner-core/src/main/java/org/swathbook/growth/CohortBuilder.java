@@ -19,6 +19,7 @@ import org.swathbook.weather.WeatherDay;
 final class CohortBuilder {
   private static final int BIN_DAYS = 4;
   private static final double LEAST_SHARE = 1e-5;
+  private static final double THIN = 0.01;
   private static final double UNDER_CANOPY = 0.5;
 
   /** Tillage kills what is shorter, cm (4 in; default). */
@@ -57,6 +58,7 @@ final class CohortBuilder {
     double[] number = new double[bins];
     double kept = 0;
     int n = 0;
+    gatherThin(sum, moment, total, Math.floorDiv(plantingDay - offset, BIN_DAYS) + 1);
     for (int b = 0; b < bins; b++) {
       if (sum[b] > LEAST_SHARE * total) {
         emergedOn[n] = (int) Math.round(moment[b] / sum[b]);
@@ -76,6 +78,27 @@ final class CohortBuilder {
     }
     return new CohortSet(
         weed, Arrays.copyOf(emergedOn, n), Arrays.copyOf(number, n), survival, thermal);
+  }
+
+  /**
+   * Joins bins that hold less than a hundredth of the season's plants with the next ones on their
+   * side of planting, until they hold that much or span sixteen days: a few stragglers of March
+   * need no cohort for every four days.
+   */
+  private static void gatherThin(double[] sum, double[] moment, double total, int plantingBin) {
+    int since = 0;
+    for (int b = 0; b + 1 < sum.length; b++) {
+      boolean thin = sum[b] > 0 && sum[b] < THIN * total;
+      if (thin && since < 3 && b + 1 != plantingBin) {
+        sum[b + 1] += sum[b];
+        moment[b + 1] += moment[b];
+        sum[b] = 0;
+        moment[b] = 0;
+        since++;
+      } else {
+        since = 0;
+      }
+    }
   }
 
   /** Share of plants of a height that live through tillage. */

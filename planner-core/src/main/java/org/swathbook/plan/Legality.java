@@ -38,11 +38,14 @@ final class Legality {
 
   /** Whether the use rules let a dose pass on a date. */
   boolean allows(DoseOption option, int date) {
-    return UseJudge.facts(book, traces, 0, timings.get(date), Mix.of(List.of(option.dose()))).stream()
+    return UseJudge.facts(book, traces, 0, timings.get(date), Mix.of(List.of(option.dose())))
+        .stream()
         .allMatch(facts -> facts.candidates().stream().anyMatch(use -> allows(facts, use)));
   }
 
-  /** A use that no rule blocks and whose range on the field's soils the rate does not fall short of. */
+  /**
+   * A use that no rule blocks and whose range on the field's soils the rate does not fall short of.
+   */
   private boolean allows(UseFacts facts, Use use) {
     return SoilRates.of(use, traces.field()) instanceof SoilRates.Allowed a
         && !Quantity.exceeds(a.range().low().lbPerAcre(), facts.active().lbPerAcre())

@@ -1,19 +1,31 @@
 package org.swathbook.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
 /**
- * Drafts one step away from a draft: a dose more, less or another, a pass moved, added or dropped.
- * Only drafts that the use rules and the house limits on passes and products allow.
+ * Drafts one step away from a draft: a dose more, less or another, a pass moved or dropped. Only
+ * drafts that the use rules and the house limits on passes and products allow.
  */
 final class Moves {
-  private final PlanSpace space;
+  /**
+   * Of all doses that a tank could take, only the best by quick score are tried in exchange for one
+   * that it holds.
+   */
+  private static final int EXCHANGED = 10;
 
-  Moves(PlanSpace space) {
+  /** How many places on the grid a pass may move at once, either way. */
+  private static final int SHIFT = 4;
+
+  private final PlanSpace space;
+  private final Evaluator evaluator;
+
+  Moves(PlanSpace space, Evaluator evaluator) {
     this.space = space;
+    this.evaluator = evaluator;
   }
 
   /** All neighbours, in a fixed order, without the draft itself. */
@@ -22,17 +34,23 @@ final class Moves {
     for (int i = 0; i < draft.stops().size(); i++) {
       Stop stop = draft.stops().get(i);
       out.add(draft.without(i));
+      List<Integer> worthwhile = worthwhile(draft, i, stop);
       for (int option : stop.options()) {
         Stop less = stop.without(option);
         out.add(draft.replacing(i, less));
-        for (int other : space.legalOn(stop.date())) {
+        for (int other : worthwhile) {
           addIfTankAllows(out, draft, i, less, other);
+        }
+        for (int other : space.legalOn(stop.date())) {
+          if (space.sameActive(option, other)) {
+            addIfTankAllows(out, draft, i, less, other);
+          }
         }
       }
       for (int option : space.legalOn(stop.date())) {
         addIfTankAllows(out, draft, i, stop, option);
       }
-      for (int date = stop.date() - 4; date <= stop.date() + 4; date++) {
+      for (int date = stop.date() - SHIFT; date <= stop.date() + SHIFT; date++) {
         if (date >= 0
             && date < space.grid().size()
             && !draft.hasDate(date)
@@ -41,17 +59,21 @@ final class Moves {
         }
       }
     }
-    if (draft.stops().size() < space.maxPasses()) {
-      for (int date = 0; date < space.grid().size(); date += 2) {
-        if (!draft.hasDate(date)) {
-          for (int option : space.legalOn(date)) {
-            out.add(draft.with(new Stop(date, List.of(option))));
-          }
-        }
-      }
-    }
     out.remove(draft);
     return new ArrayList<>(out);
+  }
+
+  /** Doses that would do most if the tank had room for one more, best first. */
+  private List<Integer> worthwhile(Draft draft, int place, Stop stop) {
+    record Scored(int option, double score) {}
+    return space.legalOn(stop.date()).stream()
+        .filter(o -> stop.options().stream().noneMatch(held -> space.sameActive(held, o)))
+        .map(o -> new Scored(o, evaluator.quick(draft.replacing(place, stop.with(o)))))
+        .sorted(
+            Comparator.comparingDouble(Scored::score).reversed().thenComparingInt(Scored::option))
+        .limit(EXCHANGED)
+        .map(Scored::option)
+        .toList();
   }
 
   /** Neighbours that put one more dose of a choice into one pass: the mending moves. */

@@ -50,12 +50,11 @@ public final class Planner {
       TraceSet traces, PlanSpace space, Legality legality, OptionMaker.Made made, LocalDate today) {
     FieldEvaluator evaluator = new FieldEvaluator(book, traces, space, legality);
     Strengths strengths = new Strengths(book, traces, space.options());
-    Moves moves = new Moves(space);
+    Moves moves = new Moves(space, evaluator);
     Starts starts = new Starts(space, strengths, book.house(), evaluator);
     Mending mending = new Mending(space, strengths, book.house(), moves);
     Search search = new Search(moves, mending, starts, evaluator);
     for (Draft start : starts.all()) {
-      search.climb(start, Math.max(start.stops().size(), 2));
       search.climb(start, space.maxPasses());
     }
     List<Walked> walked =

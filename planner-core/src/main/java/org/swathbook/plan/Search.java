@@ -25,6 +25,9 @@ final class Search {
   private static final int WALKED_NEW_PASSES = 4;
   private static final int MOST_STEPS = 40;
 
+  /** A step that gains less than this, dollars per acre, is the last one. */
+  private static final double WORTH_A_STEP = 0.10;
+
   private final Moves moves;
   private final Mending mending;
   private final Starts starts;
@@ -58,7 +61,11 @@ final class Search {
       if (best.isEmpty() || !better(best.get(), now)) {
         return here;
       }
+      boolean hardly = Goal.of(best.get()) - Goal.of(now) < WORTH_A_STEP;
       here = best;
+      if (hardly) {
+        return here;
+      }
     }
     return here;
   }

@@ -40,7 +40,10 @@ final class Starts {
     return List.copyOf(out);
   }
 
-  /** The draft with one more whole pass, on days over the season: single doses seldom pay for their own trip. */
+  /**
+   * The draft with one more whole pass, on days over the season: single doses seldom pay for their
+   * own trip.
+   */
   List<Draft> withOneMorePass(Draft draft) {
     Set<Draft> out = new LinkedHashSet<>();
     for (int day : new int[] {-21, -9}) {

@@ -49,8 +49,8 @@ final class PassWindows {
   }
 
   /**
-   * Whether a sprayer that comes the house's queue of days late still finds its first suitable day in
-   * all windows: so a window of four days is met now and then, one of two weeks nearly always.
+   * Whether a sprayer that comes the house's queue of days late still finds its first suitable day
+   * in all windows: so a window of four days is met now and then, one of two weeks nearly always.
    */
   boolean met(List<TankActive> actives, SeasonTrace trace, int planned) {
     int day = trace.firstSprayDay(planned + house.queueDays());
