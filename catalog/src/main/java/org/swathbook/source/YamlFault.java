@@ -22,6 +22,10 @@ final class YamlFault {
               "but got <stream end>",
               "a bracket is not closed",
               "close what '[' or '{' opened before the end of the file"),
+          new Phrase(
+              "but found '<stream end>'",
+              "a bracket is not closed",
+              "close what '[' or '{' opened before the end of the file"),
           new Phrase("but got", "a bracket is not closed", "write ',' or the closing bracket here"),
           new Phrase(
               "found unexpected end of stream",

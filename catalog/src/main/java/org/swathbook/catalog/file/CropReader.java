@@ -13,10 +13,8 @@ import org.swathbook.catalog.Canopy;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.CropStage;
-import org.swathbook.catalog.DegreeDayMethod;
 import org.swathbook.catalog.Slug;
 import org.swathbook.catalog.Source;
-import org.swathbook.catalog.ThermalClock;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Unit;
@@ -32,10 +30,6 @@ import org.swathbook.source.Texts;
 /** Reads a crop. */
 final class CropReader {
   static final String FORMAT = "swathbook.crop/1";
-
-  private static final ThermalClocks NO_CLOCK =
-      new ThermalClocks(
-          new ThermalClock(DegreeDayMethod.AVERAGE, 0, OptionalDouble.empty()), Unit.CELSIUS);
 
   private final Entry entry;
   private final MapReader map;
@@ -61,7 +55,7 @@ final class CropReader {
     }
     entry.checkFileName("id", id);
     Optional<MapReader> stageKeys = map.requireMap("stages", "{degreeDays: …, at: {VE: 115, …}}");
-    ThermalClocks clock = stageKeys.flatMap(this::clock).orElse(NO_CLOCK);
+    ThermalClocks clock = stageKeys.flatMap(this::clock).orElse(ThermalClocks.UNREAD);
     List<CropStage> stages = stageKeys.map(m -> stages(m, clock)).orElse(List.of());
     List<String> names = stages.stream().map(CropStage::name).toList();
     TextParser<String> stage = stage(names);
@@ -136,21 +130,26 @@ final class CropReader {
 
   private Optional<CropStage> stage(MapNode.Entry e, ThermalClocks clock) {
     if (e.value() instanceof ScalarNode) {
-      return MapReader.scalar(e.value(), Texts::number, "115", entry.problems())
-          .map(
-              n ->
-                  new CropStage(
-                      e.key(), OptionalDouble.of(clock.celsiusDays(n)), OptionalInt.empty()));
+      double sum =
+          MapReader.scalar(e.value(), Texts::number, "115", entry.problems())
+              .map(clock::celsiusDays)
+              .orElse(Double.NaN);
+      return Optional.of(new CropStage(e.key(), OptionalDouble.of(sum), OptionalInt.empty()));
     }
     return MapReader.of(e.value(), e.key() + ": {days: 42}", entry.problems())
-        .flatMap(
+        .map(
             m -> {
-              m.require("days", "42");
-              Optional<Integer> days = m.find("days", UseReader::bareDays, "42");
+              int days = m.require("days", UseReader::bareDays, "42", -1);
               m.done();
-              return days.map(
-                  d -> new CropStage(e.key(), OptionalDouble.empty(), OptionalInt.of(d)));
+              return days < 0
+                  ? unread(e.key())
+                  : new CropStage(e.key(), OptionalDouble.empty(), OptionalInt.of(days));
             });
+  }
+
+  /** Known by name, so that what names it is not a mistake too; comes neither before nor after. */
+  private static CropStage unread(String name) {
+    return new CropStage(name, OptionalDouble.of(Double.NaN), OptionalInt.empty());
   }
 
   /**
@@ -169,7 +168,7 @@ final class CropReader {
                 mark,
                 "the stage " + next.name() + " does not come after " + s.name(),
                 "write the stages in the order in which they are reached, each once");
-        return;
+        break;
       }
     }
     stages.add(next);

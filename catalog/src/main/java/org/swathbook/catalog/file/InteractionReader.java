@@ -81,8 +81,15 @@ final class InteractionReader {
       weedsNamed = new LinkedHashSet<>(MapReader.all(on.get(), weeds.known(), "[SETFA]", problems));
     }
     boolean synergy =
-        m.require("kind", Texts.oneOf(List.of("antagonism", "synergy")), "antagonism", "synergy")
+        m.require("kind", Texts.oneOf(List.of("antagonism", "synergy")), "antagonism", "antagonism")
             .equals("synergy");
+    String other = synergy ? "loses" : "survivors";
+    if (m.has(other)) {
+      problems.add(
+          m.mark(other),
+          "'" + other + "' does not belong to this kind",
+          "write 'loses' for an antagonism, 'survivors' for a synergy");
+    }
     double factor =
         synergy
             ? m.find("survivors", InteractionReader::middle, "80 %").orElse(1.0)
@@ -151,7 +158,8 @@ final class InteractionReader {
         Site.find(text)
             .orElseThrow(
                 () -> new MeasureException("'" + text + "' is no site; write its number, as 9"));
-    if (!sites.contains(site)) {
+    // With an ingredient unread, its site may be the one.
+    if (!sites.contains(site) && read.size() == ingredients.count()) {
       throw new MeasureException(
           "no ingredient of the catalog has site "
               + site

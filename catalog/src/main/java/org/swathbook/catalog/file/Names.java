@@ -52,6 +52,11 @@ final class Names<I extends Comparable<I>> {
     }
   }
 
+  /** How many entries there are. */
+  long count() {
+    return bySlug.values().stream().distinct().count();
+  }
+
   Optional<I> find(String spelling) {
     return Optional.ofNullable(bySlug.get(Slug.of(spelling)));
   }

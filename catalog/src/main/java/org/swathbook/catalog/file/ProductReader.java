@@ -161,7 +161,8 @@ final class ProductReader {
     if (product.spoken().unit().dimension() != wanted) {
       map.problems().add(map.mark("unit"), kind, right);
     }
-    if (product.step().unit().dimension() != wanted || !(product.step().amount() > 0)) {
+    if (map.has("step")
+        && (product.step().unit().dimension() != wanted || !(product.step().amount() > 0))) {
       map.problems().add(map.mark("step"), kind + ", in steps above zero", right);
     }
     if (product

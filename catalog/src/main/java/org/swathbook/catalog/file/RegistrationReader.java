@@ -42,8 +42,9 @@ final class RegistrationReader {
   }
 
   private static StateLimit states(MapReader m) {
+    int before = m.problems().count();
     StateLimit limit = new StateLimit(states(m, "only"), states(m, "refused"));
-    if (limit.equals(StateLimit.ANYWHERE)) {
+    if (limit.equals(StateLimit.ANYWHERE) && m.problems().count() == before) {
       m.problems().add(m.mark(), "no state is named", "write '{only: [NE, KS]}'");
     }
     m.done();

@@ -22,7 +22,12 @@ import org.swathbook.source.Texts;
  * @param unit in which the file writes temperatures and degree-days
  */
 record ThermalClocks(ThermalClock clock, Unit unit) {
-  private static final String EXAMPLE = "{method: average, base: 48 F}";
+
+  /** Stands in where the keys have a problem. */
+  static final ThermalClocks UNREAD =
+      new ThermalClocks(
+          new ThermalClock(DegreeDayMethod.AVERAGE, 0, OptionalDouble.empty()), Unit.CELSIUS);
+
   private static final Pattern CLAMPED =
       Pattern.compile("(\\d+(?:\\.\\d+)?)/(\\d+(?:\\.\\d+)?) ?([FC])");
 
@@ -50,21 +55,28 @@ record ThermalClocks(ThermalClock clock, Unit unit) {
       return new ThermalClocks(
           new ThermalClock(DegreeDayMethod.CLAMPED, base, OptionalDouble.of(ceiling)), unit);
     }
+    if (!List.of("average", "single-sine").contains(method)) {
+      if (problems.count() == before) {
+        problems.add(
+            map.mark("method"),
+            "'" + method + "' is no way to count degree-days",
+            "write average, single-sine, or ceiling and base as '86/50 F'");
+      }
+      map.find("base");
+      map.find("ceiling");
+      return UNREAD;
+    }
     TextParser<Quantity> temperature = text -> Quantity.parse(text, Dimension.TEMPERATURE, "48 F");
     Quantity base = map.require("base", temperature, "48 F", new Quantity(0, Unit.CELSIUS));
     OptionalDouble ceiling =
         map.find("ceiling", temperature, "95 F")
             .map(q -> OptionalDouble.of(q.si()))
             .orElse(OptionalDouble.empty());
-    List<String> methods = List.of("average", "single-sine");
-    if (!methods.contains(method) && problems.count() == before) {
-      problems.add(
-          map.mark("method"),
-          "'" + method + "' is no way to count degree-days",
-          "write average, single-sine, or ceiling and base as '86/50 F'");
-    }
     if (ceiling.isPresent() && ceiling.getAsDouble() <= base.si()) {
-      problems.add(map.mark("ceiling"), "the ceiling does not lie above the base", EXAMPLE);
+      problems.add(
+          map.mark("ceiling"),
+          "the ceiling does not lie above the base",
+          "write the higher one as ceiling");
     }
     return new ThermalClocks(
         new ThermalClock(

@@ -6,17 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.swathbook.catalog.Competition;
 import org.swathbook.catalog.CropId;
-import org.swathbook.catalog.DegreeDayMethod;
 import org.swathbook.catalog.Emergence;
 import org.swathbook.catalog.HeightCurve;
 import org.swathbook.catalog.SeedBiology;
 import org.swathbook.catalog.Source;
-import org.swathbook.catalog.ThermalClock;
 import org.swathbook.catalog.Weed;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.catalog.WeedKind;
@@ -82,10 +79,15 @@ final class WeedReader {
     return code;
   }
 
-  private static final ThermalClock NO_CLOCK =
-      new ThermalClock(DegreeDayMethod.AVERAGE, 0, OptionalDouble.empty());
   private static final Emergence NO_EMERGENCE =
-      new Emergence(NO_CLOCK, MonthDay.of(1, 1), 1, 2, 3, Optional.empty(), Source.NOT_GIVEN);
+      new Emergence(
+          ThermalClocks.UNREAD.clock(),
+          MonthDay.of(1, 1),
+          1,
+          2,
+          3,
+          Optional.empty(),
+          Source.NOT_GIVEN);
 
   private static Emergence emergence(Entry entry) {
     Optional<MapReader> found = entry.map().requireMap("emergence", "{degreeDays: …, points: …}");
