@@ -94,7 +94,7 @@ final class AnchorParser implements TextParser<Anchor> {
   /** In inches, as people speak of weeds, when those few digits say it exactly; else in cm. */
   private static String heightText(double cm) {
     for (String text : List.of(inches(cm, 1), inches(cm, 2))) {
-      if (height(text) == cm) {
+      if (Texts.in(Unit.CENTIMETRE, "3 in").parse(text) == cm) {
         return text;
       }
     }

@@ -4,12 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Application;
+import org.swathbook.book.Book;
+import org.swathbook.catalog.Cap;
+import org.swathbook.ledger.Ledger;
 import org.swathbook.measure.Basis;
+import org.swathbook.measure.Rate;
 
 class ApplicationsReaderTest {
   private static final String HEADER =
@@ -79,6 +85,27 @@ class ApplicationsReaderTest {
                 """))
         .extracting(Application::pass)
         .containsExactly("P-2");
+  }
+
+  @Test
+  void theLedgerCountsNeitherVoidedNorCorrectedRows() {
+    Book book =
+        new BookOnDisk(dir)
+            .with(
+                "applications.csv",
+                HEADER
+                    + """
+                    P-1,1,,2026-05-01,A-1,2026,atrazine,11,lb ai/acre,corn,pre,,
+                    P-1,2,P-1/1,2026-05-01,A-1,2026,atrazine,1.1,lb ai/acre,corn,pre,,
+                    P-2,1,,2026-06-01,A-1,2026,atrazine,1.0,lb ai/acre,corn,V4,,
+                    P-2,2,P-2/1,,,,,0,,,,,
+                    """)
+            .load();
+    Cap cap = new Cap(Rate.parse("2.5 lb ai/acre"), Cap.CapPeriod.SEASON, Set.of());
+    Ledger ledger = Ledger.of(book, book.fields().get(0), List.of());
+    LocalDate end = LocalDate.of(2026, 12, 31);
+    assertThat(ledger.ofGroup("atrazine", cap, 2026, end).used().lbPerAcre()).isEqualTo(1.1);
+    assertThat(ledger.applications("atrazine", 2026, end)).hasSize(1);
   }
 
   @Test
