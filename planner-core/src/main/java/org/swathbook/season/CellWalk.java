@@ -8,9 +8,7 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Site;
 import org.swathbook.control.FoliarTable;
-import org.swathbook.control.JointAction;
 import org.swathbook.control.Setback;
-import org.swathbook.control.SoilEffect;
 
 /**
  * Walks the cells of one weed in one year through all passes. Holds its scratch arrays, so one walk
@@ -21,9 +19,8 @@ final class CellWalk {
       Arrays.stream(Setback.values()).mapToDouble(Setback::pauseDegreeDays).toArray();
 
   private final List<PreparedPass> passes;
-  private final SoilOverlap overlap;
+  private final SoilJoint soil;
   private final Optional<Site> without;
-  private final int withoutNumber;
   private final HouseRules house;
   private final HeightClock[] clocks;
   private final @Nullable Census census;
@@ -33,7 +30,6 @@ final class CellWalk {
   private double[] delay = new double[0];
   private double[] floor = new double[0];
   private double[] inSoil = new double[0];
-  private double[] soilJoint = new double[0];
   private double[] escapesAll = new double[0];
   private double[] escapesAllUnmet = new double[0];
   private boolean[] met = new boolean[0];
@@ -49,15 +45,13 @@ final class CellWalk {
 
   CellWalk(
       List<PreparedPass> passes,
-      SoilOverlap overlap,
       Optional<Site> without,
       HouseRules house,
       HeightClock[] clocks,
       @Nullable Census census) {
     this.passes = passes;
-    this.overlap = overlap;
     this.without = without;
-    this.withoutNumber = without.map(Site::number).orElse(-1);
+    this.soil = new SoilJoint(passes, without.map(Site::number).orElse(-1), house.missSoil());
     this.house = house;
     this.clocks = clocks;
     this.census = census;
@@ -111,7 +105,6 @@ final class CellWalk {
       delay = new double[n];
       floor = new double[n];
       inSoil = new double[n];
-      soilJoint = new double[n];
       escapesAll = new double[n];
       escapesAllUnmet = new double[n];
       met = new boolean[n];
@@ -124,32 +117,9 @@ final class CellWalk {
   private boolean layerAtCropEmergence(int year, int weed, WeedPressure pressure) {
     double escapes = 0;
     for (int b = 0; b < pressure.biotypes().size(); b++) {
-      double s = 1;
-      for (int p = 0; p < passes.size(); p++) {
-        PreparedPass pass = passes.get(p);
-        if (pass.isMissed(year)) {
-          continue;
-        }
-        double joint = 1;
-        for (int j = 0; j < pass.soilDoses(); j++) {
-          joint *= 1 - effect(p, j, year, weed, b, SoilEffect.AT_CROP_EMERGENCE);
-        }
-        s *= JointAction.withMisses(house.missSoil(), joint);
-      }
-      escapes += pressure.biotypes().get(b).share() * s;
+      escapes += pressure.biotypes().get(b).share() * soil.atCropEmergence(year, weed, b);
     }
     return 1 - escapes >= house.layerThreshold();
-  }
-
-  private double effect(int p, int j, int year, int weed, int biotype, int cohort) {
-    PreparedPass pass = passes.get(p);
-    if (pass.soilSite(j) == withoutNumber) {
-      return 0;
-    }
-    double e = pass.soil(year, j, weed).control(cohort) * pass.keepsInSoil(j, weed, biotype);
-    return e > 0 && !overlap.alone(p, j) && overlap.isBeaten(p, j, e, year, weed, biotype, cohort)
-        ? 0
-        : e;
   }
 
   private void biotype(
@@ -160,6 +130,7 @@ final class CellWalk {
     Arrays.fill(delay, 0, n, 0);
     Arrays.fill(inSoil, 0, n, 1);
     Arrays.fill(met, 0, n, false);
+    soil.compute(year, weed, b, n);
     boolean rated = false;
     for (int p = 0; p < passes.size(); p++) {
       PreparedPass pass = passes.get(p);
@@ -182,7 +153,10 @@ final class CellWalk {
       if (!table.isIdle()) {
         foliar(table, b, view, weed, layer);
       }
-      soil(p, pass, year, weed, b, n);
+      for (int c = soil.from(p); c < soil.to(p); c++) {
+        alive[c] *= soil.lives(p, c);
+        inSoil[c] *= soil.lives(p, c);
+      }
     }
     if (!rated) {
       ratedAlive += share * weighted(cell);
@@ -218,42 +192,6 @@ final class CellWalk {
           delay[c] = ages[c] - floor[c] + PAUSE[back];
         }
       }
-    }
-  }
-
-  private void soil(int p, PreparedPass pass, int year, int weed, int b, int n) {
-    int from = n;
-    int to = 0;
-    for (int j = 0; j < pass.soilDoses(); j++) {
-      SoilEffect e = pass.soil(year, j, weed);
-      if (e.from() < e.to()) {
-        from = Math.min(from, e.from());
-        to = Math.max(to, e.to());
-      }
-    }
-    if (from >= to) {
-      return;
-    }
-    Arrays.fill(soilJoint, from, to, 1);
-    for (int j = 0; j < pass.soilDoses(); j++) {
-      double keeps = pass.keepsInSoil(j, weed, b);
-      if (pass.soilSite(j) == withoutNumber || keeps == 0) {
-        continue;
-      }
-      SoilEffect e = pass.soil(year, j, weed);
-      if (overlap.alone(p, j)) {
-        e.reduce(soilJoint, keeps);
-      } else {
-        for (int c = e.from(); c < e.to(); c++) {
-          soilJoint[c] *= 1 - effect(p, j, year, weed, b, c);
-        }
-      }
-    }
-    double miss = house.missSoil();
-    for (int c = from; c < to; c++) {
-      double lives = JointAction.withMisses(miss, soilJoint[c]);
-      alive[c] *= lives;
-      inSoil[c] *= lives;
     }
   }
 

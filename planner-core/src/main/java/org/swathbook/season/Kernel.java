@@ -159,8 +159,7 @@ public final class Kernel {
       }
     }
     Score score = new Score(grid.length, clocks.length, dollarsPerAcre);
-    SoilOverlap overlap = new SoilOverlap(passes);
-    CellWalk walk = new CellWalk(passes, overlap, without, house, clocks, census);
+    CellWalk walk = new CellWalk(passes, without, house, clocks, census);
     for (int y = 0; y < grid.length; y++) {
       int harvest = traces.years().get(y).harvestDay();
       double x = 0;

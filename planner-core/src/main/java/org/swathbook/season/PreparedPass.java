@@ -115,6 +115,11 @@ public final class PreparedPass {
     return soilActive.length;
   }
 
+  /** Place of such an active in the tank. */
+  int soilActive(int dose) {
+    return soilActive[dose];
+  }
+
   TankActive soilDose(int dose) {
     return effect.actives().get(soilActive[dose]);
   }

@@ -21,9 +21,8 @@ final class SoilDays {
   private static final int LEAST_LENGTH_OF_FOLIAR = 14;
 
   private record Dose(
-      int order,
       int pass,
-      String group,
+      int group,
       IngredientId id,
       double fresh,
       List<Double> keeps,
@@ -33,17 +32,19 @@ final class SoilDays {
   private final List<Dose> doses = new ArrayList<>();
   private final List<Biotype> biotypes;
   private final double missed;
-  private final int passes;
+  private final SoilAssignment together;
 
   SoilDays(List<PreparedPass> passes, int year, int weed, WeedPressure pressure, HouseRules house) {
     this.biotypes = pressure.biotypes();
     this.missed = house.missSoil();
-    this.passes = passes.size();
+    SoilGroups groups = new SoilGroups(passes);
+    this.together = new SoilAssignment(passes.size(), groups.count(), missed);
     for (int p = 0; p < passes.size(); p++) {
       PreparedPass pass = passes.get(p);
-      for (int a = 0; a < pass.effect().actives().size(); a++) {
-        Ingredient active = pass.effect().actives().get(a).ingredient();
-        if (!pass.isMissed(year) && active.hasSoilActivity()) {
+      for (int j = 0; j < pass.soilDoses(); j++) {
+        Ingredient active = pass.soilDose(j).ingredient();
+        if (!pass.isMissed(year)) {
+          int a = pass.soilActive(j);
           double fresh = pass.effect().fresh(a, weed).orElse(0);
           List<Double> keeps = new ArrayList<>();
           double felt = 0;
@@ -54,9 +55,7 @@ final class SoilDays {
           }
           ResidualCurve curve = pass.effect().residual(a, year, pass.day(year)).orElseThrow();
           boolean inLayer = fresh * felt >= LEAST_FRESH && longEnough(active);
-          doses.add(
-              new Dose(
-                  doses.size(), p, active.capGroup(), active.id(), fresh, keeps, curve, inLayer));
+          doses.add(new Dose(p, groups.of(p, j), active.id(), fresh, keeps, curve, inLayer));
         }
       }
     }
@@ -71,36 +70,17 @@ final class SoilDays {
   double control(int day) {
     double escapes = 0;
     for (int b = 0; b < biotypes.size(); b++) {
-      double s = 1;
-      for (int p = 0; p < passes; p++) {
-        double joint = 1;
-        for (Dose d : doses) {
-          double e = effect(d, b, day);
-          if (d.pass() == p && e > 0 && !isBeaten(d, e, b, day)) {
-            joint *= 1 - e;
-          }
-        }
-        s *= JointAction.withMisses(missed, joint);
+      together.clear();
+      for (Dose d : doses) {
+        together.add(d.pass(), d.group(), 1 - effect(d, b, day));
       }
-      escapes += biotypes.get(b).share() * s;
+      escapes += biotypes.get(b).share() * together.best();
     }
     return 1 - escapes;
   }
 
   private static double effect(Dose d, int biotype, int day) {
     return d.fresh() * d.curve().share(day) * d.keeps().get(biotype);
-  }
-
-  private boolean isBeaten(Dose dose, double effect, int biotype, int day) {
-    for (Dose other : doses) {
-      if (other.order() != dose.order() && other.group().equals(dose.group())) {
-        double e = effect(other, biotype, day);
-        if (e > effect || e == effect && other.order() < dose.order()) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 
   /** Actives that make the layer of a pass, in canonical order. */
