@@ -1,0 +1,188 @@
+package org.swathbook.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.catalog.Site;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.rules.Verdict;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SiteControl;
+
+/**
+ * A plan follows its book: change a planting date, a resistance, a residual, a trait, and it changes as an adviser would
+ * expect. What to expect is common practice, no source.
+ */
+class PlanChangesTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+  private static final WeedId PALMER = WeedId.of("AMAPA");
+
+  @TempDir private Path dir;
+
+  private static FieldPlan plan(DemoCopy copy, String field) {
+    var book = copy.load();
+    return new Planner(book).plan(book.findField(field).orElseThrow(), TODAY);
+  }
+
+  private static SeasonOutcome first(FieldPlan plan) {
+    return plan.programs().get(0).outcome();
+  }
+
+  private static Set<String> actives(SeasonOutcome season, Predicate<PassOutcome> passes) {
+    Set<String> out = new TreeSet<>();
+    season.passes().stream()
+        .filter(passes)
+        .flatMap(p -> p.mix().actives().stream())
+        .forEach(a -> out.add(a.ingredient().id().value()));
+    return out;
+  }
+
+  @Test
+  void aFieldPlantedLaterIsSprayedLater() {
+    DemoCopy copy = new DemoCopy(dir);
+    FieldPlan early = plan(copy, "ND-1");
+    copy.change("fields.csv", "15 in,2027-05-11,2027-10-01", "15 in,2027-06-05,2027-10-15");
+    FieldPlan late = plan(copy, "ND-1");
+
+    LocalDate lastEarly = lastDate(first(early));
+    LocalDate lastLate = lastDate(first(late));
+    assertThat(lastLate).isAfterOrEqualTo(lastEarly.plusDays(7));
+    assertThat(standingAtFirstPass(late)).isGreaterThan(standingAtFirstPass(early));
+  }
+
+  private static LocalDate lastDate(SeasonOutcome season) {
+    return season.passes().get(season.passes().size() - 1).planned();
+  }
+
+  /** Palmer amaranth up when the planter comes, untreated: what a burndown has to deal with. */
+  private static double standingAtFirstPass(FieldPlan plan) {
+    var cohorts = plan.traces().years().get(0).cohorts(0);
+    double sum = 0;
+    for (int c = 0; c < cohorts.count(); c++) {
+      if (cohorts.emergedOn(c) < plan.traces().years().get(0).plantingDay()) {
+        sum += cohorts.perM2(c);
+      }
+    }
+    return sum;
+  }
+
+  @Test
+  void aResistedSiteIsNoLongerReliedOn() {
+    DemoCopy copy = new DemoCopy(dir).change("weeds.csv", "ND-1,AMAPA,80 /m2,yes,2;9,90 %", "ND-1,AMAPA,80 /m2,yes,2;9;14,90 %");
+    FieldPlan plan = plan(copy, "ND-1");
+
+    assertThat(plan.programs()).isNotEmpty();
+    for (PlannedProgram p : plan.programs()) {
+      for (PassOutcome pass : p.outcome().passes()) {
+        List<Site> counted =
+            pass.weeds().stream()
+                .filter(w -> w.weed().equals(PALMER))
+                .flatMap(w -> java.util.stream.Stream.concat(w.foliar().stream(), w.soil().stream()))
+                .filter(SiteControl::effective)
+                .map(SiteControl::site)
+                .toList();
+        assertThat(counted).doesNotContain(new Site(2), new Site(9), new Site(14));
+      }
+    }
+    FieldPlan before = plan(new DemoCopy(dir.resolve("unchanged")), "ND-1");
+    assertThat(first(before).weed(PALMER).survivorsPerAcre())
+        .isLessThan(first(plan).weed(PALMER).survivorsPerAcre() * 3);
+    assertThat(actives(first(plan), p -> true)).isNotEqualTo(actives(first(before), p -> true));
+  }
+
+  @Test
+  void aResidualThatFadesSoonerCoversLess() {
+    DemoCopy copy = new DemoCopy(dir);
+    SeasonOutcome before = first(plan(copy, "ND-1"));
+    String active = longestResidual(before);
+    String entry = "ingredients/" + active + ".yaml";
+    copy.changeCatalog(entry, "format:", "format:");
+    copy.replaceAll("catalog/" + entry, "(residual: \\{at: [^,}]*, days: )[0-9-]+", "$18");
+    copy.replaceAll("catalog/" + entry, "(residualHigh: \\{at: [^,}]*, days: )[0-9-]+", "$19");
+    FieldPlan after = plan(copy, "ND-1");
+
+    assertThat(first(after).net().orElseThrow()).isLessThanOrEqualTo(before.net().orElseThrow());
+    assertThat(doses(first(after))).isNotEqualTo(doses(before));
+  }
+
+  private static String longestResidual(SeasonOutcome season) {
+    return season.passes().stream()
+        .flatMap(p -> p.mix().actives().stream())
+        .filter(a -> a.ingredient().hasSoilActivity())
+        .max(
+            java.util.Comparator.comparingInt(
+                    (org.swathbook.program.ActiveDose a) ->
+                        a.ingredient().residual().find().orElseThrow().highDays())
+                .thenComparing(a -> a.ingredient().id()))
+        .orElseThrow()
+        .ingredient()
+        .id()
+        .value();
+  }
+
+  private static List<String> doses(SeasonOutcome season) {
+    return season.passes().stream()
+        .flatMap(p -> p.mix().doses().stream().map(d -> p.planned() + " " + d.product().id() + " " + d.rate()))
+        .toList();
+  }
+
+  @Test
+  void withoutTheTraitNothingThatNeedsItIsSprayedOverTheCrop() {
+    FieldPlan with = plan(new DemoCopy(dir.resolve("with")), "ND-1");
+    FieldPlan without =
+        plan(
+            new DemoCopy(dir.resolve("without"))
+                .change("fields.csv", "soybean,2-4-D;glufosinate;glyphosate,62", "soybean,none,62"),
+            "ND-1");
+
+    assertThat(without.programs()).isNotEmpty();
+    for (PlannedProgram p : without.programs()) {
+      assertThat(actives(p.outcome(), x -> x.daysAfterPlanting() > 14))
+          .doesNotContain("2-4-d-choline", "glufosinate-ammonium", "glyphosate");
+    }
+    Set<String> needTrait = Set.of("2-4-d-choline", "glufosinate-ammonium", "glyphosate");
+    assertThat(with.programs())
+        .anyMatch(p -> actives(p.outcome(), x -> x.daysAfterPlanting() > 14).stream().anyMatch(needTrait::contains));
+    assertThat(first(without).net().orElseThrow()).isLessThanOrEqualTo(first(with).net().orElseThrow());
+  }
+
+  @Test
+  void aCropThatTheJournalForbidsIsRefusedWithTheReason() {
+    FieldPlan plan = plan(new DemoCopy(dir), "QH-4");
+
+    assertThat(plan.programs()).isEmpty();
+    assertThat(plan.refusal().orElseThrow().because())
+        .anySatisfy(
+            f -> {
+              assertThat(f.rule().value()).isEqualTo("next-crop-interval");
+              assertThat(f.message()).containsIgnoringCase("nicosulfuron").contains("18 months");
+            });
+  }
+
+  @Test
+  void everyProgramIsLegalAndTheFirstIsTheBest() {
+    FieldPlan plan = plan(new DemoCopy(dir), "ND-1");
+
+    assertThat(plan.programs().size()).isGreaterThanOrEqualTo(3);
+    assertThat(plan.programs()).allMatch(p -> p.judgement().verdict() != Verdict.BLOCKED);
+    assertThat(plan.programs().stream().filter(PlannedProgram::recommended)).hasSize(1);
+    assertThat(plan.programs().get(0).recommended()).isTrue();
+    assertThat(plan.programs().get(0).judgement().brokenHouseRules()).isEmpty();
+    assertThat(plan.programs())
+        .filteredOn(p -> p.judgement().brokenHouseRules().isEmpty())
+        .allMatch(p -> p.outcome().net().orElseThrow().compareTo(first(plan).net().orElseThrow()) <= 0);
+    assertThat(plan.search().exact()).isFalse();
+    assertThat(plan.programs().stream().map(PlannedProgram::name)).doesNotHaveDuplicates();
+    assertThat(plan.programs().stream().flatMap(p -> p.outcome().passes().stream()))
+        .allMatch(p -> p.mix().doses().size() <= 4);
+    assertThat(plan.programs()).allMatch(p -> p.outcome().passes().size() <= 4);
+  }
+}
