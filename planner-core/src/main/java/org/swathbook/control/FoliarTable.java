@@ -1,5 +1,6 @@
 package org.swathbook.control;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Biotype;
@@ -53,6 +54,8 @@ public final class FoliarTable {
     List<MixInteractions.Synergy> synergies = interactions.synergies(pressure.weed());
     List<Biotype> biotypes = pressure.biotypes();
     double[] each = new double[n];
+    int[] place = places(actives);
+    double[] bySite = new double[n];
     double[][] survival = new double[biotypes.size()][HeightClasses.COUNT];
     byte[][] setback = new byte[biotypes.size()][HeightClasses.COUNT];
     for (int b = 0; b < biotypes.size(); b++) {
@@ -63,24 +66,43 @@ public final class FoliarTable {
       }
       double last = 0;
       for (int k = 0; k < HeightClasses.COUNT; k++) {
-        double p = 1;
+        Arrays.fill(bySite, 0);
         Setback hardest = Setback.NONE;
         for (int a = 0; a < n; a++) {
           double e = plain.get(a)[k] * left[a] * keeps[a];
           each[a] = 1 - e;
-          p *= 1 - e;
+          bySite[place[a]] = Math.max(bySite[place[a]], e);
           if (e >= Setback.WORKS) {
             Setback s =
                 actives.get(a).ingredient().isContact() ? Setback.CONTACT : Setback.SYSTEMIC;
             hardest = s.compareTo(hardest) > 0 ? s : hardest;
           }
         }
+        double p = JointAction.survival(bySite);
         last = Math.max(last, p * MixInteractions.remaining(synergies, each));
         survival[b][k] = last;
         setback[b][k] = (byte) hardest.rank();
       }
     }
     return new FoliarTable(plain, left, survival, setback);
+  }
+
+  /**
+   * For each active the first place at which its site stands: partners of one site hit one target,
+   * so of them only the largest effect counts (default, ours: the dose of both added up lies
+   * between), and Colby's product runs over sites.
+   */
+  private static int[] places(List<TankActive> actives) {
+    int[] place = new int[actives.size()];
+    for (int a = 0; a < place.length; a++) {
+      place[a] = a;
+      for (int earlier = a - 1; earlier >= 0; earlier--) {
+        if (actives.get(earlier).ingredient().site().equals(actives.get(a).ingredient().site())) {
+          place[a] = place[earlier];
+        }
+      }
+    }
+    return place;
   }
 
   /** Whether it does nothing to any biotype at any height. */

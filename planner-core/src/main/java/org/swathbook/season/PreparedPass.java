@@ -52,7 +52,7 @@ public final class PreparedPass {
     this.keepsInSoil = keepsInSoil;
     this.soilGroup = new String[soilActive.length];
     for (int j = 0; j < soilActive.length; j++) {
-      soilGroup[j] = effect.actives().get(soilActive[j]).ingredient().capGroup();
+      soilGroup[j] = effect.actives().get(soilActive[j]).ingredient().site().toString();
     }
   }
 

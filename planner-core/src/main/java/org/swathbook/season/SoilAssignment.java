@@ -4,11 +4,15 @@ import java.util.Arrays;
 import org.swathbook.control.JointAction;
 
 /**
- * Joint soil survival of one cohort over all passes, when the same residual active (by cap group)
- * was put down more than once: it counts once, in the pass where that leaves the fewest plants.
- * Where the passes share the plants that they miss differently, that is not always the pass of the
- * larger effect; counting by the larger effect alone would let a little more of an active control a
- * little less.
+ * Joint soil survival of one cohort over all passes, when residual actives of the same site of
+ * action were put down more than once, in one tank or in two: the site counts once, by its largest
+ * effect in the pass where that leaves the fewest plants. Two actives of one site hit one target,
+ * so Colby's product of independent actions would promise too much; default, ours: the dose of both
+ * added up lies between.
+ *
+ * <p>* Where the passes share the plants that they miss differently, that is not always the pass of
+ * the larger effect; counting by the larger effect alone would let a little more of an active
+ * control a little less.
  */
 final class SoilAssignment {
 
@@ -19,6 +23,12 @@ final class SoilAssignment {
     int at;
 
     void add(int pass, double share) {
+      for (int i = 0; i < size; i++) {
+        if (passes[i] == pass) {
+          lives[i] = Math.min(lives[i], share);
+          return;
+        }
+      }
       if (size == passes.length) {
         passes = Arrays.copyOf(passes, 2 * size);
         lives = Arrays.copyOf(lives, 2 * size);
@@ -65,7 +75,7 @@ final class SoilAssignment {
     }
   }
 
-  /** Least share that lives, of all ways to count each repeated active once. */
+  /** Least share that lives, of all ways to count each repeated site once. */
   double best() {
     for (Choice c : choices) {
       c.at = 0;

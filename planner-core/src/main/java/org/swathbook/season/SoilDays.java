@@ -8,7 +8,6 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Residual;
-import org.swathbook.control.JointAction;
 import org.swathbook.control.ResidualCurve;
 import org.swathbook.control.ResistanceFactors;
 
@@ -96,13 +95,13 @@ final class SoilDays {
   double layerControl(int pass, int day, boolean activatedOnly) {
     double escapes = 0;
     for (int b = 0; b < biotypes.size(); b++) {
-      double joint = 1;
+      together.clear();
       for (Dose d : doses) {
         if (d.pass() == pass && d.inLayer() && (!activatedOnly || d.curve().activeFrom() <= day)) {
-          joint *= 1 - effect(d, b, day);
+          together.add(pass, d.group(), 1 - effect(d, b, day));
         }
       }
-      escapes += biotypes.get(b).share() * JointAction.withMisses(missed, joint);
+      escapes += biotypes.get(b).share() * together.best();
     }
     return 1 - escapes;
   }

@@ -3,7 +3,7 @@ package org.swathbook.season;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Which residual actives a list of passes puts down more than once, by cap group. */
+/** Sites of action whose residual actives a list of passes puts down more than once. */
 final class SoilGroups {
   private final List<String> repeated = new ArrayList<>();
   private final int[][] group;
@@ -28,12 +28,12 @@ final class SoilGroups {
     }
   }
 
-  /** Number of actives put down more than once. */
+  /** Number of sites put down more than once. */
   int count() {
     return repeated.size();
   }
 
-  /** Place of a dose's active among them, -1 for one that is put down once. */
+  /** Place of a dose's site among them, -1 for one that is put down once. */
   int of(int pass, int dose) {
     return group[pass][dose];
   }

@@ -9,7 +9,10 @@ import java.util.stream.Stream;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.BookLoader;
 
-/** A copy of the demo book to change, with the weather of three years: enough for a plan, quick to walk. */
+/**
+ * A copy of the demo book to change, with the weather of three years: enough for a plan, quick to
+ * walk.
+ */
 final class DemoCopy {
   private static final String FIRST_DAY = "2021-09-01";
 
@@ -48,14 +51,19 @@ final class DemoCopy {
         List<String> kept =
             Stream.concat(
                     lines.stream().limit(1),
-                    lines.stream().skip(1).filter(l -> l.compareTo(FIRST_DAY) >= 0 && l.compareTo("2024-11-01") < 0))
+                    lines.stream()
+                        .skip(1)
+                        .filter(l -> l.compareTo(FIRST_DAY) >= 0 && l.compareTo("2024-11-01") < 0))
                 .toList();
         Files.write(file, kept, StandardCharsets.UTF_8);
       }
     }
   }
 
-  /** Replaces text in a file of the copy; an error when it is not there, so that no test runs on an unchanged book. */
+  /**
+   * Replaces text in a file of the copy; an error when it is not there, so that no test runs on an
+   * unchanged book.
+   */
   DemoCopy change(String file, String from, String to) {
     try {
       Path path = dir.resolve(file);

@@ -18,8 +18,8 @@ import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SiteControl;
 
 /**
- * A plan follows its book: change a planting date, a resistance, a residual, a trait, and it changes as an adviser would
- * expect. What to expect is common practice, no source.
+ * A plan follows its book: change a planting date, a resistance, a residual, a trait, and it
+ * changes as an adviser would expect. What to expect is common practice, no source.
  */
 class PlanChangesTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
@@ -76,7 +76,10 @@ class PlanChangesTest {
 
   @Test
   void aResistedSiteIsNoLongerReliedOn() {
-    DemoCopy copy = new DemoCopy(dir).change("weeds.csv", "ND-1,AMAPA,80 /m2,yes,2;9,90 %", "ND-1,AMAPA,80 /m2,yes,2;9;14,90 %");
+    DemoCopy copy =
+        new DemoCopy(dir)
+            .change(
+                "weeds.csv", "ND-1,AMAPA,80 /m2,yes,2;9,90 %", "ND-1,AMAPA,80 /m2,yes,2;9;14,90 %");
     FieldPlan plan = plan(copy, "ND-1");
 
     assertThat(plan.programs()).isNotEmpty();
@@ -85,7 +88,8 @@ class PlanChangesTest {
         List<Site> counted =
             pass.weeds().stream()
                 .filter(w -> w.weed().equals(PALMER))
-                .flatMap(w -> java.util.stream.Stream.concat(w.foliar().stream(), w.soil().stream()))
+                .flatMap(
+                    w -> java.util.stream.Stream.concat(w.foliar().stream(), w.soil().stream()))
                 .filter(SiteControl::effective)
                 .map(SiteControl::site)
                 .toList();
@@ -130,7 +134,10 @@ class PlanChangesTest {
 
   private static List<String> doses(SeasonOutcome season) {
     return season.passes().stream()
-        .flatMap(p -> p.mix().doses().stream().map(d -> p.planned() + " " + d.product().id() + " " + d.rate()))
+        .flatMap(
+            p ->
+                p.mix().doses().stream()
+                    .map(d -> p.planned() + " " + d.product().id() + " " + d.rate()))
         .toList();
   }
 
@@ -150,8 +157,12 @@ class PlanChangesTest {
     }
     Set<String> needTrait = Set.of("2-4-d-choline", "glufosinate-ammonium", "glyphosate");
     assertThat(with.programs())
-        .anyMatch(p -> actives(p.outcome(), x -> x.daysAfterPlanting() > 14).stream().anyMatch(needTrait::contains));
-    assertThat(first(without).net().orElseThrow()).isLessThanOrEqualTo(first(with).net().orElseThrow());
+        .anyMatch(
+            p ->
+                actives(p.outcome(), x -> x.daysAfterPlanting() > 14).stream()
+                    .anyMatch(needTrait::contains));
+    assertThat(first(without).net().orElseThrow())
+        .isLessThanOrEqualTo(first(with).net().orElseThrow());
   }
 
   @Test
@@ -178,7 +189,8 @@ class PlanChangesTest {
     assertThat(plan.programs().get(0).judgement().brokenHouseRules()).isEmpty();
     assertThat(plan.programs())
         .filteredOn(p -> p.judgement().brokenHouseRules().isEmpty())
-        .allMatch(p -> p.outcome().net().orElseThrow().compareTo(first(plan).net().orElseThrow()) <= 0);
+        .allMatch(
+            p -> p.outcome().net().orElseThrow().compareTo(first(plan).net().orElseThrow()) <= 0);
     assertThat(plan.search().exact()).isFalse();
     assertThat(plan.programs().stream().map(PlannedProgram::name)).doesNotHaveDuplicates();
     assertThat(plan.programs().stream().flatMap(p -> p.outcome().passes().stream()))
