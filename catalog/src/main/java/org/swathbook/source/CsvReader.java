@@ -35,8 +35,9 @@ public final class CsvReader {
           .build();
 
   /**
-   * The whole table. Problems are added; the rows that have none are there all the same, so that
-   * their contents can be judged in the same run.
+   * The whole table. Problems are added; rows that fit the header are there all the same, so that
+   * their contents can be judged in the same run. A table without one of its required columns gives
+   * no rows.
    *
    * @param file name for the marks
    */
@@ -88,6 +89,7 @@ public final class CsvReader {
     private String[] texts = new String[32];
     private int[] lines = new int[32];
     private int[] starts = new int[32];
+    private boolean complete;
     private int cells;
     private int pairLine;
     private int pairs;
@@ -219,6 +221,7 @@ public final class CsvReader {
               markOf(i), "the column '" + name + "' stands here again", "keep one of the two");
         }
       }
+      complete = columns.missing(names).isEmpty();
       for (String missing : columns.missing(names)) {
         problems.add(
             start,
@@ -242,6 +245,9 @@ public final class CsvReader {
             "the row has " + cells + " cells, the header names " + wanted,
             "write every comma, also before empty cells");
       } else {
+        if (!complete) {
+          return;
+        }
         sink.accept(
             new CsvRow(
                 known,

@@ -3,6 +3,7 @@ package org.swathbook.source;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.util.List;
+import java.util.Optional;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.reader.ReaderException;
 
@@ -55,7 +56,12 @@ final class YamlFault {
 
   private YamlFault() {}
 
-  static Problem problem(String file, JsonProcessingException error) {
+  /**
+   * The problem of what the parser says.
+   *
+   * @param bracket where the innermost bracket opened that is still open
+   */
+  static Problem problem(String file, JsonProcessingException error, Optional<Mark> bracket) {
     JsonLocation at = error.getLocation();
     Mark mark =
         at == null
@@ -63,13 +69,13 @@ final class YamlFault {
             : new Mark(file, Math.max(1, at.getLineNr()), Math.max(1, at.getColumnNr()));
     String said = String.valueOf(error.getOriginalMessage());
     if (error.getCause() instanceof MarkedYAMLException yaml) {
-      boolean unclosed = yaml.getProblem().contains("end of stream");
       // An unclosed quote or bracket is mended where it opens, not where the file ends.
+      boolean inQuotes = yaml.getProblem().contains("end of stream");
       org.yaml.snakeyaml.error.Mark place =
-          unclosed || yaml.getProblem().contains("<stream end>")
-              ? yaml.getContextMark()
-              : yaml.getProblemMark();
-      if (place != null) {
+          inQuotes ? yaml.getContextMark() : yaml.getProblemMark();
+      if (yaml.getProblem().contains("<stream end>") && bracket.isPresent()) {
+        mark = bracket.get();
+      } else if (place != null) {
         mark = new Mark(file, place.getLine() + 1, place.getColumn() + 1);
       }
       said = yaml.getProblem();

@@ -6,11 +6,14 @@ import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Reads one YAML document into nodes. Scalars stay text, so that {@code no}, {@code 1_000} and
@@ -47,10 +50,13 @@ public final class YamlReader {
     Problems problems = new Problems();
     Node root;
     try (YAMLParser parser = factory.createParser(text)) {
-      root = new Document(file, text, parser, problems).read();
-    } catch (JsonProcessingException e) {
-      problems.add(YamlFault.problem(file, e));
-      throw new ProblemsException(problems);
+      Document document = new Document(file, text, parser, problems);
+      try {
+        root = document.read();
+      } catch (JsonProcessingException e) {
+        problems.add(YamlFault.problem(file, e, document.innermostBracket()));
+        throw new ProblemsException(problems);
+      }
     } catch (IOException e) {
       throw ProblemsException.of(
           Mark.startOf(file), "the file cannot be read as YAML", "write keys and values");
@@ -107,6 +113,9 @@ public final class YamlReader {
     private final YAMLParser parser;
     private final Problems problems;
 
+    /** Where the brackets around the current token opened, the innermost first. */
+    private final Deque<Mark> brackets = new ArrayDeque<>();
+
     Document(String file, String text, YAMLParser parser, Problems problems) {
       this.file = file;
       this.lines = text.lines().toList();
@@ -127,6 +136,10 @@ public final class YamlReader {
       return root;
     }
 
+    Optional<Mark> innermostBracket() {
+      return Optional.ofNullable(brackets.peek());
+    }
+
     private Node value(JsonToken token, int depth) throws IOException {
       Mark mark = mark();
       if (depth > MOST_DEPTH) {
@@ -137,18 +150,27 @@ public final class YamlReader {
       if (sign == '&' || sign == '*' || sign == '!') {
         problems.add(mark, signName(sign), PLAIN);
       }
-      if (token == JsonToken.START_OBJECT) {
-        return map(mark, depth);
-      }
-      if (token == JsonToken.START_ARRAY) {
-        List<Node> items = new ArrayList<>();
-        for (JsonToken t = parser.nextToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
-          items.add(value(t, depth + 1));
+      if (token == JsonToken.START_OBJECT || token == JsonToken.START_ARRAY) {
+        boolean inBrackets = sign == '[' || sign == '{';
+        if (inBrackets) {
+          brackets.push(mark);
         }
-        return new ListNode(mark, items);
+        Node node = token == JsonToken.START_OBJECT ? map(mark, depth) : list(mark, depth);
+        if (inBrackets) {
+          brackets.pop();
+        }
+        return node;
       }
       String text = parser.getText();
       return new ScalarNode(mark, text == null ? "" : text, sign == '"' || sign == '\'');
+    }
+
+    private ListNode list(Mark mark, int depth) throws IOException {
+      List<Node> items = new ArrayList<>();
+      for (JsonToken t = parser.nextToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
+        items.add(value(t, depth + 1));
+      }
+      return new ListNode(mark, items);
     }
 
     private MapNode map(Mark mark, int depth) throws IOException {

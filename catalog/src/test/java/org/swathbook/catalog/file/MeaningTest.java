@@ -324,7 +324,7 @@ class MeaningTest {
     assertThat(new SmallCatalog().file("crops/soybean.yaml", "id: [").problems())
         .singleElement()
         .asString()
-        .startsWith("crops/soybean.yaml:1:6: a bracket is not closed");
+        .startsWith("crops/soybean.yaml:1:5: a bracket is not closed");
     assertThat(new SmallCatalog().file("ingredients/glyphosate.yaml", "a").problems()).hasSize(1);
   }
 
