@@ -63,8 +63,8 @@ public final class HouseRuleCheck {
     }
     for (WeedOutcome w : drivers) {
       if (HouseTests.isExposed(house, w)) {
-        double most = 100 * house.maxExposed(w.pressure().weed().id());
-        out.add(ofSeason(MAX_EXPOSED_EMERGENCE, id(w), most, w.exposedPct()));
+        HouseTests.Exposure e = HouseTests.exposure(house, w);
+        out.add(ofSeason(MAX_EXPOSED_EMERGENCE, id(w), e.limitPct(), e.actualPct()));
       }
     }
     for (WeedOutcome w : drivers) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
@@ -20,6 +21,8 @@ import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.UseFacts;
 import org.swathbook.rules.UseRule;
+import org.swathbook.rules.timing.PlantingIntervalRule;
+import org.swathbook.rules.timing.StageWindowRule;
 
 /**
  * Use rules on one active of a dose. Where several uses of the label fit, it is legal when one of
@@ -27,6 +30,13 @@ import org.swathbook.rules.UseRule;
  */
 public final class UseJudge {
   private static final List<UseRule> RULES = RuleBook.ofScope(UseRule.class);
+
+  /** The same, those that look through the weather years last: a block ends the question. */
+  private static final List<UseRule> QUICK_FIRST =
+      Stream.concat(
+              RULES.stream().filter(r -> !readsEveryYear(r)),
+              RULES.stream().filter(UseJudge::readsEveryYear))
+          .toList();
 
   private UseJudge() {}
 
@@ -84,11 +94,23 @@ public final class UseJudge {
 
   /** Whether no use of the label allows it; makes no words. */
   public static boolean blocks(UseFacts facts) {
-    if (facts.candidates().isEmpty()) {
-      return judge(facts, Findings.counting()).isBlocked();
+    return facts.candidates().stream().allMatch(u -> isBlocked(facts.choosing(u)))
+        && (!facts.candidates().isEmpty() || isBlocked(facts));
+  }
+
+  private static boolean isBlocked(UseFacts facts) {
+    Findings out = Findings.counting();
+    for (UseRule rule : QUICK_FIRST) {
+      rule.judge(facts, out);
+      if (out.isBlocked()) {
+        return true;
+      }
     }
-    return facts.candidates().stream()
-        .allMatch(u -> judge(facts.choosing(u), Findings.counting()).isBlocked());
+    return false;
+  }
+
+  private static boolean readsEveryYear(UseRule rule) {
+    return rule instanceof StageWindowRule || rule instanceof PlantingIntervalRule;
   }
 
   /** Whether a dose alone is refused on a date of the book's season; makes no words. */

@@ -62,6 +62,24 @@ public final class HouseTests {
         || Quantity.exceeds(weed.exposedWorstFifthPct(), WORST_YEAR * mostPct);
   }
 
+  /**
+   * What of it is too much, percent: the median year's when that is, else that of the year that one
+   * in five is worse than.
+   */
+  public static Exposure exposure(HouseRules house, WeedOutcome weed) {
+    double mostPct = 100 * house.maxExposed(weed.pressure().weed().id());
+    return Quantity.exceeds(weed.exposedPct(), mostPct)
+        ? new Exposure(true, weed.exposedPct(), mostPct)
+        : new Exposure(false, weed.exposedWorstFifthPct(), WORST_YEAR * mostPct);
+  }
+
+  /**
+   * Exposed emergence held against its limit.
+   *
+   * @param inMedianYear of the median year, else of one year in five
+   */
+  public record Exposure(boolean inMedianYear, double actualPct, double limitPct) {}
+
   /** Pairs of layers that overlap too little in the median year or leave holes in too many. */
   public static List<WeedOutcome.LayerOverlap> shortOverlaps(HouseRules house, WeedOutcome weed) {
     return weed.overlaps().stream()

@@ -100,8 +100,6 @@ public final class SingleSiteRule implements PassRule {
             : " (" + String.join(", ", sites.stream().map(SingleSiteRule::words).toList()) + ")";
     boolean impossible = offered.size() < asked;
     String best = Say.list(offered.stream().map(Site::toString).toList());
-    List<Site> missing = new ArrayList<>(offered);
-    sites.stream().filter(SiteControl::effective).forEach(s -> missing.remove(s.site()));
     return Text.of(
             Say.start(pressure.weed().name())
                 + " meets "
@@ -119,11 +117,30 @@ public final class SingleSiteRule implements PassRule {
                     : ""),
             source)
         .compared(Integer.toString(effective), Integer.toString(asked))
-        .cleared(
-            missing.isEmpty()
-                ? "cultivation or hand roguing beside it"
-                : "a partner of site "
-                    + String.join(" or ", missing.stream().map(Site::toString).toList()));
+        .cleared(remedy(sites, offered));
+  }
+
+  /** Sites in the tank that fall short want smaller plants or a full rate; others may be added. */
+  private static String remedy(List<SiteControl> sites, Set<Site> offered) {
+    List<Site> tooWeak =
+        sites.stream()
+            .filter(s -> !s.struck() && !s.effective() && offered.contains(s.site()))
+            .map(SiteControl::site)
+            .toList();
+    List<Site> others = new ArrayList<>(offered);
+    sites.forEach(s -> others.remove(s.site()));
+    List<String> ways = new ArrayList<>();
+    if (!tooWeak.isEmpty()) {
+      ways.add("smaller plants or a full rate for site " + numbers(tooWeak));
+    }
+    if (!others.isEmpty()) {
+      ways.add("a partner of site " + numbers(others));
+    }
+    return ways.isEmpty() ? "cultivation or hand roguing beside it" : String.join(", or ", ways);
+  }
+
+  private static String numbers(List<Site> sites) {
+    return String.join(" or ", sites.stream().map(Site::toString).toList());
   }
 
   private static String count(int n) {
@@ -133,7 +150,7 @@ public final class SingleSiteRule implements PassRule {
   private static String words(SiteControl s) {
     return "site "
         + s.site()
-        + (s.struck() ? " resisted" : " " + Say.pct(Math.rint(s.controlPct())))
+        + (s.struck() ? ": resisted" : ": " + Say.pct(Math.rint(s.controlPct())))
         + (s.half() ? ", a half" : "");
   }
 }

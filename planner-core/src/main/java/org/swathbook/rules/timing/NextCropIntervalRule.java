@@ -184,11 +184,7 @@ public final class NextCropIntervalRule implements UseRule {
     List<SeasonTrace> years = facts.traces().years();
     for (int y = 0; y < years.size(); y++) {
       SeasonTrace trace = years.get(y);
-      int sprayed = facts.timing().years().get(y).day();
-      int day = sprayed;
-      while (day < trace.days() && Quantity.exceeds(mm, trace.rainAfter(sprayed, day))) {
-        day++;
-      }
+      int day = RainDay.of(trace, facts.timing().years().get(y).day(), mm);
       if (day < trace.days()) {
         dates.add(trace.bookDateOf(day));
       }

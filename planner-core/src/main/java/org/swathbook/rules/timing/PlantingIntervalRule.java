@@ -148,11 +148,7 @@ public final class PlantingIntervalRule implements UseRule {
       int planting = trace.plantingDay();
       int start = day;
       if (band.rainMm().isPresent()) {
-        while (start <= planting
-            && start < trace.days()
-            && Quantity.exceeds(band.rainMm().getAsDouble(), trace.rainAfter(day, start))) {
-          start++;
-        }
+        start = RainDay.of(trace, day, band.rainMm().getAsDouble());
       }
       days[y] = planting - start;
     }

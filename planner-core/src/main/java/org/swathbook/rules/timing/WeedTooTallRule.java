@@ -1,6 +1,8 @@
 package org.swathbook.rules.timing;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,7 +37,7 @@ public final class WeedTooTallRule implements PassRule {
           "The height that the house's share of the standing plants (90 %) do not exceed is above"
               + " the label's weed height for a partner that is counted on for this weed: one that"
               + " the response table rates as effective and that no listed resistance strikes. For"
-              + " a weed that is no driver, only when no such partner is within its size. Above one"
+              + " a weed that is no driver, only when no such partner is within its size, and once. Above one"
               + " and a half times the limit the expected control is given.",
           List.of(Say.COMMON_PRACTICE),
           "Palmer amaranth 8 in and glufosinate with 4 in on its label",
@@ -81,11 +83,13 @@ public final class WeedTooTallRule implements PassRule {
         fine++;
       }
     }
-    if (fine > 0 && !pressure.driver().isDriver()) {
-      return;
-    }
-    for (Partner p : tooSmall) {
-      out.warn(this, about(facts, weed, p.use()), () -> text(weed, pressure, p));
+    if (pressure.driver().isDriver()) {
+      for (Partner p : tooSmall) {
+        out.warn(this, about(facts, weed, p.use()), () -> text(weed, pressure, p));
+      }
+    } else if (fine == 0 && !tooSmall.isEmpty()) {
+      Partner largest = Collections.max(tooSmall, Comparator.comparingDouble(Partner::limitCm));
+      out.warn(this, about(facts, weed, largest.use()), () -> text(weed, pressure, largest));
     }
   }
 
