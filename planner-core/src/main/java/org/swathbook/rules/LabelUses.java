@@ -8,7 +8,6 @@ import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
-import org.swathbook.growth.UseFinder;
 
 /** Uses of a label that concern a field. */
 public final class LabelUses {
@@ -36,11 +35,13 @@ public final class LabelUses {
     };
   }
 
-  /** The same in one part of the crop's life, for one formulation and the field's state. */
+  /** The same in one part of the crop's life, for one formulation, whatever the state. */
   public static List<Use> fitting(
       Ingredient ingredient, Field field, Set<Position> positions, String formulation) {
-    return UseFinder.candidates(ingredient, formulation, field, phase(positions)).stream()
-        .filter(u -> !u.refused())
+    Position.Phase phase = phase(positions);
+    return inCrop(ingredient, field).stream()
+        .filter(u -> u.isIn(phase))
+        .filter(u -> u.formulations().isEmpty() || u.formulations().contains(formulation))
         .toList();
   }
 

@@ -6,18 +6,25 @@ import org.swathbook.catalog.Slug;
 import org.swathbook.rules.label.AnnualCapRule;
 import org.swathbook.rules.label.ApplicationCountRule;
 import org.swathbook.rules.label.CropNotListedRule;
+import org.swathbook.rules.label.IncorporationNeededRule;
 import org.swathbook.rules.label.NotVerifiedRule;
 import org.swathbook.rules.label.RateAboveUseRule;
+import org.swathbook.rules.label.RateBelowUseRule;
+import org.swathbook.rules.label.RegistrationStatusRule;
+import org.swathbook.rules.label.RestrictedUseRule;
 import org.swathbook.rules.label.RulesToCome;
 import org.swathbook.rules.label.SoilLimitRule;
 import org.swathbook.rules.label.TraitNeededRule;
 import org.swathbook.rules.mixture.ResistantBiotypeRule;
 import org.swathbook.rules.mixture.SingleSiteRule;
+import org.swathbook.rules.stewardship.DependsOnOneSiteRule;
 import org.swathbook.rules.stewardship.LayerGapRule;
 import org.swathbook.rules.stewardship.LayerOverlapRule;
 import org.swathbook.rules.stewardship.SurvivorsRule;
 import org.swathbook.rules.stewardship.WeedNotCoveredRule;
+import org.swathbook.rules.stewardship.WindowConfidenceRule;
 import org.swathbook.rules.timing.BurndownMissingRule;
+import org.swathbook.rules.timing.CutoffDateRule;
 import org.swathbook.rules.timing.HarvestIntervalRule;
 import org.swathbook.rules.timing.NextCropIntervalRule;
 import org.swathbook.rules.timing.PlantingIntervalRule;
@@ -35,22 +42,29 @@ public final class RuleBook {
           new ApplicationCountRule(),
           new BurndownMissingRule(),
           new CropNotListedRule(),
+          new CutoffDateRule(),
+          new DependsOnOneSiteRule(),
           new HarvestIntervalRule(),
+          new IncorporationNeededRule(),
           new LayerGapRule(),
           new LayerOverlapRule(),
           NEXT_CROP,
           new NotVerifiedRule(),
           new PlantingIntervalRule(),
           new RateAboveUseRule(),
+          new RateBelowUseRule(),
+          new RegistrationStatusRule(),
           new RepeatIntervalRule(),
           new ResistantBiotypeRule(),
+          new RestrictedUseRule(),
           new SingleSiteRule(),
           new SoilLimitRule(),
           new StageWindowRule(),
           new SurvivorsRule(),
           new TraitNeededRule(),
           new WeedNotCoveredRule(),
-          new WeedTooTallRule());
+          new WeedTooTallRule(),
+          new WindowConfidenceRule());
 
   private RuleBook() {}
 

@@ -101,6 +101,17 @@ public final class Say {
     return floored.in(product.spoken().unit());
   }
 
+  /** The smallest practical rate of a product that is not below this one. */
+  public static Rate practicalAtLeast(Product product, Rate productRate) {
+    Rate below = practical(product, productRate);
+    double step = product.step().in(product.spoken().unit()).amount();
+    boolean enough =
+        !Quantity.exceeds(productRate.in(product.spoken().unit()).amount(), below.amount());
+    return enough
+        ? below
+        : new Rate(below.amount() + step, below.unit(), below.area(), below.basis());
+  }
+
   /** {@code 32 fl oz/acre}. */
   public static String productRate(Rate rate) {
     return Numbers.decimals(rate.amount(), 2) + " " + rate.unitText();

@@ -26,7 +26,16 @@ final class LabelCases {
 
   static List<RuleCase> all() {
     return java.util.stream.Stream.of(
-            crop(), trait(), rate(), soil(), cap(), count(), notVerified())
+            crop(),
+            trait(),
+            rate(),
+            low(),
+            soil(),
+            cap(),
+            count(),
+            workedIn(),
+            registered(),
+            notVerified())
         .flatMap(List::stream)
         .toList();
   }
@@ -176,6 +185,88 @@ final class LabelCases {
               CaseBook book = CaseBook.of(withTrait).active(glyphosate());
               return book.uses(book.dayOfStage("V3"), "glyphosate", "1.125 lb ae/acre");
             }));
+  }
+
+  private static List<RuleCase> low() {
+    return List.of(
+        RuleCase.trips(
+            "rate-below-use",
+            "clethodim 0.031 lb ai/acre where the use begins at 0.094",
+            () -> clethodim("0.094-0.125 lb ai/acre", "0.031 lb ai/acre")),
+        RuleCase.silent(
+            "rate-below-use",
+            "clethodim 0.047 lb ai/acre where the catalog lists that rate",
+            () -> clethodim("0.047-0.125 lb ai/acre", "0.047 lb ai/acre")));
+  }
+
+  private static Findings clethodim(String listed, String rate) {
+    CaseBook book =
+        CaseBook.of(soybean())
+            .active(
+                IngredientBuilder.of("clethodim", 1, Movement.SYSTEMIC, Basis.AI)
+                    .foliar(1)
+                    .use(post("soybean", listed)));
+    return book.uses(book.dayOfStage("V4"), "clethodim", rate);
+  }
+
+  private static List<RuleCase> workedIn() {
+    return List.of(
+        RuleCase.trips(
+            "incorporation-needed",
+            "trifluralin in no-till",
+            () -> trifluralin(soybean(), "2027-05-11")),
+        RuleCase.trips(
+            "incorporation-needed",
+            "trifluralin a day after the tillage at planting",
+            () -> trifluralin(soybean().tilled(), "2027-05-12")),
+        RuleCase.silent(
+            "incorporation-needed",
+            "trifluralin, disked in on the same day",
+            () -> trifluralin(soybean().tilled(), "2027-05-11")));
+  }
+
+  private static Findings trifluralin(FieldBuilder field, String date) {
+    return CaseBook.of(field)
+        .active(
+            IngredientBuilder.of("trifluralin", 3, Movement.SHOOT, Basis.AI)
+                .soil(0.5, 40, 1.0, 70, 0)
+                .incorporate("within 24 h")
+                .use(pre("soybean", "0.5-1.0 lb ai/acre")))
+        .uses(date, "trifluralin", "0.75 lb ai/acre");
+  }
+
+  private static List<RuleCase> registered() {
+    UseBuilder over = post("soybean", "0.5 lb ae/acre").traits("dicamba");
+    UseBuilder ended = post("soybean", "0.5 lb ae/acre").traits("dicamba").labelYears(2025, 2026);
+    UseBuilder open = post("soybean", "0.5 lb ae/acre").traits("dicamba").labelYears(2026, 2027);
+    UseBuilder kansas = post("soybean", "0.5 lb ae/acre").traits("dicamba").onlyIn("KS");
+    return List.of(
+        RuleCase.trips(
+            "registration-status",
+            "dicamba over soybean a year after the last of its label years",
+            () -> dicamba(ended, "2027-06-10")),
+        RuleCase.trips(
+            "registration-status",
+            "a use for Kansas alone in a Nebraska field",
+            () -> dicamba(kansas, "2027-06-10")),
+        RuleCase.silent(
+            "registration-status",
+            "dicamba over soybean in a label year",
+            () -> dicamba(open, "2027-06-10")),
+        RuleCase.trips(
+            "cutoff-date",
+            "dicamba over soybean on 5 Jul, where 30 Jun is the last date",
+            () -> dicamba(over.lastDate("06-30"), "2027-07-05")),
+        RuleCase.silent(
+            "cutoff-date",
+            "dicamba over soybean on 20 Jun",
+            () -> dicamba(over.lastDate("06-30"), "2027-06-20")));
+  }
+
+  private static Findings dicamba(UseBuilder use, String date) {
+    return CaseBook.of(soybean().traits("dicamba"))
+        .active(IngredientBuilder.of("dicamba", 4, Movement.SYSTEMIC, Basis.AE).foliar(4).use(use))
+        .uses(date, "dicamba", "0.5 lb ae/acre");
   }
 
   static SoilCondition when(

@@ -35,7 +35,9 @@ class RuleCasesTest {
   @ParameterizedTest
   @MethodSource("silent")
   void isSilent(RuleCase c) {
-    assertThat(c.ofRule()).filteredOn(f -> f.severity() != Severity.NOTE).isEmpty();
+    boolean notes = RuleBook.find(c.rule()).orElseThrow().card().severity() == Severity.NOTE;
+
+    assertThat(c.ofRule()).filteredOn(f -> notes || f.severity() != Severity.NOTE).isEmpty();
   }
 
   @ParameterizedTest

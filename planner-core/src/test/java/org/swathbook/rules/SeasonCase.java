@@ -142,6 +142,7 @@ final class SeasonCase {
     private double survivors;
     private double allSurvivors;
     private double withoutWeakest = 99;
+    private Optional<Site> weakest = Optional.empty();
     private final List<WeedOutcome.LayerOverlap> overlaps = new ArrayList<>();
     private final List<String> unknown = new ArrayList<>();
 
@@ -161,7 +162,8 @@ final class SeasonCase {
       return this;
     }
 
-    Outcome withoutWeakest(double pct) {
+    Outcome without(int site, double pct) {
+      weakest = Optional.of(Site.of(site));
       withoutWeakest = pct;
       return this;
     }
@@ -191,7 +193,7 @@ final class SeasonCase {
             0,
             0,
             100,
-            Optional.empty(),
+            o.weakest,
             o.withoutWeakest,
             o.overlaps,
             o.unknown));

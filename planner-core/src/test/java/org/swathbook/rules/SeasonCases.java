@@ -34,7 +34,10 @@ final class SeasonCases {
             gap(),
             overlap(),
             notCovered(),
-            survivors())
+            survivors(),
+            oneSite(),
+            windows(),
+            restricted())
         .flatMap(List::stream)
         .toList();
   }
@@ -303,6 +306,65 @@ final class SeasonCases {
             () ->
                 SeasonCase.of(soybean(weed("ABUTH", 3, DriverKind.NO, 0)))
                     .outcome("ABUTH", new Outcome().control(94))));
+  }
+
+  private static List<RuleCase> oneSite() {
+    WeedPressure palmer = weed("AMAPA", 80, DriverKind.YES, 0);
+    return List.of(
+        of(
+            true,
+            "depends-on-one-site",
+            "Palmer amaranth controlled to 96 %, and to 61 % without site 14",
+            () ->
+                SeasonCase.of(soybean(palmer))
+                    .outcome("AMAPA", new Outcome().control(96).without(14, 61))),
+        of(
+            false,
+            "depends-on-one-site",
+            "Palmer amaranth controlled to 97 % with any one site gone",
+            () ->
+                SeasonCase.of(soybean(palmer))
+                    .outcome("AMAPA", new Outcome().control(99).without(14, 97))));
+  }
+
+  private static List<RuleCase> windows() {
+    WeedPressure palmer = weed("AMAPA", 80, DriverKind.YES, 0);
+    return List.of(
+        of(
+            true,
+            "window-confidence",
+            "a pass with few open days, 46 % of the years",
+            () -> SeasonCase.of(soybean(palmer)).windowConfidence(46)),
+        of(
+            false,
+            "window-confidence",
+            "a wide window, 94 % of the years",
+            () -> SeasonCase.of(soybean(palmer)).windowConfidence(94)));
+  }
+
+  private static List<RuleCase> restricted() {
+    IngredientBuilder atrazine =
+        IngredientBuilder.of("atrazine", 5, Movement.XYLEM, Basis.AI)
+            .foliar(2)
+            .restricted()
+            .use(post("0.5-2.0 lb ai/acre"));
+    return List.of(
+        of(
+            true,
+            "restricted-use",
+            "a pass with atrazine",
+            () -> {
+              CaseBook book = soybean().active(atrazine);
+              return SeasonCase.of(book).pass(JUNE, book.mix("atrazine", "1.0 lb ai/acre"));
+            }),
+        of(
+            false,
+            "restricted-use",
+            "a pass with glyphosate",
+            () -> {
+              CaseBook book = soybean();
+              return SeasonCase.of(book).pass(JUNE, book.mix("glyphosate", "1.13 lb ae/acre"));
+            }));
   }
 
   private static List<RuleCase> survivors() {

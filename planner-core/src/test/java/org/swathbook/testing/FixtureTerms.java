@@ -14,12 +14,20 @@ final class FixtureTerms {
   private FixtureTerms() {}
 
   static Terms of(Stated<Foliar> foliar) {
+    return of(foliar, Stated.unknown("restricted use"));
+  }
+
+  static Terms restricted(Stated<Foliar> foliar) {
+    return of(foliar, Stated.value(true, SOURCE));
+  }
+
+  private static Terms of(Stated<Foliar> foliar, Stated<Boolean> restrictedUse) {
     return new Terms(
         foliar,
         Stated.unknown("carrier volume"),
         Stated.none(SOURCE),
         Stated.value(12.0, SOURCE),
-        Stated.unknown("restricted use"),
+        restrictedUse,
         new TankTerms(
             Stated.none(SOURCE),
             Stated.none(SOURCE),

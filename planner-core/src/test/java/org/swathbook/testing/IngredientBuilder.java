@@ -31,6 +31,8 @@ public final class IngredientBuilder {
   private String capGroup;
   private Stated<Residual> residual = Stated.none(SOURCE);
   private Stated<Foliar> foliar = Stated.none(SOURCE);
+  private Optional<String> incorporation = Optional.empty();
+  private boolean restricted;
   private final List<UseBuilder> uses = new ArrayList<>();
   private final Map<CropId, Stated<List<RotationRow>>> rotation = new LinkedHashMap<>();
 
@@ -71,6 +73,16 @@ public final class IngredientBuilder {
     return this;
   }
 
+  public IngredientBuilder incorporate(String how) {
+    incorporation = Optional.of(how);
+    return this;
+  }
+
+  public IngredientBuilder restricted() {
+    restricted = true;
+    return this;
+  }
+
   public IngredientBuilder use(UseBuilder use) {
     uses.add(use);
     return this;
@@ -85,7 +97,7 @@ public final class IngredientBuilder {
   }
 
   public Ingredient build() {
-    Terms terms = FixtureTerms.of(foliar);
+    Terms terms = restricted ? FixtureTerms.restricted(foliar) : FixtureTerms.of(foliar);
     return new Ingredient(
         IngredientId.of(name),
         name,
@@ -101,7 +113,7 @@ public final class IngredientBuilder {
         false,
         rotation,
         terms,
-        Optional.empty(),
+        incorporation,
         LocalDate.of(2026, 11, 1));
   }
 }

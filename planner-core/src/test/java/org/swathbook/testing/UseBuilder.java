@@ -52,6 +52,8 @@ public final class UseBuilder {
   private final Map<Commodity, Stated<HarvestLimit>> harvest = new HashMap<>();
   private Stated<WeedHeights> weedHeights = Stated.unknown("weed height");
   private StateLimit states = StateLimit.ANYWHERE;
+  private Stated<Registration.LabelYears> years = Stated.none(SOURCE);
+  private Stated<List<Registration.Cutoff>> cutoffs = Stated.none(SOURCE);
 
   private UseBuilder(Optional<CropId> crop, Position... positions) {
     this.crop = crop;
@@ -221,6 +223,19 @@ public final class UseBuilder {
     return this;
   }
 
+  public UseBuilder labelYears(int first, int last) {
+    years = Stated.value(new Registration.LabelYears(first, last), SOURCE);
+    return this;
+  }
+
+  /** Last date in every state, as {@code "06-30"}. */
+  public UseBuilder lastDate(String monthDay) {
+    cutoffs =
+        Stated.value(
+            List.of(new Registration.Cutoff(Set.of(), MonthDay.parse("--" + monthDay))), SOURCE);
+    return this;
+  }
+
   public UseBuilder notIn(String... codes) {
     states = new StateLimit(Set.of(), Set.of(codes));
     return this;
@@ -248,7 +263,7 @@ public final class UseBuilder {
         repeatDays,
         harvest,
         weedHeights,
-        new Registration(states, Stated.none(SOURCE), Stated.none(SOURCE)),
+        new Registration(states, years, cutoffs),
         terms,
         "");
   }

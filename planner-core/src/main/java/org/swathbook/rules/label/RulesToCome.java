@@ -38,11 +38,8 @@ public final class RulesToCome {
           of("carrier-volume", "pass", "Is there enough spray volume for every partner?"),
           of("catalog-stale", "pass", "Was the catalog entry held against a label of late?"),
           of("crop-injury-stack", "pass", "Do several partners together injure the crop?"),
-          of("cutoff-date", "use", "Is the last allowed calendar date over?"),
-          of("depends-on-one-site", "program", "What is left of the season without one site?"),
           of("droplet-class", "pair", "Is there a droplet class that all partners allow?"),
           of("grazing-feed", "use", "May the field be grazed or fed when it is planned?"),
-          of("incorporation-needed", "use", "Is what must be worked in worked in?"),
           of("insecticide-partner", "pair", "Does an insecticide of the season refuse a partner?"),
           of("inversion", "day", "Does the air stand still in layers?"),
           of("jar-test", "pass", "Should the mix be tried in a jar first?"),
@@ -52,11 +49,8 @@ public final class RulesToCome {
           of("no-residual", "program", "Is there any layer where much is still to come up?"),
           of("partner-refused", "pair", "Does a label refuse a partner, or not list it?"),
           of("rain-too-soon", "day", "Does rain wash it off before it is taken up?"),
-          of("rate-below-use", "use", "Is the rate below the least that the label allows?"),
           of("record-incomplete", "sequence", "Does a spray record lack what the law asks?"),
-          of("registration-status", "use", "Is the use registered here and in this year?"),
           of("replant-crop", "sequence", "May another crop be planted into what was sprayed?"),
-          of("restricted-use", "pass", "Who may apply a restricted product?"),
           of("same-active-twice", "pass", "Do two products of the tank hold the same active?"),
           of("sensitive-neighbor", "day", "Does the wind blow toward a sensitive neighbor?"),
           of("setback-water", "use", "Is water closer than the label allows?"),
@@ -66,6 +60,5 @@ public final class RulesToCome {
           of("time-of-day", "day", "Is the hour one that the labels allow?"),
           of("value-from-memory", "pass", "Which limits of this verdict rest on memory?"),
           of("water-quality", "day", "Does the water tie up a partner?"),
-          of("wind", "day", "Is the wind within what every partner allows?"),
-          of("window-confidence", "program", "In how many years does every pass find its day?"));
+          of("wind", "day", "Is the wind within what every partner allows?"));
 }
