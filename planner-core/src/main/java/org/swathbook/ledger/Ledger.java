@@ -2,9 +2,12 @@ package org.swathbook.ledger;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.swathbook.book.Application;
@@ -13,6 +16,7 @@ import org.swathbook.book.Field;
 import org.swathbook.catalog.Cap;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Position;
 import org.swathbook.measure.Quantity;
 import org.swathbook.program.Dose;
 
@@ -32,7 +36,7 @@ public final class Ledger {
   private final double fieldAcres;
 
   private Ledger(List<LedgerEntry> entries, double fieldAcres) {
-    this.entries = entries.stream().sorted(LedgerEntry.CANONICAL).toList();
+    this.entries = entries.stream().sorted(LedgerEntry::compare).toList();
     this.fieldAcres = fieldAcres;
   }
 
@@ -48,25 +52,28 @@ public final class Ledger {
       int season,
       List<Application> journal,
       List<PlannedApplication> planned) {
+    Map<List<String>, Set<Position>> positions = new HashMap<>();
     Stream<LedgerEntry> applied =
-        journal.stream().filter(a -> a.field().equals(field.id())).flatMap(a -> ofRow(catalog, a));
+        journal.stream()
+            .filter(a -> a.field().equals(field.id()))
+            .flatMap(
+                a ->
+                    ofRow(
+                        a,
+                        positions.computeIfAbsent(
+                            List.of(a.crop(), a.position()),
+                            k -> Positions.find(catalog, k.get(0), k.get(1)))));
     Stream<LedgerEntry> toCome = planned.stream().flatMap(p -> ofPlanned(p, season, field));
     return new Ledger(Stream.concat(applied, toCome).toList(), field.acres());
   }
 
-  private static Stream<LedgerEntry> ofRow(Catalog catalog, Application a) {
+  private static Stream<LedgerEntry> ofRow(Application a, Set<Position> positions) {
     Dose dose = a.dose();
     return dose.actives().stream()
         .map(
             d ->
                 new LedgerEntry(
-                    a.date(),
-                    a.season(),
-                    d,
-                    dose.product(),
-                    Positions.find(catalog, a.crop(), a.position()),
-                    a.acres(),
-                    Optional.of(a)));
+                    a.date(), a.season(), d, dose.product(), positions, a.acres(), Optional.of(a)));
   }
 
   private static Stream<LedgerEntry> ofPlanned(PlannedApplication p, int season, Field field) {

@@ -39,9 +39,13 @@ public record LedgerEntry(
    * One order for every order of rows, so that sums of doubles agree to the last bit: date, planned
    * last, pass, line, active, product, rate.
    */
-  static final Comparator<LedgerEntry> CANONICAL =
-      Comparator.comparing(LedgerEntry::date)
-          .thenComparing(LedgerEntry::isPlanned)
+  static int compare(LedgerEntry a, LedgerEntry b) {
+    int c = a.date.compareTo(b.date);
+    return c != 0 ? c : SAME_DAY.compare(a, b);
+  }
+
+  private static final Comparator<LedgerEntry> SAME_DAY =
+      Comparator.comparing(LedgerEntry::isPlanned)
           .thenComparing(e -> e.row.map(Application::pass).orElse(""))
           .thenComparing(e -> e.row.map(Application::line).orElse(""))
           .thenComparing(e -> e.active.ingredient().id())

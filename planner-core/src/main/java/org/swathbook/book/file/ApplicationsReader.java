@@ -2,6 +2,7 @@ package org.swathbook.book.file;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -20,6 +21,7 @@ import org.swathbook.source.CsvRow;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problem;
 import org.swathbook.source.Problems;
+import org.swathbook.source.TextParser;
 import org.swathbook.source.Texts;
 
 /**
@@ -66,8 +68,17 @@ final class ApplicationsReader {
   }
 
   private final Names names;
-  private final FieldList fields;
   private final Problems problems;
+  private final TextParser<FieldId> fields;
+  private final TextParser<LocalDate> dates = new Memo<>(Texts::date);
+  private final TextParser<Integer> seasons = new Memo<>(Parsers.whole(1950, 2200));
+  private final TextParser<Double> acres = new Memo<>(Parsers::aboveZero);
+  private final TextParser<String> crops;
+  private final Map<String, TextParser<String>> stages = new HashMap<>();
+  private final TextParser<LocalTime> times = new Memo<>(Texts::time);
+  private final TextParser<Double> winds = new Memo<>(Parsers.number(0, 200));
+  private final TextParser<Double> temperatures = new Memo<>(Parsers.number(-60, 150));
+  private final TextParser<String> compass = new Memo<>(Parsers::compass);
   private final DoseCells doses;
   private final List<Draft> drafts = new ArrayList<>();
   private final Map<String, Draft> byKey = new HashMap<>();
@@ -77,7 +88,8 @@ final class ApplicationsReader {
 
   ApplicationsReader(Names names, FieldList fields, Prices prices, Problems problems) {
     this.names = names;
-    this.fields = fields;
+    this.fields = new Memo<>(fields::parse);
+    this.crops = new Memo<>(t -> names.anyCrop(t).value());
     this.problems = problems;
     this.doses = new DoseCells(new DoseParser(names, prices));
   }
@@ -187,13 +199,13 @@ final class ApplicationsReader {
   }
 
   private Optional<Application> application(Row row, String id, String line) {
-    Optional<LocalDate> date = row.need("date", Texts::date, "2027-05-11");
-    Optional<FieldId> field = row.need("field", fields::parse, "ND-1");
-    Optional<Integer> season = row.need("season", Parsers.whole(1950, 2200), "2027");
-    Optional<Double> acres = row.find("acres", Parsers::aboveZero, "76.0");
+    Optional<LocalDate> date = row.need("date", dates, "2027-05-11");
+    Optional<FieldId> field = row.need("field", fields, "ND-1");
+    Optional<Integer> season = row.need("season", seasons, "2027");
+    Optional<Double> treated = row.find("acres", acres, "76.0");
     Optional<Dose> dose = doses.read(row);
-    Optional<String> crop = row.find("crop", t -> names.anyCrop(t).value(), "corn");
-    crop.ifPresent(c -> row.find("cropStage", new StageParser(names.catalog(), c), "V6"));
+    Optional<String> crop = row.find("crop", crops, "corn");
+    crop.ifPresent(c -> row.find("cropStage", stages(c), "V6"));
     SprayRecord record = record(row);
     if (date.isPresent() && season.isPresent() && !belongs(season.get(), date.get())) {
       row.problem(
@@ -211,7 +223,7 @@ final class ApplicationsReader {
             date.orElseThrow(),
             field.orElseThrow(),
             season.orElseThrow(),
-            box(acres),
+            box(treated),
             dose.orElseThrow(),
             word(crop.orElse("")),
             word(row.text("cropStage")),
@@ -219,18 +231,22 @@ final class ApplicationsReader {
             word(row.text("note"))));
   }
 
+  private TextParser<String> stages(String crop) {
+    return stages.computeIfAbsent(crop, c -> new Memo<>(new StageParser(names.catalog(), c)));
+  }
+
   private SprayRecord record(Row row) {
     return new SprayRecord(
-        row.find("startTime", Texts::time, "08:30"),
-        row.find("endTime", Texts::time, "11:45"),
+        row.find("startTime", times, "08:30"),
+        row.find("endTime", times, "11:45"),
         word(row.text("epaRegNo")),
         word(row.text("mix")),
         word(row.text("target")),
         word(row.text("applicator")),
         word(row.text("certNo")),
-        box(row.find("windMph", Parsers.number(0, 200), "7")),
-        word(row.find("windFrom", Parsers::compass, "NW").orElse("")),
-        box(row.find("tempF", Parsers.number(-60, 150), "68")));
+        box(row.find("windMph", winds, "7")),
+        word(row.find("windFrom", compass, "NW").orElse("")),
+        box(row.find("tempF", temperatures, "68")));
   }
 
   /** From the summer before, when stubble is sprayed, to the end of the harvest year. */

@@ -3,6 +3,7 @@ package org.swathbook.book.file;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.swathbook.measure.MeasureException;
 import org.swathbook.source.Cell;
 import org.swathbook.source.CsvRow;
 import org.swathbook.source.MapReader;
@@ -50,7 +51,16 @@ final class Row {
 
   /** Empty when the cell is blank, or when it cannot be read, which is then a problem. */
   <T> Optional<T> find(String column, TextParser<T> parser, String example) {
-    return row.find(column).flatMap(c -> MapReader.cell(c, parser, example, problems));
+    String text = row.text(column);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(parser.parse(text));
+    } catch (MeasureException e) {
+      problems.add(row.mark(column), e, example);
+      return Optional.empty();
+    }
   }
 
   /** As {@link #find}; a blank cell is a problem too. */
