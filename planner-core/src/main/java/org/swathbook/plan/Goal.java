@@ -22,6 +22,7 @@ final class Goal {
    */
   static final Comparator<Walked> BEST =
       Comparator.comparingInt(Walked::brokenRules)
+          .thenComparingInt(w -> (int) HouseDeficit.of(w.broken()))
           .thenComparing(Comparator.comparing(Walked::net).reversed())
           .thenComparing(Walked::cost)
           .thenComparing(w -> w.draft().key());

@@ -57,6 +57,10 @@ public final class Planner {
     for (Draft start : starts.all()) {
       search.climb(start, space.maxPasses());
     }
+    search
+        .best()
+        .filter(w -> !w.meetsHouseRules())
+        .ifPresent(w -> search.withoutEachActiveOf(w, space));
     List<Walked> walked =
         search.walked().stream().filter(w -> !w.draft().stops().isEmpty()).toList();
     SearchNote note =

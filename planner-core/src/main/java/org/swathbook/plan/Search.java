@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.swathbook.catalog.IngredientId;
 
 /**
  * Hill climbing by exchanges. Each step scores every neighbour quickly by its net return, walks the
@@ -46,13 +49,61 @@ final class Search {
     return List.copyOf(walked.values());
   }
 
+  /** The best of them; empty when nothing was legal. */
+  Optional<Walked> best() {
+    return walked.values().stream().filter(w -> !w.draft().stops().isEmpty()).min(Goal.BEST);
+  }
+
   /** The top of the hill reached from a start; empty when the start is not legal. */
   Optional<Walked> climb(Draft start, int mostPasses) {
+    return climb(start, d -> d.stops().size() <= mostPasses);
+  }
+
+  /**
+   * Leaves the best program by taking one active at a time out of it for good and climbing again
+   * from what is left: a way out where every single step away is a step down. Stops at the first
+   * program that meets the house rules.
+   */
+  void withoutEachActiveOf(Walked best, PlanSpace space) {
+    Set<IngredientId> actives = new TreeSet<>();
+    best.draft()
+        .stops()
+        .forEach(s -> s.options().forEach(o -> actives.add(space.option(o).ingredient())));
+    for (IngredientId gone : actives) {
+      Predicate<Draft> free =
+          d ->
+              d.stops().size() <= space.maxPasses()
+                  && d.stops().stream()
+                      .allMatch(
+                          s ->
+                              s.options().stream()
+                                  .noneMatch(o -> space.option(o).ingredient().equals(gone)));
+      Optional<Walked> top = climb(without(best.draft(), gone, space), free);
+      if (top.isPresent() && top.get().meetsHouseRules()) {
+        return;
+      }
+    }
+  }
+
+  private static Draft without(Draft draft, IngredientId gone, PlanSpace space) {
+    return new Draft(
+        draft.stops().stream()
+            .map(
+                s ->
+                    new Stop(
+                        s.date(),
+                        s.options().stream()
+                            .filter(o -> !space.option(o).ingredient().equals(gone))
+                            .toList()))
+            .toList());
+  }
+
+  private Optional<Walked> climb(Draft start, Predicate<Draft> allowed) {
     Optional<Walked> here = walk(start);
     for (int step = 0; step < MOST_STEPS && here.isPresent(); step++) {
       Walked now = here.get();
       Optional<Walked> best = Optional.empty();
-      for (Draft d : promising(now, mostPasses)) {
+      for (Draft d : promising(now, allowed)) {
         Optional<Walked> w = walk(d);
         if (w.isPresent() && (best.isEmpty() || better(w.get(), best.get()))) {
           best = w;
@@ -75,21 +126,19 @@ final class Search {
     return c > 0 || (c == 0 && a.draft().key().compareTo(b.draft().key()) < 0);
   }
 
-  private Set<Draft> promising(Walked now, int mostPasses) {
+  private Set<Draft> promising(Walked now, Predicate<Draft> allowed) {
     Set<Draft> out = new LinkedHashSet<>();
-    out.addAll(top(moves.of(now.draft()), WALKED_BY_SCORE, mostPasses));
-    out.addAll(top(mending.of(now), WALKED_TO_MEND, mostPasses));
-    if (now.draft().stops().size() < mostPasses) {
-      out.addAll(top(starts.withOneMorePass(now.draft()), WALKED_NEW_PASSES, mostPasses));
-    }
+    out.addAll(top(moves.of(now.draft()), WALKED_BY_SCORE, allowed));
+    out.addAll(top(mending.of(now), WALKED_TO_MEND, allowed));
+    out.addAll(top(starts.withOneMorePass(now.draft()), WALKED_NEW_PASSES, allowed));
     return out;
   }
 
-  private List<Draft> top(List<Draft> drafts, int many, int mostPasses) {
+  private List<Draft> top(List<Draft> drafts, int many, Predicate<Draft> allowed) {
     record Scored(Draft draft, double score) {}
     List<Scored> scored = new ArrayList<>();
     for (Draft d : drafts) {
-      if (d.stops().size() <= mostPasses) {
+      if (allowed.test(d)) {
         scored.add(new Scored(d, evaluator.quick(d)));
       }
     }
