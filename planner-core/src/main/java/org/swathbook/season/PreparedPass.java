@@ -81,7 +81,7 @@ public final class PreparedPass {
     return day[year] < 0;
   }
 
-  /** Whether a suitable day lies in all its windows within the house's queue after its date. */
+  /** Whether the first suitable day after a wait of the house's queue lies in all its windows. */
   public boolean meetsWindows(int year) {
     return met[year];
   }

@@ -10,7 +10,7 @@ import org.swathbook.control.JointAction;
  * so Colby's product of independent actions would promise too much; default, ours: the dose of both
  * added up lies between.
  *
- * <p>* Where the passes share the plants that they miss differently, that is not always the pass of
+ * <p>Where the passes share the plants that they miss differently, that is not always the pass of
  * the larger effect; counting by the larger effect alone would let a little more of an active
  * control a little less.
  */
@@ -75,6 +75,29 @@ final class SoilAssignment {
     }
   }
 
+  /** Whether any site was put down by more than one pass. */
+  boolean hasChoice() {
+    for (Choice c : choices) {
+      if (c.size > 1) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  boolean isPutDown(int group) {
+    return choices[group].size > 0;
+  }
+
+  /** The pass of a site that only one pass puts down. */
+  int onlyPass(int group) {
+    return choices[group].passes[0];
+  }
+
+  double onlyLives(int group) {
+    return choices[group].lives[0];
+  }
+
   /** Least share that lives, of all ways to count each repeated site once. */
   double best() {
     for (Choice c : choices) {
@@ -89,6 +112,44 @@ final class SoilAssignment {
       }
     } while (next());
     return best;
+  }
+
+  /** Finds the best way and keeps what each pass then leaves; see {@link #factor}. */
+  void choose() {
+    Choice open = null;
+    int several = 0;
+    for (Choice c : choices) {
+      if (c.size > 1) {
+        open = c;
+        several++;
+      }
+    }
+    if (open == null || several > 1) {
+      best();
+      return;
+    }
+    for (Choice c : choices) {
+      if (c.size == 1) {
+        base[c.passes[0]] *= c.lives[0];
+      }
+    }
+    // One site in several passes: only the factors of two passes differ between two ways.
+    int at = 0;
+    for (int i = 1; i < open.size; i++) {
+      int p = open.passes[at];
+      int q = open.passes[i];
+      double inP = with(p, open.lives[at]) * with(q, 1);
+      double inQ = with(p, 1) * with(q, open.lives[i]);
+      at = inQ < inP ? i : at;
+    }
+    base[open.passes[at]] *= open.lives[at];
+    for (int p = 0; p < base.length; p++) {
+      factor[p] = with(p, 1);
+    }
+  }
+
+  private double with(int pass, double lives) {
+    return JointAction.withMisses(missed, base[pass] * lives);
   }
 
   private double tryThis() {

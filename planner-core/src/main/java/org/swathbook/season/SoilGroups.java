@@ -7,6 +7,8 @@ import java.util.List;
 final class SoilGroups {
   private final List<String> repeated = new ArrayList<>();
   private final int[][] group;
+  private final int[][] passOf;
+  private final int[][] doseOf;
 
   SoilGroups(List<PreparedPass> passes) {
     List<String> seen = new ArrayList<>();
@@ -19,12 +21,27 @@ final class SoilGroups {
         seen.add(g);
       }
     }
+    passOf = new int[repeated.size()][];
+    doseOf = new int[repeated.size()][];
     group = new int[passes.size()][];
+    int[] size = new int[repeated.size()];
+    for (int g = 0; g < passOf.length; g++) {
+      passOf[g] = new int[seen.size()];
+      doseOf[g] = new int[seen.size()];
+    }
     for (int p = 0; p < group.length; p++) {
       group[p] = new int[passes.get(p).soilDoses()];
       for (int j = 0; j < group[p].length; j++) {
-        group[p][j] = repeated.indexOf(passes.get(p).soilGroup(j));
+        int g = repeated.indexOf(passes.get(p).soilGroup(j));
+        group[p][j] = g;
+        if (g >= 0) {
+          passOf[g][size[g]] = p;
+          doseOf[g][size[g]++] = j;
+        }
       }
+    }
+    for (int g = 0; g < passOf.length; g++) {
+      passOf[g] = java.util.Arrays.copyOf(passOf[g], size[g]);
     }
   }
 
@@ -36,5 +53,19 @@ final class SoilGroups {
   /** Place of a dose's site among them, -1 for one that is put down once. */
   int of(int pass, int dose) {
     return group[pass][dose];
+  }
+
+  /** Number of doses of such a site, in all passes. */
+  int size(int group) {
+    return passOf[group].length;
+  }
+
+  int pass(int group, int i) {
+    return passOf[group][i];
+  }
+
+  /** Place of the dose in its pass. */
+  int dose(int group, int i) {
+    return doseOf[group][i];
   }
 }

@@ -19,6 +19,12 @@ final class SoilJoint {
   private final int[] from;
   private final int[] to;
 
+  /** Cohorts for which a pass had to be chosen, and what each pass then leaves of them. */
+  private int[] assigned = new int[0];
+
+  private double[] assignedFactors = new double[0];
+  private int assignedCount;
+
   SoilJoint(List<PreparedPass> passes, int withoutSite, double missed) {
     this.passes = passes;
     this.withoutSite = withoutSite;
@@ -57,15 +63,23 @@ final class SoilJoint {
       }
     }
     if (groups.count() > 0) {
-      assign(year, weed, biotype, cohorts);
-    } else {
+      repeated(year, weed, biotype, cohorts);
+    }
+    for (int p = 0; p < passes.size(); p++) {
+      double[] l = lives[p];
+      for (int c = from[p]; c < to[p]; c++) {
+        l[c] = JointAction.withMisses(missed, l[c]);
+      }
+    }
+    for (int a = 0; a < assignedCount; a++) {
       for (int p = 0; p < passes.size(); p++) {
-        double[] l = lives[p];
-        for (int c = from[p]; c < to[p]; c++) {
-          l[c] = JointAction.withMisses(missed, l[c]);
+        int c = assigned[a];
+        if (c >= from[p] && c < to[p]) {
+          lives[p][c] = assignedFactors[a * passes.size() + p];
         }
       }
     }
+    assignedCount = 0;
   }
 
   private void reset(int p, int year, int weed, int cohorts) {
@@ -92,31 +106,57 @@ final class SoilJoint {
     return pass.soilSite(j) == withoutSite ? 0 : pass.keepsInSoil(j, weed, biotype);
   }
 
-  private void assign(int year, int weed, int biotype, int cohorts) {
-    for (int c = 0; c < cohorts; c++) {
-      assignment.clear();
-      for (int p = 0; p < passes.size(); p++) {
-        if (c >= from[p] && c < to[p]) {
-          assignment.add(p, -1, lives[p][c]);
-        }
+  /** Sites put down more than once: a cohort that only one pass touches needs no choice. */
+  private void repeated(int year, int weed, int biotype, int cohorts) {
+    if (assigned.length < cohorts) {
+      assigned = new int[cohorts];
+      assignedFactors = new double[cohorts * passes.size()];
+    }
+    int first = cohorts;
+    int last = 0;
+    for (int g = 0; g < groups.count(); g++) {
+      for (int i = 0; i < groups.size(g); i++) {
+        SoilEffect e = passes.get(groups.pass(g, i)).soil(year, groups.dose(g, i), weed);
+        first = Math.min(first, e.from());
+        last = Math.max(last, e.to());
       }
-      repeated(year, weed, biotype, c);
-      assignment.best();
-      for (int p = 0; p < passes.size(); p++) {
-        if (c >= from[p] && c < to[p]) {
-          lives[p][c] = assignment.factor(p);
+    }
+    for (int c = first; c < last; c++) {
+      assignment.clear();
+      addRepeated(year, weed, biotype, c);
+      if (!assignment.hasChoice()) {
+        for (int g = 0; g < groups.count(); g++) {
+          if (assignment.isPutDown(g)) {
+            lives[assignment.onlyPass(g)][c] *= assignment.onlyLives(g);
+          }
         }
+      } else {
+        choose(c);
       }
     }
   }
 
-  private void repeated(int year, int weed, int biotype, int cohort) {
+  private void choose(int cohort) {
     for (int p = 0; p < passes.size(); p++) {
-      for (int j = 0; j < passes.get(p).soilDoses(); j++) {
-        int group = groups.of(p, j);
-        if (group >= 0) {
-          double e = passes.get(p).soil(year, j, weed).control(cohort);
-          assignment.add(p, group, 1 - keeps(p, j, weed, biotype) * e);
+      if (cohort >= from[p] && cohort < to[p]) {
+        assignment.add(p, -1, lives[p][cohort]);
+      }
+    }
+    assignment.choose();
+    for (int p = 0; p < passes.size(); p++) {
+      assignedFactors[assignedCount * passes.size() + p] = assignment.factor(p);
+    }
+    assigned[assignedCount++] = cohort;
+  }
+
+  private void addRepeated(int year, int weed, int biotype, int cohort) {
+    for (int g = 0; g < groups.count(); g++) {
+      for (int i = 0; i < groups.size(g); i++) {
+        int p = groups.pass(g, i);
+        int j = groups.dose(g, i);
+        double e = passes.get(p).soil(year, j, weed).control(cohort);
+        if (e > 0) {
+          assignment.add(p, g, 1 - keeps(p, j, weed, biotype) * e);
         }
       }
     }
@@ -133,7 +173,7 @@ final class SoilJoint {
         }
       }
     }
-    repeated(year, weed, biotype, SoilEffect.AT_CROP_EMERGENCE);
+    addRepeated(year, weed, biotype, SoilEffect.AT_CROP_EMERGENCE);
     return assignment.best();
   }
 }
