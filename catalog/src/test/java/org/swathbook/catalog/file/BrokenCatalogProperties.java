@@ -8,12 +8,13 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import org.swathbook.source.ProblemsException;
 
 /** A sound catalog, cut, doubled and scribbled over at random: it loads, or it says why not. */
 class BrokenCatalogProperties {
 
-  @Property(tries = 1500)
+  @Property(tries = 300)
   void aScribbleGivesACatalogOrProblems(
       @ForAll("paths") String path,
       @ForAll("places") double from,
@@ -26,7 +27,7 @@ class BrokenCatalogProperties {
   }
 
   /** Whole values are exchanged for others that might stand somewhere else. */
-  @Property(tries = 1500)
+  @Property(tries = 300)
   void aStrangeValueGivesACatalogOrProblems(
       @ForAll("paths") String path,
       @ForAll("places") double where,
@@ -41,6 +42,25 @@ class BrokenCatalogProperties {
       end++;
     }
     check(path, text.substring(0, colon + 2) + value + text.substring(end));
+  }
+
+  @Tag("slow")
+  @Property(tries = 10_000)
+  void manyScribbles(
+      @ForAll("paths") String path,
+      @ForAll("places") double from,
+      @ForAll("lengths") int cut,
+      @ForAll("scribbles") String scribble) {
+    aScribbleGivesACatalogOrProblems(path, from, cut, scribble);
+  }
+
+  @Tag("slow")
+  @Property(tries = 10_000)
+  void manyStrangeValues(
+      @ForAll("paths") String path,
+      @ForAll("places") double where,
+      @ForAll("values") String value) {
+    aStrangeValueGivesACatalogOrProblems(path, where, value);
   }
 
   private static void check(String path, String text) {
