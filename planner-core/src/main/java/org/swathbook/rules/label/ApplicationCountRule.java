@@ -49,7 +49,7 @@ public final class ApplicationCountRule implements SequenceRule {
     Set<String> done = new TreeSet<>();
     for (Dose dose : facts.mix().doses()) {
       for (ActiveDose active : dose.actives()) {
-        if (done.add(active.ingredient().capGroup())) {
+        if (done.add(active.ingredient().id().value())) {
           About about =
               facts
                   .about()

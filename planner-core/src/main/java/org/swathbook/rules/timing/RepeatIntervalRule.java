@@ -55,7 +55,7 @@ public final class RepeatIntervalRule implements SequenceRule {
     for (Dose dose : facts.mix().doses()) {
       for (ActiveDose active : dose.actives()) {
         Ingredient i = active.ingredient();
-        if (!done.add(i.capGroup())) {
+        if (!done.add(i.id().value())) {
           continue;
         }
         Optional<LedgerEntry> last =

@@ -1,0 +1,140 @@
+package org.swathbook.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.swathbook.book.Field;
+import org.swathbook.growth.PassTiming;
+import org.swathbook.growth.Timings;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
+import org.swathbook.rules.Ask;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.PassPositions;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.UseFacts;
+
+/** Laws of the judges, on tanks drawn from the starter catalog for the fields of the demo book. */
+class JudgeProperties {
+
+  private static Field field(int place) {
+    return DemoFields.BOOK.fields().get(place % DemoFields.BOOK.fields().size());
+  }
+
+  private static PassTiming timing(Field field, int days) {
+    return Timings.at(DemoFields.traces(field), field.plantDate().plusDays(days));
+  }
+
+  /** Actives that some rule of uses or sequences blocks. */
+  private static Set<String> blocked(Field field, PassTiming timing, Mix mix) {
+    Set<String> out = new TreeSet<>();
+    for (Finding f : findings(field, timing, mix)) {
+      if (f.severity() == Severity.BLOCK) {
+        out.add(f.about().ingredient().orElseThrow().value());
+      }
+    }
+    return out;
+  }
+
+  private static List<Finding> findings(Field field, PassTiming timing, Mix mix) {
+    return collected(field, timing, mix).sorted();
+  }
+
+  private static Findings collected(Field field, PassTiming timing, Mix mix) {
+    TraceSet traces = DemoFields.traces(field);
+    Findings out = Findings.all();
+    for (UseFacts facts : UseJudge.facts(DemoFields.BOOK, traces, 0, timing, mix)) {
+      out.addAll(UseJudge.judge(facts));
+    }
+    out.addAll(
+        SequenceJudge.judge(
+            DemoFields.BOOK,
+            field,
+            List.of(new DatedMix(0, timing.medianDate(), PassPositions.of(traces, timing), mix))));
+    return out;
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void anotherProductNeverClearsWhatIsBlocked(
+      @ForAll @IntRange(min = 0, max = 11) int place,
+      @ForAll @IntRange(min = -40, max = 90) int days,
+      @ForAll long seed) {
+    Random random = new Random(seed);
+    Field field = field(place);
+    PassTiming timing = timing(field, days);
+    List<Dose> doses = new ArrayList<>();
+    for (int i = 0; i <= random.nextInt(3); i++) {
+      doses.add(DemoFields.dose(random));
+    }
+    Set<String> before = blocked(field, timing, Mix.of(doses));
+    doses.add(random.nextInt(doses.size() + 1), DemoFields.dose(random));
+
+    assertThat(blocked(field, timing, Mix.of(doses))).containsAll(before);
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void theWordlessAnswerIsThatOfTheFindings(
+      @ForAll @IntRange(min = 0, max = 11) int place,
+      @ForAll @IntRange(min = -40, max = 90) int days,
+      @ForAll long seed) {
+    Field field = field(place);
+    PassTiming timing = timing(field, days);
+    Mix mix = Mix.of(List.of(DemoFields.dose(new Random(seed))));
+    TraceSet traces = DemoFields.traces(field);
+
+    for (UseFacts facts : UseJudge.facts(DemoFields.BOOK, traces, 0, timing, mix)) {
+      assertThat(UseJudge.blocks(facts)).isEqualTo(UseJudge.judge(facts).isBlocked());
+    }
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void everyWordIsWhole(
+      @ForAll @IntRange(min = 0, max = 11) int place,
+      @ForAll @IntRange(min = -40, max = 120) int days,
+      @ForAll long seed) {
+    Random random = new Random(seed);
+    Field field = field(place);
+    Mix mix = Mix.of(List.of(DemoFields.dose(random), DemoFields.dose(random)));
+
+    Findings out = collected(field, timing(field, days), mix);
+
+    for (Finding f : out.sorted()) {
+      assertThat(f.message())
+          .endsWith(".")
+          .matches("(?s)[A-Z0-9].*")
+          .doesNotContain("null", "{", "}", "Optional", "NaN", "  ", "..", "@");
+      assertThat(f.source()).isNotBlank();
+      assertThat(f.limit() + f.actual() + f.remedy()).doesNotContain("null", "Optional", "NaN");
+    }
+    for (Ask a : out.sortedAsks()) {
+      assertThat(a.what() + a.where()).doesNotContain("null", "Optional", "{", "  ");
+      assertThat(a.where()).isNotBlank();
+    }
+  }
+
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void findingsComeInTheirOrderEachOnceAndTheSameEveryTime(
+      @ForAll @IntRange(min = 0, max = 11) int place,
+      @ForAll @IntRange(min = -40, max = 90) int days,
+      @ForAll long seed) {
+    Field field = field(place);
+    PassTiming timing = timing(field, days);
+    Mix mix =
+        Mix.of(List.of(DemoFields.dose(new Random(seed)), DemoFields.dose(new Random(~seed))));
+
+    List<Finding> once = findings(field, timing, mix);
+
+    assertThat(once).isSortedAccordingTo(Findings.ORDER).doesNotHaveDuplicates();
+    assertThat(findings(field, timing, mix)).isEqualTo(once);
+  }
+}
