@@ -51,9 +51,7 @@ class RuleBookPageTest {
     }
     out.append("\nNot written yet, and named in every verdict: ");
     out.append(
-        RulesToCome.ALL.stream()
-            .map(r -> "`" + r.id() + "`")
-            .collect(Collectors.joining(", ")));
+        RulesToCome.ALL.stream().map(r -> "`" + r.id() + "`").collect(Collectors.joining(", ")));
     out.append(".\n\n");
     return out.toString();
   }
