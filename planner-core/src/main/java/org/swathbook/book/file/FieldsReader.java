@@ -23,7 +23,6 @@ import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Unit;
 import org.swathbook.program.FieldId;
 import org.swathbook.source.CsvColumns;
-import org.swathbook.source.CsvHeader;
 import org.swathbook.source.CsvRow;
 import org.swathbook.source.Problems;
 import org.swathbook.source.TextParser;
@@ -85,8 +84,18 @@ final class FieldsReader {
   }
 
   FieldList read(Path book) {
-    Optional<CsvHeader> header = TABLE.read(book, problems, this::row);
-    if (header.filter(h -> h.has("id")).isEmpty()) {
+    int before = problems.count();
+    int[] ofRows = {0};
+    TABLE.read(
+        book,
+        problems,
+        row -> {
+          int beforeRow = problems.count();
+          row(row);
+          ofRows[0] += problems.count() - beforeRow;
+        });
+    if (problems.count() - before > ofRows[0]) {
+      // Rows whose very form is wrong never came here, and nobody knows their ids.
       list.trustAnyId();
     }
     return list;

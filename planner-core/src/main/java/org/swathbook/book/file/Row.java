@@ -16,7 +16,6 @@ final class Row {
   private final CsvRow row;
   private final Problems problems;
   private final int before;
-  private boolean lacksColumn;
 
   Row(CsvRow row, Problems problems) {
     this.row = row;
@@ -46,7 +45,7 @@ final class Row {
 
   /** Whether all that was asked of the row so far could be read. */
   boolean isSound() {
-    return problems.count() == before && !lacksColumn;
+    return problems.count() == before;
   }
 
   /** Empty when the cell is blank, or when it cannot be read, which is then a problem. */
@@ -66,12 +65,7 @@ final class Row {
   /** As {@link #find}; a blank cell is a problem too. */
   <T> Optional<T> need(String column, TextParser<T> parser, String example) {
     if (isBlank(column)) {
-      // A column that is missing is a problem of the header, said once and not for every row.
-      if (row.header().has(column)) {
-        problem(column, "'" + column + "' is blank", "write for example '" + example + "'");
-      } else {
-        lacksColumn = true;
-      }
+      problem(column, "'" + column + "' is blank", "write for example '" + example + "'");
       return Optional.empty();
     }
     return find(column, parser, example);

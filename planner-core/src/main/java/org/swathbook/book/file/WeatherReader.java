@@ -23,6 +23,7 @@ import org.swathbook.weather.WeatherDay;
 /**
  * Reads the daily weather of one station, {@code weather/ID.csv}: every day from the first to the
  * last in order of date, temperatures in °F or °C, rain in inches or millimetres, T for a trace.
+ * Irrigation, where a column names it, counts as rain.
  */
 final class WeatherReader {
   private static final CsvColumns COLUMNS =
@@ -34,6 +35,8 @@ final class WeatherReader {
               "tmin_c",
               "rain_in",
               "rain_mm",
+              "irrigation_in",
+              "irrigation_mm",
               "wind_mph",
               "wind_ms",
               "rh_pct");
@@ -43,6 +46,7 @@ final class WeatherReader {
 
   private static final double COLDEST_C = -90;
   private static final double MOST_RAIN_MM = 2000;
+  private static final double MOST_RAIN_IN = 80;
 
   private final Problems problems;
   private final List<WeatherDay> days = new ArrayList<>();
@@ -54,10 +58,6 @@ final class WeatherReader {
   private record Units(String tmax, String tmin, String rain) {
     double celsius(String column, double value) {
       return column.endsWith("_f") ? new Quantity(value, Unit.FAHRENHEIT).in(Unit.CELSIUS) : value;
-    }
-
-    double millimetres(double value) {
-      return rain.endsWith("_in") ? new Quantity(value, Unit.INCH).in(Unit.MILLIMETRE) : value;
     }
   }
 
@@ -107,15 +107,10 @@ final class WeatherReader {
     }
     Optional<Double> tmax = temperature(row, u, u.tmax());
     Optional<Double> tmin = temperature(row, u, u.tmin());
-    Optional<Double> rain =
-        row.need(
-            u.rain(),
-            t ->
-                t.equalsIgnoreCase("T")
-                    ? 0.0
-                    : u.millimetres(
-                        Parsers.number(0, u.rain().endsWith("_in") ? 80 : MOST_RAIN_MM).parse(t)),
-            "0.35");
+    Optional<Double> rain = row.need(u.rain(), t -> water(u.rain(), t), "0.35");
+    double irrigation =
+        row.find("irrigation_in", t -> water("irrigation_in", t), "0.6").orElse(0.0)
+            + row.find("irrigation_mm", t -> water("irrigation_mm", t), "15").orElse(0.0);
     row.find("wind_mph", Parsers.number(0, 250), "7");
     row.find("wind_ms", Parsers.number(0, 110), "3.1");
     row.find("rh_pct", Parsers.number(0, 100), "55");
@@ -128,8 +123,21 @@ final class WeatherReader {
     if (row.isSound()) {
       days.add(
           new WeatherDay(
-              date.orElseThrow(), tmax.orElseThrow(), tmin.orElseThrow(), rain.orElseThrow()));
+              date.orElseThrow(),
+              tmax.orElseThrow(),
+              tmin.orElseThrow(),
+              rain.orElseThrow() + irrigation));
     }
+  }
+
+  /** Millimetres in the unit that a column names; a trace is nothing. */
+  private static double water(String column, String text) {
+    if (text.equalsIgnoreCase("T")) {
+      return 0;
+    }
+    return column.endsWith("_in")
+        ? new Quantity(Parsers.number(0, MOST_RAIN_IN).parse(text), Unit.INCH).in(Unit.MILLIMETRE)
+        : Parsers.number(0, MOST_RAIN_MM).parse(text);
   }
 
   private static Optional<Double> temperature(Row row, Units u, String column) {

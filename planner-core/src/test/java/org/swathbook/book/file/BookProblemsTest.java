@@ -382,6 +382,17 @@ class BookProblemsTest {
   }
 
   @Test
+  void norDoesARowOfFieldsThatDoesNotFitItsHeader() {
+    assertThat(
+            new BookOnDisk(dir)
+                .with("fields.csv", FIELDS + "\n" + FIELD + ",x\n" + CORN + "\n")
+                .problems())
+        .containsExactly(
+            "fields.csv:2:40: the row has 7 cells, the header names 6; take the cells too many out,"
+                + " or put a text with a comma in quotes");
+  }
+
+  @Test
   void aBookThatIsNoFolder() {
     Path nowhere = dir.resolve("nowhere");
     assertThat(catchThrowable(() -> new BookLoader().load(nowhere)))
