@@ -26,6 +26,7 @@ final class CellWalk {
   private final @Nullable Census census;
 
   private double[] alive = new double[0];
+  private double[] aliveWhenRated = new double[0];
   private double[] cost = new double[0];
   private double[] delay = new double[0];
   private double[] floor = new double[0];
@@ -101,6 +102,7 @@ final class CellWalk {
   private void ensure(int n) {
     if (alive.length < n) {
       alive = new double[n];
+      aliveWhenRated = new double[n];
       cost = new double[n];
       delay = new double[n];
       floor = new double[n];
@@ -131,7 +133,7 @@ final class CellWalk {
     Arrays.fill(inSoil, 0, n, 1);
     Arrays.fill(met, 0, n, false);
     soil.compute(year, weed, b, n);
-    boolean rated = false;
+    boolean late = false;
     for (int p = 0; p < passes.size(); p++) {
       PreparedPass pass = passes.get(p);
       DayView view = pass.view(year);
@@ -145,22 +147,26 @@ final class CellWalk {
       if (day < 0 || day > harvest) {
         continue;
       }
-      if (!rated && day > cell.ratedOn) {
-        ratedAlive += share * weighted(cell);
-        rated = true;
+      if (!late && day > cell.ratedOn) {
+        System.arraycopy(alive, 0, aliveWhenRated, 0, n);
+        late = true;
       }
       FoliarTable table = pass.foliar(year, weed, without);
       if (!table.isIdle()) {
         foliar(table, b, view, weed, layer);
       }
       for (int c = soil.from(p); c < soil.to(p); c++) {
-        alive[c] *= soil.lives(p, c);
-        inSoil[c] *= soil.lives(p, c);
+        double lives = soil.lives(p, c);
+        alive[c] *= lives;
+        inSoil[c] *= lives;
+        // What the soil kills costs nothing whenever it does: plants are an inch tall at most.
+        cost[c] *= lives;
+        if (late) {
+          aliveWhenRated[c] *= lives;
+        }
       }
     }
-    if (!rated) {
-      ratedAlive += share * weighted(cell);
-    }
+    ratedAlive += share * weighted(cell, late ? aliveWhenRated : alive);
     close(cell, share);
   }
 
@@ -196,7 +202,7 @@ final class CellWalk {
   }
 
   /** Plants/m² alive on the day of rating, as an eye weighs them. */
-  private double weighted(YearWeed cell) {
+  private static double weighted(YearWeed cell, double[] alive) {
     double sum = 0;
     for (int c = 0; c < cell.upWhenRated; c++) {
       sum += cell.start[c] * cell.weight[c] * alive[c];

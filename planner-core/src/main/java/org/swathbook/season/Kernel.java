@@ -112,13 +112,14 @@ public final class Kernel {
       SeasonTrace trace = traces.years().get(y);
       int d = timing.years().get(y).day();
       boolean sprayed = d < trace.days() && windows.allow(actives, trace, d);
+      boolean inSeason = sprayed && d <= trace.harvestDay();
       day[y] = sprayed ? d : -1;
       met[y] = windows.met(actives, trace, trace.dayOf(planned));
       phase[y] = Phases.of(trace, Math.min(d, trace.days() - 1));
       view[y] = d < trace.days() ? views.of(y, d) : null;
       for (int j = 0; j < doses; j++) {
         for (int w = 0; w < weeds; w++) {
-          soil[y][j][w] = sprayed ? effect.soil(soilActive[j], y, d, w) : SoilEffect.NONE;
+          soil[y][j][w] = inSeason ? effect.soil(soilActive[j], y, d, w) : SoilEffect.NONE;
         }
       }
     }
