@@ -17,8 +17,8 @@ final class Goal {
   private Goal() {}
 
   /**
-   * Fewest house rules broken, then highest net return, then lowest cost, then a fixed order of
-   * drafts.
+   * Fewest house rules broken, then by how far in whole steps (a pass with one of two sites goes
+   * before one with none), then highest net return, lowest cost, and a fixed order of drafts.
    */
   static final Comparator<Walked> BEST =
       Comparator.comparingInt(Walked::brokenRules)
