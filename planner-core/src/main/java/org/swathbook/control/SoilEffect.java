@@ -68,21 +68,20 @@ public final class SoilEffect {
     return to;
   }
 
-  /** Stands for plants that would come up on the day the crop does. */
-  public static final int AT_CROP_EMERGENCE = -1;
+  /** Control, 0 to 1, of plants that would come up on the day the crop does. */
+  public double atCropEmergence() {
+    return atCropEmergence;
+  }
 
   /** Control of a cohort, 0 to 1, before what the biotype resists. */
   public double control(int cohort) {
-    if (cohort == AT_CROP_EMERGENCE) {
-      return atCropEmergence;
-    }
     return cohort < control.length ? control[cohort] : 0;
   }
 
-  /** Takes the survival of each touched cohort down by its control at a share of the effect. */
-  public void reduce(double[] survival, double keeps) {
+  /** Raises the strongest control of each touched cohort to this one at a share of its effect. */
+  public void raise(double[] strongest, double keeps) {
     for (int c = from; c < to; c++) {
-      survival[c] *= 1 - keeps * control[c];
+      strongest[c] = Math.max(strongest[c], keeps * control[c]);
     }
   }
 }

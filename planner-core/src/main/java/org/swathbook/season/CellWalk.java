@@ -25,7 +25,9 @@ final class CellWalk {
   private final HeightClock[] clocks;
   private final @Nullable Census census;
 
+  /** Of the plants that the soil lets live, the share that the leaves' actives have left. */
   private double[] alive = new double[0];
+
   private double[] aliveWhenRated = new double[0];
   private double[] cost = new double[0];
   private double[] delay = new double[0];
@@ -34,6 +36,7 @@ final class CellWalk {
   private double[] escapesAll = new double[0];
   private double[] escapesAllUnmet = new double[0];
   private boolean[] met = new boolean[0];
+  private double[] aliveNow = new double[0];
   private double[] ageNow = new double[0];
   private byte[] classNow = new byte[0];
 
@@ -110,6 +113,7 @@ final class CellWalk {
       escapesAll = new double[n];
       escapesAllUnmet = new double[n];
       met = new boolean[n];
+      aliveNow = new double[n];
       ageNow = new double[n];
       classNow = new byte[n];
     }
@@ -130,9 +134,8 @@ final class CellWalk {
     Arrays.fill(alive, 0, n, 1);
     Arrays.fill(cost, 0, n, 0);
     Arrays.fill(delay, 0, n, 0);
-    Arrays.fill(inSoil, 0, n, 1);
     Arrays.fill(met, 0, n, false);
-    soil.compute(year, weed, b, n);
+    soil.compute(year, weed, b, n, passes.size(), harvest, inSoil);
     boolean late = false;
     for (int p = 0; p < passes.size(); p++) {
       PreparedPass pass = passes.get(p);
@@ -141,7 +144,7 @@ final class CellWalk {
         continue;
       }
       if (census != null) {
-        tell(census, p, year, weed, b, view);
+        tell(census, p, year, weed, b, n, harvest, view);
       }
       int day = pass.day(year);
       if (day < 0 || day > harvest) {
@@ -154,16 +157,6 @@ final class CellWalk {
       FoliarTable table = pass.foliar(year, weed, without);
       if (!table.isIdle()) {
         foliar(table, b, view, weed, layer);
-      }
-      for (int c = soil.from(p); c < soil.to(p); c++) {
-        double lives = soil.lives(p, c);
-        alive[c] *= lives;
-        inSoil[c] *= lives;
-        // What the soil kills costs nothing whenever it does: plants are an inch tall at most.
-        cost[c] *= lives;
-        if (late) {
-          aliveWhenRated[c] *= lives;
-        }
       }
     }
     ratedAlive += share * weighted(cell, late ? aliveWhenRated : alive);
@@ -202,10 +195,10 @@ final class CellWalk {
   }
 
   /** Plants/m² alive on the day of rating, as an eye weighs them. */
-  private static double weighted(YearWeed cell, double[] alive) {
+  private double weighted(YearWeed cell, double[] alive) {
     double sum = 0;
     for (int c = 0; c < cell.upWhenRated; c++) {
-      sum += cell.start[c] * cell.weight[c] * alive[c];
+      sum += cell.start[c] * cell.weight[c] * (alive[c] * inSoil[c]);
     }
     return sum;
   }
@@ -215,7 +208,8 @@ final class CellWalk {
     double before = 0;
     double after = 0;
     for (int c = 0; c < cell.upByHarvest; c++) {
-      double start = cell.start[c];
+      // What the soil kills costs nothing whenever it does: plants are an inch tall at most.
+      double start = cell.start[c] * inSoil[c];
       loadSum += start * cell.weight[c] * (alive[c] + cost[c]);
       if (c < cell.upByNeeded) {
         before += start * alive[c];
@@ -249,7 +243,11 @@ final class CellWalk {
     exposedToNothing = any ? unmet / cell.totalEmergence : 0;
   }
 
-  private void tell(Census to, int p, int year, int weed, int b, DayView view) {
+  private void tell(Census to, int p, int year, int weed, int b, int n, int harvest, DayView view) {
+    soil.compute(year, weed, b, n, p, harvest, aliveNow);
+    for (int c = 0; c < n; c++) {
+      aliveNow[c] *= alive[c];
+    }
     int up = view.up[weed];
     for (int c = 0; c < up; c++) {
       ageNow[c] = view.age[weed][c];
@@ -259,6 +257,6 @@ final class CellWalk {
         classNow[c] = (byte) clocks[weed].classAt(ageNow[c]);
       }
     }
-    to.standing(p, year, weed, b, up, alive, ageNow, classNow);
+    to.standing(p, year, weed, b, up, aliveNow, ageNow, classNow);
   }
 }

@@ -27,7 +27,7 @@ public final class PreparedPass {
   private final SoilEffect[][][] soil;
   private final double[][][] keepsInSoil;
   private final int[] soilActive;
-  private final String[] soilGroup;
+  private final int[] soilSite;
 
   PreparedPass(
       Mix mix,
@@ -50,9 +50,9 @@ public final class PreparedPass {
     this.soilActive = soilActive;
     this.soil = soil;
     this.keepsInSoil = keepsInSoil;
-    this.soilGroup = new String[soilActive.length];
+    this.soilSite = new int[soilActive.length];
     for (int j = 0; j < soilActive.length; j++) {
-      soilGroup[j] = effect.actives().get(soilActive[j]).ingredient().site().toString();
+      soilSite[j] = effect.actives().get(soilActive[j]).ingredient().site().number();
     }
   }
 
@@ -125,11 +125,7 @@ public final class PreparedPass {
   }
 
   int soilSite(int dose) {
-    return soilDose(dose).ingredient().site().number();
-  }
-
-  String soilGroup(int dose) {
-    return soilGroup[dose];
+    return soilSite[dose];
   }
 
   SoilEffect soil(int year, int dose, int weed) {

@@ -1,13 +1,16 @@
 package org.swathbook.season;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.TreeMap;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Residual;
+import org.swathbook.control.JointAction;
 import org.swathbook.control.ResidualCurve;
 import org.swathbook.control.ResistanceFactors;
 
@@ -21,7 +24,7 @@ final class SoilDays {
 
   private record Dose(
       int pass,
-      int group,
+      int site,
       IngredientId id,
       double fresh,
       List<Double> keeps,
@@ -31,13 +34,12 @@ final class SoilDays {
   private final List<Dose> doses = new ArrayList<>();
   private final List<Biotype> biotypes;
   private final double missed;
-  private final SoilAssignment together;
+  private final double[] bySite;
 
   SoilDays(List<PreparedPass> passes, int year, int weed, WeedPressure pressure, HouseRules house) {
     this.biotypes = pressure.biotypes();
     this.missed = house.missSoil();
-    SoilGroups groups = new SoilGroups(passes);
-    this.together = new SoilAssignment(passes.size(), groups.count(), missed);
+    TreeMap<Integer, Integer> places = new TreeMap<>();
     for (int p = 0; p < passes.size(); p++) {
       PreparedPass pass = passes.get(p);
       for (int j = 0; j < pass.soilDoses(); j++) {
@@ -53,11 +55,13 @@ final class SoilDays {
             felt += b.share() * left;
           }
           ResidualCurve curve = pass.effect().residual(a, year, pass.day(year)).orElseThrow();
+          int place = places.computeIfAbsent(pass.soilSite(j), s -> places.size());
           boolean inLayer = fresh * felt >= LEAST_FRESH && longEnough(active);
-          doses.add(new Dose(p, groups.of(p, j), active.id(), fresh, keeps, curve, inLayer));
+          doses.add(new Dose(p, place, active.id(), fresh, keeps, curve, inLayer));
         }
       }
     }
+    this.bySite = new double[places.size()];
   }
 
   private static boolean longEnough(Ingredient active) {
@@ -69,13 +73,17 @@ final class SoilDays {
   double control(int day) {
     double escapes = 0;
     for (int b = 0; b < biotypes.size(); b++) {
-      together.clear();
+      Arrays.fill(bySite, 0);
       for (Dose d : doses) {
-        together.add(d.pass(), d.group(), 1 - effect(d, b, day));
+        bySite[d.site()] = Math.max(bySite[d.site()], effect(d, b, day));
       }
-      escapes += biotypes.get(b).share() * together.best();
+      escapes += biotypes.get(b).share() * lives();
     }
     return 1 - escapes;
+  }
+
+  private double lives() {
+    return JointAction.withMisses(missed, JointAction.survival(bySite));
   }
 
   private static double effect(Dose d, int biotype, int day) {
@@ -95,13 +103,13 @@ final class SoilDays {
   double layerControl(int pass, int day, boolean activatedOnly) {
     double escapes = 0;
     for (int b = 0; b < biotypes.size(); b++) {
-      together.clear();
+      Arrays.fill(bySite, 0);
       for (Dose d : doses) {
         if (d.pass() == pass && d.inLayer() && (!activatedOnly || d.curve().activeFrom() <= day)) {
-          together.add(pass, d.group(), 1 - effect(d, b, day));
+          bySite[d.site()] = Math.max(bySite[d.site()], effect(d, b, day));
         }
       }
-      escapes += biotypes.get(b).share() * together.best();
+      escapes += biotypes.get(b).share() * lives();
     }
     return 1 - escapes;
   }

@@ -3,177 +3,101 @@ package org.swathbook.season;
 import java.util.Arrays;
 import java.util.List;
 import org.swathbook.control.JointAction;
-import org.swathbook.control.SoilEffect;
 
 /**
- * Share of each cohort of a biotype that lives through the soil actives of each pass. Holds its
- * scratch arrays; one belongs to one thread.
+ * Share of each cohort of a biotype that lives through all that is in the soil.
+ *
+ * <p>Actives of one site of action hit one target, so of them only the largest effect counts, put
+ * down in one tank or in two (default, ours: the dose of both added up lies between); Colby's
+ * product of independent actions runs over sites. Plants that a residual misses – under residue,
+ * between clods – are missed by the next one too, so the season has one share of misses and not one
+ * a pass. So more of an active, or one more pass, can never control less.
+ *
+ * <p>Holds its scratch arrays; one belongs to one thread.
  */
 final class SoilJoint {
   private final List<PreparedPass> passes;
-  private final int withoutSite;
   private final double missed;
-  private final SoilGroups groups;
-  private final SoilAssignment assignment;
-  private final double[][] lives;
-  private final int[] from;
-  private final int[] to;
-
-  /** Cohorts for which a pass had to be chosen, and what each pass then leaves of them. */
-  private int[] assigned = new int[0];
-
-  private double[] assignedFactors = new double[0];
-  private int assignedCount;
+  private final int[][] place;
+  private final boolean[][] off;
+  private final double[][] strongest;
 
   SoilJoint(List<PreparedPass> passes, int withoutSite, double missed) {
     this.passes = passes;
-    this.withoutSite = withoutSite;
     this.missed = missed;
-    this.groups = new SoilGroups(passes);
-    this.assignment = new SoilAssignment(passes.size(), groups.count(), missed);
-    this.lives = new double[passes.size()][0];
-    this.from = new int[passes.size()];
-    this.to = new int[passes.size()];
+    this.place = new int[passes.size()][];
+    this.off = new boolean[passes.size()][];
+    int[] sites = new int[0];
+    for (int p = 0; p < place.length; p++) {
+      int doses = passes.get(p).soilDoses();
+      place[p] = new int[doses];
+      off[p] = new boolean[doses];
+      for (int j = 0; j < doses; j++) {
+        int site = passes.get(p).soilSite(j);
+        int at = 0;
+        while (at < sites.length && sites[at] != site) {
+          at++;
+        }
+        if (at == sites.length) {
+          sites = Arrays.copyOf(sites, at + 1);
+          sites[at] = site;
+        }
+        place[p][j] = at;
+        off[p][j] = site == withoutSite;
+      }
+    }
+    this.strongest = new double[sites.length][0];
   }
 
-  /** First cohort that a pass touches. */
-  int from(int pass) {
-    return from[pass];
-  }
-
-  /** The cohort after the last that it touches. */
-  int to(int pass) {
-    return to[pass];
-  }
-
-  /** Of a cohort between {@link #from} and {@link #to}. */
-  double lives(int pass, int cohort) {
-    return lives[pass][cohort];
-  }
-
-  void compute(int year, int weed, int biotype, int cohorts) {
-    for (int p = 0; p < passes.size(); p++) {
-      reset(p, year, weed, cohorts);
+  /**
+   * Fills in the share that lives of each cohort.
+   *
+   * @param upTo passes before this place in the list count
+   * @param lastDay passes after it are too late to count
+   */
+  void compute(
+      int year, int weed, int biotype, int cohorts, int upTo, int lastDay, double[] lives) {
+    for (int s = 0; s < strongest.length; s++) {
+      if (strongest[s].length < cohorts) {
+        strongest[s] = new double[cohorts];
+      }
+      Arrays.fill(strongest[s], 0, cohorts, 0);
+    }
+    for (int p = 0; p < upTo; p++) {
       PreparedPass pass = passes.get(p);
-      for (int j = 0; j < pass.soilDoses(); j++) {
-        double keeps = keeps(p, j, weed, biotype);
-        if (groups.of(p, j) < 0 && keeps > 0) {
-          pass.soil(year, j, weed).reduce(lives[p], keeps);
-        }
-      }
-    }
-    if (groups.count() > 0) {
-      repeated(year, weed, biotype, cohorts);
-    }
-    for (int p = 0; p < passes.size(); p++) {
-      double[] l = lives[p];
-      for (int c = from[p]; c < to[p]; c++) {
-        l[c] = JointAction.withMisses(missed, l[c]);
-      }
-    }
-    for (int a = 0; a < assignedCount; a++) {
-      for (int p = 0; p < passes.size(); p++) {
-        int c = assigned[a];
-        if (c >= from[p] && c < to[p]) {
-          lives[p][c] = assignedFactors[a * passes.size() + p];
-        }
-      }
-    }
-    assignedCount = 0;
-  }
-
-  private void reset(int p, int year, int weed, int cohorts) {
-    PreparedPass pass = passes.get(p);
-    from[p] = cohorts;
-    to[p] = 0;
-    for (int j = 0; j < pass.soilDoses(); j++) {
-      SoilEffect e = pass.soil(year, j, weed);
-      if (e.from() < e.to()) {
-        from[p] = Math.min(from[p], e.from());
-        to[p] = Math.max(to[p], e.to());
-      }
-    }
-    if (from[p] < to[p]) {
-      if (lives[p].length < to[p]) {
-        lives[p] = new double[cohorts];
-      }
-      Arrays.fill(lives[p], from[p], to[p], 1);
-    }
-  }
-
-  private double keeps(int p, int j, int weed, int biotype) {
-    PreparedPass pass = passes.get(p);
-    return pass.soilSite(j) == withoutSite ? 0 : pass.keepsInSoil(j, weed, biotype);
-  }
-
-  /** Sites put down more than once: a cohort that only one pass touches needs no choice. */
-  private void repeated(int year, int weed, int biotype, int cohorts) {
-    if (assigned.length < cohorts) {
-      assigned = new int[cohorts];
-      assignedFactors = new double[cohorts * passes.size()];
-    }
-    int first = cohorts;
-    int last = 0;
-    for (int g = 0; g < groups.count(); g++) {
-      for (int i = 0; i < groups.size(g); i++) {
-        SoilEffect e = passes.get(groups.pass(g, i)).soil(year, groups.dose(g, i), weed);
-        first = Math.min(first, e.from());
-        last = Math.max(last, e.to());
-      }
-    }
-    for (int c = first; c < last; c++) {
-      assignment.clear();
-      addRepeated(year, weed, biotype, c);
-      if (!assignment.hasChoice()) {
-        for (int g = 0; g < groups.count(); g++) {
-          if (assignment.isPutDown(g)) {
-            lives[assignment.onlyPass(g)][c] *= assignment.onlyLives(g);
+      if (pass.day(year) <= lastDay) {
+        for (int j = 0; j < place[p].length; j++) {
+          if (!off[p][j]) {
+            pass.soil(year, j, weed)
+                .raise(strongest[place[p][j]], pass.keepsInSoil(j, weed, biotype));
           }
         }
-      } else {
-        choose(c);
       }
     }
-  }
-
-  private void choose(int cohort) {
-    for (int p = 0; p < passes.size(); p++) {
-      if (cohort >= from[p] && cohort < to[p]) {
-        assignment.add(p, -1, lives[p][cohort]);
+    Arrays.fill(lives, 0, cohorts, 1);
+    for (double[] bySite : strongest) {
+      for (int c = 0; c < cohorts; c++) {
+        lives[c] *= 1 - bySite[c];
       }
     }
-    assignment.choose();
-    for (int p = 0; p < passes.size(); p++) {
-      assignedFactors[assignedCount * passes.size() + p] = assignment.factor(p);
-    }
-    assigned[assignedCount++] = cohort;
-  }
-
-  private void addRepeated(int year, int weed, int biotype, int cohort) {
-    for (int g = 0; g < groups.count(); g++) {
-      for (int i = 0; i < groups.size(g); i++) {
-        int p = groups.pass(g, i);
-        int j = groups.dose(g, i);
-        double e = passes.get(p).soil(year, j, weed).control(cohort);
-        if (e > 0) {
-          assignment.add(p, g, 1 - keeps(p, j, weed, biotype) * e);
-        }
-      }
+    for (int c = 0; c < cohorts; c++) {
+      lives[c] = JointAction.withMisses(missed, lives[c]);
     }
   }
 
   /** Share that lives of plants of a biotype that would come up on the day the crop does. */
   double atCropEmergence(int year, int weed, int biotype) {
-    assignment.clear();
-    for (int p = 0; p < passes.size(); p++) {
-      for (int j = 0; j < passes.get(p).soilDoses(); j++) {
-        if (groups.of(p, j) < 0) {
-          double e = passes.get(p).soil(year, j, weed).control(SoilEffect.AT_CROP_EMERGENCE);
-          assignment.add(p, -1, 1 - keeps(p, j, weed, biotype) * e);
+    double[] bySite = new double[strongest.length];
+    for (int p = 0; p < place.length; p++) {
+      for (int j = 0; j < place[p].length; j++) {
+        if (!off[p][j]) {
+          PreparedPass pass = passes.get(p);
+          double e =
+              pass.keepsInSoil(j, weed, biotype) * pass.soil(year, j, weed).atCropEmergence();
+          bySite[place[p][j]] = Math.max(bySite[place[p][j]], e);
         }
       }
     }
-    addRepeated(year, weed, biotype, SoilEffect.AT_CROP_EMERGENCE);
-    return assignment.best();
+    return JointAction.withMisses(missed, JointAction.survival(bySite));
   }
 }
