@@ -10,7 +10,10 @@ import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.SequenceFacts;
 import org.swathbook.rules.SequenceRule;
 
-/** Sequence rules on passes in order, after all that the journal holds. */
+/**
+ * Sequence rules on passes in order, after all that the journal holds; a pass that the journal
+ * holds already counts once.
+ */
 public final class SequenceJudge {
   private static final List<SequenceRule> RULES = RuleBook.ofScope(SequenceRule.class);
 
@@ -26,12 +29,12 @@ public final class SequenceJudge {
   }
 
   private static Findings judge(Book book, Field field, List<DatedMix> passes, Findings out) {
-    List<PlannedApplication> planned =
-        passes.stream()
-            .flatMap(p -> PlannedApplication.ofMix(p.date(), p.mix(), p.positions()).stream())
-            .toList();
-    Ledger ledger = Ledger.of(book, field, planned);
-    for (DatedMix p : passes) {
+    JournalMatch journal = new JournalMatch(book, field);
+    List<DatedMix> dated = passes.stream().map(journal::dated).toList();
+    List<PlannedApplication> toCome =
+        dated.stream().flatMap(p -> journal.toCome(p).stream()).toList();
+    Ledger ledger = Ledger.of(book, field, toCome);
+    for (DatedMix p : dated) {
       SequenceFacts facts =
           new SequenceFacts(book, field, ledger, p.pass(), p.date(), p.positions(), p.mix());
       for (SequenceRule rule : RULES) {

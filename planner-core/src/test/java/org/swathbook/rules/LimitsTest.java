@@ -207,6 +207,20 @@ class LimitsTest {
   }
 
   @Test
+  void aPassThatTheJournalHoldsCountsOnce() {
+    CaseBook book =
+        CaseBook.of(soybean())
+            .active(active(pre().cap("1.5 lb ai/acre").repeatDays(14)))
+            .applied("2027-05-12", 2027, "testactive", "0.9 lb ai/acre", "soybean", "pre");
+
+    Findings made = book.sequence(book.pass(0, "2027-05-11", "testactive", "0.9 lb ai/acre"));
+    Findings another = book.sequence(book.pass(0, "2027-05-20", "testactive", "0.9 lb ai/acre"));
+
+    assertThat(made.isBlocked()).isFalse();
+    assertThat(another.isBlocked()).isTrue();
+  }
+
+  @Test
   void allFormsOfAnAcidShareTheLargestCapAndASmallerOneCountsItsFormAlone() {
     CaseBook book =
         CaseBook.of(soybean())

@@ -1,18 +1,13 @@
 package org.swathbook.rules.label;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.swathbook.catalog.Cap;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Position;
-import org.swathbook.catalog.Source;
-import org.swathbook.catalog.Stated;
-import org.swathbook.ledger.LedgerEntry;
 import org.swathbook.ledger.UsedAndLeft;
 import org.swathbook.measure.Rate;
 import org.swathbook.program.ActiveDose;
@@ -44,7 +39,8 @@ public final class AnnualCapRule implements SequenceRule {
           "Does the period bring more of a parent active than its cap?",
           "The sum over all salts, esters and forms, premixes, journal and plan, in the cap's own"
               + " basis and period, is above the cap on this pass's day; a note from 90 % on. A"
-              + " weight that cannot be added because its basis differs is asked.",
+              + " weight that cannot be added because its basis differs is asked, and so are acres that a row of"
+              + " the journal leaves out.",
           List.of(Say.COMMON_PRACTICE),
           "atrazine 1.6 before and 1.0 after emergence of corn, 2.6 over 2.5 lb ai/acre;"
               + " S-metolachlor 1.27 + 1.27 in soybean, 2.54 over 2.48",
@@ -57,9 +53,6 @@ public final class AnnualCapRule implements SequenceRule {
     return CARD;
   }
 
-  /** A cap with the entries that it counts. */
-  private record Test(Cap cap, Source source, String what, Predicate<LedgerEntry> counts) {}
-
   @Override
   public void judge(SequenceFacts facts, Findings out) {
     Set<String> done = new TreeSet<>();
@@ -69,7 +62,7 @@ public final class AnnualCapRule implements SequenceRule {
         About about = facts.about().withIngredient(i.id()).withProduct(dose.product().id());
         askUnknown(facts, dose, i, about, out);
         if (done.add(i.id().value())) {
-          for (Test t : tests(facts, i)) {
+          for (CapTest t : CapTest.of(facts, i)) {
             judge(facts, dose, active, t, about, out);
           }
         }
@@ -93,12 +86,23 @@ public final class AnnualCapRule implements SequenceRule {
   }
 
   private void judge(
-      SequenceFacts facts, Dose dose, ActiveDose active, Test t, About about, Findings out) {
+      SequenceFacts facts, Dose dose, ActiveDose active, CapTest t, About about, Findings out) {
     UsedAndLeft sum = facts.ledger().used(t.counts(), t.cap(), facts.book().season(), facts.date());
     if (sum.exceeded()) {
       out.block(this, about, () -> above(facts, dose, active, t, sum));
     } else if (sum.share() >= NEAR) {
       out.note(this, about, () -> near(facts, t, sum));
+    }
+    if (sum.counted().stream().anyMatch(e -> !e.isPlanned() && e.acres().isEmpty())) {
+      out.ask(
+          this,
+          about,
+          () ->
+              new Lookup(
+                  "acres that "
+                      + active.ingredient().name()
+                      + " went on this season: a row counts as the whole field without them",
+                  "spray record; then column acres of applications.csv"));
     }
     if (!sum.isComplete()) {
       out.ask(
@@ -122,7 +126,7 @@ public final class AnnualCapRule implements SequenceRule {
   }
 
   private static Text above(
-      SequenceFacts facts, Dose dose, ActiveDose active, Test t, UsedAndLeft sum) {
+      SequenceFacts facts, Dose dose, ActiveDose active, CapTest t, UsedAndLeft sum) {
     String actual = Say.rate(sum.used());
     String limit = Say.rate(t.cap().amount());
     return Text.of(
@@ -141,7 +145,7 @@ public final class AnnualCapRule implements SequenceRule {
         .cleared(remedy(dose, active, sum));
   }
 
-  private static Text near(SequenceFacts facts, Test t, UsedAndLeft sum) {
+  private static Text near(SequenceFacts facts, CapTest t, UsedAndLeft sum) {
     String actual = Say.rate(sum.used());
     String limit = Say.rate(t.cap().amount());
     return Text.of(
@@ -198,76 +202,5 @@ public final class AnnualCapRule implements SequenceRule {
 
   private static String crop(SequenceFacts facts) {
     return facts.book().catalog().crop(facts.field().crop()).name();
-  }
-
-  // What is counted against what.
-
-  private List<Test> tests(SequenceFacts facts, Ingredient i) {
-    List<LabelUses.Of> group =
-        LabelUses.ofGroup(facts.book().catalog(), i.capGroup(), facts.field());
-    List<Test> tests = new ArrayList<>();
-    tests.addAll(widest(group, i.capGroup(), e -> e.capGroup().equals(i.capGroup())));
-    List<LabelUses.Of> own =
-        group.stream().filter(o -> o.ingredient().id().equals(i.id())).toList();
-    for (Test t : widest(own, i.name(), e -> e.active().ingredient().id().equals(i.id()))) {
-      addIfStricter(tests, t);
-    }
-    List<LabelUses.Of> here =
-        own.stream().filter(o -> LabelUses.isIn(o.use(), facts.positions())).toList();
-    for (Test t :
-        widest(
-            here,
-            i.name(),
-            e -> e.active().ingredient().id().equals(i.id()) && isHere(e, facts.positions()))) {
-      addIfStricter(tests, t);
-    }
-    return tests;
-  }
-
-  /** Only a smaller cap adds anything to those that count at least the same entries. */
-  private static void addIfStricter(List<Test> tests, Test t) {
-    boolean adds =
-        tests.stream()
-            .filter(
-                w -> w.cap().per() == t.cap().per() && w.cap().counts().equals(t.cap().counts()))
-            .allMatch(w -> t.cap().amount().kgPerHa() < w.cap().amount().kgPerHa());
-    if (adds) {
-      tests.add(t);
-    }
-  }
-
-  /** The largest cap of each period and set of positions. */
-  private static List<Test> widest(
-      List<LabelUses.Of> uses, String what, Predicate<LedgerEntry> counts) {
-    List<Test> out = new ArrayList<>();
-    for (LabelUses.Of o : uses) {
-      if (o.use().caps() instanceof Stated.Value<List<Cap>> caps) {
-        for (Cap cap : caps.value()) {
-          Test t = new Test(cap, caps.source(), what, counts);
-          int same = indexOfSameKind(out, cap);
-          if (same < 0) {
-            out.add(t);
-          } else if (out.get(same).cap().amount().kgPerHa() < cap.amount().kgPerHa()) {
-            out.set(same, t);
-          }
-        }
-      }
-    }
-    return out;
-  }
-
-  private static int indexOfSameKind(List<Test> tests, Cap cap) {
-    for (int i = 0; i < tests.size(); i++) {
-      Cap c = tests.get(i).cap();
-      if (c.per() == cap.per() && c.counts().equals(cap.counts())) {
-        return i;
-      }
-    }
-    return -1;
-  }
-
-  /** Whether an entry belongs to the same part of the season; one that does not say, does. */
-  private static boolean isHere(LedgerEntry e, Set<Position> positions) {
-    return e.positions().isEmpty() || e.positions().stream().anyMatch(positions::contains);
   }
 }

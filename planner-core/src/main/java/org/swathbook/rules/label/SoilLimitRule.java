@@ -1,13 +1,10 @@
 package org.swathbook.rules.label;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.swathbook.book.Field;
 import org.swathbook.book.SoilSample;
 import org.swathbook.catalog.Limit;
 import org.swathbook.catalog.RateRow;
-import org.swathbook.catalog.SoilCondition;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Use;
@@ -138,14 +135,15 @@ public final class SoilLimitRule implements UseRule {
       if (a.row().isPresent()) {
         Optional<RateRange> allowed = a.row().get().rates();
         if (allowed.isEmpty()) {
-          out.block(this, facts.about(), () -> refused(facts, sample, a.row().get(), source));
+          out.block(
+              this, facts.about(), () -> SoilWords.refused(facts, sample, a.row().get(), source));
           return;
         }
         double high = allowed.get().high().lbPerAcre();
         // Above the highest rate of all soils is rate-above-use, not a matter of this soil.
         if (Quantity.exceeds(facts.mixLbPerAcre(), high)
             && !Quantity.exceeds(facts.mixLbPerAcre(), mostAnywhere)) {
-          out.block(this, facts.about(), () -> tooMuch(facts, sample, high, source));
+          out.block(this, facts.about(), () -> SoilWords.tooMuch(facts, sample, high, source));
           return;
         }
       }
@@ -153,7 +151,7 @@ public final class SoilLimitRule implements UseRule {
     for (SoilSample sample : samples) {
       Answer a = answer(rows, sample);
       if (a.doubtful().isPresent()) {
-        out.ask(this, facts.about(), () -> blank(facts, a.doubtful().get().when()));
+        out.ask(this, facts.about(), () -> SoilWords.blank(facts, a.doubtful().get().when()));
         return;
       }
       if (a.row().isEmpty()) {
@@ -167,93 +165,5 @@ public final class SoilLimitRule implements UseRule {
         return;
       }
     }
-  }
-
-  private static Text refused(UseFacts facts, SoilSample sample, RateRow row, Source source) {
-    return Text.of(
-            Say.start(facts.ingredient())
-                + " is refused in "
-                + facts.cropName()
-                + " on this soil ("
-                + sample
-                + "): the label does not allow it on "
-                + words(row.when())
-                + ".",
-            source.text())
-        .compared(sample.toString(), "not on " + words(row.when()))
-        .cleared("an active without that limit, or only the ground outside it");
-  }
-
-  private static Text tooMuch(UseFacts facts, SoilSample sample, double high, Source source) {
-    String actual = Say.lb(facts.mixLbPerAcre(), facts.ingredient().rateBasis());
-    String limit = Say.lb(high, facts.ingredient().rateBasis());
-    return Text.of(
-            Say.start(facts.ingredient())
-                + ": "
-                + actual
-                + " is above the "
-                + limit
-                + " allowed on this soil ("
-                + sample
-                + slope(facts.field())
-                + ").",
-            source.text())
-        .compared(actual, limit)
-        .cleared("at most " + limit + " on that ground");
-  }
-
-  private static String slope(Field field) {
-    return field.erodible().orElse(false)
-        ? ", highly erodible"
-            + (field.residuePct().isPresent()
-                ? " with " + Numbers.plain(field.residuePct().getAsDouble()) + " % residue"
-                : "")
-        : "";
-  }
-
-  private static Lookup blank(UseFacts facts, SoilCondition when) {
-    Field f = facts.field();
-    List<String> columns = new ArrayList<>();
-    if (!when.textures().isEmpty() && f.soilTextures().isEmpty()) {
-      columns.add("soilTexture");
-    }
-    if (when.organicMatterPct().isPresent() && f.organicMatterPct().isEmpty()) {
-      columns.add("organicMatterPct");
-    }
-    if (when.soilPh().isPresent() && f.soilPh().isEmpty()) {
-      columns.add("soilPh");
-    }
-    if (when.erodible().isPresent() && f.erodible().isEmpty()) {
-      columns.add("erodible");
-    }
-    if (when.residuePct().isPresent() && f.residuePct().isEmpty()) {
-      columns.add("residuePct");
-    }
-    return new Lookup(
-        Say.list(columns)
-            + " of the field, on which the rate of "
-            + facts.ingredient().name()
-            + " depends ("
-            + words(when)
-            + ")",
-        Where.field(Say.list(columns)));
-  }
-
-  /** A condition in words: {@code sandy loam, organic matter before 2 %}. */
-  private static String words(SoilCondition when) {
-    List<String> parts = new ArrayList<>();
-    if (!when.textures().isEmpty()) {
-      parts.add(
-          String.join(" or ", when.textures().stream().sorted().map(t -> t.spelling()).toList()));
-    }
-    when.organicMatterPct().ifPresent(l -> parts.add("organic matter " + below(l) + " %"));
-    when.soilPh().ifPresent(l -> parts.add("pH " + below(l)));
-    when.erodible().ifPresent(e -> parts.add(e ? "highly erodible ground" : "level ground"));
-    when.residuePct().ifPresent(l -> parts.add("residue " + below(l) + " %"));
-    return parts.isEmpty() ? "any soil" : String.join(" with ", parts);
-  }
-
-  private static String below(Limit limit) {
-    return limit.toString().replace("before", "below").replace("to ", "up to ");
   }
 }

@@ -1,5 +1,6 @@
 package org.swathbook.rules.timing;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -11,6 +12,8 @@ import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.WeedHeights;
+import org.swathbook.growth.SeasonTrace;
+import org.swathbook.growth.StandingSize;
 import org.swathbook.measure.Quantity;
 import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
@@ -85,11 +88,11 @@ public final class WeedTooTallRule implements PassRule {
     }
     if (pressure.driver().isDriver()) {
       for (Partner p : tooSmall) {
-        out.warn(this, about(facts, weed, p.use()), () -> text(weed, pressure, p));
+        out.warn(this, about(facts, weed, p.use()), () -> text(facts, weed, pressure, p));
       }
     } else if (fine == 0 && !tooSmall.isEmpty()) {
       Partner largest = Collections.max(tooSmall, Comparator.comparingDouble(Partner::limitCm));
-      out.warn(this, about(facts, weed, largest.use()), () -> text(weed, pressure, largest));
+      out.warn(this, about(facts, weed, largest.use()), () -> text(facts, weed, pressure, largest));
     }
   }
 
@@ -128,7 +131,7 @@ public final class WeedTooTallRule implements PassRule {
         Where.use(active, use, "weedHeight", "weeds controlled, by size"));
   }
 
-  private static Text text(PassWeed weed, WeedPressure pressure, Partner p) {
+  private static Text text(PassFacts facts, PassWeed weed, WeedPressure pressure, Partner p) {
     Ingredient active = p.use().ingredient();
     Optional<SiteControl> site =
         weed.foliar().stream().filter(s -> s.site().equals(active.site())).findFirst();
@@ -148,6 +151,37 @@ public final class WeedTooTallRule implements PassRule {
                 + expected,
             p.source())
         .compared(Say.inches(weed.p90Cm()), Say.inches(p.limitCm()))
-        .cleared("an earlier pass, or a partner whose label allows larger weeds");
+        .cleared(
+            lastDayInSize(facts, pressure, p.limitCm())
+                    .map(d -> "a pass by " + Say.date(d))
+                    .orElse("a pass before these come up or a burndown that takes them")
+                + ", or a partner whose label allows larger weeds");
+  }
+
+  /**
+   * The last day before the pass on which the unsprayed plants were within a height, median over
+   * the years; empty when that was before planting.
+   */
+  private static Optional<LocalDate> lastDayInSize(
+      PassFacts facts, WeedPressure pressure, double limitCm) {
+    int weed = facts.traces().weeds().indexOf(pressure);
+    if (weed < 0) {
+      return Optional.empty();
+    }
+    double percentile = facts.book().house().sizePercentile();
+    List<LocalDate> days = new ArrayList<>();
+    for (int y = 0; y < facts.traces().years().size(); y++) {
+      SeasonTrace trace = facts.traces().years().get(y);
+      int day = Math.min(facts.pass().timing().years().get(y).day(), trace.days() - 1);
+      while (day > 0
+          && Quantity.exceeds(
+              StandingSize.percentileCm(trace, weed, day, percentile).orElse(0), limitCm)) {
+        day--;
+      }
+      days.add(trace.bookDateOf(day));
+    }
+    days.sort(LocalDate::compareTo);
+    return Optional.of(days.get((days.size() - 1) / 2))
+        .filter(d -> !d.isBefore(facts.field().plantDate()));
   }
 }

@@ -1,0 +1,92 @@
+package org.swathbook.rules.label;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.swathbook.catalog.Cap;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
+import org.swathbook.ledger.LedgerEntry;
+import org.swathbook.rules.LabelUses;
+import org.swathbook.rules.SequenceFacts;
+
+/**
+ * A cap with what it counts.
+ *
+ * @param what the parent active or the form that is counted
+ * @param counts the entries of the ledger that count against it, sub-caps apart
+ */
+record CapTest(Cap cap, Source source, String what, Predicate<LedgerEntry> counts) {
+
+  static List<CapTest> of(SequenceFacts facts, Ingredient i) {
+    List<LabelUses.Of> group =
+        LabelUses.ofGroup(facts.book().catalog(), i.capGroup(), facts.field());
+    List<CapTest> tests = new ArrayList<>();
+    tests.addAll(widest(group, i.capGroup(), e -> e.capGroup().equals(i.capGroup())));
+    List<LabelUses.Of> own =
+        group.stream().filter(o -> o.ingredient().id().equals(i.id())).toList();
+    for (CapTest t : widest(own, i.name(), e -> e.active().ingredient().id().equals(i.id()))) {
+      addIfStricter(tests, t);
+    }
+    List<LabelUses.Of> here =
+        own.stream().filter(o -> LabelUses.isIn(o.use(), facts.positions())).toList();
+    for (CapTest t :
+        widest(
+            here,
+            i.name(),
+            e -> e.active().ingredient().id().equals(i.id()) && isHere(e, facts.positions()))) {
+      addIfStricter(tests, t);
+    }
+    return tests;
+  }
+
+  /** Only a smaller cap adds anything to those that count at least the same entries. */
+  private static void addIfStricter(List<CapTest> tests, CapTest t) {
+    boolean adds =
+        tests.stream()
+            .filter(
+                w -> w.cap().per() == t.cap().per() && w.cap().counts().equals(t.cap().counts()))
+            .allMatch(w -> t.cap().amount().kgPerHa() < w.cap().amount().kgPerHa());
+    if (adds) {
+      tests.add(t);
+    }
+  }
+
+  /** The largest cap of each period and set of positions. */
+  private static List<CapTest> widest(
+      List<LabelUses.Of> uses, String what, Predicate<LedgerEntry> counts) {
+    List<CapTest> out = new ArrayList<>();
+    for (LabelUses.Of o : uses) {
+      if (o.use().caps() instanceof Stated.Value<List<Cap>> caps) {
+        for (Cap cap : caps.value()) {
+          CapTest t = new CapTest(cap, caps.source(), what, counts);
+          int same = indexOfSameKind(out, cap);
+          if (same < 0) {
+            out.add(t);
+          } else if (out.get(same).cap().amount().kgPerHa() < cap.amount().kgPerHa()) {
+            out.set(same, t);
+          }
+        }
+      }
+    }
+    return out;
+  }
+
+  private static int indexOfSameKind(List<CapTest> tests, Cap cap) {
+    for (int i = 0; i < tests.size(); i++) {
+      Cap c = tests.get(i).cap();
+      if (c.per() == cap.per() && c.counts().equals(cap.counts())) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** Whether an entry belongs to the same part of the season; one that does not say, does. */
+  private static boolean isHere(LedgerEntry e, Set<Position> positions) {
+    return e.positions().isEmpty() || e.positions().stream().anyMatch(positions::contains);
+  }
+}

@@ -1,0 +1,78 @@
+package org.swathbook.rules.timing;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.swathbook.catalog.Crop;
+import org.swathbook.catalog.Limit;
+import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.TimePoint;
+import org.swathbook.catalog.Use;
+import org.swathbook.catalog.Window;
+import org.swathbook.rules.UseFacts;
+
+/**
+ * Whether the modelled crop, which may be a leaf or two inches off, is close to a limit of a use.
+ */
+final class CloseToLimit {
+  private static final double CLOSE_CM = 2 * 2.54;
+  private static final double CLOSE_STAGES = 1;
+  private static final int CLOSE_DAYS = 3;
+
+  private CloseToLimit() {}
+
+  static boolean isClose(UseFacts facts, Use use) {
+    if (use.timing() instanceof Stated.Value<Window> w) {
+      Window window = w.value();
+      Crop crop = facts.traces().crop();
+      OptionalInt before = stage(window.before(), crop, 0);
+      OptionalInt through = stage(window.to(), crop, 1);
+      OptionalInt from = stage(window.from(), crop, 0);
+      if (isClose(facts, before) || isClose(facts, through) || isClose(facts, from)) {
+        return true;
+      }
+    }
+    return facts.isInCrop()
+        && use.cropHeightCm()
+            .find()
+            .map(l -> isClose(facts.timing().medianHeightCm(), l))
+            .orElse(false);
+  }
+
+  private static OptionalInt stage(Optional<TimePoint> point, Crop crop, int later) {
+    if (point.isPresent() && point.get() instanceof TimePoint.AtStage at) {
+      OptionalInt i = crop.findStage(at.stage());
+      return i.isPresent() && i.getAsInt() + later < crop.stages().size()
+          ? OptionalInt.of(i.getAsInt() + later)
+          : OptionalInt.empty();
+    }
+    return OptionalInt.empty();
+  }
+
+  private static boolean isClose(UseFacts facts, OptionalInt stage) {
+    if (stage.isEmpty()) {
+      return false;
+    }
+    int emergence = facts.traces().crop().findStage("emergence").orElse(0);
+    if (stage.getAsInt() == emergence) {
+      return isCloseToEmergence(facts);
+    }
+    return Math.abs(facts.timing().medianStage() - stage.getAsInt()) < CLOSE_STAGES;
+  }
+
+  /** Days tell more than stages there: between planting and emergence there is no leaf to count. */
+  private static boolean isCloseToEmergence(UseFacts facts) {
+    int close = 0;
+    for (int y = 0; y < facts.traces().years().size(); y++) {
+      int day = facts.timing().years().get(y).day();
+      if (Math.abs(facts.traces().years().get(y).emergenceDay() - day) < CLOSE_DAYS) {
+        close++;
+      }
+    }
+    return 2 * close > facts.traces().years().size();
+  }
+
+  private static boolean isClose(double heightCm, Limit limit) {
+    return limit.most().isPresent() && limit.most().getAsDouble() - heightCm < CLOSE_CM
+        || limit.least().isPresent() && heightCm - limit.least().getAsDouble() < CLOSE_CM;
+  }
+}

@@ -1,0 +1,98 @@
+package org.swathbook.rules.timing;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.RotationRow;
+import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
+import org.swathbook.ledger.Ledger;
+import org.swathbook.ledger.LedgerEntry;
+import org.swathbook.measure.Quantity;
+import org.swathbook.rules.About;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.LabelUses;
+import org.swathbook.rules.Rule;
+import org.swathbook.weather.StationWeather;
+import org.swathbook.weather.WeatherDay;
+
+/** Next-crop intervals of what the journal holds, against the crop of the season. */
+record JournalRotation(Rule rule, Book book, Field field, Findings out) {
+
+  void judge() {
+    Ledger ledger = Ledger.of(book, field, List.of());
+    for (LedgerEntry entry : ledger.inMonthsBefore(field.plantDate(), Ledger.ROTATION_MONTHS)) {
+      Ingredient active = entry.active().ingredient();
+      if (isForThisCrop(entry)) {
+        continue;
+      }
+      Stated<List<RotationRow>> rows = active.rotationTo(field.crop());
+      if (rows instanceof Stated.Value<List<RotationRow>> v) {
+        judge(entry, v.value(), v.source());
+      } else if (rows.isUnknown()) {
+        NextCropWords.askInterval(rule, active, field.crop(), out);
+      }
+    }
+  }
+
+  /** A listed spraying for the crop itself goes by its planting interval. */
+  private boolean isForThisCrop(LedgerEntry entry) {
+    return entry.season() == book.season()
+        && LabelUses.inCrop(entry.active().ingredient(), field).stream()
+            .anyMatch(u -> u.isIn(Position.Phase.BEFORE_EMERGENCE));
+  }
+
+  private void judge(LedgerEntry entry, List<RotationRow> rows, Source source) {
+    Ingredient active = entry.active().ingredient();
+    Optional<NextCrop> answer =
+        NextCrop.of(
+            rows,
+            field,
+            field.traits(),
+            entry.active(),
+            entry.product().formulation(),
+            entry.date(),
+            (sprayed, mm) -> rainObserved(book.station(field), sprayed, mm));
+    if (answer.isEmpty()) {
+      NextCropWords.askInterval(rule, active, field.crop(), out);
+      return;
+    }
+    NextCrop a = answer.get();
+    About about = About.PROGRAM.withIngredient(active.id()).withProduct(entry.product().id());
+    if (field.plantDate().isBefore(a.certain())) {
+      out.block(
+          rule,
+          about,
+          () ->
+              NextCropWords.tooSoon(
+                  active,
+                  entry.date(),
+                  NextCropWords.cropName(book, field.crop()),
+                  field.plantDate(),
+                  a,
+                  source));
+    } else if (field.plantDate().isBefore(a.possible())) {
+      NextCropWords.askSoil(rule, active, field.crop(), out);
+    }
+  }
+
+  /** The day by which so much rain has fallen after a spraying; empty where the record ends. */
+  private static Optional<LocalDate> rainObserved(
+      StationWeather station, LocalDate sprayed, double mm) {
+    double sum = 0;
+    LocalDate day = sprayed;
+    while (Quantity.exceeds(mm, sum)) {
+      day = day.plusDays(1);
+      Optional<WeatherDay> weather = station.find(day);
+      if (weather.isEmpty()) {
+        return Optional.empty();
+      }
+      sum += weather.get().rainMm();
+    }
+    return Optional.of(day);
+  }
+}

@@ -1,0 +1,74 @@
+package org.swathbook.rules.timing;
+
+import java.time.LocalDate;
+import org.swathbook.book.Book;
+import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Source;
+import org.swathbook.rules.About;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.Lookup;
+import org.swathbook.rules.Rule;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Text;
+import org.swathbook.rules.Where;
+
+/** What is said and asked of intervals before a next crop. */
+final class NextCropWords {
+  private NextCropWords() {}
+
+  static Text tooSoon(
+      Ingredient active,
+      LocalDate sprayed,
+      String crop,
+      LocalDate planting,
+      NextCrop answer,
+      Source source) {
+    return Text.of(
+            Say.start(active)
+                + " of "
+                + Say.date(sprayed)
+                + " needs "
+                + answer.interval()
+                + " before "
+                + crop
+                + ", which is to be planted on "
+                + Say.date(planting)
+                + ".",
+            source.text())
+        .compared(Say.date(planting), Say.date(answer.certain()))
+        .cleared(
+            crop
+                + " planted on or after "
+                + Say.date(answer.certain())
+                + ", another crop, or another active");
+  }
+
+  static void askInterval(Rule rule, Ingredient active, CropId next, Findings out) {
+    out.ask(
+        rule,
+        About.PROGRAM.withIngredient(active.id()),
+        () ->
+            new Lookup(
+                "months from " + active.name() + " to planting " + next,
+                Where.ingredient(active, "rotation." + next, "rotational crops")));
+  }
+
+  static void askSoil(Rule rule, Ingredient active, CropId next, Findings out) {
+    out.ask(
+        rule,
+        About.PROGRAM.withIngredient(active.id()),
+        () ->
+            new Lookup(
+                "soil facts or rain since the spraying, on which the interval from "
+                    + active.name()
+                    + " to "
+                    + next
+                    + " depends",
+                Where.field("soilTexture, organicMatterPct and soilPh") + "; rain gauge"));
+  }
+
+  static String cropName(Book book, CropId crop) {
+    return book.catalog().findCrop(crop.value()).map(c -> c.name()).orElse(crop.value());
+  }
+}
