@@ -57,10 +57,12 @@ public final class Planner {
     for (Draft start : starts.all()) {
       search.climb(start, space.maxPasses());
     }
-    search
-        .best()
-        .filter(w -> !w.meetsHouseRules())
-        .ifPresent(w -> search.withoutEachActiveOf(w, space));
+    if (!meetsHouseRules(search)) {
+      search.fromNearMisses(space.maxPasses());
+    }
+    if (!meetsHouseRules(search)) {
+      search.best().ifPresent(w -> search.withoutEachActiveOf(w, space));
+    }
     List<Walked> walked =
         search.walked().stream().filter(w -> !w.draft().stops().isEmpty()).toList();
     SearchNote note =
@@ -84,6 +86,10 @@ public final class Planner {
                     programs.get(0).judgement().brokenHouseRules(),
                     Relaxations.of(walked)));
     return new FieldPlan(traces.field(), traces, refusal, programs, note);
+  }
+
+  private static boolean meetsHouseRules(Search search) {
+    return search.best().filter(Walked::meetsHouseRules).isPresent();
   }
 
   /** Names programs until every one of them is judged and none is blocked. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.swathbook.catalog.IngredientId;
@@ -58,6 +59,27 @@ final class Search {
   Optional<Walked> climb(Draft start, int mostPasses) {
     return climb(start, d -> d.stops().size() <= mostPasses);
   }
+
+  /**
+   * Climbs again from near misses: for each house rule the program that breaks it alone and by the
+   * least. Such programs are often met beside the way and left for a neighbour of better net
+   * return.
+   */
+  void fromNearMisses(int mostPasses) {
+    Map<String, Walked> nearest = new TreeMap<>();
+    for (Walked w : walked.values()) {
+      if (w.brokenRules() == 1 && !w.draft().stops().isEmpty()) {
+        nearest.merge(w.brokenNames().get(0), w, (a, b) -> NEARER.compare(a, b) <= 0 ? a : b);
+      }
+    }
+    for (Walked w : nearest.values()) {
+      climb(w.draft(), mostPasses);
+    }
+  }
+
+  private static final Comparator<Walked> NEARER =
+      Comparator.comparingDouble((Walked w) -> HouseDeficit.of(w.broken()))
+          .thenComparing(Goal.BEST);
 
   /**
    * Leaves the best program by taking one active at a time out of it for good and climbing again

@@ -52,18 +52,31 @@ class PlanChangesTest {
     copy.change("fields.csv", "15 in,2027-05-11,2027-10-01", "15 in,2027-06-05,2027-10-15");
     FieldPlan late = plan(copy, "ND-1");
 
-    LocalDate lastEarly = lastDate(first(early));
-    LocalDate lastLate = lastDate(first(late));
-    assertThat(lastLate).isAfterOrEqualTo(lastEarly.plusDays(7));
-    assertThat(standingAtFirstPass(late)).isGreaterThan(standingAtFirstPass(early));
+    PassOutcome before = lastBeforeCrop(first(early));
+    PassOutcome after = lastBeforeCrop(first(late));
+    assertThat(after.planned()).isAfterOrEqualTo(before.planned().plusDays(14));
+    assertThat(standingAtPlanting(late)).isGreaterThan(2 * standingAtPlanting(early));
+    assertThat(first(late).passes())
+        .filteredOn(p -> !p.planned().isAfter(LocalDate.of(2027, 6, 8)))
+        .as(
+            "with more weeds up, something that takes them through their leaves goes on before the crop")
+        .anyMatch(p -> palmer(p).stands() && palmer(p).effectiveFoliarSites() >= 1);
   }
 
-  private static LocalDate lastDate(SeasonOutcome season) {
-    return season.passes().get(season.passes().size() - 1).planned();
+  private static org.swathbook.season.PassWeed palmer(PassOutcome pass) {
+    return pass.weeds().stream().filter(w -> w.weed().equals(PALMER)).findFirst().orElseThrow();
+  }
+
+  /** The last pass that goes on before the crop is up. */
+  private static PassOutcome lastBeforeCrop(SeasonOutcome season) {
+    return season.passes().stream()
+        .filter(p -> p.daysAfterPlanting() <= 3)
+        .reduce((a, b) -> b)
+        .orElseThrow();
   }
 
   /** Palmer amaranth up when the planter comes, untreated: what a burndown has to deal with. */
-  private static double standingAtFirstPass(FieldPlan plan) {
+  private static double standingAtPlanting(FieldPlan plan) {
     var cohorts = plan.traces().years().get(0).cohorts(0);
     double sum = 0;
     for (int c = 0; c < cohorts.count(); c++) {
