@@ -154,11 +154,9 @@ public final class AnnualCapRule implements SequenceRule {
                 + actual
                 + " "
                 + period(t.cap())
-                + " leaves "
-                + Say.rate(sum.left())
-                + " of the "
-                + limit
-                + " allowed in "
+                + (sum.left().lbPerAcre() > 0
+                    ? " leaves " + Say.rate(sum.left()) + " of the " + limit + " allowed in "
+                    : " is all that is allowed in ")
                 + crop(facts)
                 + ".",
             t.source().text())

@@ -1,6 +1,7 @@
 package org.swathbook.rules.timing;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -79,7 +80,7 @@ final class StageWindowWords {
                 + "; look before spraying.",
             use.timing().findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
         .compared(where(facts), windowWords(use))
-        .cleared(legalDates(facts, use));
+        .cleared(awayFromLimit(facts, use));
   }
 
   private static String windowWords(Use use) {
@@ -114,6 +115,20 @@ final class StageWindowWords {
     String height =
         facts.isInCrop() ? ", " + Say.inches(facts.timing().medianHeightCm()) + " tall," : "";
     return name + height + " on " + Say.date(facts.date());
+  }
+
+  /** Later when the first day is the nearer end of the window, else no later than the last. */
+  private static String awayFromLimit(UseFacts facts, Use use) {
+    Optional<LocalDate> first = median(facts, use, WindowCheck.Span::first);
+    Optional<LocalDate> last = median(facts, use, WindowCheck.Span::last);
+    boolean nearFirst =
+        first.isPresent()
+            && last.isPresent()
+            && ChronoUnit.DAYS.between(first.get(), facts.date())
+                < ChronoUnit.DAYS.between(facts.date(), last.get());
+    return nearFirst
+        ? "some days later: the window opens on " + Say.date(first.get()) + " in the median year"
+        : legalDates(facts, use);
   }
 
   private static String legalDates(UseFacts facts, Use use) {
