@@ -1,27 +1,170 @@
 package org.swathbook.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.swathbook.growth.TraceBuilder;
-import org.swathbook.growth.TraceSet;
+import org.swathbook.book.Book;
+import org.swathbook.book.Prices;
+import org.swathbook.catalog.ProductId;
+import org.swathbook.catalog.Site;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Money;
+import org.swathbook.measure.Price;
 import org.swathbook.testing.Fixtures;
 
 class SeasonWalkTest {
 
+  private static Book priced() {
+    Book b = Fixtures.book();
+    Prices prices =
+        new Prices(
+            Map.of(
+                new ProductId("flumioxazin-51wg"), Price.parse("10.00 $/acre"),
+                new ProductId("glyphosate-4.5sl"), Price.parse("6.50 $/acre")),
+            Map.of());
+    return new Book(
+        b.name(),
+        b.season(),
+        b.catalog(),
+        b.house(),
+        b.crops(),
+        b.passCost(),
+        b.resprayExtra(),
+        b.fields(),
+        b.weeds(),
+        b.journal(),
+        b.pastSeasons(),
+        prices,
+        b.stations(),
+        b.notes());
+  }
+
   @Test
-  void walksTheFixtureField() {
-    TraceSet traces = TraceBuilder.build(Fixtures.book(), Fixtures.field("ND-1"));
+  void moneyAddsUpAndAMissedPassCostsNothing() {
     SeasonOutcome o =
         SeasonWalk.walk(
-            Fixtures.book(),
-            traces,
+            priced(),
+            Kernels.of("ND-1"),
             Sprays.program(
                 "ND-1",
-                Sprays.pass(0, Sprays.mix("metribuzin", 0.38, "flumioxazin", 0.08)),
-                Sprays.pass(26, Sprays.mix("glyphosate", 1.125, "S-metolachlor", 1.0))));
-    assertThat(o.weeds()).hasSize(3);
-    assertThat(o.loss()).isBetween(Money.ZERO, o.untreatedLoss());
+                Sprays.pass(3, Sprays.mix("flumioxazin", 0.08)),
+                Sprays.pass(25, Sprays.mix("glyphosate", 1.0))));
+    int years = o.years().size();
+    int missed = o.passes().get(0).missedYears().size();
+    // The label ends four days after planting, so some years find no day in time.
+    assertThat(missed).isBetween(1, years - 1);
+    assertThat(o.passes().get(1).missedYears()).isEmpty();
+    long cents = ((1000 + 900) * (long) (years - missed) + (650 + 900) * (long) years);
+    assertThat(o.cost()).contains(new Money(Math.round((double) cents / years)));
+    assertThat(o.net().orElseThrow())
+        .isEqualTo(Money.ofDollars(62 * 10.60).minus(o.loss()).minus(o.cost().orElseThrow()));
+    assertThat(o.windowConfidencePct()).isLessThan(100.0);
+    for (YearOutcome y : o.years()) {
+      boolean out = o.passes().get(0).missedYears().contains(y.year());
+      assertThat(y.passDays().get(0) == -1).isEqualTo(out);
+    }
+  }
+
+  @Test
+  void withoutAPriceThereIsNoCostAndNoNet() {
+    SeasonOutcome o =
+        SeasonWalk.walk(
+            priced(),
+            Kernels.of("ND-1"),
+            Sprays.program("ND-1", Sprays.pass(0, Sprays.mix("metribuzin", 0.4))));
+    assertThat(o.cost()).isEmpty();
+    assertThat(o.net()).isEmpty();
+    assertThat(o.passes().get(0).cost()).isEmpty();
+  }
+
+  @Test
+  void anActiveWithoutAnyUseForTheCropIsNotMissed() {
+    SeasonOutcome o = walk("ND-1", Sprays.pass(20, Sprays.mix("mesotrione", 0.1)));
+    assertThat(o.passes().get(0).missedYears()).isEmpty();
+  }
+
+  @Test
+  void aPassOfThePhaseThatTheLabelDoesNotNameIsMissed() {
+    SeasonOutcome o = walk("ND-1", Sprays.pass(30, Sprays.mix("metribuzin", 0.4)));
+    assertThat(o.passes().get(0).missedYears()).hasSize(o.years().size());
+    assertThat(o.loss()).isEqualTo(o.untreatedLoss());
+    assertThat(o.weed(WeedId.of("AMAPA")).controlPct()).isCloseTo(0, within(1e-9));
+  }
+
+  @Test
+  void aListedResistanceStrikesASiteButItsSharesServeTheArithmetic() {
+    SeasonOutcome o =
+        walk("ND-1", Sprays.pass(21, Sprays.mix("glyphosate", 1.13, "2,4-D choline", 0.95)));
+    PassWeed palmer = o.passes().get(0).weeds().get(0);
+    SiteControl nine = site(palmer.foliar(), 9);
+    assertThat(nine.struck()).isTrue();
+    assertThat(nine.effective()).isFalse();
+    assertThat(nine.controlPct()).isBetween(1.0, 10.0);
+    SiteControl foxtail = site(o.passes().get(0).weeds().get(1).foliar(), 9);
+    assertThat(foxtail.struck()).isFalse();
+    assertThat(foxtail.effective()).isTrue();
+    assertThat(o.weed(WeedId.of("SETFA")).weakestSite()).contains(Site.of(9));
+  }
+
+  private static SiteControl site(List<SiteControl> all, int number) {
+    return all.stream().filter(s -> s.site().equals(Site.of(number))).findFirst().orElseThrow();
+  }
+
+  @Test
+  void layersEndAndGapsCoverWhatTheyLeave() {
+    SeasonOutcome o =
+        walk("ND-1", Sprays.pass(-2, Sprays.mix("metribuzin", 0.5, "pyroxasulfone", 0.16)));
+    Kernel k = Kernels.of("ND-1");
+    for (int y = 0; y < o.years().size(); y++) {
+      YearOutcome year = o.years().get(y);
+      int planting = k.traces().years().get(y).plantingDay();
+      int needed = k.traces().years().get(y).neededUntil(0);
+      for (LayerSpan l : year.layers()) {
+        assertThat(l.days()).isGreaterThanOrEqualTo(7);
+        assertThat(l.fromDay()).isGreaterThan(year.passDays().get(0));
+        for (GapSpan g : year.gaps()) {
+          boolean apart = g.toDay() < l.fromDay() || g.fromDay() > l.toDay();
+          assertThat(g.weed().equals(l.weed()) && !apart).isFalse();
+        }
+      }
+      int layer = 0;
+      int gap = 0;
+      for (int d = planting; d <= needed; d++) {
+        int day = d;
+        WeedId palmer = WeedId.of("AMAPA");
+        boolean in =
+            year.layers().stream()
+                .anyMatch(l -> l.weed().equals(palmer) && l.fromDay() <= day && day <= l.toDay());
+        boolean open =
+            year.gaps().stream()
+                .anyMatch(g -> g.weed().equals(palmer) && g.fromDay() <= day && day <= g.toDay());
+        layer += in ? 1 : 0;
+        gap += open ? 1 : 0;
+      }
+      assertThat(layer + gap).isLessThanOrEqualTo(needed - planting + 1);
+      assertThat(layer + gap).isPositive();
+    }
+  }
+
+  @Test
+  void nothingSprayedControlsNothing() {
+    SeasonOutcome o = walk("ND-2");
+    assertThat(o.loss()).isEqualTo(o.untreatedLoss());
+    assertThat(o.cost()).isEqualTo(Optional.of(Money.ZERO));
+    assertThat(o.windowConfidencePct()).isEqualTo(100);
+    for (WeedOutcome w : o.weeds()) {
+      assertThat(w.controlPct()).isCloseTo(0, within(1e-9));
+      assertThat(w.metNonePct()).isCloseTo(100, within(1e-9));
+      assertThat(w.weakestSite()).isEmpty();
+      assertThat(w.unknownActives()).isEmpty();
+    }
+  }
+
+  private static SeasonOutcome walk(String field, org.swathbook.program.Pass... passes) {
+    return SeasonWalk.walk(Fixtures.book(), Kernels.of(field), Sprays.program(field, passes));
   }
 }
