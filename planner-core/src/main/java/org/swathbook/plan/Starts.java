@@ -36,6 +36,9 @@ final class Starts {
     out.add(post(burndownPre, 30));
     out.add(post(post(pre, 24), 42));
     out.add(post(filled(Draft.EMPTY, -9, house.minFoliarSites(), house.minSoilSitesFirst()), 27));
+    for (int early : new int[] {-30, -21, -3}) {
+      out.add(filled(Draft.EMPTY, early, house.minFoliarSites(), house.minSoilSitesFirst()));
+    }
     out.add(Draft.EMPTY);
     return List.copyOf(out);
   }

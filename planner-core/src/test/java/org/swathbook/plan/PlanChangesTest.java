@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.catalog.Site;
@@ -25,7 +26,15 @@ class PlanChangesTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
   private static final WeedId PALMER = WeedId.of("AMAPA");
 
+  /** The plan of the unchanged book, made once. */
+  private static FieldPlan unchanged;
+
   @TempDir private Path dir;
+
+  @BeforeAll
+  static void planTheUnchangedBook(@TempDir Path folder) {
+    unchanged = plan(new DemoCopy(folder.resolve("book")), "ND-1");
+  }
 
   private static FieldPlan plan(DemoCopy copy, String field) {
     var book = copy.load();
@@ -47,8 +56,8 @@ class PlanChangesTest {
 
   @Test
   void aFieldPlantedLaterIsSprayedLater() {
+    FieldPlan early = unchanged;
     DemoCopy copy = new DemoCopy(dir);
-    FieldPlan early = plan(copy, "ND-1");
     copy.change("fields.csv", "15 in,2027-05-11,2027-10-01", "15 in,2027-06-05,2027-10-15");
     FieldPlan late = plan(copy, "ND-1");
 
@@ -109,7 +118,7 @@ class PlanChangesTest {
         assertThat(counted).doesNotContain(new Site(2), new Site(9), new Site(14));
       }
     }
-    FieldPlan before = plan(new DemoCopy(dir.resolve("unchanged")), "ND-1");
+    FieldPlan before = unchanged;
     assertThat(first(before).weed(PALMER).survivorsPerAcre())
         .isLessThan(first(plan).weed(PALMER).survivorsPerAcre() * 3);
     assertThat(actives(first(plan), p -> true)).isNotEqualTo(actives(first(before), p -> true));
@@ -118,7 +127,7 @@ class PlanChangesTest {
   @Test
   void aResidualThatFadesSoonerCoversLess() {
     DemoCopy copy = new DemoCopy(dir);
-    SeasonOutcome before = first(plan(copy, "ND-1"));
+    SeasonOutcome before = first(unchanged);
     String active = longestResidual(before);
     String entry = "ingredients/" + active + ".yaml";
     copy.changeCatalog(entry, "format:", "format:");
@@ -156,10 +165,10 @@ class PlanChangesTest {
 
   @Test
   void withoutTheTraitNothingThatNeedsItIsSprayedOverTheCrop() {
-    FieldPlan with = plan(new DemoCopy(dir.resolve("with")), "ND-1");
+    FieldPlan with = unchanged;
     FieldPlan without =
         plan(
-            new DemoCopy(dir.resolve("without"))
+            new DemoCopy(dir)
                 .change("fields.csv", "soybean,2-4-D;glufosinate;glyphosate,62", "soybean,none,62"),
             "ND-1");
 
@@ -193,7 +202,7 @@ class PlanChangesTest {
 
   @Test
   void everyProgramIsLegalAndTheFirstIsTheBest() {
-    FieldPlan plan = plan(new DemoCopy(dir), "ND-1");
+    FieldPlan plan = unchanged;
 
     assertThat(plan.programs().size()).isGreaterThanOrEqualTo(3);
     assertThat(plan.programs()).allMatch(p -> p.judgement().verdict() != Verdict.BLOCKED);
