@@ -30,6 +30,7 @@ final class FieldEvaluator implements Evaluator {
   private final Kernel kernel;
   private final Map<Stop, PreparedPass> prepared = new HashMap<>();
   private final Map<Draft, Double> quick = new HashMap<>();
+  private final Map<Draft, Boolean> legal = new HashMap<>();
 
   FieldEvaluator(Book book, TraceSet traces, PlanSpace space, Legality legality) {
     this.book = book;
@@ -77,7 +78,7 @@ final class FieldEvaluator implements Evaluator {
 
   @Override
   public boolean legal(Draft draft) {
-    return legality.allows(draft, space);
+    return legal.computeIfAbsent(draft, d -> legality.allows(d, space));
   }
 
   @Override

@@ -1,6 +1,5 @@
 package org.swathbook.plan;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,7 +9,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.swathbook.catalog.IngredientId;
-import org.swathbook.catalog.Site;
 
 /**
  * Chooses, among all programs that were walked, the few that an adviser compares, each for what it
@@ -115,16 +113,5 @@ final class Named {
       }
     }
     return out;
-  }
-
-  /** Sites of a program, for the words about what it gives up. */
-  static List<Site> sites(Walked w, PlanSpace space) {
-    TreeSet<Site> out = new TreeSet<>();
-    for (Stop s : w.draft().stops()) {
-      for (int o : s.options()) {
-        out.add(space.option(o).dose().actives().get(0).ingredient().site());
-      }
-    }
-    return new ArrayList<>(out);
   }
 }

@@ -1,6 +1,7 @@
 package org.swathbook.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,9 +30,7 @@ final class Relaxations {
       best.ifPresent(w -> out.add(relaxation(rule, w)));
     }
     out.sort(
-        java.util.Comparator.comparing(Relaxation::netPerAcre)
-            .reversed()
-            .thenComparing(Relaxation::rule));
+        Comparator.comparing(Relaxation::netPerAcre).reversed().thenComparing(Relaxation::rule));
     return out;
   }
 
@@ -51,7 +50,7 @@ final class Relaxations {
 
   private static BrokenHouseRule worst(List<BrokenHouseRule> broken) {
     return broken.stream()
-        .max(java.util.Comparator.comparingDouble(b -> Math.abs(b.limit() - b.actual())))
+        .max(Comparator.comparingDouble(b -> Math.abs(b.limit() - b.actual())))
         .orElseThrow();
   }
 }

@@ -3,6 +3,7 @@ package org.swathbook.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.swathbook.book.Book;
 import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
@@ -18,13 +19,11 @@ import org.swathbook.growth.TraceSet;
  * walked season.
  */
 final class Strengths {
-  private final List<DoseOption> options;
   private final List<WeedPressure> drivers;
   private final boolean[][] foliar;
   private final boolean[][] soil;
 
   Strengths(Book book, TraceSet traces, List<DoseOption> options) {
-    this.options = options;
     List<WeedPressure> named = traces.weeds().stream().filter(w -> w.driver().isDriver()).toList();
     this.drivers = named.isEmpty() ? traces.weeds() : named;
     foliar = new boolean[options.size()][drivers.size()];
@@ -70,11 +69,7 @@ final class Strengths {
   }
 
   /** Sites still missing to the numbers wanted, added over the driver weeds. */
-  int missing(
-      List<Integer> tank,
-      int foliarWanted,
-      int soilWanted,
-      java.util.function.IntFunction<Site> siteOf) {
+  int missing(List<Integer> tank, int foliarWanted, int soilWanted, IntFunction<Site> siteOf) {
     int missing = 0;
     for (int w = 0; w < drivers.size(); w++) {
       List<Site> f = new ArrayList<>();
@@ -91,9 +86,5 @@ final class Strengths {
       missing += Math.max(0, foliarWanted - f.size()) + Math.max(0, soilWanted - s.size());
     }
     return missing;
-  }
-
-  int optionCount() {
-    return options.size();
   }
 }
