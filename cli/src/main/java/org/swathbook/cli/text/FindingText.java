@@ -96,7 +96,12 @@ final class FindingText {
     List<String> parts = new ArrayList<>();
     about.pass().ifPresent(p -> parts.add("pass " + (p + 1)));
     about.ingredient().ifPresent(i -> parts.add(catalog.ingredient(i).name()));
-    about.product().ifPresent(p -> parts.add(catalog.product(p).name()));
+    about
+        .product()
+        .map(catalog::product)
+        // An active brought by a product of its own name needs no second word.
+        .filter(p -> about.ingredient().isEmpty() || !p.isSingle())
+        .ifPresent(p -> parts.add(p.name()));
     about.weed().ifPresent(w -> parts.add(catalog.weed(w).name()));
     return String.join(" · ", parts);
   }

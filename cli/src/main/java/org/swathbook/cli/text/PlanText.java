@@ -82,7 +82,7 @@ public final class PlanText {
   private static void refusal(Catalog catalog, Page page, Refusal refusal, PlannedField plan) {
     page.line(
         plan.isRefused()
-            ? "REFUSED: there is no legal program for this field"
+            ? "REFUSED: nothing legal can be planned for this field"
             : "No program meets every house rule");
     FindingText findings = new FindingText(catalog);
     refusal.because().forEach(f -> findings.finding(page, f, List.of()));
@@ -127,17 +127,21 @@ public final class PlanText {
   private static void search(Page page, PlannedField plan) {
     SearchNote note = plan.search();
     List<String> parts = new ArrayList<>();
-    parts.add(
-        "Searched "
-            + Figures.counted(note.options(), "dose", "doses")
+    String scope =
+        Figures.counted(note.options(), "dose", "doses")
             + " on "
-            + Figures.counted(note.dates(), "date", "dates")
-            + ", "
-            + Figures.count(note.labels())
-            + " programs scored; exact: "
-            + (note.exact()
-                ? "yes, none is better over these candidates"
-                : "no, a heuristic search: a better program may exist"));
+            + Figures.counted(note.dates(), "date", "dates");
+    parts.add(
+        note.labels() == 0
+            ? "Nothing to search among " + scope
+            : "Searched "
+                + scope
+                + ", "
+                + Figures.count(note.labels())
+                + " programs scored; exact: "
+                + (note.exact()
+                    ? "yes, none is better over these candidates"
+                    : "no, a heuristic search: a better program may exist"));
     plan.millis().ifPresent(ms -> parts.add("It took " + Figures.count((double) ms) + " ms"));
     if (!note.leftOut().isEmpty()) {
       parts.add("Left out before the search: " + String.join("; ", note.leftOut()));

@@ -1,0 +1,26 @@
+package org.swathbook.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One call of the program inside the test: its exit code and what it wrote. */
+record Called(int code, String out, String err) {
+
+  static Called with(String... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code = Main.run(Main.commandLine(new PrintWriter(out), new PrintWriter(err, true)), args);
+    return new Called(code, out.toString(), err.toString());
+  }
+
+  /** On a book, with the day fixed. */
+  static Called with(String command, Path book, String... more) {
+    List<String> args = new ArrayList<>(List.of(command));
+    args.addAll(List.of(more));
+    args.addAll(List.of("--book", book.toString(), "--today", "2027-03-01"));
+    return with(args.toArray(String[]::new));
+  }
+}

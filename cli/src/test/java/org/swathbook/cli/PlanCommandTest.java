@@ -1,0 +1,129 @@
+package org.swathbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whole calls of {@code plan}, and of {@code season} on what it saved. */
+class PlanCommandTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir static Path dir;
+  private static Path book;
+  private static Called text;
+  private static Called json;
+
+  /** ND-1 gets a program, ND-2 is refused for what was sprayed before. */
+  @BeforeAll
+  static void planOnce() throws IOException {
+    book = SmallBook.of(dir.resolve("book"), "ND-1", "ND-2");
+    SmallBook.refuseNd2(book);
+    json = call("plan", "--json", "--threads", "2", "--save");
+    text = call("plan", "--threads", "1");
+  }
+
+  private static Called call(String command, String... more) {
+    return Called.with(command, book, more);
+  }
+
+  private static JsonNode field(int i) throws IOException {
+    return JSON.readTree(json.out()).get("fields").get(i);
+  }
+
+  @Test
+  void aPlanOfSeveralFieldsIsDoneThoughOneIsRefused() throws IOException {
+    assertThat(json.code()).isEqualTo(ExitCode.DONE);
+    assertThat(field(0).get("field").asText()).isEqualTo("ND-1");
+    assertThat(field(0).get("programs")).isNotEmpty();
+    assertThat(field(0).has("refusal")).isFalse();
+    assertThat(field(1).get("field").asText()).isEqualTo("ND-2");
+    assertThat(field(1).get("programs")).isEmpty();
+    assertThat(field(1).get("refusal").get("rules"))
+        .extracting(JsonNode::asText)
+        .containsExactly("next-crop-interval");
+  }
+
+  @Test
+  void textSaysWhichFieldIsRefusedAndFitsThePage() {
+    assertThat(text.code()).isEqualTo(ExitCode.DONE);
+    assertThat(text.out())
+        .containsPattern("(?m)^ND-2 +corn +REFUSED")
+        .contains("BLOCK next-crop-interval · fomesafen")
+        .contains("The label is the law.");
+    assertThat(text.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
+  }
+
+  @Test
+  void theOneFieldNamedIsRefused() {
+    Called one = call("plan", "nd-2");
+    assertThat(one.code()).isEqualTo(ExitCode.BLOCKED);
+    assertThat(one.out()).contains("REFUSED: ");
+    assertThat(one.err()).isEmpty();
+  }
+
+  @Test
+  void saveSaysWhatItWroteAndWritesOverNothing() throws IOException {
+    Path saved = book.resolve("programs/nd-1.yaml");
+    assertThat(json.err().lines().filter(l -> !l.startsWith("planning ")))
+        .containsExactly("ND-1: saved as programs/nd-1.yaml", "ND-2: refused, nothing to save");
+    assertThat(book.resolve("programs/nd-2.yaml")).doesNotExist();
+    byte[] before = Files.readAllBytes(saved);
+    Called again = call("plan", "ND-1", "--save");
+    assertThat(again.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(again.out()).isEmpty();
+    assertThat(again.err())
+        .startsWith("programs/nd-1.yaml:1:1: there is a program of this name already; ")
+        .contains("--force");
+    assertThat(saved).hasBinaryContent(before);
+  }
+
+  @Test
+  void aSavedProgramWalksToThePlansOwnNumbers() throws IOException {
+    ObjectNode planned = (ObjectNode) field(0).get("programs").get(0);
+    Called season = call("season", "nd-1", "--json");
+    JsonNode summary = JSON.readTree(season.out()).get("summary");
+    planned.remove(List.of("recommended", "givesUp"));
+    assertThat(summary).isEqualTo(planned);
+  }
+
+  @Test
+  void aSavedProgramReadsAsInThePlan() {
+    Called season = call("season", "nd-1");
+    String passes = between(text.out(), "Pass 1  ", "Verdict: ");
+    assertThat(passes).contains("Results over 2 years").contains("Net return");
+    assertThat(between(season.out(), "Pass 1  ", "Year by year")).isEqualTo(passes);
+    assertThat(between(season.out(), "Verdict: ", "House rules: "))
+        .isEqualTo(between(text.out(), "Verdict: ", "Other programs"));
+    assertThat(season.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
+  }
+
+  private static String between(String text, String from, String to) {
+    int start = text.indexOf(from);
+    int end = text.indexOf(to, start);
+    assertThat(start).as(from).isNotNegative();
+    assertThat(end).as(to).isNotNegative();
+    return text.substring(start, end);
+  }
+
+  @Test
+  void threadsChangeNoByte() {
+    assertThat(call("plan", "--json", "--threads", "1").out()).isEqualTo(json.out());
+  }
+
+  @Test
+  void timingIsToldOnlyWhenAsked() throws IOException {
+    assertThat(field(1).get("search").has("millis")).isFalse();
+    Called timed = call("plan", "ND-2", "--json", "--timing");
+    assertThat(JSON.readTree(timed.out()).get("fields").get(0).get("search").get("millis").asLong())
+        .isPositive();
+  }
+}

@@ -1,0 +1,126 @@
+package org.swathbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Input that is wrong ends in plain lines, exit code 2, no result and nothing written. */
+class WrongInputTest {
+  @TempDir Path dir;
+  private Path book;
+
+  @BeforeEach
+  void makeBook() throws IOException {
+    book = SmallBook.of(dir.resolve("book"), "ND-1", "ND-2");
+  }
+
+  private static void isRefusedWith(Called called, String... lines) {
+    assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(called.out()).isEmpty();
+    assertThat(called.err().lines()).containsExactly(lines);
+  }
+
+  @Test
+  void anUnknownFieldNamesTheNearest() {
+    isRefusedWith(
+        Called.with("plan", book, "ND-1", "ND-3"),
+        "swathbook plan: there is no field 'ND-3'; the nearest is ND-1; see 'swathbook plan"
+            + " --help'");
+    isRefusedWith(
+        Called.with("plan", book, "elsewhere"),
+        "swathbook plan: there is no field 'elsewhere'; there are ND-1, ND-2; see 'swathbook plan"
+            + " --help'");
+  }
+
+  @Test
+  void aBrokenBookIsToldWithEveryPlace() throws IOException {
+    SmallBook.append(book, "weeds.csv", "ND-1,NOSUCH,lots,yes,,,,");
+    Path yaml = book.resolve("book.yaml");
+    Files.writeString(
+        yaml, Files.readString(yaml).replace("passCost: 9.00 $/acre", "passCost: cheap"));
+    Called called = Called.with("plan", book, "ND-1", "--save");
+    assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(called.out()).isEmpty();
+    assertThat(called.err().lines())
+        .hasSize(3)
+        .allSatisfy(l -> assertThat(l).matches("[a-z]+\\.(csv|yaml):\\d+:\\d+: .+; .+"));
+    assertThat(called.err())
+        .contains("book.yaml:11:11: ")
+        .contains("weeds.csv:8:6: ")
+        .contains("weeds.csv:8:13: ");
+    assertThat(book.resolve("programs")).doesNotExist();
+  }
+
+  @Test
+  void aFolderThatIsNoBookIsToldAsOne() {
+    Called called = Called.with("plan", dir.resolve("nowhere"));
+    assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(called.out()).isEmpty();
+    assertThat(called.err().lines()).singleElement().asString().contains("there is no such folder");
+  }
+
+  @Test
+  void withoutABookItSaysWhatToWrite() {
+    isRefusedWith(
+        Called.with("plan"),
+        "swathbook plan: no book: the current folder holds no book.yaml; name a folder that does,"
+            + " --book DIR; see 'swathbook plan --help'");
+  }
+
+  @Test
+  void anUnknownProgramNamesTheNearest() throws IOException {
+    Files.createDirectories(book.resolve("programs"));
+    Files.writeString(book.resolve("programs/nd-1.yaml"), "format: swathbook.program/1\n");
+    Called called = Called.with("season", book, "nd-2");
+    assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(called.out()).isEmpty();
+    assertThat(called.err().lines()).singleElement().asString().contains("did you mean 'nd-1'?");
+  }
+
+  @Test
+  void aBrokenProgramIsToldWithItsPlace() throws IOException {
+    Files.createDirectories(book.resolve("programs"));
+    Files.writeString(
+        book.resolve("programs/p.yaml"),
+        "format: swathbook.program/1\nname: P\nfield: ND-1\npasses:\n"
+            + "  - {at: someday, mix: [{ingredient: metribuzin, rate: 0.38 lb ai/acre}]}\n");
+    Called called = Called.with("season", book, "p");
+    assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(called.out()).isEmpty();
+    assertThat(called.err().lines())
+        .singleElement()
+        .asString()
+        .startsWith("programs/p.yaml:5:10: ");
+  }
+
+  @Test
+  void aDateThatIsNoneIsAWrongCall() {
+    isRefusedWith(
+        Called.with("plan", "--today", "2027-02-30"),
+        "swathbook plan: Invalid value for option '--today': '2027-02-30' is no date of the"
+            + " calendar; write it as 2027-03-01; see 'swathbook plan --help'");
+  }
+
+  @Test
+  void optionsThatContradictAreWrongCalls() {
+    isRefusedWith(
+        Called.with("plan", book, "--force"),
+        "swathbook plan: --force means nothing without --save; see 'swathbook plan --help'");
+    isRefusedWith(
+        Called.with("plan", book, "--threads", "0"),
+        "swathbook plan: --threads must be 1 or more; see 'swathbook plan --help'");
+  }
+
+  @Test
+  void anUnknownRuleNamesTheNearest() {
+    isRefusedWith(
+        Called.with("rules", "anual-cap"),
+        "swathbook rules: there is no rule 'anual-cap'; the nearest is annual-cap; see 'swathbook"
+            + " rules --help'");
+  }
+}
