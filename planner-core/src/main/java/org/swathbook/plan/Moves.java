@@ -90,8 +90,7 @@ final class Moves {
   }
 
   private void addIfTankAllows(Set<Draft> out, Draft draft, int place, Stop stop, int option) {
-    if (stop.options().size() < space.maxProducts()
-        && stop.options().stream().noneMatch(o -> space.sameActive(o, option))) {
+    if (space.takes(stop.date(), stop.options(), option)) {
       out.add(draft.replacing(place, stop.with(option)));
     }
   }

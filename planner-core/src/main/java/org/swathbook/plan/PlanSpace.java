@@ -2,7 +2,9 @@ package org.swathbook.plan;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.swathbook.book.Field;
 import org.swathbook.book.HouseRules;
 import org.swathbook.program.Anchor;
@@ -19,6 +21,8 @@ final class PlanSpace {
   private final HouseRules house;
   private final DateGrid grid;
   private final List<DoseOption> options;
+  private final PairVerdict pairs;
+  private final Map<Long, Boolean> knownPairs = new HashMap<>();
   private final List<BitSet> legal;
   private final List<List<Integer>> legalLists;
 
@@ -27,12 +31,23 @@ final class PlanSpace {
     boolean allows(DoseOption option, int date);
   }
 
+  /** Whether the rules that judge two doses in one tank let them pass. */
+  interface PairVerdict {
+    boolean allows(DoseOption a, DoseOption b, int date);
+  }
+
   PlanSpace(
-      Field field, HouseRules house, DateGrid grid, List<DoseOption> options, UseVerdict verdict) {
+      Field field,
+      HouseRules house,
+      DateGrid grid,
+      List<DoseOption> options,
+      UseVerdict verdict,
+      PairVerdict pairs) {
     this.field = field;
     this.house = house;
     this.grid = grid;
     this.options = List.copyOf(options);
+    this.pairs = pairs;
     this.legal = new ArrayList<>();
     this.legalLists = new ArrayList<>();
     for (int date = 0; date < grid.size(); date++) {
@@ -65,8 +80,30 @@ final class PlanSpace {
     return legalLists.get(date);
   }
 
-  boolean legal(int date, List<Integer> wanted) {
-    return wanted.stream().allMatch(legal.get(date)::get);
+  /** Whether all of these may go into one tank on a date. */
+  boolean legal(int date, List<Integer> tank) {
+    for (int i = 0; i < tank.size(); i++) {
+      if (!legal.get(date).get(tank.get(i)) || !mixes(date, tank.subList(0, i), tank.get(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a tank takes one more dose: room, no active twice, no partner that refuses another. */
+  boolean takes(int date, List<Integer> tank, int option) {
+    return tank.size() < maxProducts()
+        && tank.stream().noneMatch(o -> sameActive(o, option))
+        && mixes(date, tank, option);
+  }
+
+  private boolean mixes(int date, List<Integer> tank, int option) {
+    return tank.stream().allMatch(o -> pair(date, Math.min(o, option), Math.max(o, option)));
+  }
+
+  private boolean pair(int date, int a, int b) {
+    long key = ((long) date * options.size() + a) * options.size() + b;
+    return knownPairs.computeIfAbsent(key, k -> pairs.allows(option(a), option(b), date));
   }
 
   boolean anythingLegal() {

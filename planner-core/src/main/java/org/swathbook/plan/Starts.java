@@ -82,7 +82,7 @@ final class Starts {
       int bestMissing = missing;
       double bestScore = Double.NEGATIVE_INFINITY;
       for (int option : space.legalOn(date)) {
-        if (tank.stream().anyMatch(o -> space.sameActive(o, option))) {
+        if (!space.takes(date, tank, option)) {
           continue;
         }
         List<Integer> with = new ArrayList<>(tank);
