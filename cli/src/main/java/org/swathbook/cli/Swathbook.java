@@ -13,6 +13,13 @@ import picocli.CommandLine.Spec;
     name = "swathbook",
     description = "Plans herbicide programs and checks tank mixes. The label is the law.",
     synopsisSubcommandLabel = "COMMAND",
+    exitCodeListHeading = "Exit codes:%n",
+    exitCodeList = {
+      "0:Done, and nothing that was asked about is blocked.",
+      "1:Done, and it is blocked: the program, or the one field named or every field refused.",
+      "2:The input or the call is wrong; nothing was printed as a result, nothing written.",
+      "3:The program itself failed."
+    },
     versionProvider = Swathbook.Version.class,
     subcommands = {PlanCommand.class, SeasonCommand.class, RulesCommand.class})
 final class Swathbook implements Runnable {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.ProductId;
 import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.check.Judgement;
 import org.swathbook.rules.About;
@@ -64,7 +65,7 @@ final class SampleJudgement {
                 "",
                 "common practice, no source",
                 "",
-                About.PROGRAM));
+                About.PROGRAM.withProduct(ProductId.of("metribuzin-75wg"))));
     return new Judgement(Verdict.of(findings), findings, asks, List.of(broken));
   }
 

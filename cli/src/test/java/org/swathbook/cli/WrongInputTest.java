@@ -50,7 +50,7 @@ class WrongInputTest {
         .hasSize(3)
         .allSatisfy(l -> assertThat(l).matches("[a-z]+\\.(csv|yaml):\\d+:\\d+: .+; .+"));
     assertThat(called.err())
-        .contains("book.yaml:11:11: ")
+        .contains("book.yaml:12:11: ")
         .contains("weeds.csv:8:6: ")
         .contains("weeds.csv:8:13: ");
     assertThat(book.resolve("programs")).doesNotExist();
@@ -87,8 +87,13 @@ class WrongInputTest {
     Files.createDirectories(book.resolve("programs"));
     Files.writeString(
         book.resolve("programs/p.yaml"),
-        "format: swathbook.program/1\nname: P\nfield: ND-1\npasses:\n"
-            + "  - {at: someday, mix: [{ingredient: metribuzin, rate: 0.38 lb ai/acre}]}\n");
+        """
+        format: swathbook.program/1
+        name: P
+        field: ND-1
+        passes:
+          - {at: someday, mix: [{ingredient: metribuzin, rate: 0.38 lb ai/acre}]}
+        """);
     Called called = Called.with("season", book, "p");
     assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
     assertThat(called.out()).isEmpty();

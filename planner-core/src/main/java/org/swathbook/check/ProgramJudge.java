@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Use;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.Ask;
 import org.swathbook.rules.Finding;
@@ -59,6 +60,7 @@ public final class ProgramJudge {
       out.addAll(UseJudge.judge(facts));
       actives.add(new ActiveUse(facts.dose(), facts.active(), use));
     }
+    PairJudge.judge(actives, About.PROGRAM.withPass(pass.index()), out);
     PassFacts facts =
         new PassFacts(book, traces, season, pass, PassPositions.of(traces, pass.timing()), actives);
     for (PassRule rule : PASS_RULES) {

@@ -9,6 +9,7 @@ import org.swathbook.book.Book;
 import org.swathbook.book.SoilRates;
 import org.swathbook.catalog.Use;
 import org.swathbook.check.DatedMix;
+import org.swathbook.check.PairJudge;
 import org.swathbook.check.SequenceJudge;
 import org.swathbook.check.UseJudge;
 import org.swathbook.growth.PassTiming;
@@ -41,6 +42,11 @@ final class Legality {
     return UseJudge.facts(book, traces, 0, timings.get(date), Mix.of(List.of(option.dose())))
         .stream()
         .allMatch(facts -> facts.candidates().stream().anyMatch(use -> allows(facts, use)));
+  }
+
+  /** Whether the rules on two doses in one tank let them pass on a date. */
+  boolean allows(DoseOption a, DoseOption b, int date) {
+    return !PairJudge.blocks(book, traces, timings.get(date), a.dose(), b.dose());
   }
 
   /**

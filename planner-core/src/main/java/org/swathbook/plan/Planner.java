@@ -39,7 +39,9 @@ public final class Planner {
       return refused(traces, past.findings(), made, grid);
     }
     Legality legality = new Legality(book, traces, grid);
-    PlanSpace space = new PlanSpace(field, book.house(), grid, made.options(), legality::allows);
+    PlanSpace space =
+        new PlanSpace(
+            field, book.house(), grid, made.options(), legality::allows, legality::allows);
     if (!space.anythingLegal()) {
       return refused(traces, legality.blocks(made.options()), made, grid);
     }

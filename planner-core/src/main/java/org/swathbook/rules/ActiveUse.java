@@ -2,6 +2,7 @@ package org.swathbook.rules;
 
 import java.util.Optional;
 import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Terms;
 import org.swathbook.catalog.Use;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Dose;
@@ -15,5 +16,10 @@ public record ActiveUse(Dose dose, ActiveDose active, Optional<Use> use) {
 
   public Ingredient ingredient() {
     return active.ingredient();
+  }
+
+  /** Terms of the label: of the use where it is known, else of the ingredient. */
+  public Terms terms() {
+    return use.map(Use::terms).orElse(ingredient().terms());
   }
 }

@@ -1,8 +1,10 @@
 package org.swathbook.rules;
 
-import org.swathbook.program.Dose;
-
-/** Judges two doses in one tank. */
+/** Judges two actives in one tank, each under the use that it is made under. */
 public non-sealed interface PairRule extends Rule {
-  void judge(Dose first, Dose second, PassFacts facts, Findings out);
+
+  /**
+   * @param about the pass; the rule adds the active it speaks of
+   */
+  void judge(ActiveUse first, ActiveUse second, About about, Findings out);
 }

@@ -15,6 +15,8 @@ import org.swathbook.rules.label.RestrictedUseRule;
 import org.swathbook.rules.label.RulesToCome;
 import org.swathbook.rules.label.SoilLimitRule;
 import org.swathbook.rules.label.TraitNeededRule;
+import org.swathbook.rules.mixture.DropletClassRule;
+import org.swathbook.rules.mixture.PartnerRefusedRule;
 import org.swathbook.rules.mixture.ResistantBiotypeRule;
 import org.swathbook.rules.mixture.SingleSiteRule;
 import org.swathbook.rules.stewardship.DependsOnOneSiteRule;
@@ -44,12 +46,14 @@ public final class RuleBook {
           new CropNotListedRule(),
           new CutoffDateRule(),
           new DependsOnOneSiteRule(),
+          new DropletClassRule(),
           new HarvestIntervalRule(),
           new IncorporationNeededRule(),
           new LayerGapRule(),
           new LayerOverlapRule(),
           NEXT_CROP,
           new NotVerifiedRule(),
+          new PartnerRefusedRule(),
           new PlantingIntervalRule(),
           new RateAboveUseRule(),
           new RateBelowUseRule(),

@@ -37,7 +37,12 @@ class SearchTest {
     Legality legality = new Legality(book, traces, grid);
     space =
         new PlanSpace(
-            field, book.house(), grid, OptionMaker.make(book, field).options(), legality::allows);
+            field,
+            book.house(),
+            grid,
+            OptionMaker.make(book, field).options(),
+            legality::allows,
+            legality::allows);
     evaluator = new FieldEvaluator(book, traces, space, legality);
     Strengths strengths = new Strengths(book, traces, space.options());
     Moves moves = new Moves(space, evaluator);

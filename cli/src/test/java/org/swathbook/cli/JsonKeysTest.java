@@ -1,0 +1,148 @@
+package org.swathbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** Keys that scripts rely on: one that goes missing here breaks somebody's script. */
+class JsonKeysTest {
+  private final Set<String> keys = JsonPaths.of(SampleDocuments.byCommand());
+
+  @Test
+  void plan() {
+    assertThat(keys)
+        .contains(
+            "plan.format",
+            "plan.today",
+            "plan.fields",
+            "field.field",
+            "field.refusal",
+            "refusal.rules",
+            "refusal.relaxations",
+            "relaxation.rule",
+            "relaxation.from",
+            "relaxation.to",
+            "relaxation.netPerAcre",
+            "relaxation.controlPct",
+            "field.programs",
+            "program.name",
+            "program.recommended",
+            "program.verdict",
+            "program.passes",
+            "pass.at",
+            "pass.daysAfterPlanting",
+            "pass.date",
+            "pass.dateRange",
+            "pass.weedHeightIn",
+            "pass.weedHeightIn.WEED",
+            "pass.weedHeightIn.WEED.p50",
+            "pass.weedHeightIn.WEED.p90",
+            "pass.cropStage",
+            "pass.mix",
+            "dose.product",
+            "dose.ingredients",
+            "dose.sites",
+            "dose.rate",
+            "dose.unit",
+            "pass.adjuvants",
+            "pass.gallonsPerAcre",
+            "pass.droplets",
+            "pass.foliarSites",
+            "pass.foliarSites.WEED",
+            "pass.soilSites",
+            "pass.soilSites.WEED",
+            "program.costPerAcre",
+            "program.lossPerAcre",
+            "program.netPerAcre",
+            "program.controlPct",
+            "program.controlPct.WEED",
+            "program.worstYearControlPct.WEED",
+            "program.exposedEmergencePct.WEED",
+            "program.survivorsPerAcre.WEED.beforeNeededUntil",
+            "program.survivorsPerAcre.WEED.all",
+            "program.weakestSite.WEED.site",
+            "program.weakestSite.WEED.controlPctWithoutIt",
+            "program.emergenceMetPct.WEED.none",
+            "program.emergenceMetPct.WEED.one",
+            "program.emergenceMetPct.WEED.twoOrMore",
+            "program.windowConfidencePct",
+            "program.breaksHouseRules",
+            "program.findings",
+            "program.asks",
+            "ask.rule",
+            "ask.what",
+            "ask.about",
+            "field.search",
+            "search.options",
+            "search.dates",
+            "search.labels",
+            "search.exact",
+            "search.millis");
+  }
+
+  @Test
+  void season() {
+    assertThat(keys)
+        .contains(
+            "season.format",
+            "season.field",
+            "season.program",
+            "season.years",
+            "year.year",
+            "year.passes",
+            "yearPass.date",
+            "yearPass.missed",
+            "yearPass.cropStage",
+            "yearPass.weeds",
+            "yearPassWeed.weed",
+            "yearPassWeed.heightInP50",
+            "yearPassWeed.heightInP90",
+            "year.layers",
+            "layer.ingredient",
+            "layer.weed",
+            "layer.from",
+            "layer.to",
+            "year.gaps",
+            "gap.weed",
+            "gap.from",
+            "gap.to",
+            "gap.emergencePct",
+            "year.controlPct",
+            "year.controlPct.WEED",
+            "year.lossPerAcre",
+            "season.summary",
+            "season.findings");
+  }
+
+  @Test
+  void findings() {
+    assertThat(keys)
+        .contains(
+            "finding.rule",
+            "finding.severity",
+            "finding.message",
+            "finding.limit",
+            "finding.actual",
+            "finding.source",
+            "finding.remedy",
+            "finding.about",
+            "about.ingredient",
+            "about.weed",
+            "about.pass");
+  }
+
+  @Test
+  void rules() {
+    assertThat(keys)
+        .contains(
+            "rules.format",
+            "rules.rules",
+            "rule.id",
+            "rule.severity",
+            "rule.question",
+            "rule.source",
+            "rule.trips",
+            "rule.silent");
+  }
+}

@@ -1,0 +1,76 @@
+package org.swathbook.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The keys of JSON documents as {@code object.key}: every kind of object has a name of its own,
+ * whether a plan or a season holds it, and maps by weed or station have {@code WEED} and {@code
+ * STATION} for a key.
+ */
+final class JsonPaths {
+  /** Which kind of object lies under a key, by {@code object.key} or by the key alone. */
+  private static final Map<String, String> KINDS =
+      Map.ofEntries(
+          Map.entry("fields", "field"),
+          Map.entry("programs", "program"),
+          Map.entry("summary", "program"),
+          Map.entry("program.passes", "pass"),
+          Map.entry("year.passes", "yearPass"),
+          Map.entry("mix", "dose"),
+          Map.entry("adjuvants", "adjuvant"),
+          Map.entry("findings", "finding"),
+          Map.entry("asks", "ask"),
+          Map.entry("about", "about"),
+          Map.entry("refusal", "refusal"),
+          Map.entry("relaxations", "relaxation"),
+          Map.entry("search", "search"),
+          Map.entry("years", "year"),
+          Map.entry("yearPass.weeds", "yearPassWeed"),
+          Map.entry("year.layers", "layer"),
+          Map.entry("gaps", "gap"),
+          Map.entry("rules.rules", "rule"),
+          Map.entry("toCome", "ruleToCome"));
+
+  private final Set<String> paths = new TreeSet<>();
+
+  /** The keys of documents, each with the name of its command. */
+  static Set<String> of(Map<String, String> documents) {
+    JsonPaths all = new JsonPaths();
+    documents.forEach(
+        (command, text) -> {
+          try {
+            all.object(command, new ObjectMapper().readTree(text));
+          } catch (JsonProcessingException e) {
+            throw new AssertionError(command + " is no JSON", e);
+          }
+        });
+    return all.paths;
+  }
+
+  private void object(String kind, JsonNode node) {
+    node.fieldNames().forEachRemaining(key -> value(kind, key, node.get(key)));
+  }
+
+  private void value(String kind, String key, JsonNode node) {
+    String path = kind + "." + named(kind, key);
+    paths.add(path);
+    String child = KINDS.getOrDefault(kind + "." + key, KINDS.getOrDefault(key, path));
+    if (node.isObject()) {
+      object(child, node);
+    }
+    for (JsonNode item : node) {
+      if (node.isArray() && item.isObject()) {
+        object(child, item);
+      }
+    }
+  }
+
+  private static String named(String kind, String key) {
+    return kind.endsWith(".weatherYears") ? "STATION" : key.matches("[A-Z]{5}") ? "WEED" : key;
+  }
+}
