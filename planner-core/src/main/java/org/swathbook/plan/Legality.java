@@ -37,6 +37,10 @@ final class Legality {
     }
   }
 
+  PassTiming timing(int date) {
+    return timings.get(date);
+  }
+
   /** Whether the use rules let a dose pass on a date. */
   boolean allows(DoseOption option, int date) {
     return UseJudge.facts(book, traces, 0, timings.get(date), Mix.of(List.of(option.dose())))

@@ -70,7 +70,8 @@ public final class Planner {
     SearchNote note =
         new SearchNote(
             space.options().size(), space.grid().size(), evaluator.scored(), false, made.leftOut());
-    List<PlannedProgram> programs = named(traces, space, walked, today);
+    List<PlannedProgram> programs =
+        named(traces, space, new Tanks(book, traces, space, legality), walked, today);
     if (programs.isEmpty()) {
       return new FieldPlan(
           traces.field(),
@@ -96,7 +97,7 @@ public final class Planner {
 
   /** Names programs until every one of them is judged and none is blocked. */
   private List<PlannedProgram> named(
-      TraceSet traces, PlanSpace space, List<Walked> walked, LocalDate today) {
+      TraceSet traces, PlanSpace space, Tanks tanks, List<Walked> walked, LocalDate today) {
     List<Walked> left = new ArrayList<>(walked);
     while (true) {
       Map<String, Walked> chosen = Named.choose(left, space, 100 * book.house().oneSiteGone());
@@ -104,7 +105,7 @@ public final class Planner {
       List<Walked> blocked = new ArrayList<>();
       for (Map.Entry<String, Walked> e : chosen.entrySet()) {
         Walked w = e.getValue();
-        Program program = space.program(w.draft(), e.getKey());
+        Program program = tanks.program(w.draft(), e.getKey());
         SeasonOutcome outcome = SeasonWalk.walk(book, traces, program);
         Judgement judgement = ProgramJudge.judge(book, traces, outcome, today);
         if (judgement.verdict() == Verdict.BLOCKED) {

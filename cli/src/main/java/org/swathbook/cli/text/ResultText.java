@@ -103,9 +103,9 @@ final class ResultText {
         2,
         "In "
             + Numbers.decimals(outcome.windowConfidencePct(), 1)
-            + " % of the years every pass finds a day in its windows within "
+            + " % of the years every pass finds a day in its windows even when the sprayer comes "
             + Figures.counted(book.house().queueDays(), "day", "days")
-            + " of its date");
+            + " late");
     page.blank();
   }
 

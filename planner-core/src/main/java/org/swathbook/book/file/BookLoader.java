@@ -53,7 +53,7 @@ public final class BookLoader {
       throw ProblemsException.of(
           Mark.startOf(folder.toString()),
           "there is no such folder",
-          "name the folder of a book, or make one with init");
+          "name the folder of a book, which holds its book.yaml");
     }
     Problems problems = new Problems();
     List<String> notes = new ArrayList<>();

@@ -20,8 +20,8 @@ public final class WindowConfidenceRule implements ProgramRule {
           new RuleId("window-confidence"),
           Severity.WARN,
           "In how many years does every pass find a suitable day inside its windows?",
-          "The share of weather years in which every pass finds one within the house's queue of days"
-              + " is below its windowConfidence. With fewer than 8 years a note says that they are"
+          "A sprayer that comes the house's queue of days late still finds its first suitable day inside"
+              + " all windows; the share of weather years in which every pass does is below its windowConfidence. With fewer than 8 years a note says that they are"
               + " too few.",
           List.of(Say.COMMON_PRACTICE),
           "a pass with few open days, 46 % of the years",

@@ -398,6 +398,6 @@ class BookProblemsTest {
     assertThat(catchThrowable(() -> new BookLoader().load(nowhere)))
         .hasMessage(
             nowhere
-                + ":1:1: there is no such folder; name the folder of a book, or make one with init");
+                + ":1:1: there is no such folder; name the folder of a book, which holds its book.yaml");
   }
 }

@@ -1,0 +1,51 @@
+package org.swathbook.plan;
+
+import java.util.List;
+import org.swathbook.book.Book;
+import org.swathbook.catalog.Terms;
+import org.swathbook.check.UseJudge;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Anchor;
+import org.swathbook.program.Mix;
+import org.swathbook.program.Pass;
+import org.swathbook.program.Program;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.tank.TankNeeds;
+
+/** Turns a draft into a program whose tanks hold what the partners ask for besides themselves. */
+final class Tanks {
+  private final Book book;
+  private final TraceSet traces;
+  private final PlanSpace space;
+  private final Legality legality;
+
+  Tanks(Book book, TraceSet traces, PlanSpace space, Legality legality) {
+    this.book = book;
+    this.traces = traces;
+    this.space = space;
+    this.legality = legality;
+  }
+
+  Program program(Draft draft, String name) {
+    return new Program(
+        name,
+        traces.field().id(),
+        draft.stops().stream()
+            .map(
+                s ->
+                    new Pass(
+                        new Anchor.FromPlanting(space.grid().daysFromPlanting(s.date())),
+                        filled(s)))
+            .toList());
+  }
+
+  private Mix filled(Stop stop) {
+    Mix bare = space.mix(stop);
+    List<Terms> terms =
+        UseJudge.facts(book, traces, 0, legality.timing(stop.date()), bare).stream()
+            .map(f -> new ActiveUse(f.dose(), f.active(), UseJudge.choose(f)).terms())
+            .toList();
+    TankNeeds needs = TankNeeds.of(terms);
+    return new Mix(bare.doses(), needs.adjuvants(), needs.gallonsPerAcre());
+  }
+}

@@ -1,0 +1,5 @@
+/** Tests of what tanks need. */
+@NullMarked
+package org.swathbook.tank;
+
+import org.jspecify.annotations.NullMarked;
