@@ -1,14 +1,14 @@
 package org.swathbook.plan;
 
 import java.time.LocalDate;
-import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import org.swathbook.book.Field;
 
 /**
- * The planned dates among which the planner chooses: every house step from 30 days before planting
- * to 66 days after it, and planting itself with the 1st and 3rd day after it, on which windows of
- * soil actives end.
+ * The planned dates among which the planner chooses: every day from 30 days before planting to 66
+ * days after it. New passes begin on days of their own; a pass then moves by house steps, and by
+ * single days to settle.
  */
 final class DateGrid {
   /**
@@ -19,40 +19,46 @@ final class DateGrid {
 
   private static final int LAST_DAY = 66;
 
-  private final List<Integer> days;
   private final LocalDate planting;
+  private final int stepDays;
 
   DateGrid(Field field, int stepDays) {
-    planting = field.plantDate();
-    TreeSet<Integer> all = new TreeSet<>(List.of(0, 1, 3));
-    for (int d = -stepDays; d >= FIRST_DAY; d -= stepDays) {
-      all.add(d);
-    }
-    for (int d = stepDays; d <= LAST_DAY; d += stepDays) {
-      all.add(d);
-    }
-    days = List.copyOf(all);
+    this.planting = field.plantDate();
+    this.stepDays = stepDays;
   }
 
   int size() {
-    return days.size();
+    return LAST_DAY - FIRST_DAY + 1;
   }
 
   /** Days from planting of a place on the grid. */
   int daysFromPlanting(int place) {
-    return days.get(place);
+    return FIRST_DAY + place;
   }
 
   LocalDate date(int place) {
-    return planting.plusDays(days.get(place));
+    return planting.plusDays(daysFromPlanting(place));
   }
 
-  /** Place of a day; the nearest at or before it, at least 0. */
+  /** Place of a day on the grid; days outside it fall on its ends. */
   int placeOf(int daysFromPlanting) {
-    int place = 0;
-    while (place + 1 < days.size() && days.get(place + 1) <= daysFromPlanting) {
-      place++;
+    return Math.max(FIRST_DAY, Math.min(LAST_DAY, daysFromPlanting)) - FIRST_DAY;
+  }
+
+  /**
+   * Places to which a pass may move at once: one and two days, and one to four house steps, either
+   * way.
+   */
+  SortedSet<Integer> near(int place) {
+    SortedSet<Integer> out = new TreeSet<>();
+    for (int shift : new int[] {1, 2, stepDays, 2 * stepDays, 3 * stepDays, 4 * stepDays}) {
+      if (place - shift >= 0) {
+        out.add(place - shift);
+      }
+      if (place + shift < size()) {
+        out.add(place + shift);
+      }
     }
-    return place;
+    return out;
   }
 }

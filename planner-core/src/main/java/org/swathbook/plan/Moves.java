@@ -17,9 +17,6 @@ final class Moves {
    */
   private static final int EXCHANGED = 10;
 
-  /** How many places on the grid a pass may move at once, either way. */
-  private static final int SHIFT = 4;
-
   private final PlanSpace space;
   private final Evaluator evaluator;
 
@@ -50,11 +47,8 @@ final class Moves {
       for (int option : space.legalOn(stop.date())) {
         addIfTankAllows(out, draft, i, stop, option);
       }
-      for (int date = stop.date() - SHIFT; date <= stop.date() + SHIFT; date++) {
-        if (date >= 0
-            && date < space.grid().size()
-            && !draft.hasDate(date)
-            && space.legal(date, stop.options())) {
+      for (int date : space.grid().near(stop.date())) {
+        if (!draft.hasDate(date) && space.legal(date, stop.options())) {
           out.add(draft.replacing(i, stop.on(date)));
         }
       }
