@@ -23,7 +23,7 @@ record CapTest(Cap cap, Source source, String what, Predicate<LedgerEntry> count
 
   static List<CapTest> of(SequenceFacts facts, Ingredient i) {
     List<LabelUses.Of> group =
-        LabelUses.ofGroup(facts.book().catalog(), i.capGroup(), facts.field());
+        ofTheCrop(LabelUses.ofGroup(facts.book().catalog(), i.capGroup(), facts.field()));
     List<CapTest> tests = new ArrayList<>();
     tests.addAll(widest(group, i.capGroup(), e -> e.capGroup().equals(i.capGroup())));
     List<LabelUses.Of> own =
@@ -41,6 +41,23 @@ record CapTest(Cap cap, Source source, String what, Predicate<LedgerEntry> count
       addIfStricter(tests, t);
     }
     return tests;
+  }
+
+  /**
+   * A use on any ground (stubble, fall) lends its cap only to an active that the label does not
+   * name for the crop: what a label allows on stubble is no leave to spray as much in corn.
+   */
+  private static List<LabelUses.Of> ofTheCrop(List<LabelUses.Of> uses) {
+    return uses.stream()
+        .filter(
+            o ->
+                o.use().crop().isPresent()
+                    || uses.stream()
+                        .noneMatch(
+                            n ->
+                                n.ingredient().equals(o.ingredient())
+                                    && n.use().crop().isPresent()))
+        .toList();
   }
 
   /** Only a smaller cap adds anything to those that count at least the same entries. */
