@@ -46,7 +46,7 @@ final class SeasonCommand implements Callable<Integer> {
         ProgramReader.read(
             paths.find(BookPaths.Kind.PROGRAM, String.valueOf(program)), paths, book);
     Field field = book.findField(read.field().value()).orElseThrow();
-    TraceSet traces = TraceBuilder.build(book, field);
+    TraceSet traces = TraceBuilder.build(book, field, today);
     SeasonOutcome outcome = SeasonWalk.walk(book, traces, read);
     Judgement judgement = ProgramJudge.judge(book, traces, outcome, today);
     ReportHead head = ReportHead.of(book, List.of(field), today);

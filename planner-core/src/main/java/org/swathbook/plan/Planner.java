@@ -30,8 +30,11 @@ public final class Planner {
     this.book = book;
   }
 
+  /**
+   * @param today weather of the book's own season up to this day is real in every scenario
+   */
   public FieldPlan plan(Field field, LocalDate today) {
-    TraceSet traces = TraceBuilder.build(book, field);
+    TraceSet traces = TraceBuilder.build(book, field, today);
     OptionMaker.Made made = OptionMaker.make(book, field);
     DateGrid grid = new DateGrid(field, book.house().dateStepDays());
     FieldRefusal past = FieldRefusal.of(book, field);

@@ -3,6 +3,7 @@ package org.swathbook.cli.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Trait;
+import org.swathbook.growth.TraceBuilder;
 
 /** Which field a result is about. */
 final class FieldJson {
@@ -20,5 +21,6 @@ final class FieldJson {
       node.putNull("traits");
     }
     node.put("plantDate", field.plantDate().toString());
+    node.set("assumed", Json.texts(TraceBuilder.assumed(field)));
   }
 }

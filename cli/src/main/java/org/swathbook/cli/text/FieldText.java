@@ -13,6 +13,7 @@ import org.swathbook.book.Tillage;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.Trait;
+import org.swathbook.growth.TraceBuilder;
 import org.swathbook.measure.Numbers;
 
 /** What is known of a field: crop, soil, weeds. Unknown is said to be unknown. */
@@ -27,6 +28,10 @@ final class FieldText {
             + String.join(" · ", field.name(), field.grower(), acres(field.acres()) + " acres"));
     page.wrapped(0, 2, crop(book, field));
     page.wrapped(0, 2, soil(field));
+    List<String> assumed = TraceBuilder.assumed(field);
+    if (!assumed.isEmpty()) {
+      page.wrapped(0, 2, "Assumed, since fields.csv does not say: " + String.join("; ", assumed));
+    }
     page.blank();
   }
 
