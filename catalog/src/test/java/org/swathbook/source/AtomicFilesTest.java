@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -19,7 +20,7 @@ class AtomicFilesTest {
     Path file = folder.resolve("a.csv");
     AtomicFiles.write(file, Reading.bytes("one"));
     AtomicFiles.write(file, Reading.bytes("two"));
-    assertThat(file).hasContent("two");
+    assertThat(file).usingCharset(StandardCharsets.UTF_8).hasContent("two");
     assertThat(folder).isDirectoryNotContaining(p -> !p.equals(file));
   }
 
@@ -27,7 +28,7 @@ class AtomicFilesTest {
   void whatAKilledWriterLeftIsNoHindrance(@TempDir Path folder) throws IOException {
     Files.writeString(folder.resolve(".a.csv.0.tmp"), "half a");
     AtomicFiles.write(folder.resolve("a.csv"), Reading.bytes("whole"));
-    assertThat(folder.resolve("a.csv")).hasContent("whole");
+    assertThat(folder.resolve("a.csv")).usingCharset(StandardCharsets.UTF_8).hasContent("whole");
   }
 
   @Test

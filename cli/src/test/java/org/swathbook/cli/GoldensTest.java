@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -37,8 +38,12 @@ class GoldensTest {
     assertThatThrownBy(() -> goldens.compare("a/b.txt", "one\ntwo >\n"))
         .isInstanceOf(AssertionError.class)
         .hasMessageContaining("from line 2\n  kept: two ≥\n  now:  two >");
-    assertThat(dir.resolve("actual/a/b.txt")).hasContent("one\ntwo >\n");
-    assertThat(kept.resolve("a/b.txt")).hasContent("one\ntwo ≥\n");
+    assertThat(dir.resolve("actual/a/b.txt"))
+        .usingCharset(StandardCharsets.UTF_8)
+        .hasContent("one\ntwo >\n");
+    assertThat(kept.resolve("a/b.txt"))
+        .usingCharset(StandardCharsets.UTF_8)
+        .hasContent("one\ntwo ≥\n");
   }
 
   @Test
