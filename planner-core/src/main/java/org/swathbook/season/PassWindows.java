@@ -7,6 +7,7 @@ import org.swathbook.book.Field;
 import org.swathbook.book.HouseRules;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Use;
 import org.swathbook.control.TankActive;
 import org.swathbook.growth.Phases;
 import org.swathbook.growth.SeasonTrace;
@@ -68,10 +69,22 @@ final class PassWindows {
   }
 
   private boolean judge(Ingredient active, String formulation, SeasonTrace trace, int day) {
-    if (active.uses().stream().noneMatch(u -> u.isFor(field.crop()) && !u.refused())) {
+    if (active.uses().stream().noneMatch(u -> u.isFor(field.crop()) && mayBeMade(u))) {
       return true;
     }
     return UseFinder.candidates(active, formulation, field, Phases.of(trace, day)).stream()
-        .anyMatch(u -> !u.refused() && WindowCheck.check(u, trace, day).inside());
+        .anyMatch(u -> mayBeMade(u) && WindowCheck.check(u, trace, day).inside());
+  }
+
+  /**
+   * Not refused, and no trait needed that the field is known to lack: over such a crop no day is
+   * open.
+   */
+  private boolean mayBeMade(Use use) {
+    return !use.refused()
+        && use.traits()
+            .find()
+            .flatMap(needed -> field.traits().map(has -> has.containsAll(needed)))
+            .orElse(true);
   }
 }
