@@ -5,10 +5,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.swathbook.book.Field;
+import org.swathbook.book.SoilRates;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.StateLimit;
 import org.swathbook.catalog.Use;
+import org.swathbook.measure.Quantity;
 
 /** The labelled uses that a spraying could be made under. */
 public final class UseFinder {
@@ -29,6 +31,38 @@ public final class UseFinder {
         .filter(u -> u.formulations().isEmpty() || u.formulations().contains(formulation))
         .filter(u -> mayBeIn(u.registration().states(), field.state()))
         .toList();
+  }
+
+  /**
+   * Uses of an active for the field's crop, in any part of its life, that this much of it could be
+   * sprayed under: not refused, no trait needed that the field is known to lack, and no lower top
+   * of the rates on the field's soils. So a day on which the crop is already up is no day for a
+   * burndown rate, or for glyphosate over a crop without the trait. Traits and soils that the field
+   * does not state close nothing here; rules ask about them.
+   *
+   * @param kgPerHa all of the active in the tank
+   */
+  public static List<Use> open(Ingredient active, String formulation, Field field, double kgPerHa) {
+    return active.uses().stream()
+        .filter(u -> u.isFor(field.crop()) && !u.refused())
+        .filter(u -> u.formulations().isEmpty() || u.formulations().contains(formulation))
+        .filter(u -> mayBeIn(u.registration().states(), field.state()))
+        .filter(u -> !lacksTrait(u, field) && mayBring(u, field, kgPerHa))
+        .toList();
+  }
+
+  private static boolean lacksTrait(Use use, Field field) {
+    return use.traits()
+        .find()
+        .flatMap(needed -> field.traits().map(has -> !has.containsAll(needed)))
+        .orElse(false);
+  }
+
+  private static boolean mayBring(Use use, Field field, double kgPerHa) {
+    SoilRates rates = SoilRates.of(use, field);
+    return rates instanceof SoilRates.Allowed a
+        ? !Quantity.exceeds(kgPerHa, a.range().high().kgPerHa())
+        : rates instanceof SoilRates.Unknown;
   }
 
   private static boolean mayBeIn(StateLimit limit, Optional<String> state) {

@@ -7,6 +7,7 @@ import org.swathbook.book.Field;
 import org.swathbook.book.HouseRules;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
 import org.swathbook.control.TankActive;
 import org.swathbook.growth.Phases;
@@ -15,13 +16,14 @@ import org.swathbook.growth.UseFinder;
 import org.swathbook.growth.WindowCheck;
 
 /**
- * Whether a day of a weather year lies inside the label windows of all actives of a tank. An active
- * that has no use for the crop at all closes no window: a rule blocks it, and the years cannot tell
- * more.
+ * Whether a day of a weather year lies inside the label windows of all actives of a tank, each
+ * under a use that leaves its dose and the field's traits open. Where no use does, all uses of the
+ * crop count, and an active that has none closes no window: a rule blocks it, and the years cannot
+ * tell more.
  */
 final class PassWindows {
 
-  private record Key(IngredientId active, String formulation, int year) {}
+  private record Key(IngredientId active, String formulation, double kgPerHa, int year) {}
 
   private static final byte UNTOLD = 0;
   private static final byte OPEN = 1;
@@ -41,7 +43,7 @@ final class PassWindows {
   boolean allow(List<TankActive> actives, SeasonTrace trace, int day) {
     for (TankActive a : actives) {
       for (String formulation : a.formulations()) {
-        if (!open(a.ingredient(), formulation, trace, day)) {
+        if (!open(a, formulation, trace, day)) {
           return false;
         }
       }
@@ -58,33 +60,27 @@ final class PassWindows {
     return day < trace.days() && allow(actives, trace, day);
   }
 
-  private boolean open(Ingredient active, String formulation, SeasonTrace trace, int day) {
+  private boolean open(TankActive active, String formulation, SeasonTrace trace, int day) {
     byte[] days =
         found.computeIfAbsent(
-            new Key(active.id(), formulation, trace.year()), k -> new byte[trace.days()]);
+            new Key(active.ingredient().id(), formulation, active.kgPerHa(), trace.year()),
+            k -> new byte[trace.days()]);
     if (days[day] == UNTOLD) {
       days[day] = judge(active, formulation, trace, day) ? OPEN : SHUT;
     }
     return days[day] == OPEN;
   }
 
-  private boolean judge(Ingredient active, String formulation, SeasonTrace trace, int day) {
-    if (active.uses().stream().noneMatch(u -> u.isFor(field.crop()) && mayBeMade(u))) {
+  private boolean judge(TankActive active, String formulation, SeasonTrace trace, int day) {
+    Ingredient ingredient = active.ingredient();
+    if (ingredient.uses().stream().noneMatch(u -> u.isFor(field.crop()) && !u.refused())) {
       return true;
     }
-    return UseFinder.candidates(active, formulation, field, Phases.of(trace, day)).stream()
-        .anyMatch(u -> mayBeMade(u) && WindowCheck.check(u, trace, day).inside());
-  }
-
-  /**
-   * Not refused, and no trait needed that the field is known to lack: over such a crop no day is
-   * open.
-   */
-  private boolean mayBeMade(Use use) {
-    return !use.refused()
-        && use.traits()
-            .find()
-            .flatMap(needed -> field.traits().map(has -> has.containsAll(needed)))
-            .orElse(true);
+    Position.Phase phase = Phases.of(trace, day);
+    List<Use> open = UseFinder.open(ingredient, formulation, field, active.kgPerHa());
+    List<Use> uses =
+        open.isEmpty() ? UseFinder.candidates(ingredient, formulation, field, phase) : open;
+    return uses.stream()
+        .anyMatch(u -> !u.refused() && u.isIn(phase) && WindowCheck.check(u, trace, day).inside());
   }
 }

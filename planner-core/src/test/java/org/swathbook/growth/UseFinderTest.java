@@ -12,6 +12,7 @@ import org.swathbook.catalog.Movement;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
 import org.swathbook.measure.Basis;
+import org.swathbook.measure.Rate;
 import org.swathbook.testing.FieldBuilder;
 import org.swathbook.testing.IngredientBuilder;
 import org.swathbook.testing.UseBuilder;
@@ -82,5 +83,29 @@ class UseFinderTest {
     assertThat(find(a, "SL", soybean(), Position.Phase.IN_CROP))
         .extracting(Use::refused)
         .containsExactly(true);
+  }
+
+  @Test
+  void aUseIsOpenWithItsTraitAndUpToItsRate() {
+    Ingredient a =
+        active(
+            UseBuilder.ofAnyCrop(BURNDOWN).traits().rate("0.75-1.5 lb ai/acre"),
+            UseBuilder.of("soybean", POST).traits("glyphosate").rate("0.75-1.13 lb ai/acre"),
+            UseBuilder.of("soybean", POST).refused());
+    Use burndown = a.uses().get(0);
+    Use post = a.uses().get(1);
+
+    assertThat(open(a, soybean().traits("glyphosate"), 1.13)).containsExactly(burndown, post);
+    assertThat(open(a, soybean().traits("glyphosate"), 1.2)).containsExactly(burndown);
+    assertThat(open(a, soybean().traits(), 1.0)).containsExactly(burndown);
+    assertThat(open(a, soybean().traitsUnknown(), 1.0))
+        .as("a rule asks for the seed tag")
+        .containsExactly(burndown, post);
+    assertThat(open(a, soybean().traits("glyphosate"), 1.6)).isEmpty();
+  }
+
+  private static List<Use> open(Ingredient active, FieldBuilder field, double lbPerAcre) {
+    double kgPerHa = Rate.lbPerAcre(lbPerAcre, active.rateBasis()).kgPerHa();
+    return UseFinder.open(active, "SL", field.build(), kgPerHa);
   }
 }

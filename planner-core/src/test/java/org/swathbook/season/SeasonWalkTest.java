@@ -3,6 +3,7 @@ package org.swathbook.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,8 @@ import org.swathbook.book.Prices;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.growth.PassTiming;
+import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Price;
 import org.swathbook.testing.Fixtures;
@@ -166,5 +169,36 @@ class SeasonWalkTest {
 
   private static SeasonOutcome walk(String field, org.swathbook.program.Pass... passes) {
     return SeasonWalk.walk(Fixtures.book(), Kernels.of(field), Sprays.program(field, passes));
+  }
+
+  /** Eight days after planting soybean is up in some years and not in others. */
+  @Test
+  void noYearSpraysOverACropWithoutTheTraitOrAboveTheRateOverIt() {
+    // ND-4 has no trait; ND-1 has it, and its label goes to 1.13 lb over the crop, 1.5 before.
+    assertMissedOnceUp("ND-4", 1.0);
+    assertMissedOnceUp("ND-1", 1.5);
+    SeasonOutcome legal = walkAroundEmergence("ND-1", 1.0);
+    assertThat(legal.passes().get(0).missedYears()).isEmpty();
+  }
+
+  private static void assertMissedOnceUp(String field, double lbPerAcre) {
+    TraceSet traces = Kernels.traces(field);
+    SeasonOutcome o = walkAroundEmergence(field, lbPerAcre);
+    List<PassTiming.YearDay> days = o.passes().get(0).timing().years();
+    List<Integer> up = new ArrayList<>();
+    for (int y = 0; y < traces.years().size(); y++) {
+      if (days.get(y).day() >= traces.years().get(y).emergenceDay()) {
+        up.add(traces.years().get(y).year());
+      }
+    }
+    assertThat(up).isNotEmpty().hasSizeLessThan(traces.years().size());
+    assertThat(o.passes().get(0).missedYears()).isEqualTo(up);
+  }
+
+  private static SeasonOutcome walkAroundEmergence(String field, double lbPerAcre) {
+    return SeasonWalk.walk(
+        priced(),
+        Kernels.of(field),
+        Sprays.program(field, Sprays.pass(8, Sprays.mix("glyphosate", lbPerAcre))));
   }
 }

@@ -2,9 +2,14 @@ package org.swathbook.rules.timing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
+import org.swathbook.growth.SeasonTrace;
+import org.swathbook.growth.UseFinder;
 import org.swathbook.growth.WindowCheck;
+import org.swathbook.measure.Rate;
 import org.swathbook.rules.Findings;
+import org.swathbook.rules.LabelUses;
 import org.swathbook.rules.Lookup;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
@@ -58,14 +63,35 @@ public final class StageWindowRule implements UseRule {
     ask(facts, use, answers, out);
   }
 
+  /** A year in which the day is another use's, for this dose and these traits, is inside. */
   private static List<WindowCheck.Answer> answers(UseFacts facts, Use use) {
+    List<Use> others = others(facts, use);
     List<WindowCheck.Answer> answers = new ArrayList<>();
     for (int y = 0; y < facts.traces().years().size(); y++) {
+      SeasonTrace trace = facts.traces().years().get(y);
+      int day = facts.timing().years().get(y).day();
+      WindowCheck.Answer own = WindowCheck.check(use, trace, day);
       answers.add(
-          WindowCheck.check(
-              use, facts.traces().years().get(y), facts.timing().years().get(y).day()));
+          own.inside()
+              ? own
+              : others.stream()
+                  .map(u -> WindowCheck.check(u, trace, day))
+                  .filter(WindowCheck.Answer::inside)
+                  .findFirst()
+                  .orElse(own));
     }
     return answers;
+  }
+
+  /** A pass around emergence may be one use in early years and another in late ones. */
+  private static List<Use> others(UseFacts facts, Use use) {
+    double kgPerHa = Rate.lbPerAcre(facts.mixLbPerAcre(), facts.ingredient().rateBasis()).kgPerHa();
+    Position.Phase phase = LabelUses.phase(facts.positions());
+    return UseFinder.open(
+            facts.ingredient(), facts.dose().product().formulation(), facts.field(), kgPerHa)
+        .stream()
+        .filter(u -> !u.equals(use) && !u.isIn(phase) && LabelUses.hasTraits(u, facts.field()))
+        .toList();
   }
 
   private void ask(UseFacts facts, Use use, List<WindowCheck.Answer> answers, Findings out) {
