@@ -15,7 +15,9 @@ public record Cap(Rate amount, CapPeriod per, Set<Position> counts) {
     SEASON("season"),
     CALENDAR_YEAR("calendar year"),
     CROP_YEAR("crop year"),
-    TWELVE_MONTHS("12 months");
+    TWELVE_MONTHS("12 months"),
+    /** This calendar year and the one before: a use of every other year. */
+    TWO_CALENDAR_YEARS("two calendar years");
 
     private final String spelling;
 

@@ -7,9 +7,10 @@ import org.swathbook.rules.Ask;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.RuleBook;
+import org.swathbook.rules.Severity;
 
 /**
- * What the past of a field says against its crop, whatever is sprayed: with a finding here the crop
+ * What the past of a field says against its crop, whatever is sprayed: with a block here the crop
  * itself may not be grown on its date.
  */
 public record FieldRefusal(List<Finding> findings, List<Ask> asks) {
@@ -26,6 +27,6 @@ public record FieldRefusal(List<Finding> findings, List<Ask> asks) {
   }
 
   public boolean isRefused() {
-    return !findings.isEmpty();
+    return findings.stream().anyMatch(f -> f.severity() == Severity.BLOCK);
   }
 }

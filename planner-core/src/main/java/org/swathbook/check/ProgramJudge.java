@@ -41,6 +41,7 @@ public final class ProgramJudge {
           new DatedMix(
               pass.index(),
               pass.timing().medianDate(),
+              pass.planned(),
               PassPositions.of(traces, pass.timing()),
               pass.mix()));
     }

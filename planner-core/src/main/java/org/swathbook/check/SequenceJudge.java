@@ -31,16 +31,33 @@ public final class SequenceJudge {
   private static Findings judge(Book book, Field field, List<DatedMix> passes, Findings out) {
     JournalMatch journal = new JournalMatch(book, field);
     List<DatedMix> dated = passes.stream().map(journal::dated).toList();
-    List<PlannedApplication> toCome =
-        dated.stream().flatMap(p -> journal.toCome(p).stream()).toList();
-    Ledger ledger = Ledger.of(book, field, toCome);
-    for (DatedMix p : dated) {
+    List<DatedMix> planned = passes.stream().map(p -> journal.dated(p.asPlanned())).toList();
+    Ledger ledger = ledger(book, field, journal, dated);
+    Ledger plannedLedger = ledger(book, field, journal, planned);
+    for (int i = 0; i < dated.size(); i++) {
+      DatedMix p = dated.get(i);
       SequenceFacts facts =
-          new SequenceFacts(book, field, ledger, p.pass(), p.date(), p.positions(), p.mix());
+          new SequenceFacts(
+              book,
+              field,
+              ledger,
+              p.pass(),
+              p.date(),
+              p.positions(),
+              p.mix(),
+              planned.get(i).date(),
+              plannedLedger);
       for (SequenceRule rule : RULES) {
         rule.judge(facts, out);
       }
     }
     return out;
+  }
+
+  private static Ledger ledger(
+      Book book, Field field, JournalMatch journal, List<DatedMix> passes) {
+    List<PlannedApplication> toCome =
+        passes.stream().flatMap(p -> journal.toCome(p).stream()).toList();
+    return Ledger.of(book, field, toCome);
   }
 }

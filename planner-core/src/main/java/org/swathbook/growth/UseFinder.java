@@ -2,7 +2,6 @@ package org.swathbook.growth;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import org.swathbook.book.Field;
 import org.swathbook.book.SoilRates;
@@ -29,7 +28,7 @@ public final class UseFinder {
     return active.uses().stream()
         .filter(u -> u.isFor(field.crop()) && u.isIn(phase))
         .filter(u -> u.formulations().isEmpty() || u.formulations().contains(formulation))
-        .filter(u -> mayBeIn(u.registration().states(), field.state()))
+        .filter(u -> mayBeIn(u, field))
         .toList();
   }
 
@@ -46,7 +45,7 @@ public final class UseFinder {
     return active.uses().stream()
         .filter(u -> u.isFor(field.crop()) && !u.refused())
         .filter(u -> u.formulations().isEmpty() || u.formulations().contains(formulation))
-        .filter(u -> mayBeIn(u.registration().states(), field.state()))
+        .filter(u -> mayBeIn(u, field))
         .filter(u -> !lacksTrait(u, field) && mayBring(u, field, kgPerHa))
         .toList();
   }
@@ -65,11 +64,13 @@ public final class UseFinder {
         : rates instanceof SoilRates.Unknown;
   }
 
-  private static boolean mayBeIn(StateLimit limit, Optional<String> state) {
-    if (state.isEmpty()) {
+  /** Whether a use is registered in the field's state; a field that names none closes nothing. */
+  public static boolean mayBeIn(Use use, Field field) {
+    StateLimit limit = use.registration().states();
+    if (field.state().isEmpty()) {
       return true;
     }
-    String code = state.get().strip().toUpperCase(Locale.ROOT);
+    String code = field.state().get().strip().toUpperCase(Locale.ROOT);
     return (limit.only().isEmpty() || named(limit.only(), code)) && !named(limit.refused(), code);
   }
 

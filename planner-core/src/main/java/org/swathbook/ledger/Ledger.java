@@ -111,8 +111,8 @@ public final class Ledger {
    *
    * <p>A season goes by the season an application was made for, and a crop year likewise: from one
    * crop's harvest to the next one's, which is what the journal's season column says. A calendar
-   * year goes by date. Twelve months roll: an application counts until the same day of the month
-   * twelve months on, when it no longer does.
+   * year goes by date, and so do two of them, this one and the one before. Twelve months roll: an
+   * application counts until the same day of the month twelve months on, when it no longer does.
    */
   public UsedAndLeft used(Predicate<LedgerEntry> kind, Cap cap, int season, LocalDate on) {
     return UsedAndLeft.of(
@@ -125,6 +125,7 @@ public final class Ledger {
                       case SEASON, CROP_YEAR -> e.season() == season;
                       case CALENDAR_YEAR -> e.date().getYear() == on.getYear();
                       case TWELVE_MONTHS -> e.date().plusMonths(12).isAfter(on);
+                      case TWO_CALENDAR_YEARS -> e.date().getYear() >= on.getYear() - 1;
                     })
             .toList());
   }

@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.swathbook.book.Book;
 import org.swathbook.book.SoilRates;
-import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
 import org.swathbook.check.DatedMix;
 import org.swathbook.check.PairJudge;
@@ -68,17 +67,18 @@ final class Legality {
    * the journal.
    */
   boolean allows(Draft draft, PlanSpace space) {
-    List<DatedMix> onMedianDays = new ArrayList<>();
-    List<DatedMix> asPrinted = new ArrayList<>();
+    List<DatedMix> dated = new ArrayList<>();
     for (Stop stop : draft.stops()) {
       PassTiming t = timings.get(stop.date());
-      Set<Position> positions = PassPositions.of(traces, t);
-      int pass = onMedianDays.size();
-      onMedianDays.add(new DatedMix(pass, t.medianDate(), positions, space.mix(stop)));
-      asPrinted.add(new DatedMix(pass, t.planned(), positions, space.mix(stop)));
+      dated.add(
+          new DatedMix(
+              dated.size(),
+              t.medianDate(),
+              t.planned(),
+              PassPositions.of(traces, t),
+              space.mix(stop)));
     }
-    return !SequenceJudge.blocks(book, traces.field(), onMedianDays)
-        && !SequenceJudge.blocks(book, traces.field(), asPrinted);
+    return !SequenceJudge.blocks(book, traces.field(), dated);
   }
 
   /**

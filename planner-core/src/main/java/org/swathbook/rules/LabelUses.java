@@ -8,6 +8,7 @@ import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
+import org.swathbook.growth.UseFinder;
 
 /** Uses of a label that concern a field. */
 public final class LabelUses {
@@ -51,8 +52,8 @@ public final class LabelUses {
   }
 
   /**
-   * Uses of all forms of a parent active that the field's crop and traits leave open. A trait that
-   * is not known to be there counts as missing.
+   * Uses of all forms of a parent active that the field's crop, traits and state leave open. A
+   * trait that is not known to be there counts as missing.
    */
   public static List<Of> ofGroup(Catalog catalog, String capGroup, Field field) {
     return catalog.ingredients().stream()
@@ -63,7 +64,7 @@ public final class LabelUses {
 
   private static Stream<Of> open(Ingredient ingredient, Field field) {
     return inCrop(ingredient, field).stream()
-        .filter(u -> hasTraits(u, field))
+        .filter(u -> hasTraits(u, field) && UseFinder.mayBeIn(u, field))
         .map(u -> new Of(ingredient, u));
   }
 

@@ -16,6 +16,8 @@ import org.swathbook.program.Mix;
  * @param date the day of the pass; the ledger is asked on it
  * @param positions where in the season the day belongs
  * @param ledger the journal with all planned applications, this pass among them
+ * @param plannedDate the date that the plan prints, before weather moves the pass
+ * @param plannedLedger the same ledger with every pass on the date that the plan prints
  */
 public record SequenceFacts(
     Book book,
@@ -24,7 +26,9 @@ public record SequenceFacts(
     int pass,
     LocalDate date,
     Set<Position> positions,
-    Mix mix) {
+    Mix mix,
+    LocalDate plannedDate,
+    Ledger plannedLedger) {
 
   public SequenceFacts {
     positions = Ordered.set(positions);

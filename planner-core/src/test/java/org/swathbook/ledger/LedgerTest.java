@@ -75,6 +75,13 @@ class LedgerTest {
     assertThat(used(l, CapPeriod.TWELVE_MONTHS, "2026-06-10")).isZero();
   }
 
+  @Test
+  void everyOtherYearCountsThisCalendarYearAndTheLast() {
+    Ledger l = ledger(row("2025-06-10", "2,4-D choline", 0.95));
+    assertThat(used(l, CapPeriod.TWO_CALENDAR_YEARS, "2026-12-31")).isEqualTo(0.95);
+    assertThat(used(l, CapPeriod.TWO_CALENDAR_YEARS, "2027-01-01")).isZero();
+  }
+
   private static double used(Ledger l, CapPeriod per, String on) {
     return l.ofGroup("2,4-D", cap("2 lb ae/acre", per), 2026, day(on)).used().lbPerAcre();
   }

@@ -48,6 +48,9 @@ public final class AnnualCapRule implements SequenceRule {
 
   private static final double NEAR = 0.9;
 
+  /** A share of the cap above which what is left is no more than rounding. */
+  private static final double ALL = 0.99;
+
   @Override
   public RuleCard card() {
     return CARD;
@@ -154,7 +157,7 @@ public final class AnnualCapRule implements SequenceRule {
                 + actual
                 + " "
                 + period(t.cap())
-                + (sum.left().lbPerAcre() > 0
+                + (sum.share() < ALL
                     ? " leaves " + Say.rate(sum.left()) + " of the " + limit + " allowed in "
                     : " is all that is allowed in ")
                 + crop(facts)
@@ -191,6 +194,7 @@ public final class AnnualCapRule implements SequenceRule {
       case CALENDAR_YEAR -> "this calendar year";
       case CROP_YEAR -> "this crop year";
       case TWELVE_MONTHS -> "within 12 months";
+      case TWO_CALENDAR_YEARS -> "in this calendar year and the last";
     };
   }
 

@@ -10,6 +10,7 @@ import org.swathbook.catalog.HarvestLimit;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Use;
+import org.swathbook.growth.SeasonTrace;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
 import org.swathbook.rules.RuleCard;
@@ -20,6 +21,7 @@ import org.swathbook.rules.Text;
 import org.swathbook.rules.UseFacts;
 import org.swathbook.rules.UseRule;
 import org.swathbook.rules.Where;
+import org.swathbook.rules.YearShare;
 
 /** Days from a spraying to what is taken off the field. */
 public final class HarvestIntervalRule implements UseRule {
@@ -30,7 +32,8 @@ public final class HarvestIntervalRule implements UseRule {
           "Are there enough days between the spraying and each harvest of the field?",
           "Days to the planned harvest are fewer than the interval of grain, silage, forage, hay or"
               + " grazing, whichever the field is used for, or the label refuses that use of the"
-              + " crop. Without a harvest date a note gives the earliest one.",
+              + " crop. Warns when weather delays the pass too far in more than one year of five."
+              + " Without a harvest date a note gives the earliest one.",
           List.of(Say.COMMON_PRACTICE),
           "clethodim on 10 Aug in soybean cut on 28 Sep, 49 days where 60 are needed",
           "S-metolachlor 80 days before harvest, where 75 are needed");
@@ -148,7 +151,39 @@ public final class HarvestIntervalRule implements UseRule {
                       "harvest on or after "
                           + Say.date(earliest)
                           + ", or an active with a shorter interval"));
+    } else if (days >= limit.days()) {
+      YearShare share = share(facts, harvest.get(), limit.days());
+      if (share.isRisky()) {
+        out.warn(
+            this,
+            facts.about(),
+            () ->
+                Text.of(
+                        Say.start(facts.ingredient())
+                            + ": "
+                            + share.missedWords()
+                            + " weather delays this pass until fewer than the "
+                            + Say.days(limit.days())
+                            + " before "
+                            + word(commodity)
+                            + " are left.",
+                        source.text())
+                    .compared(Say.days(days) + " in the median year", Say.days(limit.days()))
+                    .cleared("an earlier pass, or a later harvest"));
+      }
     }
+  }
+
+  private static YearShare share(UseFacts facts, LocalDate harvest, int needed) {
+    List<SeasonTrace> years = facts.traces().years();
+    int met = 0;
+    for (int y = 0; y < years.size(); y++) {
+      LocalDate sprayed = years.get(y).bookDateOf(facts.timing().years().get(y).day());
+      if (ChronoUnit.DAYS.between(sprayed, harvest) >= needed) {
+        met++;
+      }
+    }
+    return new YearShare(met, years.size());
   }
 
   private static String word(Commodity commodity) {

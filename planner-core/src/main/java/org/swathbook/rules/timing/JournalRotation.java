@@ -1,6 +1,7 @@
 package org.swathbook.rules.timing;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Book;
@@ -17,6 +18,7 @@ import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.LabelUses;
 import org.swathbook.rules.Rule;
+import org.swathbook.rules.Say;
 import org.swathbook.weather.StationWeather;
 import org.swathbook.weather.WeatherDay;
 
@@ -77,6 +79,19 @@ record JournalRotation(Rule rule, Book book, Field field, Findings out) {
                   source));
     } else if (field.plantDate().isBefore(a.possible())) {
       NextCropWords.askSoil(rule, active, field.crop(), out);
+    } else if (a.interval().roughDays() > 0
+        && ChronoUnit.DAYS.between(a.possible(), field.plantDate()) < NextCropWords.CLOSE_DAYS) {
+      out.note(
+          rule,
+          about,
+          () ->
+              NextCropWords.toSpare(
+                  active,
+                  " of " + Say.date(entry.date()),
+                  NextCropWords.cropName(book, field.crop()),
+                  field.plantDate(),
+                  a.possible(),
+                  source));
     }
   }
 

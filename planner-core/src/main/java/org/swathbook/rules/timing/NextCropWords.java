@@ -1,6 +1,7 @@
 package org.swathbook.rules.timing;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.Ingredient;
@@ -12,10 +13,60 @@ import org.swathbook.rules.Rule;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Text;
 import org.swathbook.rules.Where;
+import org.swathbook.rules.YearShare;
 
 /** What is said and asked of intervals before a next crop. */
 final class NextCropWords {
+  /** Fewer days to spare than this are worth a word. */
+  static final long CLOSE_DAYS = 30;
+
   private NextCropWords() {}
+
+  /**
+   * @param of when it was sprayed, as {@code " of 20 Jun 2026"}; empty for a pass to come
+   */
+  static Text toSpare(
+      Ingredient active,
+      String of,
+      String crop,
+      LocalDate planting,
+      LocalDate earliest,
+      Source source) {
+    return Text.of(
+            Say.start(active)
+                + of
+                + ": "
+                + Say.days(ChronoUnit.DAYS.between(earliest, planting))
+                + " to spare; do not plant "
+                + crop
+                + " before "
+                + Say.date(earliest)
+                + ".",
+            source.text())
+        .compared(Say.date(planting), Say.date(earliest));
+  }
+
+  /** Legal on the median day, and too late where weather holds the sprayer up. */
+  static Text inSomeYears(
+      Ingredient active,
+      YearShare share,
+      String crop,
+      LocalDate planting,
+      LocalDate earliest,
+      Source source) {
+    return Text.of(
+            Say.start(active)
+                + ": "
+                + share.missedWords()
+                + " weather delays this pass until "
+                + crop
+                + " may no longer be planted on "
+                + Say.date(planting)
+                + ".",
+            source.text())
+        .compared(Say.date(planting), Say.date(earliest) + " in the median year")
+        .cleared("an earlier pass, " + crop + " planted later, or another active");
+  }
 
   static Text tooSoon(
       Ingredient active,

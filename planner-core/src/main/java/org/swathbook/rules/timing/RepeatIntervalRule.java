@@ -1,14 +1,17 @@
 package org.swathbook.rules.timing;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Use;
+import org.swathbook.ledger.Ledger;
 import org.swathbook.ledger.LedgerEntry;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Dose;
@@ -34,7 +37,7 @@ public final class RepeatIntervalRule implements SequenceRule {
           "Has the active been on this ground too short a time ago?",
           "Whole days since the last application of any form of the active are fewer than the"
               + " interval; the application day is day 0, and day n is legal when n is at least the"
-              + " interval.",
+              + " interval. Both the dates that a plan prints and the median spray days must keep it.",
           List.of(Say.COMMON_PRACTICE),
           "2,4-D choline 8 days after the first, where 12 are needed",
           "2,4-D choline on day 12");
@@ -49,6 +52,9 @@ public final class RepeatIntervalRule implements SequenceRule {
 
   private record Least(int days, Source source) {}
 
+  /** The last application before a pass, and the whole days between. */
+  private record Since(LedgerEntry last, long days) {}
+
   @Override
   public void judge(SequenceFacts facts, Findings out) {
     Set<String> done = new TreeSet<>();
@@ -58,24 +64,30 @@ public final class RepeatIntervalRule implements SequenceRule {
         if (!done.add(i.id().value())) {
           continue;
         }
-        Optional<LedgerEntry> last =
-            facts
-                .ledger()
-                .lastApplication(i.capGroup(), facts.date())
-                .filter(
-                    e ->
-                        e.season() == facts.book().season()
-                            || e.daysTo(facts.date()) <= LONGEST_DAYS);
-        if (last.isPresent()) {
+        Optional<Since> since =
+            Stream.of(
+                    since(facts, i, facts.ledger(), facts.date()),
+                    since(facts, i, facts.plannedLedger(), facts.plannedDate()))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingLong(Since::days));
+        if (since.isPresent()) {
           About about = facts.about().withIngredient(i.id()).withProduct(dose.product().id());
-          judge(facts, dose, i, last.get(), about, out);
+          judge(facts, dose, i, since.get(), about, out);
         }
       }
     }
   }
 
+  private static Optional<Since> since(
+      SequenceFacts facts, Ingredient i, Ledger ledger, LocalDate on) {
+    return ledger
+        .lastApplication(i.capGroup(), on)
+        .map(e -> new Since(e, e.daysTo(on)))
+        .filter(s -> s.last().season() == facts.book().season() || s.days() <= LONGEST_DAYS);
+  }
+
   private void judge(
-      SequenceFacts facts, Dose dose, Ingredient i, LedgerEntry last, About about, Findings out) {
+      SequenceFacts facts, Dose dose, Ingredient i, Since since, About about, Findings out) {
     List<Use> here =
         LabelUses.fitting(i, facts.field(), facts.positions(), dose.product().formulation());
     if (here.stream().anyMatch(u -> u.repeatDays().isNone())) {
@@ -102,7 +114,8 @@ public final class RepeatIntervalRule implements SequenceRule {
                               Where.use(i, u, "repeat", "minimum interval between applications"))));
       return;
     }
-    long days = last.daysTo(facts.date());
+    LedgerEntry last = since.last();
+    long days = since.days();
     if (days < least.get().days()) {
       Least l = least.get();
       LocalDate first = last.date().plusDays(l.days());

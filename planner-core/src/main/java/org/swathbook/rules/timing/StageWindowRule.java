@@ -29,7 +29,9 @@ public final class StageWindowRule implements UseRule {
           "Stage and height are compared apart, the first limit reached binds: 'through V8' lasts"
               + " until the ninth collar, 'before 12 in' refuses 12. Blocks when the pass is outside"
               + " in most weather years, warns when it is in more than one year of five, or when the"
-              + " modelled crop is within one leaf stage, 2 in, or 3 days of emergence of a limit.",
+              + " modelled crop is within one leaf stage, 2 in, or 3 days of emergence of a limit. A"
+              + " year in which the crop comes up sooner or later counts as inside when another use"
+              + " allows the rate there and asks for no trait that the field lacks.",
           List.of(
               "Schug & Vollmer 2025, University of Maryland Extension, postemergence cutoffs in"
                   + " corn",
