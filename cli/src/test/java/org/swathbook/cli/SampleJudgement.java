@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.swathbook.catalog.DropletClass;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.ProductId;
+import org.swathbook.catalog.TankTerms.DropletRange;
 import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.check.Judgement;
+import org.swathbook.check.TankDroplets;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Ask;
 import org.swathbook.rules.Finding;
@@ -66,7 +69,14 @@ final class SampleJudgement {
                 "common practice, no source",
                 "",
                 About.PROGRAM.withProduct(ProductId.of("metribuzin-75wg"))));
-    return new Judgement(Verdict.of(findings), findings, asks, List.of(broken));
+    TankDroplets coarse =
+        new TankDroplets(
+            Optional.of(new DropletRange(DropletClass.COARSE, DropletClass.ULTRA_COARSE)),
+            List.of("S-metolachlor"));
+    TankDroplets none = new TankDroplets(Optional.empty(), List.of("clethodim"));
+    TankDroplets free = new TankDroplets(Optional.empty(), List.of());
+    return new Judgement(
+        Verdict.of(findings), findings, asks, List.of(broken), List.of(free, coarse, none));
   }
 
   private static Ask ask(String rule, String what, About about) {

@@ -42,6 +42,11 @@ final class SmallBook {
     return folder;
   }
 
+  static void copyProgram(Path folder, String name) throws IOException {
+    Path programs = Files.createDirectories(folder.resolve("programs"));
+    Files.copy(DEMO.resolve("programs").resolve(name), programs.resolve(name));
+  }
+
   /** The head of a table and its rows with one of the values in a column. */
   private static List<String> rows(String file, int column, Set<String> values) throws IOException {
     List<String> all = Files.readAllLines(DEMO.resolve(file));

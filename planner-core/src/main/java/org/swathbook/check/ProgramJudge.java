@@ -35,8 +35,9 @@ public final class ProgramJudge {
     Findings out = Findings.all();
     RuleBook.nextCrop().judgeJournal(book, traces.field(), out);
     List<DatedMix> dated = new ArrayList<>();
+    List<TankDroplets> droplets = new ArrayList<>();
     for (PassOutcome pass : season.passes()) {
-      judgePass(book, traces, season, pass, out);
+      droplets.add(TankDroplets.of(judgePass(book, traces, season, pass, out)));
       dated.add(
           new DatedMix(
               pass.index(),
@@ -50,10 +51,11 @@ public final class ProgramJudge {
     for (ProgramRule rule : PROGRAM_RULES) {
       rule.judge(facts, out);
     }
-    return judgement(out, HouseRuleCheck.broken(book, season));
+    return judgement(out, HouseRuleCheck.broken(book, season), droplets);
   }
 
-  private static void judgePass(
+  /** Judges the pass and returns the use of each of its actives. */
+  private static List<ActiveUse> judgePass(
       Book book, TraceSet traces, SeasonOutcome season, PassOutcome pass, Findings out) {
     List<ActiveUse> actives = new ArrayList<>();
     for (UseFacts facts : UseJudge.facts(book, traces, pass.index(), pass.timing(), pass.mix())) {
@@ -67,13 +69,15 @@ public final class ProgramJudge {
     for (PassRule rule : PASS_RULES) {
       rule.judge(facts, out);
     }
+    return actives;
   }
 
-  private static Judgement judgement(Findings out, List<BrokenHouseRule> broken) {
+  private static Judgement judgement(
+      Findings out, List<BrokenHouseRule> broken, List<TankDroplets> droplets) {
     List<Ask> asks = out.sortedAsks();
     List<Finding> findings = new ArrayList<>(out.sorted());
     NotVerifiedRule.sumUp(asks).ifPresent(findings::add);
     findings.sort(Findings.ORDER);
-    return new Judgement(Verdict.of(findings), findings, asks, broken);
+    return new Judgement(Verdict.of(findings), findings, asks, broken, droplets);
   }
 }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.check.TankDroplets;
 import org.swathbook.cli.report.LayerSummary;
 import org.swathbook.cli.report.PlannedDay;
 import org.swathbook.program.ActiveDose;
@@ -28,7 +29,7 @@ final class PassJson {
     this.outcome = outcome;
   }
 
-  ObjectNode of(PassOutcome pass) {
+  ObjectNode of(PassOutcome pass, TankDroplets droplets) {
     ObjectNode node = Json.NODES.objectNode();
     node.put("pass", pass.index() + 1);
     node.put("at", anchor(pass));
@@ -55,7 +56,8 @@ final class PassJson {
       adjuvants.addObject().put("kind", a.kind()).put("rate", a.rate());
     }
     node.set("gallonsPerAcre", Json.fixed(pass.mix().gallonsPerAcre().orElse(Double.NaN), 1));
-    node.putNull("droplets");
+    node.put("droplets", droplets.words().orElse(null));
+    node.set("dropletsUnknown", Json.texts(droplets.unknown()));
     ObjectNode foliar = node.putObject("foliarSites");
     pass.weeds().forEach(w -> foliar.put(w.weed().value(), w.effectiveFoliarSites()));
     ObjectNode soil = node.putObject("soilSites");

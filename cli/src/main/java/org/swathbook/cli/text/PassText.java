@@ -5,6 +5,7 @@ import java.util.List;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Site;
+import org.swathbook.check.TankDroplets;
 import org.swathbook.cli.report.LayerSummary;
 import org.swathbook.cli.report.PlannedDay;
 import org.swathbook.measure.Numbers;
@@ -29,7 +30,7 @@ final class PassText {
     this.outcome = outcome;
   }
 
-  void on(Page page, PassOutcome pass) {
+  void on(Page page, PassOutcome pass, TankDroplets droplets) {
     page.apart(
         "Pass "
             + (pass.index() + 1)
@@ -52,7 +53,7 @@ final class PassText {
       }
     }
     mix.on(page);
-    String tank = tank(pass.mix());
+    String tank = tank(pass.mix(), droplets);
     if (!tank.isEmpty()) {
       page.wrapped(4, 6, tank);
     }
@@ -98,7 +99,7 @@ final class PassText {
             : "; MISSED in " + Figures.years(pass.missedYears()));
   }
 
-  private static String tank(Mix mix) {
+  private static String tank(Mix mix, TankDroplets droplets) {
     List<String> parts = new ArrayList<>();
     for (Adjuvant a : mix.adjuvants()) {
       parts.add(a.kind() + " " + a.rate());
@@ -106,7 +107,11 @@ final class PassText {
     if (mix.gallonsPerAcre().isPresent()) {
       parts.add("carrier " + Numbers.decimals(mix.gallonsPerAcre().getAsDouble(), 1) + " gal/acre");
     }
-    return parts.isEmpty() ? "" : "with " + String.join("; ", parts);
+    droplets.words().ifPresent(w -> parts.add("droplets " + w));
+    if (!droplets.unknown().isEmpty()) {
+      parts.add("droplet class not known of " + Figures.list(droplets.unknown()));
+    }
+    return String.join("; ", parts);
   }
 
   private void meets(Page page, PassOutcome pass, PassWeed w) {

@@ -67,7 +67,7 @@ public final class PlanText {
                 + program.name(),
             ProgramText.money(program.outcome()));
         page.blank();
-        text.full(page, program.outcome());
+        text.full(page, program.outcome(), program.judgement());
         new FindingText(book.catalog()).verdict(page, program.judgement());
       } else {
         if (i == 1) {

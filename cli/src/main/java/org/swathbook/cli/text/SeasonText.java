@@ -19,7 +19,7 @@ public final class SeasonText {
     FieldText.weeds(book, field, page);
     page.apart("PROGRAM: " + outcome.program().name(), ProgramText.money(outcome));
     page.blank();
-    new ProgramText(book, field).full(page, outcome);
+    new ProgramText(book, field).full(page, outcome, judgement);
     new YearText(book, field, outcome).on(page);
     new FindingText(book.catalog()).verdict(page, judgement);
     page.line("House rules: " + ProgramText.broken(judgement));
