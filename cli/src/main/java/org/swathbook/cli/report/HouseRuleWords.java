@@ -22,8 +22,8 @@ public final class HouseRuleWords {
 
   private static String comparison(SeasonOutcome outcome, BrokenHouseRule b) {
     return switch (b.name()) {
-      case HouseRuleCheck.MIN_FOLIAR_SITES -> least(b, " effective foliar sites");
-      case HouseRuleCheck.MIN_SOIL_SITES -> least(b, " effective soil sites");
+      case HouseRuleCheck.MIN_FOLIAR_SITES -> sites(b, "foliar");
+      case HouseRuleCheck.MIN_SOIL_SITES -> sites(b, "soil");
       case HouseRuleCheck.MIN_LAYER_OVERLAP -> overlap(outcome, b);
       case HouseRuleCheck.MAX_EXPOSED_EMERGENCE -> exposed(outcome, b);
       case HouseRuleCheck.SEASON_CONTROL -> least(b, " % control");
@@ -32,6 +32,10 @@ public final class HouseRuleWords {
           least(b, " % of the years with every pass in its windows");
       default -> number(b.actual()) + " against " + number(b.limit());
     };
+  }
+
+  private static String sites(BrokenHouseRule b, String kind) {
+    return least(b, " effective " + kind + (b.actual() == 1 ? " site" : " sites"));
   }
 
   private static String least(BrokenHouseRule b, String what) {

@@ -28,7 +28,7 @@ final class AlternativeText {
     page.wrapped(4, 6, "control, mean (worst year): " + ProgramText.drivers(outcome));
     page.wrapped(4, 6, ProgramText.broken(program.judgement()));
     if (!program.givesUp().isBlank()) {
-      page.wrapped(4, 6, "gives up: " + program.givesUp());
+      page.wrapped(4, 6, "against the first program: " + program.givesUp());
     }
     page.blank();
   }

@@ -11,6 +11,7 @@ import org.swathbook.book.Field;
 import org.swathbook.book.Resistance;
 import org.swathbook.book.Tillage;
 import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.Trait;
 import org.swathbook.growth.TraceBuilder;
@@ -18,6 +19,8 @@ import org.swathbook.measure.Numbers;
 
 /** What is known of a field: crop, soil, weeds. Unknown is said to be unknown. */
 final class FieldText {
+  private static final double METERS_PER_FOOT = 0.3048;
+
   private FieldText() {}
 
   static void head(Book book, Field field, Page page) {
@@ -28,6 +31,7 @@ final class FieldText {
             + String.join(" · ", field.name(), field.grower(), acres(field.acres()) + " acres"));
     page.wrapped(0, 2, crop(book, field));
     page.wrapped(0, 2, soil(field));
+    page.wrapped(0, 2, around(book, field));
     List<String> assumed = TraceBuilder.assumed(field);
     if (!assumed.isEmpty()) {
       page.wrapped(0, 2, "Assumed, since fields.csv does not say: " + String.join("; ", assumed));
@@ -90,6 +94,29 @@ final class FieldText {
         numbers("organic matter", field.organicMatterPct(), " %"),
         numbers("pH", field.soilPh(), ""),
         "weather station " + field.station());
+  }
+
+  /** What a pass may do harm to beyond this crop: the next one, neighbors, water. */
+  private static String around(Book book, Field field) {
+    List<String> next =
+        field.nextCrops().stream()
+            .map(c -> book.catalog().findCrop(c.value()).map(Crop::name).orElse(c.value()))
+            .toList();
+    return String.join(
+        ", ",
+        next.isEmpty()
+            ? "next crop unknown"
+            : "next crop "
+                + String.join(" and ", next)
+                + field.nextCropPlantDate().map(d -> " planted " + Figures.date(d)).orElse(""),
+        field.neighbors().isEmpty()
+            ? "no sensitive neighbor listed"
+            : "nearby: " + String.join(" and ", field.neighbors()),
+        field.waterDistanceM().isPresent()
+            ? "water at "
+                + Numbers.decimals(field.waterDistanceM().getAsDouble() / METERS_PER_FOOT, 0)
+                + " ft"
+            : "distance to water unknown");
   }
 
   private static String numbers(String what, List<Double> values, String unit) {

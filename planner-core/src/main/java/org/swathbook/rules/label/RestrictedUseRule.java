@@ -51,7 +51,7 @@ public final class RestrictedUseRule implements PassRule {
             facts.about().withIngredient(i.id()),
             () ->
                 new Lookup(
-                    "whether " + i.name() + " is of restricted use",
+                    "whether " + i.name() + " is a restricted-use product",
                     Where.ingredient(i, "restrictedUse", "first page")));
       } else if (restricted.find().orElse(false)) {
         out.note(
@@ -60,8 +60,8 @@ public final class RestrictedUseRule implements PassRule {
             () ->
                 Text.of(
                     Say.start(i)
-                        + " is of restricted use: a certified applicator applies it or supervises,"
-                        + " and a record with the certificate's number is kept.",
+                        + " is a restricted-use product: a certified applicator applies it or"
+                        + " supervises, and keeps a record with the certificate's number.",
                     restricted.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE)));
       }
     }
