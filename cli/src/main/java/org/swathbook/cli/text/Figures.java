@@ -62,7 +62,7 @@ final class Figures {
         : String.join(", ", words.subList(0, n - 1)) + " and " + words.get(n - 1);
   }
 
-  /** {@code 2015-2017, 2019}. */
+  /** {@code 2015-2017, 2019, 2020}: three or more in a row are one span. */
   static String years(List<Integer> years) {
     StringBuilder out = new StringBuilder();
     int i = 0;
@@ -72,10 +72,11 @@ final class Figures {
         j++;
       }
       out.append(out.isEmpty() ? "" : ", ").append(years.get(i));
-      if (j > i) {
+      if (j > i + 1) {
         out.append('-').append(years.get(j));
+        i = j;
       }
-      i = j + 1;
+      i++;
     }
     return out.toString();
   }

@@ -2,23 +2,18 @@ package org.swathbook.cli.text;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
+import java.util.OptionalInt;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.check.Judgement;
 import org.swathbook.rules.About;
-import org.swathbook.rules.Ask;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 
 /** The verdict with everything behind it. */
 final class FindingText {
-  /** Rows of questions shown before the rest is only counted. */
-  static final int ASKS_SHOWN = 8;
-
   private static final String NOT_VERIFIED = "not-verified";
 
   private final Catalog catalog;
@@ -28,25 +23,42 @@ final class FindingText {
   }
 
   void verdict(Page page, Judgement judgement) {
-    page.line(summary(judgement));
-    judgement.findings().forEach(f -> finding(page, f, judgement.asks()));
+    Map<Finding, List<Integer>> grouped = grouped(judgement.findings());
+    AskText asks = new AskText(catalog, judgement.asks());
+    page.line(summary(judgement, grouped, asks));
+    grouped.forEach(
+        (finding, passes) -> {
+          if (finding.rule().value().equals(NOT_VERIFIED) && finding.severity() == Severity.ASK) {
+            head(page, finding, passes);
+            // In place of the message, which holds all rows in one sentence.
+            asks.on(page);
+          } else {
+            finding(page, finding, passes);
+          }
+        });
     page.blank();
   }
 
-  /** {@code Verdict: caution (1 warning, 18 values to look up)}. */
-  static String summary(Judgement judgement) {
+  /** Findings without a judgement around them. */
+  void findings(Page page, List<Finding> findings) {
+    grouped(findings).forEach((finding, passes) -> finding(page, finding, passes));
+  }
+
+  /** {@code Verdict: caution (1 warning, 18 things to look up)}. */
+  private static String summary(
+      Judgement judgement, Map<Finding, List<Integer>> grouped, AskText asks) {
     List<String> parts = new ArrayList<>();
     for (Severity s : Severity.values()) {
-      int n = (int) judgement.findings().stream().filter(f -> f.severity() == s).count();
-      if (s == Severity.ASK) {
-        n = judgement.asks().size();
-      }
+      int n =
+          s == Severity.ASK
+              ? asks.count()
+              : (int) grouped.keySet().stream().filter(f -> f.severity() == s).count();
       if (n > 0) {
         parts.add(
             switch (s) {
               case BLOCK -> n + " blocking";
               case WARN -> Figures.counted(n, "warning", "warnings");
-              case ASK -> Figures.counted(n, "value to look up", "values to look up");
+              case ASK -> Figures.counted(n, "thing to look up", "things to look up");
               case NOTE -> Figures.counted(n, "note", "notes");
             });
       }
@@ -55,19 +67,29 @@ final class FindingText {
     return parts.isEmpty() ? verdict : verdict + " (" + String.join(", ", parts) + ")";
   }
 
-  void finding(Page page, Finding f, List<Ask> asks) {
-    String about = about(f.about());
-    String severity = f.severity().word().toUpperCase(Locale.ROOT);
-    page.line(
-        "  "
-            + severity
-            + " ".repeat(6 - severity.length())
-            + f.rule()
-            + (about.isEmpty() ? "" : " · " + about));
-    if (f.rule().value().equals(NOT_VERIFIED) && f.severity() == Severity.ASK) {
-      asks(page, asks);
-      return;
+  /** What is said alike of several passes, once with the numbers of the passes. */
+  private static Map<Finding, List<Integer>> grouped(List<Finding> findings) {
+    Map<Finding, List<Integer>> out = new LinkedHashMap<>();
+    for (Finding f : findings) {
+      About a = f.about();
+      Finding anywhere =
+          new Finding(
+              f.rule(),
+              f.severity(),
+              f.message(),
+              f.limit(),
+              f.actual(),
+              f.source(),
+              f.remedy(),
+              new About(a.ingredient(), a.product(), a.weed(), OptionalInt.empty()));
+      List<Integer> passes = out.computeIfAbsent(anywhere, k -> new ArrayList<>());
+      a.pass().ifPresent(p -> passes.add(p + 1));
     }
+    return out;
+  }
+
+  private void finding(Page page, Finding f, List<Integer> passes) {
+    head(page, f, passes);
     page.wrapped(8, f.message());
     String compared = compared(f);
     if (!compared.isEmpty()) {
@@ -76,6 +98,17 @@ final class FindingText {
     if (!f.remedy().isBlank()) {
       page.wrapped(8, 10, "Remedy: " + f.remedy());
     }
+  }
+
+  private void head(Page page, Finding f, List<Integer> passes) {
+    String about = about(f.about(), passes);
+    String severity = f.severity().word().toUpperCase(Locale.ROOT);
+    page.line(
+        "  "
+            + severity
+            + " ".repeat(6 - severity.length())
+            + f.rule()
+            + (about.isEmpty() ? "" : " · " + about));
   }
 
   private static String compared(Finding f) {
@@ -92,9 +125,12 @@ final class FindingText {
     return String.join("; ", parts);
   }
 
-  private String about(About about) {
+  private String about(About about, List<Integer> passes) {
     List<String> parts = new ArrayList<>();
-    about.pass().ifPresent(p -> parts.add("pass " + (p + 1)));
+    if (!passes.isEmpty()) {
+      List<String> numbers = passes.stream().distinct().map(n -> Integer.toString(n)).toList();
+      parts.add((numbers.size() == 1 ? "pass " : "passes ") + Figures.list(numbers));
+    }
     about.ingredient().ifPresent(i -> parts.add(catalog.ingredient(i).name()));
     about
         .product()
@@ -104,34 +140,5 @@ final class FindingText {
         .ifPresent(p -> parts.add(p.name()));
     about.weed().ifPresent(w -> parts.add(catalog.weed(w).name()));
     return String.join(" · ", parts);
-  }
-
-  /** In place of the message, which holds all rows: questions on the same thing share a row. */
-  private void asks(Page page, List<Ask> asks) {
-    Map<String, Set<String>> bySubject = new LinkedHashMap<>();
-    for (Ask a : asks) {
-      String subject =
-          a.about()
-              .ingredient()
-              .map(i -> catalog.ingredient(i).name())
-              .or(() -> a.about().product().map(p -> catalog.product(p).name()))
-              .orElse(a.where());
-      bySubject.computeIfAbsent(subject, s -> new LinkedHashSet<>()).add(a.what());
-    }
-    int all = bySubject.values().stream().mapToInt(Set::size).sum();
-    page.line("        " + Figures.counted(all, "thing", "things") + " to look up:");
-    int shown = 0;
-    int told = 0;
-    for (Map.Entry<String, Set<String>> row : bySubject.entrySet()) {
-      if (shown == ASKS_SHOWN) {
-        break;
-      }
-      page.wrapped(8, 10, "- " + row.getKey() + ": " + String.join("; ", row.getValue()));
-      shown++;
-      told += row.getValue().size();
-    }
-    if (all > told) {
-      page.line("        and " + (all - told) + " more – see --json");
-    }
   }
 }

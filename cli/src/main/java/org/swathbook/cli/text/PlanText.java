@@ -84,8 +84,7 @@ public final class PlanText {
         plan.isRefused()
             ? "REFUSED: nothing legal can be planned for this field"
             : "No program meets every house rule");
-    FindingText findings = new FindingText(catalog);
-    refusal.because().forEach(f -> findings.finding(page, f, List.of()));
+    new FindingText(catalog).findings(page, refusal.because());
     refusal
         .broken()
         .forEach(
@@ -113,7 +112,7 @@ public final class PlanText {
                 + control(catalog, r.controlPct()));
       }
     } else if (!plan.isRefused()) {
-      page.line("Loosening one house rule alone would not help.");
+      page.line("No single house rule was found whose loosening would help.");
     }
     page.blank();
   }

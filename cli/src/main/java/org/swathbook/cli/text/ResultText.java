@@ -114,8 +114,9 @@ final class ResultText {
   }
 
   private String wholeField(Money perAcre) {
-    return Figures.money(Money.ofDollars(perAcre.dollars() * field.acres()))
-        + " $ for "
+    return "$"
+        + Figures.money(Money.ofDollars(perAcre.dollars() * field.acres()))
+        + " for "
         + FieldText.acres(field.acres())
         + " acres";
   }
