@@ -141,7 +141,9 @@ public final class WeedTooTallRule implements PassRule {
             : "";
     return Text.of(
             Say.start(pressure.weed().name())
-                + " is up to "
+                + ": "
+                + Say.share(facts.book().house().sizePercentile())
+                + " of the plants are up to "
                 + Say.inches(weed.p90Cm())
                 + " tall at this pass; the label of "
                 + active.name()
