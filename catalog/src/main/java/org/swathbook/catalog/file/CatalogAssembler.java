@@ -24,14 +24,12 @@ import org.swathbook.source.MapNode;
 import org.swathbook.source.MapReader;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
-import org.swathbook.source.YamlReader;
 
 /**
  * Makes one catalog of the files that count. Kinds are read in the order in which they name each
  * other: crops, weeds, ingredients, products, then the tables of how they meet.
  */
 final class CatalogAssembler {
-  private final YamlReader yaml = new YamlReader();
   private final Problems problems = new Problems();
   private final SortedMap<String, CatalogFile> files = new TreeMap<>();
   private final List<CatalogFile> tables = new ArrayList<>();
@@ -111,7 +109,7 @@ final class CatalogAssembler {
 
   private Parsed parse(CatalogFile f) {
     try {
-      return new Parsed(f, Optional.of(yaml.readMap(f.shown(), f.content())));
+      return new Parsed(f, Optional.of(f.keys()));
     } catch (ProblemsException e) {
       problems.addAll(e.problems());
       return new Parsed(f, Optional.empty());

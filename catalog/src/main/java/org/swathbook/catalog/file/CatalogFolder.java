@@ -95,7 +95,7 @@ final class CatalogFolder {
         return;
       }
       try (InputStream in = Files.newInputStream(file)) {
-        files.add(new CatalogFile(path, name, false, in.readNBytes(MOST_BYTES)));
+        files.add(CatalogFile.of(path, name, false, in.readNBytes(MOST_BYTES)));
       }
     } catch (IOException e) {
       problems.add(Mark.startOf(name), "the file cannot be read", "check that it may be opened");

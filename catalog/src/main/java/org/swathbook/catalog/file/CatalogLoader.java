@@ -5,7 +5,6 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +20,7 @@ import org.swathbook.source.ProblemsException;
  * content, so that a service that loads for every request parses each catalog once.
  */
 public final class CatalogLoader {
-  private static final String STARTER = "/org/swathbook/catalog/starter/";
+  private static final String PLACE = "/org/swathbook/catalog/";
   private static final int KEPT = 8;
 
   private final Cache<CatalogContent, Catalog> made =
@@ -56,27 +55,30 @@ public final class CatalogLoader {
   }
 
   private Catalog load(boolean withStarter, List<CatalogFile> own, Problems problems) {
+    if (!problems.isEmpty()) {
+      return CatalogAssembler.assemble(files(withStarter, own), problems);
+    }
+    return made.get(
+        new CatalogContent(withStarter, own),
+        key -> CatalogAssembler.assemble(files(withStarter, own), problems));
+  }
+
+  private static List<CatalogFile> files(boolean withStarter, List<CatalogFile> own) {
     List<CatalogFile> all = new ArrayList<>(withStarter ? starterFiles() : List.of());
     all.addAll(own);
-    if (!problems.isEmpty()) {
-      return CatalogAssembler.assemble(all, problems);
-    }
-    return made.get(new CatalogContent(all), key -> CatalogAssembler.assemble(all, problems));
+    return all;
   }
 
-  private static List<CatalogFile> starterFiles() {
-    return new String(resource("index.txt"), StandardCharsets.UTF_8)
-        .lines()
-        .map(String::strip)
-        .filter(path -> !path.isEmpty())
-        .map(path -> new CatalogFile(path, "starter/" + path, true, resource(path)))
-        .toList();
+  /** The files of the starter catalog, parsed already. */
+  static List<CatalogFile> starterFiles() {
+    return new StarterFile().read(resource(StarterFile.NAME));
   }
 
-  private static byte[] resource(String path) {
-    try (InputStream in = CatalogLoader.class.getResourceAsStream(STARTER + path)) {
+  private static byte[] resource(String name) {
+    try (InputStream in = CatalogLoader.class.getResourceAsStream(PLACE + name)) {
       if (in == null) {
-        throw new IllegalStateException("the starter catalog lacks " + path);
+        throw new IllegalStateException(
+            "the starter catalog was not built; Maven builds it after compiling");
       }
       return in.readAllBytes();
     } catch (IOException e) {

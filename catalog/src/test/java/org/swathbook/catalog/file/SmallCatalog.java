@@ -70,7 +70,7 @@ final class SmallCatalog {
     List<CatalogFile> files = new ArrayList<>();
     texts.forEach(
         (path, text) ->
-            files.add(new CatalogFile(path, path, starter, text.getBytes(StandardCharsets.UTF_8))));
+            files.add(CatalogFile.of(path, path, starter, text.getBytes(StandardCharsets.UTF_8))));
     return CatalogAssembler.assemble(files, new Problems());
   }
 

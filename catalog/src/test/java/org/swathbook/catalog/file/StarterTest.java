@@ -2,16 +2,10 @@ package org.swathbook.catalog.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.net.URI;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Crop;
@@ -83,25 +77,6 @@ class StarterTest {
 
   private static boolean isReal(Source s) {
     return !s.equals(Source.NOT_GIVEN) && !s.text().isBlank();
-  }
-
-  /** A list of files that lags behind the folder would leave an entry out without a word. */
-  @Test
-  void theIndexNamesEveryFileAndNoOther() throws IOException {
-    URI index =
-        URI.create(
-            Objects.requireNonNull(
-                    CatalogLoader.class.getResource("/org/swathbook/catalog/starter/index.txt"))
-                .toString());
-    Path folder = Objects.requireNonNull(Path.of(index).getParent());
-    try (Stream<Path> files = Files.walk(folder)) {
-      assertThat(
-              files
-                  .filter(Files::isRegularFile)
-                  .map(p -> folder.relativize(p).toString().replace('\\', '/'))
-                  .filter(p -> !p.equals("index.txt")))
-          .containsExactlyInAnyOrderElementsOf(Files.readAllLines(folder.resolve("index.txt")));
-    }
   }
 
   @Test
