@@ -13,6 +13,44 @@ public record Source(String text) {
   /** A value whose keeper named no source. */
   public static final Source NOT_GIVEN = new Source("source not given");
 
+  /** What stands behind a value. */
+  public enum Kind {
+    PUBLISHED("published"),
+    MEMORY("from memory"),
+    PRACTICE("common practice"),
+    DEFAULT("our default"),
+    INVENTED("invented"),
+    NOT_GIVEN("not given");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+  }
+
+  /** By the words that the text begins with; a text that begins otherwise is a citation. */
+  public Kind kind() {
+    String t = text.toLowerCase(Locale.ROOT);
+    if (t.isBlank() || equals(NOT_GIVEN)) {
+      return Kind.NOT_GIVEN;
+    }
+    if (fromMemory()) {
+      return Kind.MEMORY;
+    }
+    if (isDefault()) {
+      return Kind.DEFAULT;
+    }
+    if (t.startsWith("common practice")) {
+      return Kind.PRACTICE;
+    }
+    return t.startsWith("invented") ? Kind.INVENTED : Kind.PUBLISHED;
+  }
+
   public boolean fromMemory() {
     return text.toLowerCase(Locale.ROOT).startsWith("from memory");
   }

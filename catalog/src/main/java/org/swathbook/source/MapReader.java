@@ -122,7 +122,12 @@ public final class MapReader {
     return out;
   }
 
-  /** The items of a list, or the one thing that stands in its place; none is a problem. */
+  /** The items of a list, or the one thing that stands in its place. */
+  public static List<Node> oneOrMore(Node node) {
+    return node instanceof ListNode list ? list.items() : List.of(node);
+  }
+
+  /** The same, where none is a problem. */
   public static List<Node> itemsOf(Node node, String example, Problems problems) {
     if (node instanceof ListNode list && list.items().isEmpty()) {
       problems.add(
@@ -130,7 +135,7 @@ public final class MapReader {
           "the list is empty",
           "write for example '" + example + "', or no key at all");
     }
-    return node instanceof ListNode list ? list.items() : List.of(node);
+    return oneOrMore(node);
   }
 
   /** A single value read by a parser; a problem of the parser gets the node's place. */

@@ -54,6 +54,19 @@ public final class CatalogLoader {
     return load(withStarter, CatalogFolder.read(folder, shown, problems), problems);
   }
 
+  /**
+   * The same with everything its files say, for those who keep them.
+   *
+   * @param shown name of the folder for people
+   * @throws ProblemsException with everything that is wrong in the files
+   */
+  public WrittenCatalog written(boolean withStarter, Optional<Path> folder, String shown) {
+    Problems problems = new Problems();
+    List<CatalogFile> own =
+        folder.map(f -> CatalogFolder.read(f, shown, problems)).orElse(List.of());
+    return WrittenCatalog.of(load(withStarter, own, problems), files(withStarter, own));
+  }
+
   private Catalog load(boolean withStarter, List<CatalogFile> own, Problems problems) {
     if (!problems.isEmpty()) {
       return CatalogAssembler.assemble(files(withStarter, own), problems);

@@ -30,7 +30,6 @@ import org.swathbook.weather.StationWeather;
  */
 public final class BookLoader {
   private static final String BOOK = "book.yaml";
-  private static final String DEFAULT_FOLDER = "catalog";
 
   private final CatalogLoader catalogs;
 
@@ -105,21 +104,12 @@ public final class BookLoader {
   }
 
   private Optional<Catalog> catalog(Path folder, BookYaml yaml, Problems problems) {
-    Path own = folder.resolve(yaml.catalogFolder());
-    boolean there = Files.isDirectory(own);
-    if (there && !new BookPaths(folder).isInside(own)) {
-      problems.add(
-          Mark.startOf(yaml.catalogFolder()),
-          "the link leads out of the book",
-          "put the folder itself into the book");
-      return Optional.empty();
-    }
     try {
-      // A book without entries of its own need not have the folder they would lie in.
+      CatalogPlace place = CatalogPlace.of(folder, yaml);
       return Optional.of(
-          there || !yaml.catalogFolder().equals(DEFAULT_FOLDER)
-              ? catalogs.load(yaml.starter(), own, yaml.catalogFolder())
-              : catalogs.load(yaml.starter(), Optional.empty()));
+          place.folder().isPresent()
+              ? catalogs.load(place.starter(), place.folder().get(), place.shown())
+              : catalogs.load(place.starter(), Optional.empty()));
     } catch (ProblemsException e) {
       problems.addAll(e.problems());
       return Optional.empty();

@@ -1,0 +1,39 @@
+package org.swathbook.catalog.review;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Slug;
+import org.swathbook.catalog.file.EntryKind;
+import org.swathbook.catalog.file.WrittenCatalog;
+
+/**
+ * Forms of one active must share its site of action and the basis in which their cap is counted.
+ */
+final class SiblingCheck implements Check {
+  @Override
+  public List<Remark> remarks(WrittenCatalog catalog, LocalDate today) {
+    List<Remark> out = new ArrayList<>();
+    TreeMap<String, Ingredient> firstOfGroup = new TreeMap<>();
+    for (Ingredient i : catalog.catalog().ingredients()) {
+      Ingredient first = firstOfGroup.putIfAbsent(Slug.of(i.capGroup()), i);
+      if (first != null && (!first.site().equals(i.site()) || first.rateBasis() != i.rateBasis())) {
+        catalog
+            .find(EntryKind.INGREDIENT, i.id().value())
+            .ifPresent(
+                e ->
+                    out.add(
+                        Remark.error(
+                            e.mark(),
+                            i.name()
+                                + " shares the caps of "
+                                + first.name()
+                                + " but not its site or the basis of its rates",
+                            "correct site or rateBasis, or give it a capGroup of its own")));
+      }
+    }
+    return out;
+  }
+}
