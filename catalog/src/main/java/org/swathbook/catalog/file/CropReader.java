@@ -205,10 +205,11 @@ final class CropReader {
     Map<String, T> out = new LinkedHashMap<>();
     Optional<MapReader> values = map.findMap(key, key + ": {VE: " + example + "}");
     for (MapNode.Entry e : values.map(v -> v.node().entries()).orElse(List.of())) {
-      keep(Place.ROOT.then(key).then(e.key()), key + "." + e.key(), e.value().mark());
       Optional<String> name =
           MapReader.scalar(
               new ScalarNode(e.keyMark(), e.key(), false), stage, "VE", entry.problems());
+      String path = key + "." + name.orElse(e.key());
+      keep(Place.ROOT.then(key).then(e.key()), path, e.value().mark());
       Optional<T> read = MapReader.scalar(e.value(), value, example, entry.problems());
       if (name.isPresent() && read.isPresent()) {
         out.put(name.get(), read.get());

@@ -52,9 +52,9 @@ final class EntryWalk {
     List<WrittenValue> whole = new ArrayList<>();
     for (MapNode.Entry e : keys.entries()) {
       if (e.key().equals("uses") && e.value() instanceof ListNode uses) {
-        for (Node use : uses.items()) {
-          if (use instanceof MapNode m) {
-            groups.add(use(m));
+        for (int i = 0; i < uses.items().size(); i++) {
+          if (uses.items().get(i) instanceof MapNode m) {
+            groups.add(use(i + 1, m));
           }
         }
       } else if (!KEEPING.contains(e.key())) {
@@ -65,10 +65,10 @@ final class EntryWalk {
     return groups;
   }
 
-  private WrittenGroup use(MapNode use) {
+  private WrittenGroup use(int number, MapNode use) {
     List<String> positions = words(use, "position");
     String crop = String.join(" ", words(use, "crop"));
-    Place place = Place.ofUse(Slug.of(crop), positions);
+    Place place = Place.ofUse(number, Slug.of(crop), positions);
     List<WrittenValue> values = new ArrayList<>();
     for (MapNode.Entry e : use.entries()) {
       if (!Set.of("crop", "position").contains(e.key())) {

@@ -1,5 +1,6 @@
 package org.swathbook.catalog.file;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -61,11 +62,14 @@ final class IngredientReader {
     Terms terms = termsReader.read(map, Place.ROOT, TermsReader.unknown());
     UseReader useReader = new UseReader(entry, rates, crops, cropsRead, termsReader);
     Soil soil = soil(entry, rates);
-    List<Use> uses =
-        map.findList("uses", "- {crop: soybean, position: [pre], …}").stream()
-            .flatMap(n -> MapReader.of(n, "- {crop: soybean, …}", map.problems()).stream())
-            .flatMap(m -> useReader.read(m, terms).stream())
-            .toList();
+    List<Use> uses = new ArrayList<>();
+    List<Node> written = map.findList("uses", "- {crop: soybean, position: [pre], …}");
+    for (int i = 0; i < written.size(); i++) {
+      int number = i + 1;
+      MapReader.of(written.get(i), "- {crop: soybean, …}", map.problems())
+          .flatMap(m -> useReader.read(number, m, terms))
+          .ifPresent(uses::add);
+    }
     entry.checkSource(
         map, Place.ROOT, "name", "site", "family", "movement", "capGroup", "incorporate");
     entry.checkSource(map, Place.ROOT, "usesComplete");

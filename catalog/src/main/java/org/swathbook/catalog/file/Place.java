@@ -3,28 +3,31 @@ package org.swathbook.catalog.file;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Where a value stands in an entry, as the paths of {@code sources} name it. A step may be known by
  * several names (the positions of a use) and may be left out of a path (crop and position of a
- * use).
+ * use). A name may hold dots, as stages do.
  */
 record Place(List<Step> steps) {
 
   static final Place ROOT = new Place(List.of());
 
-  private record Step(Set<String> names, boolean skippable) {}
+  private record Step(List<String> names, boolean skippable) {}
 
   Place then(String key) {
-    return with(new Step(Set.of(key), false));
+    return with(new Step(List.of(key), false));
   }
 
-  /** The use of a crop in these positions. */
-  static Place ofUse(String crop, Collection<String> positions) {
+  /**
+   * The use of a crop in these positions.
+   *
+   * @param number its place among the uses of the entry, from 1
+   */
+  static Place ofUse(int number, String crop, Collection<String> positions) {
     return ROOT.then("uses")
-        .with(new Step(Set.of(crop), true))
-        .with(new Step(Set.copyOf(positions), true));
+        .with(new Step(List.of(crop, Integer.toString(number)), true))
+        .with(new Step(positions.stream().sorted().toList(), true));
   }
 
   private Place with(Step step) {
@@ -46,14 +49,19 @@ record Place(List<Step> steps) {
       return false;
     }
     Step here = steps.get(step);
-    return here.names().contains(path.get(i)) && isUnder(path, i + 1, step + 1)
-        || here.skippable() && isUnder(path, i, step + 1);
+    for (int end = i + 1; end <= path.size(); end++) {
+      String name = String.join(".", path.subList(i, end));
+      if (here.names().contains(name) && isUnder(path, end, step + 1)) {
+        return true;
+      }
+    }
+    return here.skippable() && isUnder(path, i, step + 1);
   }
 
   /** {@code uses.corn.post.cap}; of several names the first in order. */
   @Override
   public String toString() {
     return String.join(
-        ".", steps.stream().map(s -> s.names().stream().sorted().findFirst().orElse("")).toList());
+        ".", steps.stream().map(s -> s.names().isEmpty() ? "" : s.names().get(0)).toList());
   }
 }

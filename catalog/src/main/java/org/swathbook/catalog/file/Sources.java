@@ -3,6 +3,7 @@ package org.swathbook.catalog.file;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.swathbook.catalog.Slug;
 import org.swathbook.catalog.Source;
 import org.swathbook.source.ListNode;
@@ -16,12 +17,22 @@ import org.swathbook.source.Texts;
 
 /**
  * The sources of an entry. A value takes the source with the longest path that names it or
- * something that holds it; of two as long, the first.
+ * something that holds it; of two as long, the first. The number of a use stands for its crop and
+ * its position and is as long as both.
  */
 final class Sources {
   private static final String EXAMPLE = "- {for: [all], source: from memory}";
 
-  private record Line(List<String> path, Source source) {}
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,9}");
+
+  private record Line(List<String> path, Source source) {
+
+    int length() {
+      boolean numbered =
+          path.size() > 1 && path.get(0).equals("uses") && NUMBER.matcher(path.get(1)).matches();
+      return numbered ? path.size() + 1 : path.size();
+    }
+  }
 
   private final boolean needed;
   private final Problems problems;
@@ -70,20 +81,31 @@ final class Sources {
       return holds(entry, path);
     }
     List<String> rest = path.subList(1, path.size());
-    return entry.find("uses").filter(u -> u instanceof ListNode).stream()
-        .flatMap(u -> ((ListNode) u).items().stream())
-        .anyMatch(use -> use instanceof MapNode m && isInUse(m, rest));
+    List<Node> uses =
+        entry.find("uses").orElse(null) instanceof ListNode list ? list.items() : List.of();
+    for (int i = 0; i < uses.size(); i++) {
+      if (uses.get(i) instanceof MapNode use && isInUse(use, i + 1, rest)) {
+        return true;
+      }
+    }
+    return false;
   }
 
-  private static boolean isInUse(MapNode use, List<String> path) {
-    int at = 0;
-    if (at < path.size() && words(use, "crop").contains(Slug.of(path.get(at)))) {
-      at++;
+  private static boolean isInUse(MapNode use, int number, List<String> path) {
+    List<String> crops = new ArrayList<>(words(use, "crop"));
+    crops.add(Integer.toString(number));
+    List<String> rest = after(crops, path);
+    return holds(use, after(words(use, "position"), rest));
+  }
+
+  /** The path behind the first of the names that it starts with; all of it when with none. */
+  private static List<String> after(List<String> names, List<String> path) {
+    for (int end = 1; end <= path.size(); end++) {
+      if (names.contains(String.join(".", path.subList(0, end)))) {
+        return path.subList(end, path.size());
+      }
     }
-    if (at < path.size() && words(use, "position").contains(path.get(at))) {
-      at++;
-    }
-    return holds(use, path.subList(at, path.size()));
+    return path;
   }
 
   private static List<String> words(MapNode use, String key) {
@@ -103,17 +125,25 @@ final class Sources {
       return true;
     }
     if (node instanceof MapNode map) {
-      return map.find(path.get(0)).filter(v -> holds(v, path.subList(1, path.size()))).isPresent();
+      return map.entries().stream().anyMatch(e -> holds(e, path));
     }
     return node instanceof ListNode list
         && list.items().stream().anyMatch(item -> holds(item, path));
+  }
+
+  /** A key may hold dots of its own. */
+  private static boolean holds(MapNode.Entry entry, List<String> path) {
+    int parts = (int) entry.key().chars().filter(c -> c == '.').count() + 1;
+    return parts <= path.size()
+        && String.join(".", path.subList(0, parts)).equals(entry.key())
+        && holds(entry.value(), path.subList(parts, path.size()));
   }
 
   /** The source of the value at a place. */
   Source of(Place place, Mark mark) {
     Optional<Line> best = Optional.empty();
     for (Line line : lines) {
-      boolean longer = best.isEmpty() || line.path().size() > best.get().path().size();
+      boolean longer = best.isEmpty() || line.length() > best.get().length();
       if (longer && place.isUnder(line.path())) {
         best = Optional.of(line);
       }

@@ -89,7 +89,12 @@ final class UseReader {
     this.registrations = new RegistrationReader(entry);
   }
 
-  Optional<Use> read(MapReader m, Terms ofIngredient) {
+  /**
+   * The use.
+   *
+   * @param number its place among the uses of the ingredient, from 1
+   */
+  Optional<Use> read(int number, MapReader m, Terms ofIngredient) {
     TextParser<Optional<CropId>> cropName =
         text ->
             text.strip().equals(ANY) ? Optional.empty() : Optional.of(crops.known().parse(text));
@@ -98,6 +103,7 @@ final class UseReader {
     Set<Position> positions = new LinkedHashSet<>(m.findAll("position", POSITION, "pre"));
     Place place =
         Place.ofUse(
+            number,
             crop.map(CropId::value).orElse(ANY),
             positions.stream().map(Position::spelling).toList());
     boolean refused = m.find("refusedUse", Texts::yesNo, "yes").orElse(false);
