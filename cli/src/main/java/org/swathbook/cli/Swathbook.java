@@ -21,7 +21,13 @@ import picocli.CommandLine.Spec;
       "3:The program itself failed."
     },
     versionProvider = Swathbook.Version.class,
-    subcommands = {PlanCommand.class, SeasonCommand.class, RulesCommand.class})
+    subcommands = {
+      InitCommand.class,
+      PlanCommand.class,
+      SeasonCommand.class,
+      CatalogCommand.class,
+      RulesCommand.class
+    })
 final class Swathbook implements Runnable {
   @Spec CommandSpec spec;
 

@@ -5,6 +5,7 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,6 +66,28 @@ public final class CatalogLoader {
     List<CatalogFile> own =
         folder.map(f -> CatalogFolder.read(f, shown, problems)).orElse(List.of());
     return WrittenCatalog.of(load(withStarter, own, problems), files(withStarter, own));
+  }
+
+  /**
+   * The file of an entry as it is written, remarks and all.
+   *
+   * @param folder the folder that was laid over the starter
+   * @throws ProblemsException when the file is no longer there
+   */
+  public String text(WrittenEntry entry, Optional<Path> folder) {
+    String path = entry.kind().path(entry.id());
+    if (entry.starter()) {
+      return new String(resource("starter/" + path), StandardCharsets.UTF_8);
+    }
+    Problems problems = new Problems();
+    List<CatalogFile> own =
+        folder.map(f -> CatalogFolder.read(f, "catalog", problems)).orElse(List.of());
+    return own.stream()
+        .filter(f -> f.path().equals(path))
+        .map(f -> new String(f.content(), StandardCharsets.UTF_8))
+        .findFirst()
+        .orElseThrow(
+            () -> ProblemsException.of(entry.mark(), "the file is gone", "read the catalog again"));
   }
 
   private Catalog load(boolean withStarter, List<CatalogFile> own, Problems problems) {

@@ -28,6 +28,11 @@ public enum EntryKind {
     return plural;
   }
 
+  /** Place of an entry's file in a catalog, {@code weeds/amapa.yaml}. */
+  public String path(String id) {
+    return folder + "/" + id + ".yaml";
+  }
+
   /** The kind whose entries lie in a folder of this name. */
   static Optional<EntryKind> ofFolder(String folder) {
     return Stream.of(values()).filter(k -> k.folder.equals(folder)).findFirst();

@@ -1,0 +1,84 @@
+package org.swathbook.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.book.file.CatalogPlace;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.Slug;
+import org.swathbook.catalog.file.CatalogLoader;
+import org.swathbook.catalog.file.EntryKind;
+import org.swathbook.catalog.file.WrittenCatalog;
+import org.swathbook.catalog.file.WrittenEntry;
+import org.swathbook.cli.json.EntryJson;
+import org.swathbook.cli.text.EntryText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shows one entry with the source of every value. */
+@Command(
+    name = "show",
+    description = {
+      "Shows one entry: every value with its source, what is not stated, where it is used.",
+      "With --file, the file itself: put it into the catalog folder of a book and change it there;"
+          + " it then takes the place of the starter's."
+    })
+final class CatalogShowCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "NAME",
+      description = "An ingredient, product, weed (code or name) or crop.")
+  @Nullable String name;
+
+  @Option(names = "--file", description = "Print the entry's file as it is written.")
+  boolean file;
+
+  @Mixin CatalogOption catalog = new CatalogOption();
+  @Mixin OutputOption output = new OutputOption();
+
+  @Override
+  public Integer call() {
+    CatalogPlace place = catalog.place();
+    WrittenCatalog read = CatalogOption.load(place);
+    WrittenEntry entry = find(read, String.valueOf(name));
+    if (file) {
+      output.print(new CatalogLoader().text(entry, place.folder()));
+    } else {
+      output.print(
+          output.json ? EntryJson.of(read.catalog(), entry) : EntryText.of(read.catalog(), entry));
+    }
+    return ExitCode.DONE;
+  }
+
+  private WrittenEntry find(WrittenCatalog read, String typed) {
+    Catalog c = read.catalog();
+    Optional<WrittenEntry> found =
+        c.findIngredient(typed)
+            .flatMap(i -> read.find(EntryKind.INGREDIENT, i.id().value()))
+            .or(
+                () ->
+                    c.findProduct(typed).flatMap(p -> read.find(EntryKind.PRODUCT, p.id().value())))
+            .or(
+                () ->
+                    c.findWeed(typed)
+                        .flatMap(w -> read.find(EntryKind.WEED, Slug.of(w.id().value()))))
+            .or(() -> c.findCrop(typed).flatMap(x -> read.find(EntryKind.CROP, x.id().value())));
+    return found.orElseThrow(
+        () -> {
+          List<String> known = new ArrayList<>();
+          read.entries().forEach(e -> known.add(e.id()));
+          c.weeds().forEach(w -> known.add(w.name()));
+          return new ParameterException(
+              spec.commandLine(),
+              "the catalog holds no '" + typed + "'" + Complaints.nearest(Slug.of(typed), known));
+        });
+  }
+}

@@ -1,0 +1,71 @@
+package org.swathbook.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes a new book. */
+@Command(
+    name = "init",
+    description = {
+      "Makes the folder of a new book, with remarks that say what belongs where.",
+      "With --demo, the demo book: invented growers, fields and weather to try things on."
+    })
+final class InitCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(paramLabel = "DIR", description = "A folder that does not exist yet, or is empty.")
+  @Nullable Path dir;
+
+  @Option(names = "--demo", description = "Copy the demo book instead.")
+  boolean demo;
+
+  @Mixin TodayOption todayOption = new TodayOption();
+
+  @Override
+  public Integer call() throws IOException {
+    Path target = Objects.requireNonNull(dir).toAbsolutePath().normalize();
+    LocalDate today = todayOption.read();
+    if (!isFree(target)) {
+      throw new ParameterException(
+          spec.commandLine(), dir + " holds something already; name a new folder");
+    }
+    try {
+      new NewBook(target).write(demo, NewBook.seasonAhead(today));
+    } catch (IOException e) {
+      throw new ParameterException(
+          spec.commandLine(), dir + " cannot be written; name a folder that you may write to");
+    }
+    spec.commandLine()
+        .getOut()
+        .println(
+            demo
+                ? "The demo book is in " + dir + "; try: swathbook plan --book " + dir + " ND-1"
+                : "The new book is in " + dir + "; its README.md says what to fill in");
+    return ExitCode.DONE;
+  }
+
+  private static boolean isFree(Path target) throws IOException {
+    if (!Files.exists(target)) {
+      return true;
+    }
+    if (!Files.isDirectory(target)) {
+      return false;
+    }
+    try (Stream<Path> inside = Files.list(target)) {
+      return inside.findAny().isEmpty();
+    }
+  }
+}

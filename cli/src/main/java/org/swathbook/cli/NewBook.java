@@ -1,0 +1,104 @@
+package org.swathbook.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+
+/**
+ * Writes the folder of a book. Everything is written beside its place first and moved there in one
+ * step, so that a book is there whole or not at all.
+ */
+final class NewBook {
+  private static final String EMPTY = "book";
+  private static final String DEMO = "demo";
+  private static final List<String> FOLDERS =
+      List.of("weather", "programs", "mixes", "observations", "catalog");
+
+  private final Path target;
+
+  NewBook(Path target) {
+    this.target = target;
+  }
+
+  /** The season that is planned on a day: from September on, that of the next year. */
+  static int seasonAhead(LocalDate today) {
+    return today.getYear() + (today.getMonth().compareTo(Month.SEPTEMBER) >= 0 ? 1 : 0);
+  }
+
+  void write(boolean demo, int season) throws IOException {
+    Path parent = Objects.requireNonNull(target.getParent());
+    Files.createDirectories(parent);
+    Path beside = Files.createTempDirectory(parent, ".new-book-");
+    try {
+      copyResources(demo ? DEMO : EMPTY, beside);
+      if (!demo) {
+        for (String name : List.of("book.yaml", "README.md")) {
+          Path file = beside.resolve(name);
+          String text = Files.readString(file, UTF_8);
+          Files.writeString(file, text.replace("SEASON", Integer.toString(season)), UTF_8);
+        }
+      }
+      for (String folder : FOLDERS) {
+        Files.createDirectories(beside.resolve(folder));
+      }
+      Files.deleteIfExists(target);
+      Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
+    } finally {
+      delete(beside);
+    }
+  }
+
+  /** The resources lie in the jar, or in a folder when the program is run from its classes. */
+  private static void copyResources(String name, Path into) throws IOException {
+    try {
+      URI uri = Objects.requireNonNull(NewBook.class.getResource(name + "/book.yaml")).toURI();
+      if (uri.getScheme().equals("jar")) {
+        try (FileSystem jar = FileSystems.newFileSystem(uri, Map.of())) {
+          copy(Objects.requireNonNull(jar.provider().getPath(uri).getParent()), into);
+        }
+      } else {
+        copy(Objects.requireNonNull(Path.of(uri).getParent()), into);
+      }
+    } catch (URISyntaxException | UncheckedIOException e) {
+      throw new IOException(e);
+    }
+  }
+
+  private static void copy(Path from, Path into) throws IOException {
+    try (Stream<Path> all = Files.walk(from)) {
+      for (Path p : all.sorted().toList()) {
+        Path to = into.resolve(from.relativize(p).toString());
+        if (Files.isDirectory(p)) {
+          Files.createDirectories(to);
+        } else {
+          Files.copy(p, to);
+        }
+      }
+    }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    if (Files.exists(folder)) {
+      try (Stream<Path> all = Files.walk(folder)) {
+        for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(p);
+        }
+      }
+    }
+  }
+}
