@@ -27,7 +27,7 @@ final class NewBook {
   private static final String EMPTY = "book";
   private static final String DEMO = "demo";
   private static final List<String> FOLDERS =
-      List.of("weather", "programs", "mixes", "observations", "catalog");
+      List.of("weather", "programs", "mixes", "observations");
 
   private final Path target;
 
@@ -52,9 +52,9 @@ final class NewBook {
           String text = Files.readString(file, UTF_8);
           Files.writeString(file, text.replace("SEASON", Integer.toString(season)), UTF_8);
         }
-      }
-      for (String folder : FOLDERS) {
-        Files.createDirectories(beside.resolve(folder));
+        for (String folder : FOLDERS) {
+          Files.createDirectories(beside.resolve(folder));
+        }
       }
       Files.deleteIfExists(target);
       Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);

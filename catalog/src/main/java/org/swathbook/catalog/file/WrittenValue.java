@@ -1,5 +1,6 @@
 package org.swathbook.catalog.file;
 
+import java.util.Set;
 import org.swathbook.catalog.Source;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Node;
@@ -11,10 +12,12 @@ import org.swathbook.source.Node;
  * @param node what stands there
  */
 public record WrittenValue(String key, Node node, Source source) {
+  private static final Set<String> NAMING =
+      Set.of("name", "id", "aliases", "eppo", "latin", "rateBasis", "capGroup", "note");
 
-  /** A remark says nothing that could be published or wrong, and needs no source. */
-  public boolean isRemark() {
-    return key.equals("note");
+  /** Whether a source could stand behind it: a name or a remark is no fact. */
+  public boolean isFact() {
+    return !NAMING.contains(key);
   }
 
   public Mark mark() {

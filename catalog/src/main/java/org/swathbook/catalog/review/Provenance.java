@@ -1,6 +1,6 @@
 package org.swathbook.catalog.review;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +29,9 @@ public final class Provenance {
     }
   }
 
+  private static final List<String> GROUPS =
+      List.of("ingredient", "use", "rating", "interaction", "product", "weed", "crop");
+
   private final Map<String, Row> rows = new LinkedHashMap<>();
 
   private Provenance() {}
@@ -41,7 +44,7 @@ public final class Provenance {
       for (WrittenEntry e : catalog.of(kind)) {
         for (WrittenGroup g : e.groups()) {
           for (WrittenValue v : g.values()) {
-            if (!v.isRemark()) {
+            if (v.isFact()) {
               p.count(g.isUse() ? "use" : kind.word(), what(v.key()), v.source());
             }
           }
@@ -56,7 +59,9 @@ public final class Provenance {
         .catalog()
         .interactions()
         .forEach(i -> p.count("interaction", i.kind().name().toLowerCase(Locale.ROOT), i.source()));
-    return new ArrayList<>(p.rows.values());
+    return p.rows.values().stream()
+        .sorted(Comparator.comparing((Row r) -> GROUPS.indexOf(r.group())))
+        .toList();
   }
 
   /** All crops, harvests and stages of one limit count together. */

@@ -21,9 +21,7 @@ final class SourceCheck implements Check {
       List<String> bare = new ArrayList<>();
       for (WrittenGroup g : e.groups()) {
         for (WrittenValue v : g.values()) {
-          if (v.source().equals(Source.NOT_GIVEN)
-              && !v.isRemark()
-              && e.kind() != EntryKind.PRODUCT) {
+          if (v.source().equals(Source.NOT_GIVEN) && v.isFact() && e.kind() != EntryKind.PRODUCT) {
             bare.add(g.isUse() ? g.name() + ": " + v.key() : v.key());
           }
         }

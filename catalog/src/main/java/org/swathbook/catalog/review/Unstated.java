@@ -73,11 +73,11 @@ public record Unstated(String key, List<String> uses) {
     }
   }
 
-  /** {@code cap (corn, post; soybean, post)}. */
+  /** {@code most in a period (corn, post)}, or how many uses lack it. */
   public String text() {
     String words = KeyWords.of(key);
     return uses.isEmpty()
         ? words
-        : words + " (" + (uses.size() > 3 ? uses.size() + " uses" : String.join(" / ", uses)) + ")";
+        : words + " (" + (uses.size() > 1 ? uses.size() + " uses" : uses.get(0)) + ")";
   }
 }

@@ -15,7 +15,7 @@ import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 
 /** A catalog of two crops, one weed and two actives, sound until a test changes it. */
-final class SmallCatalog {
+public final class SmallCatalog {
   static final List<String> PATHS =
       List.of(
           "crops/corn.yaml",
@@ -31,12 +31,12 @@ final class SmallCatalog {
   private final Map<String, String> texts = new LinkedHashMap<>();
   private boolean starter;
 
-  SmallCatalog() {
+  public SmallCatalog() {
     PATHS.forEach(p -> texts.put(p, resource(p)));
   }
 
   /** Replaces a piece of a file; it must be there. */
-  SmallCatalog with(String path, String piece, String other) {
+  public SmallCatalog with(String path, String piece, String other) {
     String text = Objects.requireNonNull(texts.get(path), path);
     if (!text.contains(piece)) {
       throw new IllegalArgumentException(path + " has no '" + piece + "'");
@@ -46,12 +46,12 @@ final class SmallCatalog {
     return this;
   }
 
-  SmallCatalog file(String path, String text) {
+  public SmallCatalog file(String path, String text) {
     texts.put(path, text);
     return this;
   }
 
-  SmallCatalog without(String path) {
+  public SmallCatalog without(String path) {
     texts.remove(path);
     return this;
   }
@@ -62,16 +62,25 @@ final class SmallCatalog {
     return this;
   }
 
-  String text(String path) {
+  public String text(String path) {
     return Objects.requireNonNull(texts.get(path), path);
   }
 
   Catalog load() {
+    return CatalogAssembler.assemble(files(), new Problems());
+  }
+
+  /** The catalog with its entries as they are written. */
+  public WrittenCatalog written() {
+    return WrittenCatalog.of(load(), files());
+  }
+
+  private List<CatalogFile> files() {
     List<CatalogFile> files = new ArrayList<>();
     texts.forEach(
         (path, text) ->
             files.add(CatalogFile.of(path, path, starter, text.getBytes(StandardCharsets.UTF_8))));
-    return CatalogAssembler.assemble(files, new Problems());
+    return files;
   }
 
   /** What is wrong with it, as it is shown; nothing when it loads. */

@@ -36,7 +36,7 @@ public final class EntryJson {
         ObjectNode value = values.addObject();
         value.put("key", v.key());
         value.put("text", v.text());
-        value.put("source", v.isRemark() ? "" : v.source().text());
+        value.put("source", v.isFact() ? v.source().text() : "");
       }
     }
     ArrayNode open = root.putArray("notStated");

@@ -42,7 +42,7 @@ public final class EntryText {
       Table table = new Table(2, "lll");
       for (WrittenValue v : g.values()) {
         if (!v.key().equals("name")) {
-          table.row(KeyWords.of(v.key()), v.isRemark() ? "" : number(v.source()), v.text());
+          table.row(KeyWords.of(v.key()), v.isFact() ? number(v.source()) : "", v.text());
         }
       }
       table.on(page);

@@ -22,7 +22,7 @@ public final class ProvenanceText {
     Table table = new Table(0, "llrrrrrr");
     List<String> head = new ArrayList<>(List.of("", ""));
     for (Source.Kind k : Source.Kind.values()) {
-      head.add(k.words());
+      head.add(heading(k));
     }
     table.row(head);
     for (Provenance.Row r : rows) {
@@ -31,6 +31,18 @@ public final class ProvenanceText {
     table.row(cells("all", "", k -> rows.stream().mapToInt(r -> r.count(k)).sum()));
     table.on(page);
     return page.toString();
+  }
+
+  /** One word, so that the columns stay narrow. */
+  private static String heading(Source.Kind kind) {
+    return switch (kind) {
+      case PUBLISHED -> "published";
+      case MEMORY -> "memory";
+      case PRACTICE -> "practice";
+      case DEFAULT -> "default";
+      case INVENTED -> "invented";
+      case NOT_GIVEN -> "no source";
+    };
   }
 
   private static List<String> cells(String group, String what, ToIntFunction<Source.Kind> count) {
