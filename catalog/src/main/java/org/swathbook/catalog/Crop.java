@@ -19,7 +19,7 @@ import java.util.TreeMap;
  *     (cm); one entry, whatever its spacing, when it does not differ; none when not stated
  * @param removalAfterResidualByRowCm the same after a residual
  * @param sources by path, {@code stages}, {@code stages.at.V3}, {@code heights.V5}, {@code canopy},
- *     {@code criticalRemoval}
+ *     {@code criticalRemoval}, {@code leafStages}
  */
 public record Crop(
     CropId id,

@@ -13,6 +13,8 @@ import org.swathbook.measure.Basis;
  * @param usesComplete a crop that is not among the uses is known to be not labelled
  * @param terms what holds in every use that does not replace it
  * @param rotation next-crop intervals by crop; a missing crop is unknown
+ * @param sources by path, of the values that keep no source of their own, {@code site}, {@code
+ *     uses.2.state}, the second use's
  */
 public record Ingredient(
     IngredientId id,
@@ -30,12 +32,14 @@ public record Ingredient(
     Map<CropId, Stated<List<RotationRow>>> rotation,
     Terms terms,
     Optional<String> incorporation,
+    Map<String, Source> sources,
     LocalDate reviewed) {
 
   public Ingredient {
     aliases = List.copyOf(aliases);
     uses = List.copyOf(uses);
     rotation = Ordered.map(rotation);
+    sources = Ordered.map(sources);
   }
 
   /** Activity through leaves, where a use does not say otherwise. */

@@ -2,6 +2,7 @@ package org.swathbook.catalog;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.swathbook.measure.Concentration;
 import org.swathbook.measure.Quantity;
@@ -13,6 +14,8 @@ import org.swathbook.measure.Rate;
  * @param formulation two-letter international formulation code
  * @param spoken the unit in which its rate is spoken, amount 1
  * @param step the practical step in which a rate is set
+ * @param source of what it contains
+ * @param sources by path, of the other values, {@code package}
  */
 public record Product(
     ProductId id,
@@ -24,7 +27,8 @@ public record Product(
     Optional<Quantity> packageSize,
     Optional<Label> label,
     String note,
-    Source source) {
+    Source source,
+    Map<String, Source> sources) {
 
   /** The label that was read, and when. */
   public record Label(String id, LocalDate reviewed) {}
@@ -34,6 +38,7 @@ public record Product(
 
   public Product {
     contents = List.copyOf(contents);
+    sources = Ordered.map(sources);
   }
 
   public boolean isSingle() {

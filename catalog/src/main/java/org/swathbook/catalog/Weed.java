@@ -4,7 +4,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 
-/** A weed with its emergence, growth, competition and seed. */
+/**
+ * A weed with its emergence, growth, competition and seed.
+ *
+ * @param sources by path, of the values that keep no source of their own, {@code height.r}
+ */
 public record Weed(
     WeedId id,
     String name,
@@ -17,10 +21,12 @@ public record Weed(
     HeightCurve height,
     Map<CropId, Competition> competition,
     SeedBiology seed,
+    Map<String, Source> sources,
     LocalDate reviewed) {
 
   public Weed {
     aliases = List.copyOf(aliases);
     competition = Ordered.map(competition);
+    sources = Ordered.map(sources);
   }
 }

@@ -93,7 +93,7 @@ public final class YamlReader {
           problems.add(new Mark(file, number, column), "a tab", "write spaces");
           break;
         }
-        if (Character.getType(c) == Character.CONTROL || c == 0xFEFF || (c & 0xFFFE) == 0xFFFE) {
+        if (isUnseen(c)) {
           problems.add(
               new Mark(file, number, column),
               String.format(Locale.ROOT, "a character that cannot be seen (U+%04X)", c),
@@ -104,6 +104,21 @@ public final class YamlReader {
       }
     }
     problems.throwIfAny();
+  }
+
+  /**
+   * Whether no editor shows the character. The separators of lines and paragraphs are among them:
+   * YAML ends a line at them, which nobody sees.
+   */
+  static boolean isUnseen(int c) {
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          true;
+      default -> c == 0xFEFF || (c & 0xFFFE) == 0xFFFE;
+    };
   }
 
   /** One pass over the tokens of one document. */

@@ -45,8 +45,18 @@ class MixesTest {
       Interaction.Kind kind,
       double factor,
       Optional<Interaction.Unless> unless) {
+    double share = kind == Interaction.Kind.SYNERGY ? factor : 1 - factor;
     return new Interaction(
-        one, other, Set.of(), Optional.of(on), kind, one, factor, unless, "", Source.NOT_GIVEN);
+        one,
+        other,
+        Set.of(),
+        Optional.of(on),
+        kind,
+        one,
+        Optional.of(new Interaction.Shares(share, share)),
+        unless,
+        "",
+        Source.NOT_GIVEN);
   }
 
   @Test

@@ -87,7 +87,8 @@ final class CaseBook {
             Optional.empty(),
             Optional.empty(),
             "",
-            new Source("default, test case")));
+            new Source("default, test case"),
+            Map.of()));
     return this;
   }
 

@@ -35,6 +35,7 @@ class YieldLossTest {
             w.height(),
             Map.of(CROP, new Competition(lossPerPlant, greatest, Source.FROM_MEMORY)),
             w.seed(),
+            w.sources(),
             w.reviewed());
     return new WeedPressure(
         p.field(), other, p.perM2(), p.driver(), p.biotypes(), p.listed(), p.note());

@@ -9,6 +9,7 @@ import static org.swathbook.catalog.Position.STUBBLE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.swathbook.catalog.Ingredient;
@@ -174,7 +175,8 @@ final class FixtureActives {
         Optional.empty(),
         Optional.empty(),
         "",
-        SOURCE);
+        SOURCE,
+        Map.of());
   }
 
   private static final String[] WEEDS = {

@@ -155,6 +155,7 @@ final class FixtureWeeds {
           height,
           competition,
           seed,
+          Map.of(),
           LocalDate.of(2026, 11, 1));
     }
   }

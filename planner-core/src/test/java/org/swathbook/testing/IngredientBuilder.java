@@ -114,6 +114,7 @@ public final class IngredientBuilder {
         rotation,
         terms,
         incorporation,
+        Map.of(),
         LocalDate.of(2026, 11, 1));
   }
 }

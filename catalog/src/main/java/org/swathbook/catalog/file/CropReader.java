@@ -64,7 +64,7 @@ final class CropReader {
     checkEmergence(stages, emergence);
     checkRising(leaves, names);
     Removal removal = new RemovalReader(entry, stage, leaves).read();
-    entry.checkSource(map, Place.ROOT, "leafStages", "name");
+    entry.keepSources(map, Place.ROOT, "leafStages", "name");
     if (!removal.bare().isEmpty()) {
       keep(Place.ROOT.then("criticalRemoval"), "criticalRemoval", map.mark("criticalRemoval"));
     }
@@ -82,7 +82,7 @@ final class CropReader {
             canopy(stage),
             removal.bare(),
             removal.afterResidual(),
-            sources,
+            allSources(),
             entry.reviewed());
     map.done();
     return entry.isSound() ? Optional.of(crop) : Optional.empty();
@@ -91,6 +91,12 @@ final class CropReader {
   /** Keeps the source of a value that has no place of its own for it. */
   private void keep(Place place, String path, Mark mark) {
     sources.put(path, entry.source(place, mark));
+  }
+
+  private Map<String, Source> allSources() {
+    Map<String, Source> all = new LinkedHashMap<>(sources);
+    all.putAll(entry.kept());
+    return all;
   }
 
   private static TextParser<String> stage(List<String> names) {

@@ -2,7 +2,9 @@ package org.swathbook.catalog.file;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.swathbook.catalog.Source;
@@ -23,6 +25,7 @@ final class Entry {
   private final MapReader map;
   private final Sources sources;
   private final int problemsBefore;
+  private final Map<String, Source> further = new LinkedHashMap<>();
 
   Entry(CatalogFile file, MapReader map, String format) {
     this.file = file;
@@ -63,13 +66,22 @@ final class Entry {
     return sources.of(place, mark);
   }
 
-  /** Sees to it that a value that carries no source of its own has one. */
-  void checkSource(MapReader in, Place place, String... keys) {
+  /** Keeps the sources of values that carry none of their own. */
+  void keepSources(MapReader in, Place place, String... keys) {
     for (String key : keys) {
       if (in.node().find(key).isPresent()) {
-        source(place.then(key), in.mark(key));
+        keepSource(place.then(key), in.mark(key));
       }
     }
+  }
+
+  void keepSource(Place place, Mark mark) {
+    further.put(place.path(), source(place, mark));
+  }
+
+  /** The sources kept so far, by path. */
+  Map<String, Source> kept() {
+    return further;
   }
 
   /** The three answers: key missing, {@code none}, or a value that the reader makes. */

@@ -70,9 +70,9 @@ final class IngredientReader {
           .flatMap(m -> useReader.read(number, m, terms))
           .ifPresent(uses::add);
     }
-    entry.checkSource(
+    entry.keepSources(
         map, Place.ROOT, "name", "site", "family", "movement", "capGroup", "incorporate");
-    entry.checkSource(map, Place.ROOT, "usesComplete");
+    entry.keepSources(map, Place.ROOT, "usesComplete");
     Ingredient ingredient =
         new Ingredient(
             new IngredientId(file.stem()),
@@ -92,6 +92,7 @@ final class IngredientReader {
                 .orElseGet(LinkedHashMap::new),
             terms,
             map.find("incorporate", Texts::text, "within 24 h"),
+            entry.kept(),
             entry.reviewed());
     map.done();
     return entry.isSound() ? Optional.of(ingredient) : Optional.empty();
@@ -118,7 +119,7 @@ final class IngredientReader {
       return new Soil(Stated.unknown(residual), Stated.unknown(halfLife));
     }
     MapReader m = soil.get();
-    entry.checkSource(m, place, "residualHigh", "activatingRain");
+    entry.keepSources(m, place, "residualHigh", "activatingRain");
     Soil read =
         new Soil(
             entry.stated(m, "residual", place, residual, n -> residual(entry, m, n, rates)),

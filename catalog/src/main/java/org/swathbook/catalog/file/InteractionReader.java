@@ -90,10 +90,10 @@ final class InteractionReader {
           "'" + other + "' does not belong to this kind",
           "write 'loses' for an antagonism, 'survivors' for a synergy");
     }
-    double factor =
+    Optional<Interaction.Shares> size =
         synergy
-            ? m.find("survivors", InteractionReader::middle, "80 %").orElse(1.0)
-            : 1 - m.find("loses", InteractionReader::middle, "27-75 %").orElse(0.0);
+            ? m.find("survivors", InteractionReader::shares, "80 %")
+            : m.find("loses", InteractionReader::shares, "27-75 %");
     Optional<Interaction.Side> affects =
         synergy && !m.has("affects")
             ? sides.stream().findFirst()
@@ -123,7 +123,7 @@ final class InteractionReader {
             kindOfWeed,
             synergy ? Interaction.Kind.SYNERGY : Interaction.Kind.ANTAGONISM,
             affects.orElseThrow(),
-            factor,
+            size,
             unless,
             remedy,
             source.map(Source::new).orElse(Source.NOT_GIVEN)));
@@ -169,12 +169,12 @@ final class InteractionReader {
     return site;
   }
 
-  private static double middle(String text) {
+  private static Interaction.Shares shares(String text) {
     Numbers.SplitRange range = Numbers.splitRange(text);
     TextParser<Double> share = Texts::share;
-    return (share.parse(Numbers.plain(range.low()) + " " + range.rest())
-            + share.parse(Numbers.plain(range.high()) + " " + range.rest()))
-        / 2;
+    return new Interaction.Shares(
+        share.parse(Numbers.plain(range.low()) + " " + range.rest()),
+        share.parse(Numbers.plain(range.high()) + " " + range.rest()));
   }
 
   private Interaction.Unless unless(String text) {

@@ -13,7 +13,17 @@ record Place(List<Step> steps) {
 
   static final Place ROOT = new Place(List.of());
 
-  private record Step(List<String> names, boolean skippable) {}
+  /** Its names, the one for people first and the one that no other step has last. */
+  private record Step(List<String> names, boolean skippable) {
+
+    String first() {
+      return names.isEmpty() ? "" : names.get(0);
+    }
+
+    String last() {
+      return names.isEmpty() ? "" : names.get(names.size() - 1);
+    }
+  }
 
   Place then(String key) {
     return with(new Step(List.of(key), false));
@@ -58,10 +68,19 @@ record Place(List<Step> steps) {
     return here.skippable() && isUnder(path, i, step + 1);
   }
 
+  /** The path that leads here and nowhere else, {@code uses.2.cap}. */
+  String path() {
+    boolean inUse = steps.size() > 2 && steps.get(1).skippable();
+    List<String> keys = new ArrayList<>(steps.stream().map(Step::last).toList());
+    if (inUse) {
+      keys.remove(2);
+    }
+    return String.join(".", keys);
+  }
+
   /** {@code uses.corn.post.cap}; of several names the first in order. */
   @Override
   public String toString() {
-    return String.join(
-        ".", steps.stream().map(s -> s.names().isEmpty() ? "" : s.names().get(0)).toList());
+    return String.join(".", steps.stream().map(Step::first).toList());
   }
 }

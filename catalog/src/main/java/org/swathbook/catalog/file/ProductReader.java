@@ -51,8 +51,7 @@ final class ProductReader {
         map.require("unit", ProductReader::spoken, "fl oz/acre", Rate.parse("1 gal/acre"));
     Rate step = map.find("step", Rate::parse, "1 fl oz/acre").orElse(spoken);
     Optional<Quantity> size = map.find("package", Quantity::parse, "2.5 gal");
-    entry.checkSource(
-        map, Place.ROOT, "name", "contains", "formulation", "unit", "step", "package", "label");
+    entry.keepSources(map, Place.ROOT, "name", "formulation", "unit", "step", "package", "label");
     Product product =
         new Product(
             new ProductId(file.stem()),
@@ -67,7 +66,8 @@ final class ProductReader {
             map.find("note", Texts::text, "invented").orElse(""),
             map.node().find("contains").isPresent()
                 ? entry.source(Place.ROOT.then("contains"), map.mark("contains"))
-                : Source.NOT_GIVEN);
+                : Source.NOT_GIVEN,
+            entry.kept());
     map.done();
     if (entry.isSound()) {
       checkDimensions(map, product);

@@ -26,7 +26,7 @@ final class RegistrationReader {
   }
 
   Registration read(MapReader use, Place place) {
-    entry.checkSource(use, place, "state");
+    entry.keepSources(use, place, "state");
     return new Registration(
         use.findMap("state", "state: {only: [NE, KS]}")
             .map(RegistrationReader::states)

@@ -111,7 +111,7 @@ final class UseReader {
         new LinkedHashSet<>(m.findAll("formulations", Formulations.CODE, "CS"));
     String note = m.find("note", Texts::text, "kills emerged corn").orElse("");
     if (refused) {
-      entry.source(place, m.mark());
+      entry.keepSource(place, m.mark());
     }
     if (crop.isEmpty() && positions.stream().anyMatch(p -> p.phase() == Position.Phase.IN_CROP)) {
       m.problems()

@@ -45,7 +45,7 @@ final class WeedReader {
     Entry entry = new Entry(file, map, FORMAT);
     String eppo = map.require("eppo", WeedReader::eppo, "AMAPA", "XXXXX");
     entry.checkFileName("eppo", eppo.toLowerCase(Locale.ROOT));
-    entry.checkSource(map, Place.ROOT, "name", "latin", "kind", "family", "genus");
+    entry.keepSources(map, Place.ROOT, "name", "latin", "kind", "family", "genus");
     Weed weed =
         new Weed(
             new WeedId(eppo),
@@ -65,6 +65,7 @@ final class WeedReader {
             height(entry),
             competition(entry),
             seed(entry),
+            entry.kept(),
             entry.reviewed());
     map.done();
     return entry.isSound() ? Optional.of(weed) : Optional.empty();
@@ -98,7 +99,7 @@ final class WeedReader {
     int before = entry.problems().count();
     Place place = Place.ROOT.then("emergence");
     Source source = entry.source(place.then("points"), m.mark("points"));
-    entry.checkSource(m, place, "degreeDays", "tail");
+    entry.keepSources(m, place, "degreeDays", "tail");
     Optional<MapReader> days =
         m.requireMap("degreeDays", "{method: average, base: 48 F, start: Jan 1}");
     Optional<MapReader> points = m.requireMap("points", "{10 %: 10, 50 %: 60, 90 %: 300}");
@@ -157,7 +158,7 @@ final class WeedReader {
     }
     MapReader m = found.get();
     Place place = Place.ROOT.then("height");
-    entry.checkSource(m, place, "base", "r", "lag", "max");
+    entry.keepSources(m, place, "base", "r", "lag", "max");
     TextParser<Double> slope =
         text -> {
           Matcher rate = PER_DEGREE_DAY.matcher(text.strip());
@@ -245,7 +246,7 @@ final class WeedReader {
     }
     MapReader m = found.get();
     Place place = Place.ROOT.then("seed");
-    entry.checkSource(m, place, "emerged", "survival", "selfing");
+    entry.keepSources(m, place, "emerged", "survival", "selfing");
     SeedBiology seed =
         new SeedBiology(
             m.require("emerged", Texts::share, "26 %", 0.0),
