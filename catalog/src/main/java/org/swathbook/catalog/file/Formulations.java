@@ -10,7 +10,7 @@ import org.swathbook.source.TextParser;
  * sprayed, from memory).
  */
 final class Formulations {
-  private static final List<String> CODES =
+  static final List<String> CODES =
       List.of(
           "CS", "DC", "DF", "EC", "EO", "ES", "EW", "GR", "ME", "OD", "OF", "SC", "SE", "SG", "SL",
           "SP", "SO", "ST", "TB", "WG", "WP", "WT", "ZC", "ZE", "ZW");

@@ -21,6 +21,7 @@ import org.swathbook.measure.Basis;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Rate;
 import org.swathbook.measure.Unit;
+import org.swathbook.source.MapNode;
 import org.swathbook.source.MapReader;
 import org.swathbook.source.Node;
 import org.swathbook.source.TextParser;
@@ -37,6 +38,10 @@ final class IngredientReader {
                   () ->
                       new MeasureException(
                           "'" + text + "' is no site of action; write its HRAC/WSSA number"));
+
+  /** Rain in mm; {@code none} is none. */
+  private static final TextParser<Double> RAIN =
+      text -> text.strip().equals("none") ? 0.0 : Texts.in(Unit.MILLIMETRE, "0.5 in").parse(text);
 
   private static final TextParser<Movement> MOVEMENT =
       Texts.oneOf(Movement.values(), m -> m.name().toLowerCase(Locale.ROOT));
@@ -124,8 +129,14 @@ final class IngredientReader {
         new Soil(
             entry.stated(m, "residual", place, residual, n -> residual(entry, m, n, rates)),
             entry.stated(m, "halfLife", place, halfLife, Texts.in(Unit.DAY, "40 days"), "40 days"));
-    m.find("residualHigh");
-    m.find("activatingRain");
+    if (m.has("residualHigh") && !(m.find("residual").orElse(null) instanceof MapNode)) {
+      m.problems()
+          .add(
+              m.mark("residualHigh"),
+              "a residual at the high rate stands without one at the low rate",
+              "write 'residual: {at: …, days: …}' too, or take it out");
+    }
+    m.find("activatingRain", RAIN, "0.5 in");
     m.done();
     return read;
   }
@@ -138,9 +149,7 @@ final class IngredientReader {
     Optional<Length> shorter = length(entry, low, rates, example);
     Optional<Length> longer =
         soil.require("residualHigh", example).flatMap(n -> length(entry, n, rates, example));
-    TextParser<Double> rain =
-        text -> text.strip().equals("none") ? 0.0 : Texts.in(Unit.MILLIMETRE, "0.5 in").parse(text);
-    double rainMm = soil.require("activatingRain", rain, "0.5 in", 0.0);
+    double rainMm = soil.require("activatingRain", RAIN, "0.5 in", 0.0);
     if (shorter.isEmpty() || longer.isEmpty()) {
       return Optional.empty();
     }

@@ -31,7 +31,7 @@ final class Limits {
     return MapReader.of(node, example, problems)
         .flatMap(
             m -> {
-              Optional<Limit> limit = ends(m, end, "from", "to", "before", example);
+              Optional<Limit> limit = ends(m, end, "from", "to", Optional.of("before"), example);
               m.done();
               return limit;
             });
@@ -39,7 +39,7 @@ final class Limits {
 
   /** The interval of {@code {min: 3 mph, max: 10 mph}}. */
   static Optional<Limit> minMax(MapReader map, TextParser<Double> end, String example) {
-    return ends(map, end, "min", "max", "before", example);
+    return ends(map, end, "min", "max", Optional.empty(), example);
   }
 
   private static Optional<Limit> ends(
@@ -47,12 +47,12 @@ final class Limits {
       TextParser<Double> end,
       String from,
       String to,
-      String before,
+      Optional<String> before,
       String example) {
     int problemsBefore = map.problems().count();
     Optional<Double> least = map.find(from, end, example);
     Optional<Double> most = map.find(to, end, example);
-    Optional<Double> below = map.find(before, end, example);
+    Optional<Double> below = before.flatMap(b -> map.find(b, end, example));
     if (map.problems().count() > problemsBefore) {
       return Optional.empty();
     }
@@ -65,6 +65,14 @@ final class Limits {
     if (least.isPresent() && high.isPresent() && least.get() > high.get()) {
       map.problems()
           .add(map.mark(), "the lower end lies above the upper end", "write '" + example + "'");
+      return Optional.empty();
+    }
+    if (excluded && least.equals(high)) {
+      map.problems()
+          .add(
+              map.mark(),
+              "nothing lies from one value to before the same",
+              "write 'to' where the value itself is allowed");
       return Optional.empty();
     }
     return Optional.of(new Limit(boxed(least), false, boxed(high), excluded));

@@ -24,7 +24,7 @@ import org.swathbook.source.Texts;
 
 /** Reads the table of expected control. */
 final class ResponseReader {
-  private static final CsvColumns COLUMNS =
+  static final CsvColumns COLUMNS =
       CsvColumns.required(
           "weed",
           "ingredient",

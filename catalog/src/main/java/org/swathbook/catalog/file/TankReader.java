@@ -171,10 +171,18 @@ final class TankReader {
   }
 
   private Optional<TankTerms.InsecticideLimit> insecticides(MapReader m) {
-    return Optional.of(
+    TankTerms.InsecticideLimit limit =
         new TankTerms.InsecticideLimit(
             new LinkedHashSet<>(m.findAll("refused", Texts::text, "organophosphate")),
-            new LinkedHashSet<>(m.findAll("caution", Texts::text, "organophosphate"))));
+            new LinkedHashSet<>(m.findAll("caution", Texts::text, "organophosphate")));
+    if (m.node().entries().isEmpty()) {
+      m.problems()
+          .add(
+              m.mark(),
+              "no class of insecticides is named",
+              "write '{refused: [organophosphate]}', or 'none'");
+    }
+    return Optional.of(limit);
   }
 
   private Optional<TankTerms.CleanOut> rinse(MapReader m) {

@@ -22,7 +22,7 @@ import org.swathbook.source.Texts;
  * write keeps what the ingredient says.
  */
 final class TermsReader {
-  private static final List<String> WATERS =
+  static final List<String> WATERS =
       List.of("runoff", "lake", "stream", "well", "inlet", "sinkhole");
 
   private final Entry entry;

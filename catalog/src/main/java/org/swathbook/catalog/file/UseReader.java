@@ -38,7 +38,9 @@ import org.swathbook.source.Texts;
 /** Reads one labelled use of an ingredient. */
 final class UseReader {
   private static final String ANY = "any";
-  private static final List<String> TRAITS =
+  private static final Set<String> BESIDE_REFUSAL =
+      Set.of("crop", "position", "formulations", "refusedUse", "note");
+  static final List<String> TRAITS =
       List.of(
           "2-4-d",
           "accase-tolerant",
@@ -112,6 +114,7 @@ final class UseReader {
     String note = m.find("note", Texts::text, "kills emerged corn").orElse("");
     if (refused) {
       entry.keepSource(place, m.mark());
+      checkNothingElse(m);
     }
     if (crop.isEmpty() && positions.stream().anyMatch(p -> p.phase() == Position.Phase.IN_CROP)) {
       m.problems()
@@ -171,6 +174,21 @@ final class UseReader {
     m.done();
     checkCaps(m, use);
     return Optional.of(use);
+  }
+
+  /** What a label forbids outright has no rate, no window and no limit. */
+  private static void checkNothingElse(MapReader m) {
+    m.node().entries().stream()
+        .filter(e -> !BESIDE_REFUSAL.contains(e.key()))
+        .findFirst()
+        .ifPresent(
+            e ->
+                m.problems()
+                    .add(
+                        e.keyMark(),
+                        "'" + e.key() + "' stands in a use that the label refuses",
+                        "keep only crop, position, formulations and note, or take out"
+                            + " 'refusedUse'"));
   }
 
   private static TextParser<Integer> atLeastOne() {
