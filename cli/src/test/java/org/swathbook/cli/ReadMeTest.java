@@ -41,9 +41,14 @@ class ReadMeTest {
     CommandLine root =
         Main.commandLine(
             new PrintWriter(Writer.nullWriter()), new PrintWriter(Writer.nullWriter()));
-    for (String command : root.getSubcommands().keySet()) {
-      out.append("```\n\n```\n").append(Called.with(command, "--help").out());
-    }
+    root.getSubcommands()
+        .forEach(
+            (name, command) -> {
+              out.append("```\n\n```\n").append(Called.with(name, "--help").out());
+              for (String below : command.getSubcommands().keySet()) {
+                out.append("```\n\n```\n").append(Called.with(name, below, "--help").out());
+              }
+            });
     return out.append("```\n\n").toString();
   }
 

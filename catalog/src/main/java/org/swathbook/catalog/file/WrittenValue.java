@@ -1,6 +1,7 @@
 package org.swathbook.catalog.file;
 
 import java.util.Set;
+import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Source;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Node;
@@ -24,8 +25,9 @@ public record WrittenValue(String key, Node node, Source source) {
     return node.mark();
   }
 
-  /** What stands there, on one line for people. */
+  /** What stands there, on one line for people; a site of action by its current number. */
   public String text() {
-    return NodeText.plain(node);
+    String text = NodeText.plain(node);
+    return key.equals("site") ? Site.find(text).map(Site::toString).orElse(text) : text;
   }
 }

@@ -73,11 +73,13 @@ public record Unstated(String key, List<String> uses) {
     }
   }
 
-  /** {@code most in a period (corn, post)}, or how many uses lack it. */
+  /** {@code most in a period (2 uses)}. */
   public String text() {
     String words = KeyWords.of(key);
-    return uses.isEmpty()
-        ? words
-        : words + " (" + (uses.size() > 1 ? uses.size() + " uses" : uses.get(0)) + ")";
+    return switch (uses.size()) {
+      case 0 -> words;
+      case 1 -> words + " (1 use)";
+      default -> words + " (" + uses.size() + " uses)";
+    };
   }
 }

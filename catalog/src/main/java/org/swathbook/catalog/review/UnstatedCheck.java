@@ -15,13 +15,20 @@ final class UnstatedCheck implements Check {
     List<Remark> out = new ArrayList<>();
     for (WrittenEntry e : catalog.of(EntryKind.INGREDIENT)) {
       List<Unstated> open = Unstated.of(e);
-      if (!open.isEmpty()) {
-        out.add(
-            Remark.advice(
-                e.mark(),
-                "not stated: "
-                    + open.stream().map(Unstated::text).collect(Collectors.joining("; ")),
-                "look them up on the label; 'none' where it has no such limit"));
+      // Apart, since one line would be too long to read.
+      for (boolean whole : new boolean[] {true, false}) {
+        String what =
+            open.stream()
+                .filter(u -> u.uses().isEmpty() == whole)
+                .map(Unstated::text)
+                .collect(Collectors.joining(", "));
+        if (!what.isEmpty()) {
+          out.add(
+              Remark.advice(
+                  e.mark(),
+                  (whole ? "not stated: " : "not stated in its uses: ") + what,
+                  "look them up on the label; 'none' where it has no such limit"));
+        }
       }
     }
     return out;

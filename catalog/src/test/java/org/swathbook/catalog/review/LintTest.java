@@ -193,7 +193,7 @@ class LintTest {
         .anyMatch(
             a ->
                 a.startsWith(
-                        "ingredients/metribuzin.yaml:1:1: not stated: spray volume; distances from water;")
+                        "ingredients/metribuzin.yaml:1:1: not stated: spray volume, distances from water,")
                     && a.contains("adjuvants needed"))
         .noneMatch(
             a -> a.startsWith("ingredients/metribuzin.yaml") && a.contains("most in a period"));
