@@ -11,13 +11,7 @@ public final class Schemas {
           Schemas.class,
           "/org/swathbook/book/schema/",
           List.of("book", "program", "mix", "observation"),
-          List.of("fields",
-              "weeds",
-              "applications",
-              "prices",
-              "seasons",
-              "scouting",
-              "watch"));
+          List.of("fields", "weeds", "applications", "prices", "seasons", "scouting", "watch"));
 
   private Schemas() {}
 
