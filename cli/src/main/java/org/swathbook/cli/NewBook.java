@@ -3,11 +3,7 @@ package org.swathbook.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.net.URI;
-import java.net.URISyntaxException;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -15,7 +11,6 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 
@@ -63,32 +58,19 @@ final class NewBook {
     }
   }
 
-  /** The resources lie in the jar, or in a folder when the program is run from its classes. */
+  /** A list names the files, since a program cannot look into its own jar as into a folder. */
   private static void copyResources(String name, Path into) throws IOException {
-    try {
-      URI uri = Objects.requireNonNull(NewBook.class.getResource(name + "/book.yaml")).toURI();
-      if (uri.getScheme().equals("jar")) {
-        try (FileSystem jar = FileSystems.newFileSystem(uri, Map.of())) {
-          copy(Objects.requireNonNull(jar.provider().getPath(uri).getParent()), into);
-        }
-      } else {
-        copy(Objects.requireNonNull(Path.of(uri).getParent()), into);
-      }
-    } catch (URISyntaxException | UncheckedIOException e) {
-      throw new IOException(e);
+    String list = new String(resource(name + "-files.txt"), UTF_8);
+    for (String file : list.lines().toList()) {
+      Path to = into.resolve(file);
+      Files.createDirectories(Objects.requireNonNull(to.getParent()));
+      Files.write(to, resource(name + "/" + file));
     }
   }
 
-  private static void copy(Path from, Path into) throws IOException {
-    try (Stream<Path> all = Files.walk(from)) {
-      for (Path p : all.sorted().toList()) {
-        Path to = into.resolve(from.relativize(p).toString());
-        if (Files.isDirectory(p)) {
-          Files.createDirectories(to);
-        } else {
-          Files.copy(p, to);
-        }
-      }
+  private static byte[] resource(String name) throws IOException {
+    try (InputStream in = NewBook.class.getResourceAsStream(name)) {
+      return Objects.requireNonNull(in, name).readAllBytes();
     }
   }
 

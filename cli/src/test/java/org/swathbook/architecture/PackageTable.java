@@ -25,7 +25,7 @@ final class PackageTable {
     row("source", "measure");
     row("catalog", "measure");
     row("catalog.file", "catalog", "source");
-    row("catalog.review", "catalog");
+    row("catalog.review", "catalog.file");
     // planner-core
     row("weather", "measure");
     row("program", "catalog");

@@ -68,6 +68,24 @@ class InitCommandTest {
     }
   }
 
+  /** The list by which the jar knows its files is the folder. */
+  @Test
+  void theListsNameEveryFileAndNoOther() throws IOException {
+    Path resources = ProgramProcess.CLI.resolve("src/main/resources/org/swathbook/cli");
+    assertThat(Files.readAllLines(resources.resolve("book-files.txt")))
+        .isEqualTo(files(resources.resolve("book")));
+    assertThat(Files.readAllLines(resources.resolve("demo-files.txt")))
+        .isEqualTo(files(ProgramProcess.CLI.resolveSibling("demo-data")));
+  }
+
+  private static List<String> files(Path folder) throws IOException {
+    return tree(folder).stream()
+        .filter(p -> Files.isRegularFile(folder.resolve(p)))
+        .map(p -> p.toString().replace('\\', '/'))
+        .sorted()
+        .toList();
+  }
+
   @Test
   void whatIsThereIsNeverTouched() throws IOException {
     Path target = dir.resolve("old");
