@@ -9,6 +9,7 @@ import java.util.Set;
  *
  * @param adjuvantNeeded every entry must be met
  * @param partners none when the label keeps no list of partners
+ * @param nozzlesListed true when only nozzles that the label or its website lists may be used
  * @param jarTestRefused true when the label forbids the test
  */
 public record TankTerms(
@@ -16,6 +17,7 @@ public record TankTerms(
     Stated<Set<AdjuvantKind>> adjuvantRefused,
     Stated<PartnerList> partners,
     Stated<DropletRange> droplets,
+    Stated<Boolean> nozzlesListed,
     Stated<InsecticideLimit> insecticides,
     Stated<Boolean> jarTestRefused,
     Stated<CleanOut> cleanOut) {

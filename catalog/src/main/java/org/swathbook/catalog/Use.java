@@ -10,6 +10,7 @@ import java.util.Set;
  *
  * @param crop the crop; empty for a use before the emergence of any crop
  * @param formulations formulation codes that alone may be used ({@code CS}); empty for all
+ * @param methods how alone it may be sprayed; empty for broadcast, and for any other way too
  * @param refused the label forbids this crop and position outright
  * @param traits all traits that the crop needs
  * @param cropHeightCm allowed crop heights
@@ -24,6 +25,7 @@ public record Use(
     Optional<CropId> crop,
     Set<Position> positions,
     Set<String> formulations,
+    Set<Method> methods,
     boolean refused,
     Stated<Set<Trait>> traits,
     Stated<Window> timing,
@@ -43,6 +45,7 @@ public record Use(
   public Use {
     positions = Ordered.set(positions);
     formulations = Ordered.set(formulations);
+    methods = Ordered.set(methods);
     harvest = Ordered.map(harvest);
   }
 
@@ -52,6 +55,11 @@ public record Use(
     return s != null
         ? s
         : Stated.unknown("days before " + commodity.name().toLowerCase(java.util.Locale.ROOT));
+  }
+
+  /** Whether it may be sprayed this way. */
+  public boolean isBy(Method method) {
+    return methods.isEmpty() || methods.contains(method);
   }
 
   public boolean isFor(CropId wanted) {

@@ -9,6 +9,9 @@ public record Period(int months, int days) {
 
   private static final int MOST = 10_000;
 
+  /** A wait that no time ends, only a test, such as a field bioassay. */
+  public static final Period NEVER = new Period(MOST, 0);
+
   public static Period ofDays(int days) {
     return new Period(0, days);
   }
@@ -28,9 +31,9 @@ public record Period(int months, int days) {
     Numbers.SplitRange s = Numbers.splitRange(text);
     String unit = s.rest();
     double n = s.high();
-    if (n < 0 || n > MOST) {
+    if (n < 0 || n >= MOST) {
       throw new MeasureException(
-          "'" + text.strip() + "' is no waiting time; write one from 0 to " + MOST);
+          "'" + text.strip() + "' is no waiting time; write one from 0 to below " + MOST);
     }
     if (unit.equals("months") || unit.equals("month")) {
       int whole = (int) Math.floor(n);
@@ -45,6 +48,9 @@ public record Period(int months, int days) {
 
   @Override
   public String toString() {
+    if (equals(NEVER)) {
+      return "a field bioassay";
+    }
     if (months == 0) {
       return days == 1 ? "1 day" : days + " days";
     }

@@ -6,12 +6,16 @@ import java.util.Set;
 import org.swathbook.book.Field;
 import org.swathbook.book.SoilRates;
 import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.StateLimit;
 import org.swathbook.catalog.Use;
 import org.swathbook.measure.Quantity;
 
-/** The labelled uses that a spraying could be made under. */
+/**
+ * The labelled uses that a spraying could be made under. Passes are broadcast: a use that is only
+ * directed below the leaves, say, allows none of them.
+ */
 public final class UseFinder {
   private UseFinder() {}
 
@@ -26,7 +30,7 @@ public final class UseFinder {
   public static List<Use> candidates(
       Ingredient active, String formulation, Field field, Position.Phase phase) {
     return active.uses().stream()
-        .filter(u -> u.isFor(field.crop()) && u.isIn(phase))
+        .filter(u -> u.isFor(field.crop()) && u.isIn(phase) && u.isBy(Method.BROADCAST))
         .filter(u -> u.formulations().isEmpty() || u.formulations().contains(formulation))
         .filter(u -> mayBeIn(u, field))
         .toList();
@@ -43,7 +47,7 @@ public final class UseFinder {
    */
   public static List<Use> open(Ingredient active, String formulation, Field field, double kgPerHa) {
     return active.uses().stream()
-        .filter(u -> u.isFor(field.crop()) && !u.refused())
+        .filter(u -> u.isFor(field.crop()) && !u.refused() && u.isBy(Method.BROADCAST))
         .filter(u -> u.formulations().isEmpty() || u.formulations().contains(formulation))
         .filter(u -> mayBeIn(u, field))
         .filter(u -> !lacksTrait(u, field) && mayBring(u, field, kgPerHa))

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
 import org.swathbook.growth.UseFinder;
@@ -36,12 +37,14 @@ public final class LabelUses {
     };
   }
 
-  /** The same in one part of the crop's life, for one formulation, whatever the state. */
+  /**
+   * Those for a broadcast pass in one part of the crop's life, for one formulation, in any state.
+   */
   public static List<Use> fitting(
       Ingredient ingredient, Field field, Set<Position> positions, String formulation) {
     Position.Phase phase = phase(positions);
     return inCrop(ingredient, field).stream()
-        .filter(u -> u.isIn(phase))
+        .filter(u -> u.isIn(phase) && u.isBy(Method.BROADCAST))
         .filter(u -> u.formulations().isEmpty() || u.formulations().contains(formulation))
         .toList();
   }
@@ -64,6 +67,7 @@ public final class LabelUses {
 
   private static Stream<Of> open(Ingredient ingredient, Field field) {
     return inCrop(ingredient, field).stream()
+        .filter(u -> u.isBy(Method.BROADCAST))
         .filter(u -> hasTraits(u, field) && UseFinder.mayBeIn(u, field))
         .map(u -> new Of(ingredient, u));
   }

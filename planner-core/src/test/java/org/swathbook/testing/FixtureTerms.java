@@ -35,6 +35,7 @@ final class FixtureTerms {
             Stated.none(SOURCE),
             Stated.none(SOURCE),
             Stated.none(SOURCE),
+            Stated.none(SOURCE),
             Stated.none(SOURCE)),
         new DayTerms(
             Stated.none(SOURCE),

@@ -15,6 +15,7 @@ import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.HarvestLimit;
 import org.swathbook.catalog.Limit;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.PlantingBand;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.RateRow;
@@ -39,6 +40,7 @@ public final class UseBuilder {
   private final Optional<CropId> crop;
   private final Set<Position> positions;
   private Set<String> formulations = Set.of();
+  private Set<Method> methods = Set.of();
   private boolean refused;
   private Stated<Set<Trait>> traits = Stated.unknown("trait");
   private Stated<Window> timing = Stated.unknown("timing");
@@ -241,6 +243,12 @@ public final class UseBuilder {
     return this;
   }
 
+  /** Only in this way. */
+  public UseBuilder by(Method method) {
+    methods = Set.of(method);
+    return this;
+  }
+
   /** The use of an active that has neither soil nor foliar terms of its own. */
   public Use build() {
     return build(FixtureTerms.of(Stated.none(SOURCE)));
@@ -251,6 +259,7 @@ public final class UseBuilder {
         crop,
         positions,
         formulations,
+        methods,
         refused,
         traits,
         timing,

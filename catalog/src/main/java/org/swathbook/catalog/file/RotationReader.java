@@ -25,9 +25,14 @@ import org.swathbook.source.Texts;
 final class RotationReader {
   private static final String EXAMPLE = "4 months";
 
-  /** A waiting time, or that there is none. */
+  /** A waiting time, that there is none, or that only a bioassay ends it. */
   private static final TextParser<Period> PERIOD =
-      text -> text.strip().equals("none") ? Period.NONE : Period.parse(text);
+      text ->
+          switch (text.strip()) {
+            case "none" -> Period.NONE;
+            case "bioassay" -> Period.NEVER;
+            default -> Period.parse(text);
+          };
 
   private final Entry entry;
   private final ActiveRates rates;

@@ -43,6 +43,7 @@ final class TankReader {
         Stated.unknown("adjuvants that are refused"),
         Stated.unknown("list of partners"),
         Stated.unknown("droplet classes"),
+        Stated.unknown("list of nozzles"),
         Stated.unknown("insecticides that may not go with it"),
         Stated.unknown("whether a jar test is allowed"),
         Stated.unknown("clean-out"));
@@ -84,6 +85,12 @@ final class TankReader {
                     at,
                     "droplet classes",
                     entry.map("droplets: {from: medium, to: coarse}", TankReader::droplets))),
+            TermsReader.over(
+                base.nozzlesListed(),
+                m,
+                "nozzles",
+                entry.stated(
+                    m, "nozzles", at, "list of nozzles", TermsReader.only("listed"), "listed")),
             TermsReader.over(
                 base.insecticides(),
                 m,

@@ -14,6 +14,7 @@ import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.HarvestLimit;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.PlantingBand;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.RateRow;
@@ -67,6 +68,7 @@ final class UseReader {
 
   private static final TextParser<Position> POSITION =
       Texts.oneOf(Position.values(), Position::spelling);
+  private static final TextParser<Method> METHOD = Texts.oneOf(Method.values(), Method::spelling);
   private static final TextParser<Cap.CapPeriod> PERIOD =
       Texts.oneOf(Cap.CapPeriod.values(), p -> p.spelling().replace(' ', '-'));
 
@@ -111,6 +113,7 @@ final class UseReader {
     boolean refused = m.find("refusedUse", Texts::yesNo, "yes").orElse(false);
     Set<String> formulations =
         new LinkedHashSet<>(m.findAll("formulations", Formulations.CODE, "CS"));
+    Set<Method> methods = new LinkedHashSet<>(m.findAll("method", METHOD, "directed"));
     String note = m.find("note", Texts::text, "kills emerged corn").orElse("");
     if (refused) {
       entry.keepSource(place, m.mark());
@@ -132,6 +135,7 @@ final class UseReader {
             crop,
             positions,
             formulations,
+            methods,
             refused,
             entry.stated(m, "trait", place, "trait", this::traits),
             entry.stated(

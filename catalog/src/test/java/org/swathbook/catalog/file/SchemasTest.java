@@ -33,6 +33,7 @@ import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Cap;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.DropletClass;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Movement;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.SoilTexture;
@@ -106,6 +107,7 @@ class SchemasTest {
     String use = "/$defs/";
     return Stream.of(
         arguments("ingredient", use + "position", spelled(Position.values(), Position::spelling)),
+        arguments("ingredient", use + "method", spelled(Method.values(), Method::spelling)),
         arguments("ingredient", use + "trait", UseReader.TRAITS),
         arguments("ingredient", use + "formulation", Formulations.CODES),
         arguments("product", "/properties/formulation", Formulations.CODES),

@@ -6,6 +6,7 @@ import org.swathbook.book.Book;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Source;
+import org.swathbook.measure.Period;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
@@ -87,12 +88,16 @@ final class NextCropWords {
                 + Say.date(planting)
                 + ".",
             source.text())
-        .compared(Say.date(planting), Say.date(answer.certain()))
+        .compared(
+            Say.date(planting),
+            answer.interval().equals(Period.NEVER) ? "no date" : Say.date(answer.certain()))
         .cleared(
-            crop
-                + " planted on or after "
-                + Say.date(answer.certain())
-                + ", another crop, or another active");
+            answer.interval().equals(Period.NEVER)
+                ? "a field bioassay that shows no injury, another crop, or another active"
+                : crop
+                    + " planted on or after "
+                    + Say.date(answer.certain())
+                    + ", another crop, or another active");
   }
 
   static void askInterval(Rule rule, Ingredient active, CropId next, Findings out) {
