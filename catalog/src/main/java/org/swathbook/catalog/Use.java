@@ -66,6 +66,11 @@ public record Use(
     return crop.isEmpty() || crop.get().equals(wanted);
   }
 
+  /** Whether it is meant for ripe crops only, to dry them and what grows in them. */
+  public boolean isHarvestAid() {
+    return positions.equals(Set.of(Position.HARVEST_AID));
+  }
+
   public boolean isIn(Position.Phase phase) {
     return positions.stream().anyMatch(p -> p.phase() == phase);
   }

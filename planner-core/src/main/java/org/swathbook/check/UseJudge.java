@@ -1,5 +1,7 @@
 package org.swathbook.check;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,6 +12,7 @@ import org.swathbook.book.Book;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
 import org.swathbook.growth.PassTiming;
+import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Dose;
@@ -38,6 +41,9 @@ public final class UseJudge {
               RULES.stream().filter(UseJudge::readsEveryYear))
           .toList();
 
+  /** From how near to harvest a spray may be meant as a harvest aid; common practice, no source. */
+  private static final int HARVEST_AID_DAYS = 60;
+
   private UseJudge() {}
 
   /** The facts of every active of a mix, in its order; no use chosen yet. */
@@ -53,8 +59,11 @@ public final class UseJudge {
                 .mapToDouble(ActiveDose::lbPerAcre)
                 .sum();
         List<Use> candidates =
-            LabelUses.fitting(
-                active.ingredient(), traces.field(), positions, dose.product().formulation());
+            withoutHarvestAids(
+                LabelUses.fitting(
+                    active.ingredient(), traces.field(), positions, dose.product().formulation()),
+                timing.medianDate(),
+                traces.years().get(0));
         out.add(
             new UseFacts(
                 book,
@@ -70,6 +79,18 @@ public final class UseJudge {
       }
     }
     return out;
+  }
+
+  /**
+   * Long before harvest nobody means to dry down a crop, and what keeps such a use away would be
+   * the wrong answer; where the label lists nothing else, it stays.
+   */
+  private static List<Use> withoutHarvestAids(List<Use> uses, LocalDate day, SeasonTrace trace) {
+    if (ChronoUnit.DAYS.between(day, trace.bookDateOf(trace.harvestDay())) <= HARVEST_AID_DAYS) {
+      return uses;
+    }
+    List<Use> others = uses.stream().filter(u -> !u.isHarvestAid()).toList();
+    return others.isEmpty() ? uses : others;
   }
 
   /** The use that speaks; empty when the label lists none. */

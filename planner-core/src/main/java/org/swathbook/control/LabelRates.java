@@ -18,8 +18,9 @@ public final class LabelRates {
 
   /**
    * Top of the label's range for the field's crop and soil in this phase, of several uses the
-   * highest. Where the active has no such use, that of the crop in any phase, then of any use: a
-   * rule blocks the dose, and the arithmetic still needs a scale. Empty when no use states a rate.
+   * highest; rates that dry down ripe crops count for nothing here. Where the active has no such
+   * use, that of the crop in any phase, then of any use: a rule blocks the dose, and the arithmetic
+   * still needs a scale. Empty when no use states a rate.
    */
   public static OptionalDouble high(TankActive active, Field field, Position.Phase phase) {
     OptionalDouble inPhase =
@@ -36,7 +37,7 @@ public final class LabelRates {
   }
 
   private static OptionalDouble top(Stream<Use> uses, Field field) {
-    return uses.filter(u -> !u.refused())
+    return uses.filter(u -> !u.refused() && !u.isHarvestAid())
         .map(u -> top(u, field))
         .flatMapToDouble(OptionalDouble::stream)
         .max();

@@ -86,8 +86,9 @@ public final class ApplicationCountRule implements SequenceRule {
                   Where.use(i, unknown.get(), "applications", "maximum number of applications")));
       return;
     }
-    boolean unlimited = ofGroup.stream().anyMatch(u -> u.applications().isNone());
-    Optional<Most> season = unlimited ? Optional.empty() : most(ofGroup);
+    // A use whose count nobody stated may allow more than those that state one.
+    boolean open = ofGroup.stream().anyMatch(u -> !(u.applications() instanceof Stated.Value));
+    Optional<Most> season = open ? Optional.empty() : most(ofGroup);
     if (season.isPresent() && all.size() > season.get().count()) {
       out.block(this, about, () -> text(i, all, season.get(), "a season", facts));
       return;

@@ -325,6 +325,24 @@ class BookProblemsTest {
     return file != 0 ? file : line != 0 ? line : column;
   }
 
+  private static final String AMAPA_IN_CORN_ONLY =
+      """
+      format: swathbook.weed/1
+      eppo: AMAPA
+      name: Palmer amaranth
+      latin: Amaranthus palmeri
+      kind: broadleaf
+      family: amaranthaceae
+      genus: amaranthus
+      emergence:
+        degreeDays: {method: average, base: 48 F, start: Jan 1}
+        points: {10 %: 370, 50 %: 1129, 90 %: 2300}
+      height: {base: 10 C, slope: 0.2 cm per degree-day, r: 0.03, lag: 90, max: 3 m}
+      competition: {corn: {i: 17.8 % per plant/m2, a: 95 %}}
+      seed: {emerged: 5 %, survival: 35 %, fecundity: 50000, selfing: 0 %}
+      reviewed: 2026-11-01
+      """;
+
   @Test
   void aWeedWhoseCompetitionWithTheCropNobodyKnows() {
     assertThat(
@@ -335,6 +353,7 @@ class BookProblemsTest {
                     BookOnDisk.soundText("book.yaml")
                         .replace(
                             "  corn:", "  wheat: {price: 6 $/bu, yieldGoal: 60 bu/acre}\n  corn:"))
+                .with("catalog/weeds/amapa.yaml", AMAPA_IN_CORN_ONLY)
                 .problems())
         .containsExactly(
             "weeds.csv:2:5: the catalog does not say how much yield AMAPA takes from wheat; add"
