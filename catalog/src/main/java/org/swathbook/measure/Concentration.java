@@ -38,11 +38,15 @@ public record Concentration(String written, double kgPerLitre, double massShare,
     Numbers.Split s = Numbers.split(text);
     if (!(s.number() > 0) || Double.isInfinite(s.number())) {
       throw new MeasureException(
-          "'" + text.strip() + "' is no concentration; write one above zero, as '4.5 lb ae/gal'");
+          "'"
+              + text.strip()
+              + "' is no concentration; write one above zero, as '4.5 lb ae/gal' or"
+              + " '75 %'");
     }
     if (s.rest().equals("%")) {
       if (s.number() > 100) {
-        throw new MeasureException("'" + text.strip() + "' is more than the whole product");
+        throw new MeasureException(
+            "'" + text.strip() + "' is more than the whole product; write at most 100 %");
       }
       return new Concentration(text.strip(), Double.NaN, s.number() / 100, ownBasis);
     }

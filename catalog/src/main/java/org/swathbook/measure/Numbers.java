@@ -14,6 +14,9 @@ public final class Numbers {
           "^\\s*(\\d+(?:\\.\\d+)?|\\.\\d+)\\s*(?:-|–|to)\\s*(\\d+(?:\\.\\d+)?|\\.\\d+)\\s*(.*?)\\s*$",
           Pattern.DOTALL);
 
+  private static final Pattern COMMA = Pattern.compile("\\d,\\d");
+  private static final Pattern SECOND_NUMBER = Pattern.compile("(?:-|–|to)\\s*\\.?\\d");
+
   private Numbers() {}
 
   /** A leading number and what follows it. */
@@ -72,10 +75,22 @@ public final class Numbers {
     if (spelling.equalsIgnoreCase("oz")) {
       throw new MeasureException("'" + whole.strip() + "' says oz; write 'fl oz' or 'oz weight'");
     }
-    return Unit.find(spelling)
-        .orElseThrow(
-            () ->
-                new MeasureException(
-                    "'" + spelling + "' in '" + whole.strip() + "' is no known unit"));
+    return Unit.find(spelling).orElseThrow(() -> noUnit(spelling, whole.strip()));
+  }
+
+  private static MeasureException noUnit(String spelling, String whole) {
+    if (COMMA.matcher(whole).find()) {
+      return new MeasureException(
+          "'" + whole + "' has a comma in a number; write a decimal point, and no other sign");
+    }
+    if (SECOND_NUMBER.matcher(spelling).lookingAt()) {
+      return new MeasureException("'" + whole + "' is a range; one value is wanted here");
+    }
+    return new MeasureException("'" + spelling + "' in '" + whole + "' is no known unit");
+  }
+
+  /** Whether a comma stands between digits, as thousands or decimals are written elsewhere. */
+  public static boolean hasComma(String text) {
+    return COMMA.matcher(text).find();
   }
 }

@@ -73,13 +73,21 @@ public record Quantity(double value, Unit unit) implements Comparable<Quantity> 
     return new Quantity(split.number(), Numbers.unit(split.rest(), text));
   }
 
+  private static String message(MeasureException e) {
+    return String.valueOf(e.getMessage());
+  }
+
   /** Reads a quantity of one dimension; the example is shown when it is not. */
   public static Quantity parse(String text, Dimension dimension, String example) {
     Quantity q;
     try {
       q = parse(text);
     } catch (MeasureException e) {
-      throw new MeasureException(e.getMessage() + "; write for example '" + example + "'");
+      throw new MeasureException(
+          e.getMessage()
+              + (message(e).contains("; ") ? ", as '" : "; write for example '")
+              + example
+              + "'");
     }
     if (q.unit().dimension() != dimension) {
       throw new MeasureException(

@@ -90,7 +90,7 @@ public record Rate(double amount, Unit unit, Unit area, Basis basis) {
 
   /** A rate unit as in {@code fl oz/acre}, without a number: amount 1. */
   public static Rate parseUnit(String text) {
-    return parse("1 " + text.strip());
+    return of(1, text.strip(), text);
   }
 
   static Rate of(double amount, String unitText, String whole) {

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.swathbook.measure.Dimension;
 import org.swathbook.measure.MeasureException;
+import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Unit;
 
@@ -49,6 +50,10 @@ public final class Texts {
   public static double number(String text) {
     String t = text.strip();
     if (!NUMBER.matcher(t).matches()) {
+      if (Numbers.hasComma(t)) {
+        throw new MeasureException(
+            "'" + text + "' has a comma in a number; write a decimal point, and no other sign");
+      }
       throw new MeasureException(
           "'" + text + "' is no number; write a number as 12.5, without unit");
     }

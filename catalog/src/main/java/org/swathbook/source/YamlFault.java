@@ -48,6 +48,10 @@ final class YamlFault {
               "that cannot start any token",
               "a text that starts with a sign",
               "put the text in quotes"),
+          new Phrase(
+              "expected chomping or indentation indicators",
+              "a value that starts with '>' or '|'",
+              "put it in quotes, as \"> 7\""),
           new Phrase("undefined alias", "an alias (*)", "write the value again in full"),
           new Phrase(
               "Expected a field name",

@@ -28,6 +28,10 @@ record ActiveRates(Basis basis) {
   }
 
   private Rate checked(Rate rate, String text) {
+    if (!(rate.amount() > 0)) {
+      throw new MeasureException(
+          "'" + text + "' holds a rate of zero; write one above zero, as '" + example() + "'");
+    }
     if (rate.isVolume()) {
       throw new MeasureException(
           "'" + text + "' is a volume; write a weight of the active, as '" + example() + "'");

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.swathbook.catalog.Canopy;
@@ -63,7 +64,7 @@ final class CropReader {
     List<String> leaves = map.findAll("leafStages", stage, "V1");
     checkEmergence(stages, emergence);
     checkRising(leaves, names);
-    Removal removal = new RemovalReader(entry, stage, leaves).read();
+    Removal removal = new RemovalReader(entry, stage, names, leaves).read();
     entry.keepSources(map, Place.ROOT, "leafStages", "name");
     if (!removal.bare().isEmpty()) {
       keep(Place.ROOT.then("criticalRemoval"), "criticalRemoval", map.mark("criticalRemoval"));
@@ -77,8 +78,8 @@ final class CropReader {
             stages,
             emergence,
             leaves,
-            byStage("bbch", stage, Texts::whole, "9"),
-            byStage("heights", stage, Texts.in(Unit.CENTIMETRE, "6 in"), "6 in"),
+            byStage("bbch", names, CropReader::bbch, "9"),
+            heights(names),
             canopy(stage),
             removal.bare(),
             removal.afterResidual(),
@@ -206,14 +207,30 @@ final class CropReader {
     }
   }
 
+  private static int bbch(String text) {
+    int code = Texts.whole(text);
+    if (code < 0 || code > 99) {
+      throw new MeasureException("'" + text + "' is no BBCH code; write 0 to 99");
+    }
+    return code;
+  }
+
+  /** Codes may fall where side stages run beside each other; heights may not. */
+  private Map<String, Double> heights(List<String> stages) {
+    Map<String, Double> heights =
+        byStage("heights", stages, Texts.in(Unit.CENTIMETRE, "6 in"), "6 in");
+    map.findMap("heights", "{VE: 1 in}").ifPresent(h -> Rising.check(h, heights, stages));
+    return heights;
+  }
+
   private <T> Map<String, T> byStage(
-      String key, TextParser<String> stage, TextParser<T> value, String example) {
+      String key, List<String> stages, TextParser<T> value, String example) {
     Map<String, T> out = new LinkedHashMap<>();
     Optional<MapReader> values = map.findMap(key, key + ": {VE: " + example + "}");
     for (MapNode.Entry e : values.map(v -> v.node().entries()).orElse(List.of())) {
       Optional<String> name =
           MapReader.scalar(
-              new ScalarNode(e.keyMark(), e.key(), false), stage, "VE", entry.problems());
+              new ScalarNode(e.keyMark(), e.key(), false), stage(stages), "VE", entry.problems());
       String path = key + "." + name.orElse(e.key());
       keep(Place.ROOT.then(key).then(e.key()), path, e.value().mark());
       Optional<T> read = MapReader.scalar(e.value(), value, example, entry.problems());
@@ -245,6 +262,7 @@ final class CropReader {
     found.ifPresent(
         m -> {
           m.done();
+          checkWiderRows(m, days);
           if (at.isPresent() == !days.isEmpty() && entry.isSound()) {
             entry
                 .problems()
@@ -256,6 +274,23 @@ final class CropReader {
         });
     return new Canopy(
         at, days, never.map(OptionalDouble::of).orElse(OptionalDouble.empty()), source);
+  }
+
+  /** Wider rows take longer to close. */
+  private static void checkWiderRows(MapReader canopy, SortedMap<Double, Integer> days) {
+    int longest = 0;
+    for (int d : days.values()) {
+      if (d < longest) {
+        canopy
+            .problems()
+            .add(
+                canopy.mark("days"),
+                "wider rows close in " + d + " days, narrower ones in " + longest,
+                "let the days rise with the spacing");
+        return;
+      }
+      longest = d;
+    }
   }
 
   private static double bushels(String text) {

@@ -14,7 +14,7 @@ import org.swathbook.source.Texts;
 /** Reads the block {@code day} of an ingredient or a use. */
 final class DayReader {
   private static final Pattern BY_THE_SUN =
-      Pattern.compile("(?:(\\d+(?:\\.\\d+)?) h (before|after) )?(sunrise|sunset)");
+      Pattern.compile("(?:(\\d+(?:\\.\\d+)?) (?:h|hours?) (before|after) )?(sunrise|sunset)");
 
   private final Entry entry;
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
+import org.swathbook.measure.MeasureException;
 import org.swathbook.source.MapReader;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Node;
@@ -32,7 +33,20 @@ final class Entry {
     this.map = map;
     this.problemsBefore = map.problems().count();
     this.sources = new Sources(map, file.starter());
-    map.require("format", Texts.oneOf(List.of(format)), format, format);
+    checkFormat(map, format);
+  }
+
+  /** A problem when the file is of another kind, or of a version that is not known here. */
+  static void checkFormat(MapReader map, String format) {
+    TextParser<String> parser =
+        text -> {
+          if (!text.strip().equalsIgnoreCase(format)) {
+            throw new MeasureException(
+                "'" + text + "' is not the format of this file; write '" + format + "'");
+          }
+          return format;
+        };
+    map.require("format", parser, format, format);
   }
 
   MapReader map() {

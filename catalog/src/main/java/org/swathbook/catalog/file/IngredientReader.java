@@ -128,7 +128,7 @@ final class IngredientReader {
     Soil read =
         new Soil(
             entry.stated(m, "residual", place, residual, n -> residual(entry, m, n, rates)),
-            entry.stated(m, "halfLife", place, halfLife, Texts.in(Unit.DAY, "40 days"), "40 days"));
+            entry.stated(m, "halfLife", place, halfLife, IngredientReader::halfLife, "40 days"));
     if (m.has("residualHigh") && !(m.find("residual").orElse(null) instanceof MapNode)) {
       m.problems()
           .add(
@@ -181,8 +181,26 @@ final class IngredientReader {
                     new Length(
                         m.require(
                             "at", rates.one(), rates.example(), Rate.lbPerAcre(0, rates.basis())),
-                        m.require("days", UseReader::bareDays, "30", 0))))
+                        m.require("days", IngredientReader::lengthDays, "30", 1))))
         .apply(node);
+  }
+
+  private static double halfLife(String text) {
+    double days = Texts.in(Unit.DAY, "40 days").parse(text);
+    if (!(days > 0)) {
+      throw new MeasureException(
+          "'" + text + "' is no half-life; write days above zero, or 'none'");
+    }
+    return days;
+  }
+
+  private static int lengthDays(String text) {
+    int days = UseReader.bareDays(text);
+    if (days == 0) {
+      throw new MeasureException(
+          "'" + text + "' is no length of a residual; write days above zero, or 'residual: none'");
+    }
+    return days;
   }
 
   private static Basis basis(String text) {

@@ -53,7 +53,7 @@ final class InteractionReader {
   }
 
   List<Interaction> read(CatalogFile file, MapReader map) {
-    map.require("format", Texts.oneOf(List.of(FORMAT)), FORMAT, FORMAT);
+    Entry.checkFormat(map, FORMAT);
     List<Interaction> out = new ArrayList<>();
     for (Node item : map.requireList("interactions", EXAMPLE)) {
       MapReader.of(item, EXAMPLE, problems).flatMap(m -> one(file, m)).ifPresent(out::add);
@@ -72,6 +72,10 @@ final class InteractionReader {
       problems.add(
           m.mark("between"), "an interaction has two sides", "write '[clethodim, {site: 4}]'");
     }
+    if (sides.size() == 2 && sides.get(0).equals(sides.get(1))) {
+      problems.add(
+          m.mark("between"), "both sides are the same", "name two different ones, or one site");
+    }
     Optional<WeedKind> kindOfWeed = Optional.empty();
     Set<WeedId> weedsNamed = Set.of();
     Optional<Node> on = m.require("on", "grass");
@@ -87,7 +91,7 @@ final class InteractionReader {
     if (m.has(other)) {
       problems.add(
           m.mark(other),
-          "'" + other + "' does not belong to this kind",
+          "'" + other + "' does not belong to " + (synergy ? "a synergy" : "an antagonism"),
           "write 'loses' for an antagonism, 'survivors' for a synergy");
     }
     Optional<Interaction.Shares> size =
@@ -163,8 +167,8 @@ final class InteractionReader {
       throw new MeasureException(
           "no ingredient of the catalog has site "
               + site
-              + "; write one of "
-              + sites.stream().sorted().map(Site::toString).toList());
+              + "; write one of: "
+              + String.join(", ", sites.stream().sorted().map(Site::toString).toList()));
     }
     return site;
   }

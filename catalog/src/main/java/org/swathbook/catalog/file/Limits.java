@@ -63,8 +63,12 @@ final class Limits {
       return Optional.empty();
     }
     if (least.isPresent() && high.isPresent() && least.get() > high.get()) {
+      String upper = excluded ? before.orElse(to) : to;
       map.problems()
-          .add(map.mark(), "the lower end lies above the upper end", "write '" + example + "'");
+          .add(
+              map.mark(),
+              "'" + from + "' lies above '" + upper + "'",
+              "write the lower value under '" + from + "'");
       return Optional.empty();
     }
     if (excluded && least.equals(high)) {

@@ -22,6 +22,7 @@ import org.swathbook.source.TextParser;
 final class Names<I extends Comparable<I>> {
   private final String kind;
   private final SortedMap<String, I> bySlug = new TreeMap<>();
+  private final SortedMap<String, String> spellings = new TreeMap<>();
 
   /**
    * No names yet.
@@ -33,7 +34,9 @@ final class Names<I extends Comparable<I>> {
   }
 
   void add(String spelling, I id) {
-    bySlug.put(Slug.of(spelling), id);
+    String slug = Slug.of(spelling);
+    bySlug.put(slug, id);
+    spellings.put(slug, slug.equals(Slug.of(id.toString())) ? id.toString() : spelling);
   }
 
   /** Further names, one or a list; a problem when another entry has one of them already. */
@@ -42,6 +45,7 @@ final class Names<I extends Comparable<I>> {
     for (Node item : items) {
       if (item instanceof ScalarNode name && !Slug.of(name.text()).isEmpty()) {
         I holder = bySlug.putIfAbsent(Slug.of(name.text()), id);
+        spellings.putIfAbsent(Slug.of(name.text()), name.text());
         if (holder != null && !holder.equals(id)) {
           problems.add(
               name.mark(),
@@ -73,6 +77,6 @@ final class Names<I extends Comparable<I>> {
                             + " '"
                             + text
                             + "'; "
-                            + Nearest.hint(Slug.of(text), bySlug.keySet())));
+                            + Nearest.hint(text, spellings.values())));
   }
 }

@@ -17,6 +17,7 @@ import org.swathbook.measure.Dimension;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Rate;
+import org.swathbook.measure.Unit;
 import org.swathbook.source.MapReader;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Node;
@@ -148,28 +149,42 @@ final class ProductReader {
   private static void checkDimensions(MapReader map, Product product) {
     if (product.contents().isEmpty()) {
       map.problems()
-          .add(map.mark("contains"), "the product holds no ingredient", "write " + CONTENT);
+          .add(map.mark("contains"), "the product holds no ingredient", "write '" + CONTENT + "'");
       return;
     }
-    boolean liquid = product.contents().get(0).concentration().isLiquid();
-    Dimension wanted = liquid ? Dimension.VOLUME : Dimension.MASS;
-    String kind = liquid ? "a liquid is measured by volume" : "a dry product is weighed";
-    String right =
-        liquid
-            ? "write for example 'fl oz/acre' and '2.5 gal'"
-            : "write for example 'oz weight/acre' and '20 lb'";
-    if (product.spoken().unit().dimension() != wanted) {
-      map.problems().add(map.mark("unit"), kind, right);
+    Concentration strength = product.contents().get(0).concentration();
+    boolean liquid = strength.isLiquid();
+    Measured kind =
+        new Measured(
+            map,
+            liquid ? Dimension.VOLUME : Dimension.MASS,
+            "' is no "
+                + (liquid
+                    ? "volume, but the product is a liquid"
+                    : "weight, but the product is dry")
+                + " by its strength of "
+                + strength.written());
+    Rate unit = product.spoken();
+    String perArea = liquid ? "'fl oz/acre'" : "'oz weight/acre'";
+    kind.check("unit", unit.unitText(), unit.unit(), unit.amount(), perArea);
+    Rate step = product.step();
+    if (map.has("step")) {
+      kind.check("step", step.toString(), step.unit(), step.amount(), perArea);
     }
-    if (map.has("step")
-        && (product.step().unit().dimension() != wanted || !(product.step().amount() > 0))) {
-      map.problems().add(map.mark("step"), kind + ", in steps above zero", right);
-    }
-    if (product
+    String amount = liquid ? "'2.5 gal'" : "'20 lb'";
+    product
         .packageSize()
-        .filter(q -> q.unit().dimension() != wanted || !(q.value() > 0))
-        .isPresent()) {
-      map.problems().add(map.mark("package"), kind + ", in packages above zero", right);
+        .ifPresent(q -> kind.check("package", q.toString(), q.unit(), q.value(), amount));
+  }
+
+  /** How a product is measured, with what to say of what does not fit. */
+  private record Measured(MapReader map, Dimension wanted, String misfit) {
+    void check(String key, String text, Unit unit, double amount, String example) {
+      if (unit.dimension() != wanted) {
+        map.problems().add(map.mark(key), "'" + text + misfit, "write for example " + example);
+      } else if (!(amount > 0)) {
+        map.problems().add(map.mark(key), "'" + text + "' is nothing", "write more than zero");
+      }
     }
   }
 }

@@ -27,11 +27,13 @@ final class RemovalReader {
 
   private final Entry entry;
   private final TextParser<String> stage;
+  private final List<String> stages;
   private final List<String> leaves;
 
-  RemovalReader(Entry entry, TextParser<String> stage, List<String> leaves) {
+  RemovalReader(Entry entry, TextParser<String> stage, List<String> stages, List<String> leaves) {
     this.entry = entry;
     this.stage = stage;
+    this.stages = stages;
     this.leaves = leaves;
   }
 
@@ -78,7 +80,17 @@ final class RemovalReader {
   private String later(String text, String bare) {
     Matcher later = LATER.matcher(text.strip());
     if (!later.matches()) {
-      return stage.parse(text);
+      String named = stage.parse(text);
+      if (stages.contains(bare) && stages.indexOf(named) < stages.indexOf(bare)) {
+        throw new MeasureException(
+            "'"
+                + text
+                + "' comes before "
+                + bare
+                + "; a residual does not make weeds cost sooner:"
+                + " name that stage or a later one");
+      }
+      return named;
     }
     int at = leaves.indexOf(bare) + Integer.parseInt(later.group(1));
     if (!leaves.contains(bare) || at >= leaves.size()) {

@@ -1,6 +1,7 @@
 package org.swathbook.catalog.file;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,6 +28,7 @@ import org.swathbook.catalog.WeedHeights;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Rate;
+import org.swathbook.measure.RateRange;
 import org.swathbook.measure.Unit;
 import org.swathbook.source.ListNode;
 import org.swathbook.source.MapReader;
@@ -300,18 +302,24 @@ final class UseReader {
     if (!entry.isSound()) {
       return;
     }
-    double highest =
+    Optional<Rate> highest =
         use.rates().find().orElse(List.of()).stream()
             .flatMap(r -> r.rates().stream())
-            .mapToDouble(r -> r.high().kgPerHa())
-            .max()
-            .orElse(0);
+            .map(RateRange::high)
+            .max(Comparator.comparingDouble(Rate::kgPerHa));
+    if (highest.isEmpty()) {
+      return;
+    }
     for (Cap cap : use.caps().find().orElse(List.of())) {
-      if (cap.counts(use.positions()) && Quantity.exceeds(highest, cap.amount().kgPerHa())) {
+      if (cap.counts(use.positions())
+          && Quantity.exceeds(highest.get().kgPerHa(), cap.amount().kgPerHa())) {
         m.problems()
             .add(
                 m.mark("cap"),
-                "the cap of " + cap.amount() + " lies below the highest single rate",
+                "the cap of "
+                    + cap.amount()
+                    + " lies below the highest single rate of "
+                    + highest.get(),
                 "check which of the two is wrong");
       }
     }

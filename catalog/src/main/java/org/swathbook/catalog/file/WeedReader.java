@@ -138,13 +138,19 @@ final class WeedReader {
               "let 50 % come after 10 %, and 90 % after 50 %");
       return NO_EMERGENCE;
     }
-    if (tail.isPresent() && !(tail.get().until() > at90 && tail.get().share() <= 0.1)) {
+    if (tail.isPresent() && !(tail.get().until() > at90)) {
+      entry
+          .problems()
+          .add(m.mark("tail"), "the tail ends before the 90 % point", "let it end later");
+      return NO_EMERGENCE;
+    }
+    if (tail.isPresent() && tail.get().share() > 0.1) {
       entry
           .problems()
           .add(
               m.mark("tail"),
-              "the tail is no last part of the plants",
-              "let it end after the 90 % point and hold at most the last 10 %");
+              "the tail holds more than the last tenth of the plants",
+              "write a share of at most 10 %");
       return NO_EMERGENCE;
     }
     return new Emergence(clock.clock(), start, at10, at50, at90, tail, source);
@@ -219,8 +225,10 @@ final class WeedReader {
                     m.done();
                     return read;
                   });
-      if (crop.isPresent() && values.isPresent()) {
-        out.put(crop.get(), values.get());
+      if (crop.isPresent() && values.isPresent() && out.put(crop.get(), values.get()) != null) {
+        entry
+            .problems()
+            .add(e.keyMark(), "the crop " + crop.get() + " stands here twice", "keep one");
       }
     }
     return out;

@@ -46,7 +46,7 @@ class MeaningTest {
   static Stream<Arguments> crops() {
     return Stream.of(
         arguments(
-            SOY, "swathbook.crop/1", "^swathbook.crop/2", "'swathbook.crop/2' is not known here"),
+            SOY, "swathbook.crop/1", "^swathbook.crop/2", "'swathbook.crop/2' is not the format"),
         arguments(SOY, "id: soybean", "id: ^Soybean", "'Soybean' is no id"),
         arguments(SOY, "id: soybean", "id: ^soy", "the file soybean.yaml holds 'soy'"),
         arguments(SOY, "aliases: [soya]", "aliases: [^corn]", "the name 'corn' already"),
@@ -82,11 +82,8 @@ class MeaningTest {
         arguments(WEED, "kind: broadleaf", "kind: ^broad", "'broad' is not known here"),
         arguments(WEED, "{10 %: 90, 50 %: 180", "^{10 %: 90, 50 %: 80", "the points do not rise"),
         arguments(
-            WEED,
-            "{share: 5 %, until: 900",
-            "^{share: 5 %, until: 300",
-            "the tail is no last part"),
-        arguments(WEED, "{share: 5 %", "^{share: 50 %", "the tail is no last part"),
+            WEED, "{share: 5 %, until: 900", "^{share: 5 %, until: 300", "the tail ends before"),
+        arguments(WEED, "{share: 5 %", "^{share: 50 %", "the tail holds more than"),
         arguments(WEED, "share: 5 %", "share: ^500 %", "'500 %' is no share"),
         arguments(WEED, "start: Jan 1", "start: ^Jan 32", "there is no day 'Jan 32'"),
         arguments(WEED, "base: 10 C", "base: ^50 F", "'50 F' is not in °C"),
@@ -176,7 +173,8 @@ class MeaningTest {
         arguments(MET, "{upTo: 0.50 lb", "^{upTo: 0.20 lb", "no rate can reach this row"),
         arguments(MET, "days: 14", "days: ^two weeks", "'two weeks' is no whole number"),
         arguments(MET, "soilPh: {before: 7.5}", "soilPh: {before: ^75}", "'75' is no pH"),
-        arguments(MET, "soilPh: {before: 7.5}", "soilPh: ^{from: 8, before: 7}", "the lower end"),
+        arguments(
+            MET, "soilPh: {before: 7.5}", "soilPh: ^{from: 8, before: 7}", "'from' lies above"),
         arguments(MET, "applications: 1", "applications: ^0", "'0' allows none"),
         arguments(MET, "applications: 1", "applications: ^1.5", "'1.5' is no whole number"),
         arguments(MET, "repeat: none", "repeat: ^12", "'12' has no unit"),
@@ -209,7 +207,7 @@ class MeaningTest {
         arguments(MET, "{only: [glyphosate]}", "^{}", "a list of partners either allows"),
         arguments(MET, "triple-rinse", "^rinse twice", "'rinse twice' is not known here"),
         arguments(MET, "sensitive: [corn]", "sensitive: [^vines]", "the catalog has no crop"),
-        arguments(MET, "{min: 3 mph", "^{min: 30 mph", "the lower end lies above"),
+        arguments(MET, "{min: 3 mph", "^{min: 30 mph", "'min' lies above 'max'"),
         arguments(MET, "min: 3 mph", "min: ^3", "'3' has no unit"),
         arguments(MET, "inversion: refused", "inversion: ^no", "'no' is not known here"),
         arguments(
@@ -229,17 +227,17 @@ class MeaningTest {
         arguments(LIQUID, "4.5 lb ae/gal", "^4.5 lb/gal", "'4.5 lb/gal' does not say of what"),
         arguments(LIQUID, "4.5 lb ae/gal", "^4.5", "'4.5' is no concentration"),
         arguments(LIQUID, "formulation: SL", "formulation: ^LS", "'LS' is no formulation code"),
-        arguments(LIQUID, "unit: fl oz/acre", "unit: ^oz/acre", "'1 oz/acre' says oz"),
+        arguments(LIQUID, "unit: fl oz/acre", "unit: ^oz/acre", "'oz/acre' says oz"),
         arguments(LIQUID, "unit: fl oz/acre", "unit: ^lb ae/acre", "'lb ae/acre' is a unit of"),
-        arguments(LIQUID, "unit: fl oz/acre", "unit: ^lb/acre", "a liquid is measured by"),
-        arguments(LIQUID, "step: 1 fl oz/acre", "step: ^0 fl oz/acre", "a liquid is measured by"),
-        arguments(LIQUID, "package: 2.5 gal", "package: ^20 lb", "a liquid is measured by"),
+        arguments(LIQUID, "unit: fl oz/acre", "unit: ^lb/acre", "'lb/acre' is no volume"),
+        arguments(LIQUID, "step: 1 fl oz/acre", "step: ^0 fl oz/acre", "'0 fl oz/acre' is nothing"),
+        arguments(LIQUID, "package: 2.5 gal", "package: ^20 lb", "'20 lb' is no volume"),
         arguments(
             LIQUID,
             "{id: DEMO-1, reviewed: 2026-10-15",
             "^{id: DEMO-1",
             "the key 'reviewed' is missing"),
-        arguments(DRY, "unit: oz weight/acre", "unit: ^pt/acre", "a dry product is weighed"),
+        arguments(DRY, "unit: oz weight/acre", "unit: ^pt/acre", "'pt/acre' is no weight"),
         arguments(
             DRY,
             "75 %}",
