@@ -107,6 +107,7 @@ class AbsurdLimitsTest {
         l.of(),
         value,
         l.formulation(),
+        l.method(),
         l.rate(),
         l.ground(),
         l.states(),

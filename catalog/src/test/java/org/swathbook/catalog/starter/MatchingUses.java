@@ -23,6 +23,7 @@ final class MatchingUses {
         .filter(u -> u.positions().stream().anyMatch(wanted::contains))
         .filter(u -> limit.crops().isEmpty() || isForOneOf(u, limit.crops()))
         .filter(u -> u.formulations().isEmpty() || isOfFormulation(u, limit))
+        .filter(u -> limit.method().map(u::isBy).orElse(true))
         .filter(u -> isRateAllowed(u, limit))
         .filter(u -> limit.states().isEmpty() || limit.states().stream().anyMatch(s -> isIn(u, s)))
         .toList();

@@ -2,6 +2,7 @@ package org.swathbook.catalog.starter;
 
 import java.util.List;
 import java.util.Optional;
+import org.swathbook.catalog.Method;
 import org.swathbook.measure.Rate;
 
 /**
@@ -16,6 +17,7 @@ import org.swathbook.measure.Rate;
  * @param of what the limit is of: the next crop, the harvest, the kind of weed; may be empty
  * @param value in the words of the catalog format; a range counts with its strict end
  * @param formulation the limit is of products of this formulation alone
+ * @param method the limit is of sprayings made this way; empty for any way
  * @param rate the limit is of sprayings up to this rate, or of those above it
  * @param ground the limit is of this ground alone
  * @param states it holds in these states; empty for all
@@ -29,6 +31,7 @@ record PublishedLimit(
     List<String> of,
     String value,
     Optional<String> formulation,
+    Optional<Method> method,
     Optional<RateBand> rate,
     Optional<Ground> ground,
     List<String> states,
@@ -71,6 +74,7 @@ record PublishedLimit(
         + " "
         + value
         + formulation.map(f -> " of " + f).orElse("")
+        + method.map(m -> " by " + m.spelling()).orElse("")
         + rate.map(r -> (r.above() ? " above " : " up to ") + r.at()).orElse("")
         + " ("
         + source

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.swathbook.catalog.Method;
 import org.swathbook.measure.Rate;
 import org.swathbook.source.CsvColumns;
 import org.swathbook.source.CsvReader;
@@ -34,6 +35,7 @@ final class PublishedTables {
             "of",
             "value",
             "formulation",
+            "method",
             "rate",
             "ground",
             "states",
@@ -80,6 +82,9 @@ final class PublishedTables {
         split(row.text("of"), "\\|"),
         row.text("value"),
         text(row, "formulation"),
+        text(row, "method")
+            .map(m -> m.toUpperCase(Locale.ROOT).replace('-', '_'))
+            .map(Method::valueOf),
         text(row, "rate").map(PublishedTables::band),
         text(row, "ground")
             .map(g -> g.toUpperCase(Locale.ROOT).replace(' ', '_'))

@@ -81,7 +81,13 @@ final class RotationLimits {
     return Verdict.every(
         limit.of().stream()
             .map(c -> ingredient.rotationTo(CropId.of(c)))
-            .map(s -> Verdict.of(s.isUnknown(), s))
+            .map(
+                s ->
+                    s.isUnknown()
+                        ? Verdict.FOLLOWED
+                        : Verdict.of(
+                            s,
+                            rows -> rows.stream().allMatch(r -> r.interval().equals(Period.NEVER))))
             .toList());
   }
 
