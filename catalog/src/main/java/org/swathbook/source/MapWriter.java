@@ -19,6 +19,13 @@ public final class MapWriter {
     return new ScalarNode(NOWHERE, text, !YamlWriter.isPlain(text));
   }
 
+  /**
+   * A text that may be long: without quotes where a line of its own can hold it so, as with commas.
+   */
+  public static ScalarNode line(String text) {
+    return new ScalarNode(NOWHERE, text, !YamlScalars.isPlain(text, false));
+  }
+
   /** A single value in quotes. */
   public static ScalarNode quoted(String text) {
     return new ScalarNode(NOWHERE, text, true);

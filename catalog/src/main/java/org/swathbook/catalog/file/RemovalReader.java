@@ -22,8 +22,11 @@ final class RemovalReader {
   private static final String EXAMPLE = "{bare: V3, afterResidual: V6}";
   private static final Pattern LATER = Pattern.compile("\\+(\\d) stages?");
 
+  /** Stages later are one digit. */
+  static final int MOST_LATER = 9;
+
   /** Row spacing (cm) under which a stage is kept that holds at any. */
-  private static final double ANY_ROW = 0;
+  static final double ANY_ROW = 0;
 
   private final Entry entry;
   private final TextParser<String> stage;

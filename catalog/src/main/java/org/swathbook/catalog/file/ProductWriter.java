@@ -1,0 +1,48 @@
+package org.swathbook.catalog.file;
+
+import org.swathbook.catalog.Product;
+import org.swathbook.source.MapNode;
+import org.swathbook.source.MapWriter;
+
+/** Writes a product. */
+final class ProductWriter {
+  private ProductWriter() {}
+
+  static MapNode write(Product p) {
+    EntryWriter entry = new EntryWriter();
+    entry.source(KeyPath.ROOT.then("contains"), p.source());
+    MapWriter map =
+        new MapWriter()
+            .put("format", ProductReader.FORMAT)
+            .put("name", p.name())
+            .put(
+                "contains",
+                MapWriter.list(p.contents().stream().map(ProductWriter::content).toList()))
+            .put("formulation", p.formulation())
+            .put("unit", p.spoken().unitText());
+    if (!p.step().equals(p.spoken()) || p.sources().containsKey("step")) {
+      map.put("step", ExactText.rate(p.step()));
+    }
+    p.packageSize().ifPresent(q -> map.put("package", ExactText.quantity(q.value(), q.unit())));
+    p.label()
+        .ifPresent(
+            l ->
+                map.put(
+                    "label",
+                    new MapWriter()
+                        .put("id", l.id())
+                        .put("reviewed", l.reviewed().toString())
+                        .node()));
+    if (!p.note().isEmpty()) {
+      map.put("note", MapWriter.line(p.note()));
+    }
+    return map.put("sources", entry.sources(map.node(), p.sources())).node();
+  }
+
+  private static MapNode content(Product.Content content) {
+    return new MapWriter()
+        .put("ingredient", content.ingredient().value())
+        .put("concentration", content.concentration().written())
+        .node();
+  }
+}
