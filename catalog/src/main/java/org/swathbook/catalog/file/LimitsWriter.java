@@ -27,12 +27,15 @@ final class LimitsWriter {
       return compared(limit, end);
     }
     MapWriter map = new MapWriter();
-    ends(map, limit, "from", "to", end);
+    ends(map, limit, "from", limit.mostExcluded() ? "before" : "to", end);
     return map.node();
   }
 
   /** {@code min: 3 mph, max: 10 mph}. */
   static void minMax(MapWriter map, Limit limit, DoubleFunction<String> end) {
+    if (limit.mostExcluded()) {
+      throw new IllegalArgumentException("the upper end of '" + limit + "' cannot lie outside");
+    }
     ends(map, limit, "min", "max", end);
   }
 
@@ -42,7 +45,7 @@ final class LimitsWriter {
       throw new IllegalArgumentException("the lower end of '" + limit + "' cannot lie outside");
     }
     put(map, from, limit.least(), end);
-    put(map, limit.mostExcluded() ? "before" : to, limit.most(), end);
+    put(map, to, limit.most(), end);
   }
 
   private static void put(

@@ -30,7 +30,7 @@ final class RotationWriter {
     RotationRow first = rows.get(0);
     boolean plain = rows.size() == 1 && isPlain(first) && !first.interval().equals(Period.NONE);
     return plain
-        ? MapWriter.scalar(ExactText.period(first.interval()))
+        ? MapWriter.scalar(interval(first.interval()))
         : MapWriter.list(rows.stream().map(RotationWriter::row).toList());
   }
 
@@ -43,6 +43,13 @@ final class RotationWriter {
         && row.rainMm().isEmpty();
   }
 
+  private static String interval(Period period) {
+    if (period.equals(Period.NONE)) {
+      return "none";
+    }
+    return period.equals(Period.NEVER) ? "bioassay" : ExactText.period(period);
+  }
+
   private static Node row(RotationRow row) {
     MapWriter map = new MapWriter();
     SoilConditionsWriter.write(map, row.when());
@@ -50,8 +57,7 @@ final class RotationWriter {
     row.trait().ifPresent(t -> map.put("trait", t.value()));
     row.sprayedAfter().ifPresent(d -> map.put("after", new TimePoint.OnMonthDay(d).toString()));
     row.rateAbove().ifPresent(r -> map.put("rateAbove", ExactText.rate(r)));
-    map.put(
-        "interval", row.interval().equals(Period.NONE) ? "none" : ExactText.period(row.interval()));
+    map.put("interval", interval(row.interval()));
     row.rainMm().ifPresent(mm -> map.put("rain", UseWriter.rain(mm)));
     return map.node();
   }

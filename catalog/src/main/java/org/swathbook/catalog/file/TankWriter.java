@@ -33,6 +33,8 @@ final class TankWriter {
         .ifPresent(s -> entry.stated(map, "partners", here, s, TankWriter::partners));
     part(terms, TankTerms::droplets)
         .ifPresent(s -> entry.stated(map, "droplets", here, s, TankWriter::droplets));
+    part(terms, TankTerms::nozzlesListed)
+        .ifPresent(s -> entry.only(map, "nozzles", here, s, "listed"));
     part(terms, TankTerms::insecticides)
         .ifPresent(s -> entry.stated(map, "insecticides", here, s, TankWriter::insecticides));
     part(terms, TankTerms::jarTestRefused)

@@ -8,6 +8,7 @@ import org.swathbook.catalog.Cap;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.HarvestLimit;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.PlantingBand;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.RateRow;
@@ -49,7 +50,8 @@ final class UseWriter {
         new MapWriter()
             .put("crop", use.crop().map(CropId::value).orElse("any"))
             .putAll("position", spellings(use.positions()))
-            .putAll("formulations", use.formulations());
+            .putAll("formulations", use.formulations())
+            .putAll("method", use.methods().stream().map(Method::spelling).toList());
     if (use.refused()) {
       map.put("refusedUse", "yes");
     }

@@ -111,6 +111,7 @@ class CatalogWriterTest {
             use.crop(),
             use.positions(),
             use.formulations(),
+            use.methods(),
             use.refused(),
             use.traits(),
             use.timing(),

@@ -210,20 +210,32 @@ final class Draw {
     return new RateRange(low, chance(0.3) ? low : above(low));
   }
 
-  /** Open on one side or on none; both ends of the same kind of value. */
-  Limit limit(Supplier<Double> end, boolean mayExcludeLeast) {
+  /** An interval between two values of a kind, open on one side or on none. */
+  Limit limit(Supplier<Double> end) {
     double a = end.get();
-    double b = end.get();
-    double low = Math.min(a, b);
-    double high = Math.max(a, b);
-    return switch (whole(0, mayExcludeLeast ? 5 : 4)) {
+    Limit both = both(a, end.get());
+    return switch (whole(0, 5)) {
       case 0 -> Limit.atMost(a);
       case 1 -> Limit.below(a);
       case 2 -> Limit.atLeast(a);
-      case 3 -> new Limit(box(low), false, box(high), false);
-      case 4 -> new Limit(box(low), false, box(high), true);
-      default -> Limit.above(a);
+      case 3 -> Limit.above(a);
+      case 4 -> both;
+      default -> new Limit(both.least(), false, both.most(), !both.least().equals(both.most()));
     };
+  }
+
+  /** The same with its ends inside. */
+  Limit minMax(Supplier<Double> end) {
+    double a = end.get();
+    return switch (whole(0, 2)) {
+      case 0 -> Limit.atMost(a);
+      case 1 -> Limit.atLeast(a);
+      default -> both(a, end.get());
+    };
+  }
+
+  private static Limit both(double a, double b) {
+    return new Limit(box(Math.min(a, b)), false, box(Math.max(a, b)), false);
   }
 
   static OptionalDouble box(double value) {

@@ -21,9 +21,6 @@ import org.swathbook.measure.Unit;
 
 /** Random terms of an ingredient, and of uses over them. */
 final class RandomTerms {
-  private static final List<String> WATERS =
-      List.of("runoff", "lake", "stream", "well", "inlet", "sinkhole");
-
   private final Draw draw;
   private final List<CropId> crops;
   private final List<IngredientId> ingredients;
@@ -56,6 +53,7 @@ final class RandomTerms {
             own.of(t -> t.tank().adjuvantRefused(), this::adjuvants),
             own.of(t -> t.tank().partners(), this::partners),
             own.of(t -> t.tank().droplets(), this::droplets),
+            own.of(t -> t.tank().nozzlesListed(), () -> true),
             own.of(t -> t.tank().insecticides(), this::insecticides),
             own.of(t -> t.tank().jarTestRefused(), () -> true),
             own.of(t -> t.tank().cleanOut(), this::cleanOut)),
@@ -112,7 +110,7 @@ final class RandomTerms {
 
   private TankTerms.InsecticideLimit insecticides() {
     List<String> classes = List.of("organophosphate", "carbamate", draw.text());
-    return new TankTerms.InsecticideLimit(draw.some(classes, 0), draw.some(classes, 0));
+    return new TankTerms.InsecticideLimit(draw.some(classes, 0), draw.some(classes, 1));
   }
 
   private TankTerms.CleanOut cleanOut() {
@@ -120,19 +118,17 @@ final class RandomTerms {
   }
 
   private Limit wind() {
-    return draw.limit(
-        () -> draw.quantity(20, Unit.MILE_PER_HOUR, Unit.MILE_PER_HOUR, Unit.METRE_PER_SECOND),
-        false);
+    return draw.minMax(
+        () -> draw.quantity(20, Unit.MILE_PER_HOUR, Unit.MILE_PER_HOUR, Unit.METRE_PER_SECOND));
   }
 
   private DayTerms.TemperatureLimit temperature() {
     return new DayTerms.TemperatureLimit(
-        draw.limit(
+        draw.minMax(
             () ->
                 draw.chance(0.5)
                     ? Unit.FAHRENHEIT.toSi(draw.number(-20, 110))
-                    : draw.number(-20, 40),
-            false),
+                    : draw.number(-20, 40)),
         draw.chance(0.3));
   }
 
@@ -142,7 +138,7 @@ final class RandomTerms {
 
   private Setbacks setbacks() {
     TreeMap<String, Double> feet = new TreeMap<>();
-    draw.some(WATERS, 0).forEach(w -> feet.put(w, draw.feet()));
+    draw.some(TermsReader.WATERS, 0).forEach(w -> feet.put(w, draw.feet()));
     return new Setbacks(feet);
   }
 }

@@ -13,6 +13,7 @@ import org.swathbook.catalog.Cap;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.HarvestLimit;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.PlantingBand;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.RateRow;
@@ -35,11 +36,9 @@ import org.swathbook.measure.RateRange;
 
 /** Random uses of one ingredient: rows by soil, bands, caps, windows, intervals, registration. */
 final class RandomUses {
-  private static final List<String> CODES = List.of("CS", "EC", "SC", "SL", "WG");
+  private static final List<String> CODES = Formulations.CODES;
   private static final List<String> STATES = List.of("IA", "IL", "IN", "KS", "MN", "NE", "SD");
-  private static final List<Trait> TRAITS =
-      List.of(
-          Trait.of("2-4-d"), Trait.of("dicamba"), Trait.of("glyphosate"), Trait.of("safened-seed"));
+  private static final List<Trait> TRAITS = UseReader.TRAITS.stream().map(Trait::of).toList();
 
   private final Draw draw;
   private final Basis basis;
@@ -52,22 +51,56 @@ final class RandomUses {
   }
 
   Use use(Optional<Crop> crop, Terms ofIngredient) {
-    Stated<List<RateRow>> rates = draw.stated("rate", () -> draw.list(1, 4, this::rateRow));
-    List<Position> open =
-        Arrays.stream(Position.values())
-            .filter(p -> crop.isPresent() || p.phase() != Position.Phase.IN_CROP)
-            .toList();
+    return draw.chance(0.15) ? refused(crop, ofIngredient) : allowed(crop, ofIngredient);
+  }
+
+  /** What a label forbids outright has no limits of its own. */
+  private Use refused(Optional<Crop> crop, Terms ofIngredient) {
     return new Use(
         crop.map(Crop::id),
-        draw.some(open, 1),
+        draw.some(positions(crop), 1),
         draw.chance(0.2) ? draw.some(CODES, 1) : Set.of(),
-        draw.chance(0.1),
+        Set.of(),
+        true,
+        Stated.unknown("trait"),
+        Stated.unknown("window"),
+        Stated.unknown("crop height"),
+        Stated.unknown("rate"),
+        Stated.unknown("days before planting"),
+        Stated.unknown("soil pH limit"),
+        Stated.unknown("cap"),
+        Stated.unknown("applications a season"),
+        Stated.unknown("days between applications"),
+        Map.of(),
+        Stated.unknown("weed height"),
+        new Registration(
+            StateLimit.ANYWHERE,
+            Stated.unknown("years of registration"),
+            Stated.unknown("last date")),
+        ofIngredient,
+        draw.maybe(draw::text).orElse(""));
+  }
+
+  private static List<Position> positions(Optional<Crop> crop) {
+    return Arrays.stream(Position.values())
+        .filter(p -> crop.isPresent() || p.phase() != Position.Phase.IN_CROP)
+        .toList();
+  }
+
+  private Use allowed(Optional<Crop> crop, Terms ofIngredient) {
+    Stated<List<RateRow>> rates = draw.stated("rate", () -> draw.list(1, 4, this::rateRow));
+    return new Use(
+        crop.map(Crop::id),
+        draw.some(positions(crop), 1),
+        draw.chance(0.2) ? draw.some(CODES, 1) : Set.of(),
+        draw.chance(0.2) ? draw.some(Arrays.asList(Method.values()), 1) : Set.of(),
+        false,
         draw.stated("trait", () -> draw.some(TRAITS, 1)),
         draw.stated("window", () -> window(crop)),
-        draw.stated("crop height", () -> draw.limit(draw::heightCm, true)),
+        draw.stated("crop height", () -> draw.limit(draw::heightCm)),
         rates,
         draw.stated("days before planting", this::bands),
-        draw.stated("soil pH limit", () -> draw.limit(() -> draw.number(0, 14), true)),
+        draw.stated("soil pH limit", () -> draw.limit(() -> draw.number(0, 14))),
         draw.stated("cap", () -> draw.list(1, 3, () -> cap(rates))),
         draw.stated("applications a season", () -> draw.whole(1, 12)),
         draw.stated("days between applications", () -> draw.whole(0, 400)),
@@ -84,10 +117,10 @@ final class RandomUses {
     }
     return new SoilCondition(
         textures(),
-        draw.maybe(() -> draw.limit(draw::percentage, true)),
-        draw.maybe(() -> draw.limit(() -> draw.number(0, 14), true)),
+        draw.maybe(() -> draw.limit(draw::percentage)),
+        draw.maybe(() -> draw.limit(() -> draw.number(0, 14))),
         draw.maybe(() -> draw.chance(0.5)),
-        draw.maybe(() -> draw.limit(draw::percentage, true)));
+        draw.maybe(() -> draw.limit(draw::percentage)));
   }
 
   private Set<SoilTexture> textures() {
@@ -220,6 +253,7 @@ final class RandomUses {
   private Period period() {
     return draw.pick(
         Period.NONE,
+        Period.NEVER,
         new Period(0, draw.whole(1, 1000)),
         new Period(draw.whole(1, 40), 0),
         new Period(draw.whole(1, 40), draw.whole(0, 30)));
