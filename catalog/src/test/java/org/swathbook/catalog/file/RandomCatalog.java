@@ -150,7 +150,7 @@ final class RandomCatalog {
 
   private Residual residual(Basis basis) {
     Rate low = draw.rate(basis);
-    int days = draw.whole(0, 60);
+    int days = draw.whole(1, 60);
     return new Residual(
         low, days, draw.above(low), days + draw.whole(0, 60), draw.chance(0.2) ? 0 : draw.rainMm());
   }
@@ -290,6 +290,9 @@ final class RandomCatalog {
   private Interaction interaction() {
     Interaction.Side one = side();
     Interaction.Side other = side();
+    while (other.equals(one)) {
+      other = side();
+    }
     Optional<WeedKind> kind = draw.maybe(() -> draw.pick(WeedKind.values()));
     return new Interaction(
         one,

@@ -63,7 +63,7 @@ final class RandomCrops {
     SortedMap<Double, String> after = new TreeMap<>();
     removal(names, leaves, bare, after);
     Map<String, Integer> bbch = byStage(names, () -> draw.whole(0, 99));
-    Map<String, Double> heights = byStage(names, draw::heightCm);
+    Map<String, Double> heights = heights(names);
     Canopy canopy = canopy(names);
     Map<String, Source> sources = new LinkedHashMap<>();
     sources.put("stages", draw.source());
@@ -120,11 +120,24 @@ final class RandomCrops {
     return out;
   }
 
+  /** Of some stages in any order; a later one is no lower. */
+  private Map<String, Double> heights(List<String> names) {
+    Map<String, Double> any = byStage(names, draw::heightCm);
+    List<Double> rising = any.values().stream().sorted().toList();
+    List<String> inOrder = names.stream().filter(any::containsKey).toList();
+    any.replaceAll((name, cm) -> rising.get(inOrder.indexOf(name)));
+    return any;
+  }
+
   private Canopy canopy(List<String> names) {
     SortedMap<Double, Integer> days = new TreeMap<>();
     Optional<String> at = draw.maybe(() -> draw.pick(names));
     if (at.isEmpty()) {
-      draw.list(1, 3, draw::heightCm).forEach(row -> days.put(row, draw.whole(0, 90)));
+      int closed = draw.whole(0, 90);
+      for (double row : draw.list(1, 3, draw::heightCm).stream().sorted().toList()) {
+        days.put(row, closed);
+        closed += draw.whole(0, 30);
+      }
     }
     return new Canopy(
         at,
@@ -143,8 +156,9 @@ final class RandomCrops {
       return;
     }
     if (draw.chance(0.5)) {
-      bare.put(0.0, draw.pick(names));
-      after.put(0.0, draw.pick(names));
+      String at = draw.pick(names);
+      bare.put(0.0, at);
+      after.put(0.0, draw.pick(names.subList(names.indexOf(at), names.size())));
       return;
     }
     Set<Double> rows = new LinkedHashSet<>(draw.list(1, 3, draw::heightCm));
@@ -157,7 +171,8 @@ final class RandomCrops {
       }
     } else {
       String same = draw.pick(names);
-      rows.forEach(row -> bare.put(row, draw.pick(names)));
+      List<String> before = names.subList(0, names.indexOf(same) + 1);
+      rows.forEach(row -> bare.put(row, draw.pick(before)));
       rows.forEach(row -> after.put(row, same));
     }
   }
