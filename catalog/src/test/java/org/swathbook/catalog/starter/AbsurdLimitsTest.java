@@ -2,11 +2,15 @@ package org.swathbook.catalog.starter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.swathbook.catalog.file.CatalogLoader;
 
 /**
@@ -41,7 +45,7 @@ class AbsurdLimitsTest {
           Map.entry("setback", "99999 ft"),
           Map.entry("incorporate", "0 h"));
 
-  /** Kinds whose rows hold no number that could be driven to an absurd one. */
+  /** Kinds without a number to exaggerate; {@link #whatTheStarterDoesNotSayIsNotFollowed}. */
   private static final Set<String> WITHOUT_A_NUMBER =
       Set.of(
           "not-in-the-year",
@@ -75,7 +79,7 @@ class AbsurdLimitsTest {
       Verdict v = comparison.judge(absurd.get());
       // Restricted, refused and absent things stay so whatever the number.
       boolean isBeyondNumbers =
-          limit.kind().equals("restricted-use")
+          limit.kind().equals("restricted-use") && limit.value().equals("yes")
               || v.outcome() == Verdict.Outcome.NO_USE
               || limit.kind().equals("harvest") && isRefused(limit);
       if (!isBeyondNumbers) {
@@ -83,6 +87,51 @@ class AbsurdLimitsTest {
       }
     }
     assertThat(tried).containsAll(ABSURD.keySet()).contains("rate-to", "cap");
+  }
+
+  /** Statements of which the opposite stands in the starter. */
+  @ParameterizedTest
+  @CsvSource({
+    "glyphosate, , any, not-in-the-year, soybean, ''",
+    "atrazine, , any, not-in-the-next-year, soybean, 03-01",
+    "atrazine, , any, bioassay, soybean, ''",
+    "flumioxazin, soybean, pre, latest, , 1 days",
+    "flumioxazin, soybean, pre, before-planting, , ''",
+    "glyphosate, corn, post, stage-to, , V7",
+    "glyphosate, corn, post, stage-before, , V8",
+    "glyphosate, corn, post, stage-from, , V1",
+    "glyphosate, corn, post, not-labelled, , ''",
+    "glyphosate, corn, post, trait, , dicamba",
+    "glyphosate, corn, post, jar-test-refused, , ''",
+    "atrazine, corn, pre, no-residual, , ''",
+    "atrazine, corn, post, adjuvant-needed, , volatility-reducer",
+    "atrazine, corn, post, adjuvant-refused, , crop-oil",
+    "atrazine, corn, post, runoff-rain, , 48 h",
+  })
+  void whatTheStarterDoesNotSayIsNotFollowed(
+      String ingredient,
+      @Nullable String crop,
+      String position,
+      String kind,
+      @Nullable String of,
+      String value) {
+    PublishedLimit limit =
+        new PublishedLimit(
+            "made up",
+            List.of(List.of(ingredient)),
+            Optional.ofNullable(crop).stream().toList(),
+            position,
+            kind,
+            Optional.ofNullable(of).stream().toList(),
+            value,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of(),
+            "nowhere");
+    assertThat(WITHOUT_A_NUMBER).contains(kind);
+    assertThat(comparison.judge(limit).outcome()).isEqualTo(Verdict.Outcome.NOT_FOLLOWED);
   }
 
   private boolean isRefused(PublishedLimit limit) {
