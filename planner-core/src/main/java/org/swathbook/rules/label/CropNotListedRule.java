@@ -3,6 +3,7 @@ package org.swathbook.rules.label;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
 import org.swathbook.rules.Findings;
@@ -67,9 +68,31 @@ public final class CropNotListedRule implements UseRule {
           .compared(crop + " " + facts.when(), "refused")
           .cleared("an active that is listed for " + crop + " " + facts.when());
     }
+    List<Use> broadcast = here.stream().filter(u -> u.isBy(Method.BROADCAST)).toList();
+    if (!here.isEmpty() && broadcast.isEmpty()) {
+      String ways =
+          Say.list(
+              here.stream()
+                  .flatMap(u -> u.methods().stream())
+                  .distinct()
+                  .map(Method::spelling)
+                  .toList());
+      return Text.of(
+              start
+                  + "in "
+                  + crop
+                  + " "
+                  + facts.when()
+                  + " it is listed for "
+                  + ways
+                  + " sprays only, and this pass is broadcast.",
+              source)
+          .compared("broadcast", ways)
+          .cleared("a " + ways + " spray, or another active");
+    }
     if (!here.isEmpty()) {
       String forms =
-          Say.list(here.stream().flatMap(u -> u.formulations().stream()).distinct().toList());
+          Say.list(broadcast.stream().flatMap(u -> u.formulations().stream()).distinct().toList());
       return Text.of(
               start
                   + "in "
