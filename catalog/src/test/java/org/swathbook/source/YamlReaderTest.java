@@ -105,6 +105,7 @@ class YamlReaderTest {
         arguments("a:\n\tb: 1", "x.yaml:2:1: a tab"),
         arguments("a: 1 \t# remark", "x.yaml:1:6: a tab"),
         arguments("a: \u0007", "x.yaml:1:4: a character that cannot be seen (U+0007)"),
+        arguments("a: b\u2028c", "x.yaml:1:5: a character that cannot be seen (U+2028)"),
         arguments("a: b\u0000", "x.yaml:1:5: a NUL character"),
         arguments("[".repeat(200), "x.yaml:1:31: lists and maps lie more than 30 deep"));
   }

@@ -236,18 +236,20 @@ final class RandomUses {
   }
 
   List<RotationRow> rotation() {
-    return draw.list(
-        1,
-        3,
-        () ->
-            new RotationRow(
-                condition(),
-                draw.chance(0.2) ? draw.some(CODES, 1) : Set.of(),
-                draw.chance(0.2) ? Optional.of(draw.pick(TRAITS)) : Optional.empty(),
-                draw.chance(0.2) ? Optional.of(draw.monthDay()) : Optional.empty(),
-                draw.chance(0.2) ? Optional.of(draw.rate(basis)) : Optional.empty(),
-                period(),
-                draw.chance(0.2) ? Draw.box(draw.rainMm()) : OptionalDouble.empty()));
+    return draw.list(1, 3, this::rotationRow);
+  }
+
+  /** Often with one condition alone, which a writer may overlook. */
+  private RotationRow rotationRow() {
+    int one = draw.whole(0, 7);
+    return new RotationRow(
+        one == 0 || draw.chance(0.2) ? condition() : SoilCondition.ALWAYS,
+        one == 1 || draw.chance(0.1) ? draw.some(CODES, 1) : Set.of(),
+        one == 2 || draw.chance(0.1) ? Optional.of(draw.pick(TRAITS)) : Optional.empty(),
+        one == 3 || draw.chance(0.1) ? Optional.of(draw.monthDay()) : Optional.empty(),
+        one == 4 || draw.chance(0.1) ? Optional.of(draw.rate(basis)) : Optional.empty(),
+        period(),
+        one == 5 || draw.chance(0.1) ? Draw.box(draw.rainMm()) : OptionalDouble.empty());
   }
 
   private Period period() {
