@@ -9,8 +9,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Descriptions of files that people keep, for editors and validators: JSON Schemas (draft 2020-12)
- * of YAML files and Table Schemas of CSV files. They lie beside the classes that read the files.
+ * Descriptions of files that people keep, for editors and validators: JSON CatalogSchemas (draft
+ * 2020-12) of YAML files and Table CatalogSchemas of CSV files. They lie beside the classes that
+ * read the files.
  *
  * @param beside a class in whose module the folder lies
  * @param path of the folder, {@code /org/swathbook/catalog/schema/}

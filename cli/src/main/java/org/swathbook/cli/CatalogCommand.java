@@ -14,7 +14,8 @@ import picocli.CommandLine.Spec;
       CatalogListCommand.class,
       CatalogShowCommand.class,
       CatalogLintCommand.class,
-      CatalogDiffCommand.class
+      CatalogDiffCommand.class,
+      CatalogSchemaCommand.class
     })
 final class CatalogCommand implements Runnable {
   @Spec CommandSpec spec;

@@ -50,6 +50,7 @@ final class NewBook {
         for (String folder : FOLDERS) {
           Files.createDirectories(beside.resolve(folder));
         }
+        writeSchemas(beside.resolve("schemas"));
       }
       Files.deleteIfExists(target);
       Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
@@ -71,6 +72,15 @@ final class NewBook {
   private static byte[] resource(String name) throws IOException {
     try (InputStream in = NewBook.class.getResourceAsStream(name)) {
       return Objects.requireNonNull(in, name).readAllBytes();
+    }
+  }
+
+  /** For editors; {@code book.yaml} names its own in a line that they read. */
+  private static void writeSchemas(Path folder) throws IOException {
+    Files.createDirectories(folder);
+    for (String name : CatalogSchemaCommand.names()) {
+      Path file = folder.resolve(CatalogSchemaCommand.fileName(name).orElseThrow());
+      Files.writeString(file, CatalogSchemaCommand.text(name).orElseThrow(), UTF_8);
     }
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -147,7 +148,21 @@ class CatalogCommandTest {
     Called shown = call("catalog", "show", "fomesafin");
     assertThat(shown.code()).isEqualTo(ExitCode.WRONG_INPUT);
     assertThat(shown.err()).contains("the catalog holds no 'fomesafin'; the nearest is fomesafen");
-    assertThat(call("catalog").err()).contains("a command is missing: list, show, lint, diff");
+    assertThat(call("catalog").err())
+        .contains("a command is missing: list, show, lint, diff, schema");
+  }
+
+  @Test
+  void schemasForEditors() {
+    List<String> names = call("catalog", "schema").out().lines().toList();
+    assertThat(names).contains("ingredient", "responses", "book", "fields").doesNotHaveDuplicates();
+    for (String name : names) {
+      Called one = call("catalog", "schema", name);
+      assertThat(one.code()).isEqualTo(ExitCode.DONE);
+      assertThat(one.out()).startsWith("{").endsWith("}\n");
+    }
+    assertThat(call("catalog", "schema", "ingrediant").err())
+        .contains("there is no schema 'ingrediant'; the nearest is ingredient");
   }
 
   @Test

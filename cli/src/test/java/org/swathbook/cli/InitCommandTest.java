@@ -41,6 +41,8 @@ class InitCommandTest {
     assertThat(book.fields()).isEmpty();
     assertThat(book.notes()).isEmpty();
     assertThat(target.resolve("weather")).isDirectory();
+    assertThat(target.resolve("schemas/ingredient.schema.json")).isNotEmptyFile();
+    assertThat(target.resolve("schemas/fields.table.json")).isNotEmptyFile();
   }
 
   /** Its remarks say that these are the values used when a rule is left out; so they must be. */

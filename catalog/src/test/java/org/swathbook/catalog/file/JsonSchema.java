@@ -25,7 +25,7 @@ final class JsonSchema {
   }
 
   static JsonSchema of(String name) {
-    return new JsonSchema(Schemas.text(name).orElseThrow());
+    return new JsonSchema(CatalogSchemas.text(name).orElseThrow());
   }
 
   JsonNode text() {

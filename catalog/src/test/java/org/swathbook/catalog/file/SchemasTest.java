@@ -45,14 +45,14 @@ class SchemasTest {
 
   @Test
   void everyNameHasAText() {
-    assertThat(Schemas.names())
+    assertThat(CatalogSchemas.names())
         .containsExactly("ingredient", "product", "weed", "crop", "interactions", "responses");
-    assertThat(Schemas.names()).allMatch(n -> Schemas.text(n).isPresent());
-    assertThat(Schemas.fileName("weed")).contains("weed.schema.json");
-    assertThat(Schemas.fileName("responses")).contains("responses.table.json");
-    assertThat(Schemas.text("weeds")).isEmpty();
-    assertThat(Schemas.text("../schema/weed")).isEmpty();
-    assertThat(Schemas.fileName("")).isEmpty();
+    assertThat(CatalogSchemas.names()).allMatch(n -> CatalogSchemas.text(n).isPresent());
+    assertThat(CatalogSchemas.fileName("weed")).contains("weed.schema.json");
+    assertThat(CatalogSchemas.fileName("responses")).contains("responses.table.json");
+    assertThat(CatalogSchemas.text("weeds")).isEmpty();
+    assertThat(CatalogSchemas.text("../schema/weed")).isEmpty();
+    assertThat(CatalogSchemas.fileName("")).isEmpty();
   }
 
   @ParameterizedTest

@@ -41,7 +41,7 @@ class SchemasTest {
 
   @Test
   void everyNameHasAText() {
-    assertThat(Schemas.names())
+    assertThat(BookSchemas.names())
         .containsExactly(
             "book",
             "program",
@@ -54,11 +54,11 @@ class SchemasTest {
             "seasons",
             "scouting",
             "watch");
-    assertThat(Schemas.names()).allMatch(n -> Schemas.text(n).isPresent());
-    assertThat(Schemas.fileName("mix")).contains("mix.schema.json");
-    assertThat(Schemas.fileName("watch")).contains("watch.table.json");
-    assertThat(Schemas.text("ingredient")).isEmpty();
-    assertThat(Schemas.text("")).isEmpty();
+    assertThat(BookSchemas.names()).allMatch(n -> BookSchemas.text(n).isPresent());
+    assertThat(BookSchemas.fileName("mix")).contains("mix.schema.json");
+    assertThat(BookSchemas.fileName("watch")).contains("watch.table.json");
+    assertThat(BookSchemas.text("ingredient")).isEmpty();
+    assertThat(BookSchemas.text("")).isEmpty();
   }
 
   @ParameterizedTest
@@ -235,7 +235,7 @@ class SchemasTest {
 
   private static JsonNode json(String name) {
     try {
-      return new ObjectMapper().readTree(Schemas.text(name).orElseThrow());
+      return new ObjectMapper().readTree(BookSchemas.text(name).orElseThrow());
     } catch (JsonProcessingException e) {
       throw new IllegalStateException(e);
     }

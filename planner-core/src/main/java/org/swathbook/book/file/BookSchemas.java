@@ -1,19 +1,19 @@
-package org.swathbook.catalog.file;
+package org.swathbook.book.file;
 
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.source.SchemaFolder;
 
-/** Descriptions of the files of a catalog, for editors and validators. */
-public final class Schemas {
+/** Descriptions of the files of a book, for editors and validators. */
+public final class BookSchemas {
   private static final SchemaFolder FOLDER =
       new SchemaFolder(
-          Schemas.class,
-          "/org/swathbook/catalog/schema/",
-          List.of("ingredient", "product", "weed", "crop", "interactions"),
-          List.of("responses"));
+          BookSchemas.class,
+          "/org/swathbook/book/schema/",
+          List.of("book", "program", "mix", "observation"),
+          List.of("fields", "weeds", "applications", "prices", "seasons", "scouting", "watch"));
 
-  private Schemas() {}
+  private BookSchemas() {}
 
   /** Names of all: of YAML files with a JSON Schema, then of CSV files with a Table Schema. */
   public static List<String> names() {

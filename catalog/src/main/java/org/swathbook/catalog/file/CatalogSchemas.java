@@ -1,19 +1,19 @@
-package org.swathbook.book.file;
+package org.swathbook.catalog.file;
 
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.source.SchemaFolder;
 
-/** Descriptions of the files of a book, for editors and validators. */
-public final class Schemas {
+/** Descriptions of the files of a catalog, for editors and validators. */
+public final class CatalogSchemas {
   private static final SchemaFolder FOLDER =
       new SchemaFolder(
-          Schemas.class,
-          "/org/swathbook/book/schema/",
-          List.of("book", "program", "mix", "observation"),
-          List.of("fields", "weeds", "applications", "prices", "seasons", "scouting", "watch"));
+          CatalogSchemas.class,
+          "/org/swathbook/catalog/schema/",
+          List.of("ingredient", "product", "weed", "crop", "interactions"),
+          List.of("responses"));
 
-  private Schemas() {}
+  private CatalogSchemas() {}
 
   /** Names of all: of YAML files with a JSON Schema, then of CSV files with a Table Schema. */
   public static List<String> names() {
