@@ -28,11 +28,7 @@ final class YamlScalars {
       return false;
     }
     return text.codePoints()
-        .noneMatch(
-            c ->
-                c == '\n'
-                    || YamlReader.isUnseen(c)
-                    || inBrackets && NOT_IN_BRACKETS.indexOf(c) >= 0);
+        .noneMatch(c -> YamlReader.isUnseen(c) || inBrackets && NOT_IN_BRACKETS.indexOf(c) >= 0);
   }
 
   /** Whether a text may stand without quotes in lines of its own. */
