@@ -46,26 +46,31 @@ record Place(List<Step> steps) {
     return new Place(List.copyOf(more));
   }
 
-  /** Whether the path names this place or one that holds it. */
-  boolean isUnder(List<String> path) {
+  /**
+   * Whether the path names this place or one that holds it; the empty path holds all. This is asked
+   * for every value of every file, so it compares in place and takes nothing apart.
+   */
+  boolean isUnder(String path) {
     return isUnder(path, 0, 0);
   }
 
-  private boolean isUnder(List<String> path, int i, int step) {
-    if (i == path.size()) {
+  private boolean isUnder(String path, int from, int step) {
+    if (from >= path.length()) {
       return true;
     }
     if (step == steps.size()) {
       return false;
     }
     Step here = steps.get(step);
-    for (int end = i + 1; end <= path.size(); end++) {
-      String name = String.join(".", path.subList(i, end));
-      if (here.names().contains(name) && isUnder(path, end, step + 1)) {
+    for (String name : here.names()) {
+      int end = from + name.length();
+      if (path.startsWith(name, from)
+          && (end == path.length() || path.charAt(end) == '.')
+          && isUnder(path, end + 1, step + 1)) {
         return true;
       }
     }
-    return here.skippable() && isUnder(path, i, step + 1);
+    return here.skippable() && isUnder(path, from, step + 1);
   }
 
   /** The path that leads here and nowhere else, {@code uses.2.cap}. */

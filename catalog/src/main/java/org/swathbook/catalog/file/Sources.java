@@ -1,6 +1,7 @@
 package org.swathbook.catalog.file;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -25,12 +26,13 @@ final class Sources {
 
   private static final Pattern NUMBER = Pattern.compile("\\d{1,9}");
 
-  private record Line(List<String> path, Source source) {
+  /** A path as text, how many steps it has, and the source of what it names. */
+  private record Line(String path, int length, Source source) {
 
-    int length() {
+    static Line of(List<String> steps, Source source) {
       boolean numbered =
-          path.size() > 1 && path.get(0).equals("uses") && NUMBER.matcher(path.get(1)).matches();
-      return numbered ? path.size() + 1 : path.size();
+          steps.size() > 1 && steps.get(0).equals("uses") && NUMBER.matcher(steps.get(1)).matches();
+      return new Line(String.join(".", steps), numbered ? steps.size() + 1 : steps.size(), source);
     }
   }
 
@@ -49,6 +51,7 @@ final class Sources {
     for (Node item : entry.findList("sources", EXAMPLE)) {
       MapReader.of(item, EXAMPLE, problems).ifPresent(m -> read(m, entry.node()));
     }
+    lines.sort(Comparator.comparingInt(Line::length).reversed());
   }
 
   private void read(MapReader line, MapNode entry) {
@@ -71,7 +74,7 @@ final class Sources {
                       "the path '" + path + "' leads to nothing that stands in this file",
                       "write the keys that lead to a value, joined by dots, or 'all'");
                 }
-                lines.add(new Line(steps, new Source(text)));
+                lines.add(Line.of(steps, new Source(text)));
               });
     }
   }
@@ -141,11 +144,12 @@ final class Sources {
 
   /** The source of the value at a place. */
   Source of(Place place, Mark mark) {
+    // The lines stand by length, so the first that leads here is the longest.
     Optional<Line> best = Optional.empty();
     for (Line line : lines) {
-      boolean longer = best.isEmpty() || line.length() > best.get().length();
-      if (longer && place.isUnder(line.path())) {
+      if (place.isUnder(line.path())) {
         best = Optional.of(line);
+        break;
       }
     }
     if (best.isEmpty() && needed) {
