@@ -12,6 +12,7 @@ import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Interaction;
 import org.swathbook.catalog.TankTerms;
+import org.swathbook.catalog.Use;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.catalog.file.EntryKind;
 import org.swathbook.catalog.file.WrittenEntry;
@@ -32,13 +33,18 @@ public final class WhereUsed {
       add(out, "interactions", sides(catalog, i -> i.weeds().contains(weed)));
     } else if (entry.kind() == EntryKind.CROP) {
       CropId crop = new CropId(entry.id());
+      add(out, "uses", names(catalog, i -> i.uses().stream().anyMatch(u -> isIn(u, crop, false))));
       add(
           out,
-          "uses",
-          names(catalog, i -> i.uses().stream().anyMatch(u -> u.crop().equals(Optional.of(crop)))));
+          "refused by",
+          names(catalog, i -> i.uses().stream().anyMatch(u -> isIn(u, crop, true))));
       add(out, "next-crop intervals", names(catalog, i -> i.rotation().containsKey(crop)));
     }
     return out;
+  }
+
+  private static boolean isIn(Use use, CropId crop, boolean refused) {
+    return use.crop().equals(Optional.of(crop)) && use.refused() == refused;
   }
 
   private static void ingredient(Catalog catalog, IngredientId id, List<String> out) {

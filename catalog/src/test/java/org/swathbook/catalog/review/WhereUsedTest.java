@@ -35,7 +35,10 @@ class WhereUsedTest {
   @Test
   void aCropInUsesAndIntervals() {
     assertThat(of(EntryKind.CROP, "soybean"))
-        .containsExactly("uses: glyphosate, metribuzin", "next-crop intervals: metribuzin");
+        .containsExactly(
+            "uses: glyphosate, metribuzin",
+            "refused by: metribuzin",
+            "next-crop intervals: metribuzin");
     assertThat(of(EntryKind.WEED, "amapa")).containsExactly("ratings: 2");
     assertThat(of(EntryKind.PRODUCT, "glyphosate-4.5sl")).isEmpty();
   }
