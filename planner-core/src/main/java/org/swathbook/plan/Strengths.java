@@ -9,14 +9,19 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Response;
 import org.swathbook.catalog.Site;
+import org.swathbook.control.Effects;
+import org.swathbook.control.MixEffect;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Mix;
 
 /**
- * Which options can at all count as an effective site on a driver weed, from the catalog's figures
- * and the listed resistance alone. It only orders the search; what counts in a program is the
- * walked season.
+ * Which options can at all count as an effective site on a driver weed, from what they do to the
+ * smallest plants and the listed resistance alone: a figure below the house level, rated on plants
+ * of the control height, may be above it on smaller ones. It only orders the search; what counts in
+ * a program is the walked season.
  */
 final class Strengths {
   private final List<WeedPressure> drivers;
@@ -29,30 +34,36 @@ final class Strengths {
     foliar = new boolean[options.size()][drivers.size()];
     soil = new boolean[options.size()][drivers.size()];
     HouseRules house = book.house();
+    Effects effects = new Effects(book.catalog(), traces);
     for (DoseOption o : options) {
       Ingredient active = book.catalog().ingredient(o.ingredient());
+      MixEffect alone = effects.of(Mix.of(List.of(o.dose())));
       for (int w = 0; w < drivers.size(); w++) {
         WeedPressure weed = drivers.get(w);
+        int place = traces.weeds().indexOf(weed);
         boolean struck = weed.listed().stream().anyMatch(r -> r.concerns(active));
         if (!struck) {
           foliar[o.index()][w] =
               active.hasFoliarActivity()
                   && Math.max(
-                          emax(book.catalog(), weed, active, Response.Timing.POST),
-                          emax(book.catalog(), weed, active, Response.Timing.BURNDOWN))
-                      >= 100 * house.effectiveSite();
+                          onSmallest(alone, place, Position.Phase.IN_CROP),
+                          onSmallest(alone, place, Position.Phase.BEFORE_EMERGENCE))
+                      >= house.effectiveSite();
           soil[o.index()][w] =
               active.hasSoilActivity()
-                  && emax(book.catalog(), weed, active, Response.Timing.PRE)
-                      >= 100 * house.effectiveSoilSite();
+                  && soilPct(book.catalog(), weed, active) >= 100 * house.effectiveSoilSite();
         }
       }
     }
   }
 
-  private static double emax(
-      Catalog catalog, WeedPressure weed, Ingredient active, Response.Timing timing) {
-    Optional<Response> r = catalog.response(weed.weed().id(), active.id(), timing).find();
+  private static double onSmallest(MixEffect alone, int weed, Position.Phase phase) {
+    return alone.foliar(weed, phase).alone(0, 0);
+  }
+
+  private static double soilPct(Catalog catalog, WeedPressure weed, Ingredient active) {
+    Optional<Response> r =
+        catalog.response(weed.weed().id(), active.id(), Response.Timing.PRE).find();
     return r.map(Response::emaxPct).orElse(0.0);
   }
 

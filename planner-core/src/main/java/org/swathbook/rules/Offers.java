@@ -1,57 +1,61 @@
 package org.swathbook.rules;
 
+import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
-import org.swathbook.catalog.Response;
+import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Use;
+import org.swathbook.control.FoliarReach;
 
 /** Which sites the catalog has to offer against a weed at a pass: labelled, and not resisted. */
 public final class Offers {
   private Offers() {}
 
-  /** Sites with at least one active that takes the house's share of the weed through its leaves. */
+  /**
+   * Sites with at least one active that takes the house's share of the weed through its leaves, on
+   * plants of the height at which it is rated.
+   */
   public static SortedSet<Site> foliarSites(PassFacts facts, WeedPressure weed) {
     return sites(
         facts,
         weed,
-        facts.foliarTiming(),
-        100 * facts.book().house().effectiveSite(),
-        facts.book().catalog().ingredients().stream().filter(Ingredient::hasFoliarActivity));
+        i -> Rated.foliarPct(facts, weed, i),
+        100 * facts.book().house().effectiveSite());
   }
 
-  /** The same in the soil. */
+  /** The same on the smallest plants: these and more. */
+  public static SortedSet<Site> foliarSitesOnSmallPlants(PassFacts facts, WeedPressure weed) {
+    Catalog catalog = facts.book().catalog();
+    Position.Phase phase =
+        facts.isInCrop() ? Position.Phase.IN_CROP : Position.Phase.BEFORE_EMERGENCE;
+    return sites(
+        facts,
+        weed,
+        i -> FoliarReach.onSmallPlants(catalog, i, weed.weed(), phase),
+        facts.book().house().effectiveSite());
+  }
+
+  /** Sites with at least one active that takes the house's share of the weed through the soil. */
   public static SortedSet<Site> soilSites(PassFacts facts, WeedPressure weed) {
     return sites(
         facts,
         weed,
-        Response.Timing.PRE,
-        100 * facts.book().house().effectiveSoilSite(),
-        facts.book().catalog().ingredients().stream().filter(Ingredient::hasSoilActivity));
+        i -> Rated.soilPct(facts, weed, i),
+        100 * facts.book().house().effectiveSoilSite());
   }
 
   private static SortedSet<Site> sites(
-      PassFacts facts,
-      WeedPressure weed,
-      Response.Timing timing,
-      double leastPct,
-      Stream<Ingredient> actives) {
+      PassFacts facts, WeedPressure weed, Function<Ingredient, OptionalDouble> does, double least) {
     SortedSet<Site> sites = new TreeSet<>();
-    actives
-        .filter(i -> weed.listed().stream().noneMatch(r -> r.concerns(i)))
+    facts.book().catalog().ingredients().stream()
+        .filter(i -> !Rated.isResisted(weed, i))
+        .filter(i -> does.apply(i).orElse(0) >= least)
         .filter(i -> isListed(facts, i))
-        .filter(
-            i ->
-                facts
-                    .book()
-                    .catalog()
-                    .response(weed.weed().id(), i.id(), timing)
-                    .find()
-                    .filter(r -> r.emaxPct() >= leastPct)
-                    .isPresent())
         .forEach(i -> sites.add(i.site()));
     return sites;
   }

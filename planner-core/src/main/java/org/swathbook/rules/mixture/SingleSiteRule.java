@@ -72,20 +72,27 @@ public final class SingleSiteRule implements PassRule {
         weed.effectiveFoliarSites(),
         asked,
         Offers.foliarSites(facts, pressure),
+        Offers.foliarSitesOnSmallPlants(facts, pressure),
         "house rule minFoliarSites");
   }
 
   private static Text soilText(PassFacts facts, WeedPressure pressure, PassWeed weed, int asked) {
+    Set<Site> offered = Offers.soilSites(facts, pressure);
     return text(
         pressure,
         "soil",
         weed.soil(),
         weed.effectiveSoilSites(),
         asked,
-        Offers.soilSites(facts, pressure),
+        offered,
+        offered,
         "house rule minSoilSites");
   }
 
+  /**
+   * @param offered sites that the catalog has for it
+   * @param atBest the same on the smallest plants
+   */
   private static Text text(
       WeedPressure pressure,
       String kind,
@@ -93,13 +100,14 @@ public final class SingleSiteRule implements PassRule {
       int effective,
       int asked,
       Set<Site> offered,
+      Set<Site> atBest,
       String source) {
     String each =
         sites.isEmpty()
             ? ""
             : " (" + String.join(", ", sites.stream().map(SingleSiteRule::words).toList()) + ")";
-    boolean impossible = offered.size() < asked;
-    String best = Say.list(offered.stream().map(Site::toString).toList());
+    boolean impossible = atBest.size() < asked;
+    String best = Say.list(atBest.stream().map(Site::toString).toList());
     return Text.of(
             Say.start(pressure.weed().name())
                 + " meets "
@@ -113,28 +121,34 @@ public final class SingleSiteRule implements PassRule {
                 + "."
                 + (impossible
                     ? " More cannot be had in this crop and trait: "
-                        + (offered.isEmpty() ? "the catalog has none." : "only site " + best + ".")
+                        + (atBest.isEmpty() ? "the catalog has none." : "only site " + best + ".")
                     : ""),
             source)
         .compared(Integer.toString(effective), Integer.toString(asked))
-        .cleared(remedy(sites, offered));
+        .cleared(remedy(sites, offered, atBest));
   }
 
   /** Sites in the tank that fall short want smaller plants or a full rate; others may be added. */
-  private static String remedy(List<SiteControl> sites, Set<Site> offered) {
+  private static String remedy(List<SiteControl> sites, Set<Site> offered, Set<Site> atBest) {
     List<Site> tooWeak =
         sites.stream()
-            .filter(s -> !s.struck() && !s.effective() && offered.contains(s.site()))
+            .filter(s -> !s.struck() && !s.effective() && atBest.contains(s.site()))
             .map(SiteControl::site)
             .toList();
     List<Site> others = new ArrayList<>(offered);
     sites.forEach(s -> others.remove(s.site()));
+    List<Site> onSmall = new ArrayList<>(atBest);
+    onSmall.removeAll(offered);
+    sites.forEach(s -> onSmall.remove(s.site()));
     List<String> ways = new ArrayList<>();
     if (!tooWeak.isEmpty()) {
       ways.add("smaller plants or a full rate for site " + numbers(tooWeak));
     }
     if (!others.isEmpty()) {
       ways.add("a partner of site " + numbers(others));
+    }
+    if (!onSmall.isEmpty()) {
+      ways.add("small plants and a partner of site " + numbers(onSmall));
     }
     return ways.isEmpty() ? "cultivation or hand roguing beside it" : String.join(", or ", ways);
   }

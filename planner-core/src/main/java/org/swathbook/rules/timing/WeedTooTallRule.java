@@ -21,6 +21,7 @@ import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PassRule;
+import org.swathbook.rules.Rated;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
@@ -76,7 +77,7 @@ public final class WeedTooTallRule implements PassRule {
       if (use.weedHeights().isUnknown()) {
         out.ask(this, about(facts, weed, a), () -> missing(facts, a.ingredient(), use));
       } else if (use.weedHeights() instanceof Stated.Value<WeedHeights> v) {
-        OptionalDouble limit = limitCm(v.value(), pressure);
+        OptionalDouble limit = Rated.tallestCm(v.value(), pressure);
         if (limit.isPresent() && Quantity.exceeds(weed.p90Cm(), limit.getAsDouble())) {
           tooSmall.add(new Partner(a, limit.getAsDouble(), v.source().text()));
         } else {
@@ -105,24 +106,9 @@ public final class WeedTooTallRule implements PassRule {
   }
 
   private static boolean isCountedOn(PassFacts facts, WeedPressure pressure, Ingredient active) {
-    return active.hasFoliarActivity()
-        && pressure.listed().stream().noneMatch(r -> r.concerns(active))
-        && facts
-            .book()
-            .catalog()
-            .response(pressure.weed().id(), active.id(), facts.foliarTiming())
-            .find()
-            .filter(r -> r.emaxPct() >= 100 * facts.book().house().effectiveSite())
-            .isPresent();
-  }
-
-  /** Sedges go by no height that labels give for grasses or broadleaf weeds. */
-  private static OptionalDouble limitCm(WeedHeights heights, WeedPressure pressure) {
-    return switch (pressure.weed().kind()) {
-      case BROADLEAF -> heights.broadleafCm();
-      case GRASS -> heights.grassCm();
-      case SEDGE -> OptionalDouble.empty();
-    };
+    return !Rated.isResisted(pressure, active)
+        && Rated.foliarPct(facts, pressure, active).orElse(0)
+            >= 100 * facts.book().house().effectiveSite();
   }
 
   private static Lookup missing(PassFacts facts, Ingredient active, Use use) {
