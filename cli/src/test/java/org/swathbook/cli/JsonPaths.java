@@ -23,6 +23,7 @@ final class JsonPaths {
           Map.entry("year.passes", "yearPass"),
           Map.entry("mix", "dose"),
           Map.entry("adjuvants", "adjuvant"),
+          Map.entry("adjuvantsUnmet", "unmetAdjuvant"),
           Map.entry("findings", "finding"),
           Map.entry("asks", "ask"),
           Map.entry("about", "about"),

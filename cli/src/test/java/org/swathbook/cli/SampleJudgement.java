@@ -1,14 +1,18 @@
 package org.swathbook.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.DropletClass;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.ProductId;
+import org.swathbook.catalog.TankTerms.AdjuvantNeed;
 import org.swathbook.catalog.TankTerms.DropletRange;
 import org.swathbook.check.BrokenHouseRule;
+import org.swathbook.check.JudgedTank;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.TankDroplets;
 import org.swathbook.rules.About;
@@ -17,6 +21,7 @@ import org.swathbook.rules.Finding;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Verdict;
+import org.swathbook.tank.UnmetNeed;
 
 /** A judgement by hand with a warning, more questions than text shows, and a note. */
 final class SampleJudgement {
@@ -76,7 +81,24 @@ final class SampleJudgement {
     TankDroplets none = new TankDroplets(Optional.empty(), List.of("clethodim"));
     TankDroplets free = new TankDroplets(Optional.empty(), List.of());
     return new Judgement(
-        Verdict.of(findings), findings, asks, List.of(broken), List.of(free, coarse, none));
+        Verdict.of(findings),
+        findings,
+        asks,
+        List.of(broken),
+        List.of(
+            new JudgedTank(free, List.of()),
+            new JudgedTank(coarse, List.of(unmet())),
+            new JudgedTank(none, List.of())));
+  }
+
+  private static UnmetNeed unmet() {
+    return new UnmetNeed(
+        Samples.CATALOG.findIngredient("S-metolachlor").orElseThrow(),
+        new AdjuvantNeed(
+            new LinkedHashSet<>(List.of(AdjuvantKind.CROP_OIL, AdjuvantKind.METHYLATED_SEED_OIL)),
+            Optional.of("1 % v/v"),
+            false),
+        List.of("2,4-D choline", "glufosinate-ammonium"));
   }
 
   private static Ask ask(String rule, String what, About about) {

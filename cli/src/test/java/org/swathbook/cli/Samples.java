@@ -193,7 +193,9 @@ final class Samples {
             dose("2-4-d-choline-3.8sl", "2 pt/acre"),
             dose("glufosinate-2.34sl", "32 fl oz/acre"),
             dose("s-metolachlor-7.62ec", "16 fl oz/acre")),
-        List.of(new Adjuvant("ammonium-sulfate", "8.5 lb/100 gal")),
+        List.of(
+            new Adjuvant("ammonium-sulfate", "2.5 lb/acre"),
+            new Adjuvant("ammonium-sulfate", "8.5 lb/100 gal")),
         OptionalDouble.of(15));
   }
 

@@ -12,20 +12,20 @@ import org.swathbook.rules.Verdict;
  *     is not known among them
  * @param asks the rows of that one
  * @param brokenHouseRules in the order of {@link HouseRuleCheck#NAMES}
- * @param droplets what the tank of each pass allows, in the order of the passes
+ * @param tanks what is found of the tank of each pass, in the order of the passes
  */
 public record Judgement(
     Verdict verdict,
     List<Finding> findings,
     List<Ask> asks,
     List<BrokenHouseRule> brokenHouseRules,
-    List<TankDroplets> droplets) {
+    List<JudgedTank> tanks) {
 
   public Judgement {
     findings = List.copyOf(findings);
     asks = List.copyOf(asks);
     brokenHouseRules = List.copyOf(brokenHouseRules);
-    droplets = List.copyOf(droplets);
+    tanks = List.copyOf(tanks);
   }
 
   /** Names of the broken house rules, each once. */

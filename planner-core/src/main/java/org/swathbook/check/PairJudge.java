@@ -18,14 +18,22 @@ public final class PairJudge {
 
   private PairJudge() {}
 
-  /** Every pair of actives once, in the order of the mix. */
+  /**
+   * Every pair of actives once, in the order of the mix. What one product holds is one label's own
+   * affair and is no pair.
+   */
   public static void judge(List<ActiveUse> tank, About about, Findings out) {
     for (int i = 0; i < tank.size(); i++) {
       for (int j = i + 1; j < tank.size(); j++) {
-        for (PairRule rule : RULES) {
-          rule.judge(tank.get(i), tank.get(j), about, out);
+        if (!tank.get(i).isOfOneProductWith(tank.get(j))) {
+          for (PairRule rule : RULES) {
+            rule.judge(tank.get(i), tank.get(j), about, out);
+          }
         }
       }
+    }
+    for (PairRule rule : RULES) {
+      rule.ask(tank, about, out);
     }
   }
 

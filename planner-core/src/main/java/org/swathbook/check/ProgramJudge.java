@@ -21,6 +21,8 @@ import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.UseFacts;
 import org.swathbook.rules.Verdict;
 import org.swathbook.rules.label.NotVerifiedRule;
+import org.swathbook.rules.label.RateBelowUseRule;
+import org.swathbook.rules.mixture.BelowFullRateRule;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.SeasonOutcome;
 
@@ -35,9 +37,9 @@ public final class ProgramJudge {
     Findings out = Findings.all();
     RuleBook.nextCrop().judgeJournal(book, traces.field(), out);
     List<DatedMix> dated = new ArrayList<>();
-    List<TankDroplets> droplets = new ArrayList<>();
+    List<JudgedTank> tanks = new ArrayList<>();
     for (PassOutcome pass : season.passes()) {
-      droplets.add(TankDroplets.of(judgePass(book, traces, season, pass, out)));
+      tanks.add(JudgedTank.of(judgePass(book, traces, season, pass, out)));
       dated.add(
           new DatedMix(
               pass.index(),
@@ -51,7 +53,7 @@ public final class ProgramJudge {
     for (ProgramRule rule : PROGRAM_RULES) {
       rule.judge(facts, out);
     }
-    return judgement(out, HouseRuleCheck.broken(book, season), droplets);
+    return judgement(out, HouseRuleCheck.broken(book, season), tanks);
   }
 
   /** Judges the pass and returns the use of each of its actives. */
@@ -73,11 +75,24 @@ public final class ProgramJudge {
   }
 
   private static Judgement judgement(
-      Findings out, List<BrokenHouseRule> broken, List<TankDroplets> droplets) {
+      Findings out, List<BrokenHouseRule> broken, List<JudgedTank> tanks) {
     List<Ask> asks = out.sortedAsks();
     List<Finding> findings = new ArrayList<>(out.sorted());
+    findings.removeIf(f -> isNamedAlready(f, out.sorted()));
     NotVerifiedRule.sumUp(asks).ifPresent(findings::add);
     findings.sort(Findings.ORDER);
-    return new Judgement(Verdict.of(findings), findings, asks, broken, droplets);
+    return new Judgement(Verdict.of(findings), findings, asks, broken, tanks);
+  }
+
+  /** A rate that falls short of the full one is not said to fall short of the least one too. */
+  private static boolean isNamedAlready(Finding f, List<Finding> all) {
+    return f.rule().equals(RateBelowUseRule.CARD.id())
+        && all.stream()
+            .anyMatch(
+                other ->
+                    other.rule().equals(BelowFullRateRule.CARD.id())
+                        && other.severity().compareTo(f.severity()) <= 0
+                        && other.about().pass().equals(f.about().pass())
+                        && other.about().ingredient().equals(f.about().ingredient()));
   }
 }

@@ -2,7 +2,6 @@ package org.swathbook.plan;
 
 import java.util.List;
 import org.swathbook.book.Book;
-import org.swathbook.catalog.Terms;
 import org.swathbook.check.UseJudge;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Anchor;
@@ -10,6 +9,7 @@ import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.rules.ActiveUse;
+import org.swathbook.tank.Partner;
 import org.swathbook.tank.TankNeeds;
 
 /** Turns a draft into a program whose tanks hold what the partners ask for besides themselves. */
@@ -41,11 +41,11 @@ final class Tanks {
 
   private Mix filled(Stop stop) {
     Mix bare = space.mix(stop);
-    List<Terms> terms =
+    List<Partner> partners =
         UseJudge.facts(book, traces, 0, legality.timing(stop.date()), bare).stream()
-            .map(f -> new ActiveUse(f.dose(), f.active(), UseJudge.choose(f)).terms())
+            .map(f -> new ActiveUse(f.dose(), f.active(), UseJudge.choose(f)).partner())
             .toList();
-    TankNeeds needs = TankNeeds.of(terms);
+    TankNeeds needs = TankNeeds.of(partners);
     return new Mix(bare.doses(), needs.adjuvants(), needs.gallonsPerAcre());
   }
 }

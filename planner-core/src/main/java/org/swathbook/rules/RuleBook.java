@@ -15,9 +15,13 @@ import org.swathbook.rules.label.RestrictedUseRule;
 import org.swathbook.rules.label.RulesToCome;
 import org.swathbook.rules.label.SoilLimitRule;
 import org.swathbook.rules.label.TraitNeededRule;
+import org.swathbook.rules.mixture.AdjuvantNeededRule;
+import org.swathbook.rules.mixture.AdjuvantRefusedRule;
+import org.swathbook.rules.mixture.BelowFullRateRule;
 import org.swathbook.rules.mixture.DropletClassRule;
 import org.swathbook.rules.mixture.PartnerRefusedRule;
 import org.swathbook.rules.mixture.ResistantBiotypeRule;
+import org.swathbook.rules.mixture.SameActiveTwiceRule;
 import org.swathbook.rules.mixture.SingleSiteRule;
 import org.swathbook.rules.stewardship.DependsOnOneSiteRule;
 import org.swathbook.rules.stewardship.LayerGapRule;
@@ -40,8 +44,11 @@ public final class RuleBook {
 
   private static final List<Rule> ALL =
       List.of(
+          new AdjuvantNeededRule(),
+          new AdjuvantRefusedRule(),
           new AnnualCapRule(),
           new ApplicationCountRule(),
+          new BelowFullRateRule(),
           new BurndownMissingRule(),
           new CropNotListedRule(),
           new CutoffDateRule(),
@@ -61,6 +68,7 @@ public final class RuleBook {
           new RepeatIntervalRule(),
           new ResistantBiotypeRule(),
           new RestrictedUseRule(),
+          new SameActiveTwiceRule(),
           new SingleSiteRule(),
           new SoilLimitRule(),
           new StageWindowRule(),

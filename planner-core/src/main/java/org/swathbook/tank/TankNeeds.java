@@ -1,61 +1,132 @@
 package org.swathbook.tank;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.TankTerms.AdjuvantNeed;
-import org.swathbook.catalog.Terms;
 import org.swathbook.program.Adjuvant;
 
 /**
- * What the labels of all partners ask for together.
+ * What the labels of all partners ask for together, whatever their order.
  *
- * @param adjuvants one of each kind, in the order in which the partners ask
+ * @param adjuvants by kind. A kind stands once for each unit in which labels state its rate, at the
+ *     largest rate in that unit: of several rates of one kind the one that is more governs, and
+ *     which that is depends on the spray volume
+ * @param unmet needs whose every kind some partner refuses, by active
  * @param gallonsPerAcre the largest least spray volume that is stated; empty when none is
  */
-public record TankNeeds(List<Adjuvant> adjuvants, OptionalDouble gallonsPerAcre) {
-
-  /** What is written for an adjuvant whose label names no rate in the catalog. */
-  private static final String RATE_OF_THE_LABEL = "as the label says";
+public record TankNeeds(
+    List<Adjuvant> adjuvants, List<UnmetNeed> unmet, OptionalDouble gallonsPerAcre) {
 
   public TankNeeds {
     adjuvants = List.copyOf(adjuvants);
+    unmet = List.copyOf(unmet);
   }
 
   /**
-   * Of the kinds that would do for a need, the first that no partner refuses; a need whose every
-   * kind is refused is left out, since nothing that may go into this tank would meet it.
+   * The fewest kinds that meet all needs that can be met, and of those the ones labels name first.
    */
-  public static TankNeeds of(List<Terms> partners) {
-    Set<AdjuvantKind> refused = new LinkedHashSet<>();
-    for (Terms t : partners) {
-      t.tank().adjuvantRefused().find().ifPresent(refused::addAll);
-    }
-    Set<AdjuvantKind> taken = new LinkedHashSet<>();
-    List<Adjuvant> adjuvants = new ArrayList<>();
-    OptionalDouble volume = OptionalDouble.empty();
-    for (Terms t : partners) {
-      for (AdjuvantNeed need : t.tank().adjuvantNeeded().find().orElse(List.of())) {
-        if (need.anyOf().stream().noneMatch(taken::contains)) {
-          need.anyOf().stream()
-              .filter(k -> !refused.contains(k))
-              .findFirst()
-              .ifPresent(
-                  k -> {
-                    taken.add(k);
-                    adjuvants.add(
-                        new Adjuvant(k.spelling(), need.rate().orElse(RATE_OF_THE_LABEL)));
-                  });
+  public static TankNeeds of(List<Partner> partners) {
+    Set<AdjuvantKind> refused = refused(partners);
+    List<AdjuvantNeed> open = new ArrayList<>();
+    List<UnmetNeed> unmet = new ArrayList<>();
+    for (Partner p : partners) {
+      for (AdjuvantNeed need : p.terms().tank().adjuvantNeeded().find().orElse(List.of())) {
+        if (refused.containsAll(need.anyOf())) {
+          unmet.add(new UnmetNeed(p.ingredient(), need, refusing(need, partners)));
+        } else {
+          open.add(need);
         }
       }
-      double least = t.carrierMinGalPerAcre().find().orElse(0.0);
-      if (least > volume.orElse(0)) {
-        volume = OptionalDouble.of(least);
+    }
+    return new TankNeeds(
+        adjuvants(open, chosen(open, refused)),
+        unmet.stream().distinct().sorted(ORDER).toList(),
+        partners.stream()
+            .flatMap(p -> p.terms().carrierMinGalPerAcre().find().stream())
+            .mapToDouble(Double::doubleValue)
+            .max());
+  }
+
+  private static final Comparator<UnmetNeed> ORDER =
+      Comparator.comparing((UnmetNeed u) -> u.of().id().value())
+          .thenComparing(u -> UnmetNeed.words(u.need()));
+
+  private static Set<AdjuvantKind> refused(Collection<Partner> partners) {
+    Set<AdjuvantKind> out = EnumSet.noneOf(AdjuvantKind.class);
+    for (Partner p : partners) {
+      p.terms().tank().adjuvantRefused().find().ifPresent(out::addAll);
+    }
+    return out;
+  }
+
+  private static List<String> refusing(AdjuvantNeed need, List<Partner> partners) {
+    return partners.stream()
+        .filter(p -> refused(List.of(p)).stream().anyMatch(need.anyOf()::contains))
+        .map(p -> p.ingredient().name())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  /** Every set of kinds is tried: there are seven kinds. */
+  private static Set<AdjuvantKind> chosen(List<AdjuvantNeed> needs, Set<AdjuvantKind> refused) {
+    AdjuvantKind[] all = AdjuvantKind.values();
+    Set<AdjuvantKind> best = EnumSet.allOf(AdjuvantKind.class);
+    int bestPlaces = Integer.MAX_VALUE;
+    for (int bits = 0; bits < 1 << all.length; bits++) {
+      Set<AdjuvantKind> kinds = EnumSet.noneOf(AdjuvantKind.class);
+      for (int k = 0; k < all.length; k++) {
+        if ((bits >> k & 1) == 1) {
+          kinds.add(all[k]);
+        }
+      }
+      if (kinds.stream().anyMatch(refused::contains)
+          || !needs.stream().allMatch(n -> n.anyOf().stream().anyMatch(kinds::contains))) {
+        continue;
+      }
+      int places = needs.stream().mapToInt(n -> place(n, kinds)).sum();
+      if (kinds.size() < best.size() || kinds.size() == best.size() && places < bestPlaces) {
+        best = kinds;
+        bestPlaces = places;
       }
     }
-    return new TankNeeds(adjuvants, volume);
+    return best;
+  }
+
+  /** Where the first of these kinds stands in the need's own order. */
+  private static int place(AdjuvantNeed need, Set<AdjuvantKind> kinds) {
+    int place = 0;
+    for (AdjuvantKind k : need.anyOf()) {
+      if (kinds.contains(k)) {
+        return place;
+      }
+      place++;
+    }
+    throw new IllegalStateException("no kind of " + kinds + " meets " + need);
+  }
+
+  private static List<Adjuvant> adjuvants(List<AdjuvantNeed> needs, Set<AdjuvantKind> kinds) {
+    Map<AdjuvantKind, Map<String, AdjuvantRate>> rates = new EnumMap<>(AdjuvantKind.class);
+    for (AdjuvantNeed need : needs) {
+      AdjuvantKind kind = List.copyOf(need.anyOf()).get(place(need, kinds));
+      AdjuvantRate rate = AdjuvantRate.of(need.rate().orElse(Adjuvant.RATE_OF_THE_LABEL));
+      rates
+          .computeIfAbsent(kind, k -> new TreeMap<>())
+          .merge(rate.unit(), rate, AdjuvantRate::larger);
+    }
+    List<Adjuvant> out = new ArrayList<>();
+    rates.forEach(
+        (kind, byUnit) ->
+            byUnit.values().forEach(r -> out.add(new Adjuvant(kind.spelling(), r.written()))));
+    return out;
   }
 }

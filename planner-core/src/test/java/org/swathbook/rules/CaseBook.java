@@ -32,6 +32,7 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Concentration;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Rate;
+import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
 import org.swathbook.program.Mix;
@@ -90,6 +91,35 @@ final class CaseBook {
             new Source("default, test case"),
             Map.of()));
     return this;
+  }
+
+  /** One more product, of actives that are there already, each at 1 lb/gal. */
+  CaseBook product(String id, String... contents) {
+    products.add(
+        new Product(
+            new ProductId(id),
+            id,
+            Arrays.stream(contents)
+                .map(
+                    c ->
+                        new Product.Content(
+                            IngredientId.of(c),
+                            Concentration.parse("1 lb/gal", ingredient(c).rateBasis())))
+                .toList(),
+            "SC",
+            Rate.parseUnit("fl oz/acre"),
+            Rate.parse("1 fl oz/acre"),
+            Optional.empty(),
+            Optional.empty(),
+            "",
+            new Source("default, test case"),
+            Map.of()));
+    return this;
+  }
+
+  private Ingredient ingredient(String name) {
+    IngredientId id = IngredientId.of(name);
+    return actives.stream().filter(i -> i.id().equals(id)).findFirst().orElseThrow();
   }
 
   CaseBook weed(WeedPressure weed) {
@@ -192,6 +222,22 @@ final class CaseBook {
     return written.isVolume()
         ? Doses.ofProduct(book().catalog(), product, written)
         : Doses.ofIngredient(ingredient, product, written);
+  }
+
+  /** A dose of a product by its id. */
+  Dose ofProduct(String id, String rate) {
+    Product product =
+        products.stream().filter(p -> p.id().value().equals(id)).findFirst().orElseThrow();
+    return Doses.ofProduct(book().catalog(), product, Rate.parse(rate));
+  }
+
+  /** The same mix with adjuvants: kind and rate, kind and rate. */
+  static Mix with(Mix mix, String... kindsAndRates) {
+    List<Adjuvant> adjuvants = new ArrayList<>();
+    for (int i = 0; i < kindsAndRates.length; i += 2) {
+      adjuvants.add(new Adjuvant(kindsAndRates[i], kindsAndRates[i + 1]));
+    }
+    return new Mix(mix.doses(), adjuvants, mix.gallonsPerAcre());
   }
 
   /** {@code "atrazine", "1.0 lb ai/acre"} and so on. */

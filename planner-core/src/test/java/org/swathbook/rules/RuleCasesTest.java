@@ -11,7 +11,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RuleCasesTest {
 
   static List<RuleCase> all() {
-    return Stream.of(LabelCases.all(), TimingCases.all(), PairCases.all(), SeasonCases.all())
+    return Stream.of(
+            LabelCases.all(),
+            TimingCases.all(),
+            PairCases.all(),
+            TankCases.all(),
+            SeasonCases.all())
         .flatMap(List::stream)
         .toList();
   }

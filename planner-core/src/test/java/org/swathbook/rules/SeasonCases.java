@@ -42,8 +42,7 @@ final class SeasonCases {
         .toList();
   }
 
-  private static RuleCase of(
-      boolean trips, String rule, String example, Supplier<SeasonCase> facts) {
+  static RuleCase example(boolean trips, String rule, String example, Supplier<SeasonCase> facts) {
     return new RuleCase(rule, trips, example, () -> facts.get().judge().findings());
   }
 
@@ -95,7 +94,7 @@ final class SeasonCases {
                 .use(post("0.09-0.125 lb ai/acre").weedHeights(0.5, 0.5)));
   }
 
-  private static UseBuilder pre(String rate) {
+  static UseBuilder pre(String rate) {
     return UseBuilder.of("soybean", PREPLANT, PRE)
         .before("", "emergence")
         .traits()
@@ -103,7 +102,7 @@ final class SeasonCases {
         .plantingDays(0);
   }
 
-  private static UseBuilder post(String rate) {
+  static UseBuilder post(String rate) {
     return UseBuilder.of("soybean", POST)
         .before("emergence", "R1")
         .traits()
@@ -116,7 +115,7 @@ final class SeasonCases {
   private static List<RuleCase> singleSite() {
     WeedPressure palmer = weed("AMAPA", 80, DriverKind.YES, 0.9, 2, 9);
     return List.of(
-        of(
+        example(
             true,
             "single-site",
             "2,4-D choline + glyphosate + S-metolachlor on Palmer amaranth that resists 2 and 9",
@@ -143,7 +142,7 @@ final class SeasonCases {
                           s.site("glyphosate", "AMAPA", 97)),
                       s.site("S-metolachlor", "AMAPA", 82)));
             }),
-        of(
+        example(
             false,
             "single-site",
             "2,4-D choline + glufosinate on the same field",
@@ -171,7 +170,7 @@ final class SeasonCases {
   private static List<RuleCase> resistant() {
     WeedPressure kochia = weed("KCHSC", 15, DriverKind.YES, 0.9, 9);
     return List.of(
-        of(
+        example(
             true,
             "resistant-biotype",
             "glyphosate alone on kochia that resists site 9",
@@ -183,7 +182,7 @@ final class SeasonCases {
                   book.mix("glyphosate", "1.13 lb ae/acre"),
                   s.standing("KCHSC", 10, 3, s.site("glyphosate", "KCHSC", 94)));
             }),
-        of(
+        example(
             false,
             "resistant-biotype",
             "glyphosate + fluroxypyr on the same kochia",
@@ -205,7 +204,7 @@ final class SeasonCases {
   private static List<RuleCase> tall() {
     WeedPressure palmer = weed("AMAPA", 80, DriverKind.YES, 0);
     return List.of(
-        of(
+        example(
             true,
             "weed-too-tall",
             "Palmer amaranth 8 in and glufosinate with 4 in on its label",
@@ -217,7 +216,7 @@ final class SeasonCases {
                   book.mix("glufosinate-ammonium", "0.59 lb ai/acre"),
                   s.standing("AMAPA", 12, 8, s.site("glufosinate-ammonium", "AMAPA", 46)));
             }),
-        of(
+        example(
             false,
             "weed-too-tall",
             "Palmer amaranth 8 in with clethodim in the tank, which is not counted on for it",
@@ -231,12 +230,12 @@ final class SeasonCases {
 
   private static List<RuleCase> burndown() {
     return List.of(
-        of(
+        example(
             true,
             "burndown-missing",
             "no-till sorghum with kochia standing at planting and no burndown",
             () -> SeasonCase.of(sorghum(false))),
-        of(false, "burndown-missing", "a tilled field", () -> SeasonCase.of(sorghum(true))));
+        example(false, "burndown-missing", "a tilled field", () -> SeasonCase.of(sorghum(true))));
   }
 
   private static CaseBook sorghum(boolean tilled) {
@@ -250,14 +249,14 @@ final class SeasonCases {
 
   private static List<RuleCase> gap() {
     return List.of(
-        of(
+        example(
             true,
             "layer-gap",
             "Palmer amaranth, 28 % of it exposed, with a layer at planting alone",
             () ->
                 SeasonCase.of(soybean(weed("AMAPA", 80, DriverKind.YES, 0)))
                     .outcome("AMAPA", new Outcome().exposed(28))),
-        of(
+        example(
             false,
             "layer-gap",
             "kochia that is up before a late planting, 1 % of it exposed",
@@ -269,12 +268,12 @@ final class SeasonCases {
   private static List<RuleCase> overlap() {
     WeedPressure palmer = weed("AMAPA", 80, DriverKind.YES, 0);
     return List.of(
-        of(
+        example(
             true,
             "layer-overlap",
             "the first layer ends on 10 Jun and the next gets its rain on 14 Jun, a hole of 4 days",
             () -> twoLayers(palmer, -4, 0.6)),
-        of(
+        example(
             false,
             "layer-overlap",
             "the next gets its rain on 3 Jun, an overlap of 7 days",
@@ -292,14 +291,14 @@ final class SeasonCases {
 
   private static List<RuleCase> notCovered() {
     return List.of(
-        of(
+        example(
             true,
             "weed-not-covered",
             "shattercane controlled to 40 % in sorghum that tolerates no grass herbicide",
             () ->
                 SeasonCase.of(sorghum(true).weed(weed("SORVU", 9, DriverKind.YES, 0)))
                     .outcome("SORVU", new Outcome().control(40).unknown("atrazine"))),
-        of(
+        example(
             false,
             "weed-not-covered",
             "velvetleaf, 3 plants/m² and no driver, controlled to 94 %",
@@ -311,14 +310,14 @@ final class SeasonCases {
   private static List<RuleCase> oneSite() {
     WeedPressure palmer = weed("AMAPA", 80, DriverKind.YES, 0);
     return List.of(
-        of(
+        example(
             true,
             "depends-on-one-site",
             "Palmer amaranth controlled to 96 %, and to 61 % without site 14",
             () ->
                 SeasonCase.of(soybean(palmer))
                     .outcome("AMAPA", new Outcome().control(96).without(14, 61))),
-        of(
+        example(
             false,
             "depends-on-one-site",
             "Palmer amaranth controlled to 97 % with any one site gone",
@@ -330,12 +329,12 @@ final class SeasonCases {
   private static List<RuleCase> windows() {
     WeedPressure palmer = weed("AMAPA", 80, DriverKind.YES, 0);
     return List.of(
-        of(
+        example(
             true,
             "window-confidence",
             "a pass with few open days, 46 % of the years",
             () -> SeasonCase.of(soybean(palmer)).windowConfidence(46)),
-        of(
+        example(
             false,
             "window-confidence",
             "a wide window, 94 % of the years",
@@ -349,7 +348,7 @@ final class SeasonCases {
             .restricted()
             .use(post("0.5-2.0 lb ai/acre"));
     return List.of(
-        of(
+        example(
             true,
             "restricted-use",
             "a pass with atrazine",
@@ -357,7 +356,7 @@ final class SeasonCases {
               CaseBook book = soybean().active(atrazine);
               return SeasonCase.of(book).pass(JUNE, book.mix("atrazine", "1.0 lb ai/acre"));
             }),
-        of(
+        example(
             false,
             "restricted-use",
             "a pass with glyphosate",
@@ -370,21 +369,21 @@ final class SeasonCases {
   private static List<RuleCase> survivors() {
     WeedPressure palmer = weed("AMAPA", 80, DriverKind.YES, 0);
     return List.of(
-        of(
+        example(
             true,
             "survivors",
             "95 % control of 80 plants/m², 16,200 on an acre",
             () ->
                 SeasonCase.of(soybean(palmer))
                     .outcome("AMAPA", new Outcome().survivors(0.05 * 80 * 4046.86))),
-        of(
+        example(
             true,
             "survivors",
             "two plants on an acre of a weed of which none may live",
             () ->
                 SeasonCase.of(soybean(weed("AMAPA", 0.2, DriverKind.ZERO, 0)))
                     .outcome("AMAPA", new Outcome().survivors(2))),
-        of(
+        example(
             false,
             "survivors",
             "99.99 % control of 80 plants/m², 32 on an acre",

@@ -3,19 +3,45 @@ package org.swathbook.tank;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.swathbook.catalog.Catalog;
-import org.swathbook.catalog.Terms;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Movement;
 import org.swathbook.catalog.file.CatalogLoader;
+import org.swathbook.measure.Basis;
 import org.swathbook.program.Adjuvant;
+import org.swathbook.testing.IngredientBuilder;
 
 /** Needs of tanks from the starter catalog; what labels ask for is named with its source there. */
 class TankNeedsTest {
   private static final Catalog STARTER = new CatalogLoader().starter();
 
-  private static List<Terms> of(String... names) {
-    return Arrays.stream(names).map(n -> STARTER.findIngredient(n).orElseThrow().terms()).toList();
+  private static List<Partner> of(String... names) {
+    return Arrays.stream(names)
+        .map(n -> STARTER.findIngredient(n).orElseThrow())
+        .map(i -> new Partner(i, i.terms()))
+        .toList();
+  }
+
+  private static IngredientBuilder active(String name) {
+    return IngredientBuilder.of(name, 14, Movement.CONTACT, Basis.AI).foliar(1);
+  }
+
+  private static TankNeeds needs(IngredientBuilder... actives) {
+    return TankNeeds.of(
+        Arrays.stream(actives)
+            .map(IngredientBuilder::build)
+            .map((Ingredient i) -> new Partner(i, i.terms()))
+            .toList());
+  }
+
+  /** Both orders of two partners, which must say the same. */
+  private static TankNeeds inAnyOrder(IngredientBuilder a, IngredientBuilder b) {
+    TankNeeds needs = needs(a, b);
+    assertThat(needs(b, a)).isEqualTo(needs);
+    return needs;
   }
 
   @Test
@@ -28,13 +54,122 @@ class TankNeedsTest {
   }
 
   @Test
-  void anOilThatAPartnerRefusesIsNotPutIn() {
+  void anOilThatAPartnerRefusesIsNotPutInAndItsNeedStandsUnmet() {
     assertThat(TankNeeds.of(of("clethodim")).adjuvants())
         .extracting(Adjuvant::kind)
         .contains("crop-oil");
-    assertThat(TankNeeds.of(of("clethodim", "glufosinate-ammonium")).adjuvants())
+    assertThat(TankNeeds.of(of("clethodim")).unmet()).isEmpty();
+
+    TankNeeds needs = TankNeeds.of(of("clethodim", "glufosinate-ammonium"));
+
+    assertThat(needs.adjuvants())
         .extracting(Adjuvant::kind)
         .doesNotContain("crop-oil", "methylated-seed-oil");
+    assertThat(needs.unmet())
+        .singleElement()
+        .satisfies(
+            u -> {
+              assertThat(u.of().name()).isEqualTo("clethodim");
+              assertThat(UnmetNeed.words(u.need()))
+                  .isEqualTo("crop-oil or methylated-seed-oil, 1 % v/v");
+              assertThat(u.refusedBy()).containsExactly("glufosinate-ammonium");
+            });
+  }
+
+  /** Each need alone could be met; the refusals of two partners together leave it nothing. */
+  @Test
+  void refusalsOfSeveralPartnersAddUp() {
+    TankNeeds needs =
+        needs(
+            active("c").refuses("nonionic-surfactant"),
+            active("a").needs("1 % v/v", false, "crop-oil", "nonionic-surfactant"),
+            active("b").refuses("crop-oil"));
+
+    assertThat(needs.adjuvants()).isEmpty();
+    assertThat(needs.unmet()).extracting(UnmetNeed::refusedBy).containsExactly(List.of("b", "c"));
+  }
+
+  @Test
+  void theLargerRateOfOneUnitGoverns() {
+    TankNeeds needs =
+        inAnyOrder(
+            active("a").needs("0.25 % v/v", false, "nonionic-surfactant"),
+            active("b").needs("1 % v/v", false, "nonionic-surfactant"));
+
+    assertThat(needs.adjuvants()).containsExactly(new Adjuvant("nonionic-surfactant", "1 % v/v"));
+  }
+
+  @Test
+  void imazethapyrTakesTheSurfactantOfFomesafen() {
+    Ingredient imazethapyr = STARTER.findIngredient("imazethapyr").orElseThrow();
+    Ingredient fomesafen = STARTER.findIngredient("fomesafen").orElseThrow();
+    List<Partner> both = new java.util.ArrayList<>(List.of(over(imazethapyr), over(fomesafen)));
+    String alone = rate(TankNeeds.of(List.of(over(imazethapyr))));
+    String larger = rate(TankNeeds.of(List.of(over(fomesafen))));
+
+    assertThat(alone).isEqualTo("0.25 % v/v").isNotEqualTo(larger);
+    assertThat(rate(TankNeeds.of(both))).isEqualTo(larger);
+    Collections.reverse(both);
+    assertThat(rate(TankNeeds.of(both))).isEqualTo(larger);
+  }
+
+  private static String rate(TankNeeds needs) {
+    return needs.adjuvants().stream()
+        .filter(a -> a.kind().equals("nonionic-surfactant"))
+        .map(Adjuvant::rate)
+        .reduce((a, b) -> a + " and " + b)
+        .orElseThrow();
+  }
+
+  /** Under its use over soybean. */
+  private static Partner over(Ingredient i) {
+    return i.uses().stream()
+        .filter(u -> u.crop().filter(c -> c.value().equals("soybean")).isPresent())
+        .filter(u -> !u.refused() && u.isIn(org.swathbook.catalog.Position.Phase.IN_CROP))
+        .map(u -> new Partner(i, u.terms()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void amountsOnAnAreaCompareInWhateverUnit() {
+    TankNeeds needs =
+        inAnyOrder(
+            active("a").needs("1 qt/acre", false, "crop-oil"),
+            active("b").needs("1.5 pt/acre", false, "crop-oil"));
+
+    assertThat(needs.adjuvants()).containsExactly(new Adjuvant("crop-oil", "1 qt/acre"));
+  }
+
+  /** Which is more depends on the spray volume: 1 % v/v is 1 qt/acre at 25 gal/acre. */
+  @Test
+  void ratesThatDoNotCompareStandBoth() {
+    TankNeeds needs =
+        inAnyOrder(
+            active("a").needs("1 qt/acre", false, "crop-oil"),
+            active("b").needs("1 % v/v", false, "crop-oil"));
+
+    assertThat(needs.adjuvants())
+        .containsExactlyInAnyOrder(
+            new Adjuvant("crop-oil", "1 qt/acre"), new Adjuvant("crop-oil", "1 % v/v"));
+  }
+
+  @Test
+  void oneKindThatServesBothGoesBeforeTwo() {
+    TankNeeds needs =
+        inAnyOrder(
+            active("a").needs("0.25 % v/v", false, "nonionic-surfactant", "crop-oil"),
+            active("b").needs("1 % v/v", false, "crop-oil", "methylated-seed-oil"));
+
+    assertThat(needs.adjuvants()).containsExactly(new Adjuvant("crop-oil", "1 % v/v"));
+  }
+
+  @Test
+  void theKindThatALabelNamesFirstGoesBeforeOthers() {
+    assertThat(
+            needs(active("a").needs("1 % v/v", false, "methylated-seed-oil", "crop-oil"))
+                .adjuvants())
+        .containsExactly(new Adjuvant("methylated-seed-oil", "1 % v/v"));
   }
 
   @Test

@@ -1,10 +1,14 @@
 package org.swathbook.testing;
 
+import java.util.List;
+import java.util.Set;
+import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.DayTerms;
 import org.swathbook.catalog.Foliar;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms;
+import org.swathbook.catalog.TankTerms.AdjuvantNeed;
 import org.swathbook.catalog.Terms;
 
 /** Terms of a label that asks nothing of tank, day or water. */
@@ -17,11 +21,15 @@ final class FixtureTerms {
     return of(foliar, Stated.unknown("restricted use"));
   }
 
-  static Terms restricted(Stated<Foliar> foliar) {
-    return of(foliar, Stated.value(true, SOURCE));
+  private static Terms of(Stated<Foliar> foliar, Stated<Boolean> restrictedUse) {
+    return of(foliar, restrictedUse, List.of(), Set.of());
   }
 
-  private static Terms of(Stated<Foliar> foliar, Stated<Boolean> restrictedUse) {
+  static Terms of(
+      Stated<Foliar> foliar,
+      Stated<Boolean> restrictedUse,
+      List<AdjuvantNeed> needs,
+      Set<AdjuvantKind> refused) {
     return new Terms(
         foliar,
         Stated.unknown("carrier volume"),
@@ -29,8 +37,8 @@ final class FixtureTerms {
         Stated.value(12.0, SOURCE),
         restrictedUse,
         new TankTerms(
-            Stated.none(SOURCE),
-            Stated.none(SOURCE),
+            needs.isEmpty() ? Stated.none(SOURCE) : Stated.value(needs, SOURCE),
+            refused.isEmpty() ? Stated.none(SOURCE) : Stated.value(refused, SOURCE),
             Stated.none(SOURCE),
             Stated.none(SOURCE),
             Stated.none(SOURCE),

@@ -2,10 +2,15 @@ package org.swathbook.testing;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.Foliar;
 import org.swathbook.catalog.Ingredient;
@@ -16,6 +21,7 @@ import org.swathbook.catalog.RotationRow;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.TankTerms.AdjuvantNeed;
 import org.swathbook.catalog.Terms;
 import org.swathbook.measure.Basis;
 import org.swathbook.measure.Rate;
@@ -33,6 +39,8 @@ public final class IngredientBuilder {
   private Stated<Foliar> foliar = Stated.none(SOURCE);
   private Optional<String> incorporation = Optional.empty();
   private boolean restricted;
+  private final List<AdjuvantNeed> adjuvants = new ArrayList<>();
+  private final Set<AdjuvantKind> refusedAdjuvants = new LinkedHashSet<>();
   private final List<UseBuilder> uses = new ArrayList<>();
   private final Map<CropId, Stated<List<RotationRow>>> rotation = new LinkedHashMap<>();
 
@@ -83,6 +91,23 @@ public final class IngredientBuilder {
     return this;
   }
 
+  /** Any one of the kinds, by their spelling. */
+  public IngredientBuilder needs(String rate, boolean refusedWithout, String... kinds) {
+    adjuvants.add(new AdjuvantNeed(kinds(kinds), Optional.of(rate), refusedWithout));
+    return this;
+  }
+
+  public IngredientBuilder refuses(String... kinds) {
+    refusedAdjuvants.addAll(kinds(kinds));
+    return this;
+  }
+
+  private static Set<AdjuvantKind> kinds(String... spellings) {
+    return Arrays.stream(spellings)
+        .map(k -> AdjuvantKind.find(k).orElseThrow())
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
   public IngredientBuilder use(UseBuilder use) {
     uses.add(use);
     return this;
@@ -97,7 +122,9 @@ public final class IngredientBuilder {
   }
 
   public Ingredient build() {
-    Terms terms = restricted ? FixtureTerms.restricted(foliar) : FixtureTerms.of(foliar);
+    Stated<Boolean> restrictedUse =
+        restricted ? Stated.value(true, SOURCE) : Stated.unknown("restricted use");
+    Terms terms = FixtureTerms.of(foliar, restrictedUse, adjuvants, refusedAdjuvants);
     return new Ingredient(
         IngredientId.of(name),
         name,

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.check.TankDroplets;
+import org.swathbook.check.JudgedTank;
 import org.swathbook.cli.report.LayerSummary;
 import org.swathbook.cli.report.PlannedDay;
 import org.swathbook.program.ActiveDose;
@@ -16,6 +16,7 @@ import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SiteControl;
+import org.swathbook.tank.UnmetNeed;
 
 /** One pass of a walked program. */
 final class PassJson {
@@ -29,7 +30,7 @@ final class PassJson {
     this.outcome = outcome;
   }
 
-  ObjectNode of(PassOutcome pass, TankDroplets droplets) {
+  ObjectNode of(PassOutcome pass, JudgedTank tank) {
     ObjectNode node = Json.NODES.objectNode();
     node.put("pass", pass.index() + 1);
     node.put("at", anchor(pass));
@@ -55,9 +56,10 @@ final class PassJson {
     for (Adjuvant a : pass.mix().adjuvants()) {
       adjuvants.addObject().put("kind", a.kind()).put("rate", a.rate());
     }
+    unmet(node.putArray("adjuvantsUnmet"), tank.unmet());
     node.set("gallonsPerAcre", Json.fixed(pass.mix().gallonsPerAcre().orElse(Double.NaN), 1));
-    node.put("droplets", droplets.words().orElse(null));
-    node.set("dropletsUnknown", Json.texts(droplets.unknown()));
+    node.put("droplets", tank.droplets().words().orElse(null));
+    node.set("dropletsUnknown", Json.texts(tank.droplets().unknown()));
     ObjectNode foliar = node.putObject("foliarSites");
     pass.weeds().forEach(w -> foliar.put(w.weed().value(), w.effectiveFoliarSites()));
     ObjectNode soil = node.putObject("soilSites");
@@ -100,6 +102,16 @@ final class PassJson {
       }
       node.set("rate", Json.fixed(d.rate().amount(), 2));
       node.put("unit", d.rate().unitText());
+    }
+  }
+
+  private static void unmet(ArrayNode array, List<UnmetNeed> needs) {
+    for (UnmetNeed u : needs) {
+      ObjectNode node = array.addObject();
+      node.put("askedBy", u.of().name());
+      u.need().anyOf().forEach(k -> node.withArray("anyOf").add(k.spelling()));
+      node.put("rate", u.need().rate().orElse(null));
+      node.set("refusedBy", Json.texts(u.refusedBy()));
     }
   }
 

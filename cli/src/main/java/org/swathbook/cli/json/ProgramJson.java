@@ -30,7 +30,7 @@ final class ProgramJson {
     node.put("verdict", judgement.verdict().word());
     ArrayNode passes = node.putArray("passes");
     PassJson pass = new PassJson(book, field, outcome);
-    outcome.passes().forEach(p -> passes.add(pass.of(p, judgement.droplets().get(p.index()))));
+    outcome.passes().forEach(p -> passes.add(pass.of(p, judgement.tanks().get(p.index()))));
     CostSplit cost = CostSplit.of(book, outcome);
     node.set("productsPerAcre", Json.money(cost.products()));
     node.set("passesPerAcre", Json.money(cost.passes()));

@@ -1,10 +1,13 @@
 package org.swathbook.cli.text;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Site;
+import org.swathbook.check.JudgedTank;
 import org.swathbook.check.TankDroplets;
 import org.swathbook.cli.report.LayerSummary;
 import org.swathbook.cli.report.PlannedDay;
@@ -17,6 +20,7 @@ import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SiteControl;
+import org.swathbook.tank.UnmetNeed;
 
 /** One pass: when, what, at what rate, and what it meets. */
 final class PassText {
@@ -30,7 +34,7 @@ final class PassText {
     this.outcome = outcome;
   }
 
-  void on(Page page, PassOutcome pass, TankDroplets droplets) {
+  void on(Page page, PassOutcome pass, JudgedTank judged) {
     page.apart(
         "Pass "
             + (pass.index() + 1)
@@ -53,9 +57,12 @@ final class PassText {
       }
     }
     mix.on(page);
-    String tank = tank(pass.mix(), droplets);
+    String tank = tank(pass.mix(), judged.droplets());
     if (!tank.isEmpty()) {
       page.wrapped(4, 6, tank);
+    }
+    for (UnmetNeed u : judged.unmet()) {
+      page.wrapped(4, 6, unmet(u));
     }
     for (PassWeed w : pass.weeds()) {
       if (outcome.weed(w.weed()).pressure().driver().isDriver()) {
@@ -101,9 +108,11 @@ final class PassText {
 
   private static String tank(Mix mix, TankDroplets droplets) {
     List<String> parts = new ArrayList<>();
+    Map<String, List<String>> rates = new LinkedHashMap<>();
     for (Adjuvant a : mix.adjuvants()) {
-      parts.add(a.kind() + " " + a.rate());
+      rates.computeIfAbsent(a.kind(), k -> new ArrayList<>()).add(a.rate());
     }
+    rates.forEach((kind, of) -> parts.add(kind + " " + rate(of)));
     if (mix.gallonsPerAcre().isPresent()) {
       parts.add("carrier " + Numbers.decimals(mix.gallonsPerAcre().getAsDouble(), 1) + " gal/acre");
     }
@@ -112,6 +121,20 @@ final class PassText {
       parts.add("droplet class not known of " + Figures.list(droplets.unknown()));
     }
     return String.join("; ", parts);
+  }
+
+  /** Of several rates of one kind the one that is more at the spray volume governs. */
+  private static String rate(List<String> rates) {
+    return String.join(" or ", rates) + (rates.size() > 1 ? ", whichever is more" : "");
+  }
+
+  private static String unmet(UnmetNeed u) {
+    return "NOT MET: "
+        + u.of().name()
+        + " asks for "
+        + UnmetNeed.words(u.need())
+        + "; refused by "
+        + Figures.list(u.refusedBy());
   }
 
   private void meets(Page page, PassOutcome pass, PassWeed w) {

@@ -21,7 +21,7 @@ final class ProgramText {
   /** Passes and results; the verdict stands apart. */
   void full(Page page, SeasonOutcome outcome, Judgement judgement) {
     PassText passes = new PassText(book, field, outcome);
-    outcome.passes().forEach(p -> passes.on(page, p, judgement.droplets().get(p.index())));
+    outcome.passes().forEach(p -> passes.on(page, p, judgement.tanks().get(p.index())));
     ResultText results = new ResultText(book, field, outcome);
     results.weeds(page);
     results.money(page);

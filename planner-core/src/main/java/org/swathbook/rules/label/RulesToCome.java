@@ -31,10 +31,7 @@ public final class RulesToCome {
   /** In the order of their ids. */
   public static final List<Planned> ALL =
       List.of(
-          of("adjuvant-needed", "pass", "Is every adjuvant in the tank that a label asks for?"),
-          of("adjuvant-refused", "pass", "Does a partner refuse an adjuvant or the carrier?"),
           of("antagonism", "pair", "Does one partner weaken another on a weed that matters?"),
-          of("below-full-rate", "pass", "Is a site counted at less than its full rate?"),
           of("carrier-volume", "pass", "Is there enough spray volume for every partner?"),
           of("catalog-stale", "pass", "Was the catalog entry held against a label of late?"),
           of("crop-injury-stack", "pass", "Do several partners together injure the crop?"),
@@ -49,7 +46,6 @@ public final class RulesToCome {
           of("rain-too-soon", "day", "Does rain wash it off before it is taken up?"),
           of("record-incomplete", "sequence", "Does a spray record lack what the law asks?"),
           of("replant-crop", "sequence", "May another crop be planted into what was sprayed?"),
-          of("same-active-twice", "pass", "Do two products of the tank hold the same active?"),
           of("sensitive-neighbor", "day", "Does the wind blow toward a sensitive neighbor?"),
           of("setback-water", "use", "Is water closer than the label allows?"),
           of("site-repeated", "sequence", "Is one site alone the answer two seasons running?"),

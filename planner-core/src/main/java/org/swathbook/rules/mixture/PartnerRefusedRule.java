@@ -1,7 +1,10 @@
 package org.swathbook.rules.mixture;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.PartnerList;
@@ -25,7 +28,8 @@ public final class PartnerRefusedRule implements PairRule {
           Severity.BLOCK,
           "Does a label refuse a partner, or not list it?",
           "One partner is on the refuse list of the other, or the other allows only listed partners"
-              + " and this one is not listed. A list that the catalog does not hold is an ask.",
+              + " and this one is not listed. What stands together in one product is no pair. A list that"
+              + " the catalog does not hold is an ask, once a tank.",
           List.of("the labels' own lists"),
           "quizalofop with 2,4-D choline in tolerant sorghum",
           "glyphosate with glufosinate");
@@ -43,19 +47,40 @@ public final class PartnerRefusedRule implements PairRule {
     }
   }
 
+  /**
+   * One ask for each list that the catalog does not hold, with all that it is to be held against.
+   */
+  @Override
+  public void ask(List<ActiveUse> tank, About about, Findings out) {
+    Set<IngredientId> asked = new LinkedHashSet<>();
+    for (ActiveUse keeper : tank) {
+      Ingredient i = keeper.ingredient();
+      List<String> partners =
+          tank.stream()
+              .filter(a -> !a.isOfOneProductWith(keeper) && !a.ingredient().id().equals(i.id()))
+              .map(a -> a.ingredient().name())
+              .distinct()
+              .toList();
+      if (keeper.terms().tank().partners().isUnknown()
+          && !partners.isEmpty()
+          && asked.add(i.id())) {
+        out.ask(
+            this,
+            about.withIngredient(i.id()),
+            () ->
+                new Lookup(
+                    "whether the partner list of "
+                        + i.name()
+                        + " for the date allows "
+                        + Say.list(partners),
+                    Where.ingredient(i, "tank.partners", "tank mixing")));
+      }
+    }
+  }
+
   private void judgeOne(ActiveUse keeper, ActiveUse partner, About about, Findings out) {
     Ingredient i = keeper.ingredient();
     Stated<PartnerList> list = keeper.terms().tank().partners();
-    if (list.isUnknown()) {
-      out.ask(
-          this,
-          about.withIngredient(i.id()),
-          () ->
-              new Lookup(
-                  "partner list of " + i.name() + " for the date",
-                  Where.ingredient(i, "tank.partners", "tank mixing")));
-      return;
-    }
     list.find()
         .filter(l -> !l.allows(partner.ingredient().id()))
         .ifPresent(

@@ -128,7 +128,8 @@ class ProgramRoundTripProperties {
   private static Arbitrary<Adjuvant> adjuvants() {
     return Combinators.combine(
             Arbitraries.of(AdjuvantKind.values()),
-            Arbitraries.of("8.5 lb/100 gal", "1 % v/v", "0.25 % v/v", "1 qt/acre"))
+            Arbitraries.of(
+                "8.5 lb/100 gal", "1 % v/v", "0.25 % v/v", "1 qt/acre", "as the label says"))
         .as((kind, rate) -> new Adjuvant(kind.spelling(), rate));
   }
 

@@ -1,0 +1,131 @@
+package org.swathbook.rules.mixture;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.swathbook.catalog.AdjuvantKind;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.TankTerms.AdjuvantNeed;
+import org.swathbook.measure.Numbers;
+import org.swathbook.program.Adjuvant;
+import org.swathbook.rules.About;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.Lookup;
+import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.PassRule;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+import org.swathbook.rules.Where;
+import org.swathbook.tank.TankNeeds;
+import org.swathbook.tank.UnmetNeed;
+
+/** An adjuvant that a label asks for and that is not in the tank. */
+public final class AdjuvantNeededRule implements PassRule {
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("adjuvant-needed"),
+          Severity.BLOCK,
+          "Is every adjuvant in the tank that a label asks for?",
+          "A label asks for an adjuvant and none of the kinds that would do is in the tank, or a"
+              + " partner refuses each of them: a warning, and a block where the label forbids to"
+              + " spray without it. An ask where the catalog does not say what is needed. Rates are"
+              + " not compared.",
+          List.of("the labels' own needs"),
+          "dicamba over soybean without a volatility reducer",
+          "glyphosate with ammonium sulfate");
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  @Override
+  public void judge(PassFacts facts, Findings out) {
+    Set<AdjuvantKind> held = held(facts);
+    TankNeeds together = TankNeeds.of(facts.actives().stream().map(ActiveUse::partner).toList());
+    for (ActiveUse a : facts.actives()) {
+      About about = facts.about().withIngredient(a.ingredient().id());
+      Stated<List<AdjuvantNeed>> needs = a.terms().tank().adjuvantNeeded();
+      if (needs.isUnknown()) {
+        out.ask(this, about, () -> missing(a.ingredient()));
+      }
+      for (AdjuvantNeed need : needs.find().orElse(List.of())) {
+        if (need.anyOf().stream().noneMatch(held::contains)) {
+          out.add(
+              this,
+              need.refusedWithout() ? Severity.BLOCK : Severity.WARN,
+              about,
+              () -> text(a.ingredient(), need, needs.findSource(), together));
+        }
+      }
+    }
+  }
+
+  private static Set<AdjuvantKind> held(PassFacts facts) {
+    Set<AdjuvantKind> held = EnumSet.noneOf(AdjuvantKind.class);
+    for (Adjuvant a : facts.pass().mix().adjuvants()) {
+      AdjuvantKind.find(a.kind()).ifPresent(held::add);
+    }
+    return held;
+  }
+
+  private static Lookup missing(Ingredient i) {
+    return new Lookup(
+        "adjuvants that the label of " + i.name() + " asks for",
+        Where.ingredient(i, "tank.adjuvantNeeded", "adjuvants"));
+  }
+
+  private static Text text(
+      Ingredient i, AdjuvantNeed need, Optional<Source> source, TankNeeds together) {
+    Optional<UnmetNeed> unmet =
+        together.unmet().stream()
+            .filter(u -> u.of().id().equals(i.id()) && u.need().equals(need))
+            .findFirst();
+    return Text.of(
+            "The label of "
+                + i.name()
+                + (need.refusedWithout() ? " forbids to spray it without " : " asks for ")
+                + UnmetNeed.words(need)
+                + unmet
+                    .map(
+                        u ->
+                            "; "
+                                + Say.list(u.refusedBy())
+                                + (u.refusedBy().size() == 1 ? " refuses" : " refuse")
+                                + (need.anyOf().size() == 1 ? " it." : " all that would do."))
+                    .orElse("; it is not in the tank."),
+            source.map(Source::text).orElse(Say.COMMON_PRACTICE))
+        .compared(
+            unmet.isPresent() ? "refused by a partner" : "not in the tank", UnmetNeed.words(need))
+        .cleared(
+            unmet.isPresent()
+                ? "two passes some days apart, or another partner"
+                : String.join("; ", amounts(need, together)));
+  }
+
+  /** What the whole tank would take of the kinds that meet the need. */
+  private static List<String> amounts(AdjuvantNeed need, TankNeeds together) {
+    return together.adjuvants().stream()
+        .filter(a -> AdjuvantKind.find(a.kind()).filter(need.anyOf()::contains).isPresent())
+        .map(a -> a.kind() + " " + a.rate() + inHundredGallons(a.rate()))
+        .toList();
+  }
+
+  /** A share of the spray as an amount to pour: {@code , that is 1 gal in 100 gal}. */
+  private static String inHundredGallons(String rate) {
+    if (rate.equals(Adjuvant.RATE_OF_THE_LABEL)) {
+      return "";
+    }
+    Numbers.SplitRange share = Numbers.splitRange(rate);
+    return share.rest().replace(" ", "").equals("%v/v")
+        ? ", that is " + Numbers.decimals(share.high(), 3) + " gal in 100 gal"
+        : "";
+  }
+}

@@ -1,0 +1,27 @@
+package org.swathbook.tank;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.swathbook.catalog.AdjuvantKind;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.TankTerms.AdjuvantNeed;
+
+/**
+ * A need that nothing can meet in this tank: a partner refuses each kind that would do.
+ *
+ * @param of the active whose label asks
+ * @param refusedBy names of the partners that refuse, in the order of the alphabet
+ */
+public record UnmetNeed(Ingredient of, AdjuvantNeed need, List<String> refusedBy) {
+
+  public UnmetNeed {
+    refusedBy = List.copyOf(refusedBy);
+  }
+
+  /** {@code crop-oil or methylated-seed-oil, 1 % v/v}. */
+  public static String words(AdjuvantNeed need) {
+    String kinds =
+        need.anyOf().stream().map(AdjuvantKind::spelling).collect(Collectors.joining(" or "));
+    return kinds + need.rate().map(r -> ", " + r).orElse("");
+  }
+}

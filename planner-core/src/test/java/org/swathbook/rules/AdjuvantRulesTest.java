@@ -1,0 +1,110 @@
+package org.swathbook.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.swathbook.rules.SeasonCases.post;
+import static org.swathbook.rules.SeasonCases.soybean;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.swathbook.catalog.Movement;
+import org.swathbook.measure.Basis;
+import org.swathbook.program.Mix;
+import org.swathbook.testing.IngredientBuilder;
+
+/** What is said of adjuvants that are missing, refused, or cannot be had. */
+class AdjuvantRulesTest {
+  private static final String JUNE = "2027-06-10";
+
+  private static IngredientBuilder active(String name, int site) {
+    return IngredientBuilder.of(name, site, Movement.CONTACT, Basis.AI)
+        .foliar(1)
+        .use(post("0.1-1 lb ai/acre"));
+  }
+
+  private static CaseBook book() {
+    return soybean()
+        .active(active("oily", 1).needs("1 % v/v", false, "crop-oil", "methylated-seed-oil"))
+        .active(active("dry", 10).refuses("crop-oil", "methylated-seed-oil"))
+        .active(active("waxy", 14).refuses("crop-oil"));
+  }
+
+  private static List<Finding> said(CaseBook book, Mix mix, String rule) {
+    return SeasonCase.of(book).pass(JUNE, mix).judge().findings().stream()
+        .filter(f -> f.rule().value().equals(rule))
+        .toList();
+  }
+
+  @Test
+  void aMissingOilIsAWarningWithWhatToPour() {
+    CaseBook book = book();
+
+    assertThat(said(book, book.mix("oily", "0.1 lb ai/acre"), "adjuvant-needed"))
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.severity()).isEqualTo(Severity.WARN);
+              assertThat(f.message())
+                  .isEqualTo(
+                      "The label of oily asks for crop-oil or methylated-seed-oil, 1 % v/v; it is"
+                          + " not in the tank.");
+              assertThat(f.remedy()).isEqualTo("crop-oil 1 % v/v, that is 1 gal in 100 gal");
+            });
+  }
+
+  @Test
+  void anyOfTheKindsWillDo() {
+    CaseBook book = book();
+    Mix mix = CaseBook.with(book.mix("oily", "0.1 lb ai/acre"), "methylated-seed-oil", "1 pt/acre");
+
+    assertThat(said(book, mix, "adjuvant-needed")).isEmpty();
+  }
+
+  @Test
+  void aKindThatAPartnerLeavesIsTheRemedy() {
+    CaseBook book = book();
+    Mix mix = book.mix("oily", "0.1 lb ai/acre", "waxy", "0.1 lb ai/acre");
+
+    assertThat(said(book, mix, "adjuvant-needed"))
+        .extracting(Finding::remedy)
+        .containsExactly("methylated-seed-oil 1 % v/v, that is 1 gal in 100 gal");
+  }
+
+  @Test
+  void aNeedThatPartnersRefuseCannotBeMet() {
+    CaseBook book = book();
+    Mix mix = book.mix("oily", "0.1 lb ai/acre", "dry", "0.1 lb ai/acre");
+
+    assertThat(said(book, mix, "adjuvant-needed"))
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.message())
+                  .isEqualTo(
+                      "The label of oily asks for crop-oil or methylated-seed-oil, 1 % v/v; dry"
+                          + " refuses all that would do.");
+              assertThat(f.actual()).isEqualTo("refused by a partner");
+              assertThat(f.remedy()).contains("two passes");
+            });
+    assertThat(SeasonCase.of(book).pass(JUNE, mix).judge().tanks().get(0).unmet()).hasSize(1);
+  }
+
+  @Test
+  void aRefusedOilBlocksAndTheOtherIsNamed() {
+    CaseBook book = book();
+    Mix mix =
+        CaseBook.with(
+            book.mix("oily", "0.1 lb ai/acre", "waxy", "0.1 lb ai/acre"), "crop-oil", "1 % v/v");
+
+    assertThat(said(book, mix, "adjuvant-refused"))
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.severity()).isEqualTo(Severity.BLOCK);
+              assertThat(f.message()).isEqualTo("The label of waxy refuses crop-oil in soybean.");
+              assertThat(f.remedy())
+                  .isEqualTo(
+                      "leave crop-oil out; what the labels together ask for is"
+                          + " methylated-seed-oil");
+            });
+  }
+}

@@ -1,0 +1,111 @@
+package org.swathbook.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.swathbook.rules.SeasonCases.soybean;
+import static org.swathbook.rules.SeasonCases.weed;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.swathbook.book.DriverKind;
+import org.swathbook.book.WeedPressure;
+
+/**
+ * When a low rate is said to be one: glufosinate (0.53 to 0.66 lb, plants to 4 in) and 2,4-D
+ * choline (0.95 lb, to 6 in) over soybean.
+ */
+class BelowFullRateTest {
+  private static final String JUNE = "2027-06-10";
+  private static final WeedPressure PALMER = weed("AMAPA", 80, DriverKind.YES, 0);
+
+  private static List<Finding> glufosinate(
+      WeedPressure palmer, double inches, String rate, String... others) {
+    return judged(palmer, inches, rate, others).stream()
+        .filter(f -> f.rule().value().equals("below-full-rate"))
+        .toList();
+  }
+
+  private static List<Finding> judged(
+      WeedPressure palmer, double inches, String rate, String... others) {
+    CaseBook book = soybean(palmer);
+    SeasonCase s = SeasonCase.of(book);
+    String[] mix = new String[2 + others.length];
+    mix[0] = "glufosinate-ammonium";
+    mix[1] = rate;
+    System.arraycopy(others, 0, mix, 2, others.length);
+    return s.pass(
+            JUNE,
+            book.mix(mix),
+            s.standing("AMAPA", 12, inches, s.site("glufosinate-ammonium", "AMAPA", 82)))
+        .judge()
+        .findings();
+  }
+
+  @Test
+  void theLowEndIsFullOnSmallPlantsOnly() {
+    assertThat(glufosinate(PALMER, 2, "0.53 lb ai/acre")).isEmpty();
+    assertThat(glufosinate(PALMER, 2.1, "0.53 lb ai/acre"))
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.severity()).isEqualTo(Severity.WARN);
+              assertThat(f.message())
+                  .isEqualTo(
+                      "Glufosinate-ammonium: 0.53 lb ai/acre is below the full rate for Palmer"
+                          + " amaranth here, 0.66 lb ai/acre (the use in soybean has 0.53 lb ai/acre"
+                          + " to 0.66 lb ai/acre).");
+              assertThat(f.remedy()).startsWith("21 fl oz/acre of glufosinate-ammonium 4 lb/gal");
+            });
+    assertThat(glufosinate(PALMER, 4, "0.66 lb ai/acre")).isEmpty();
+  }
+
+  /** 21 fl oz of 4 lb/gal is 0.656 lb: the next step would be too much. */
+  @Test
+  void lessByNoMoreThanTheStepOfTheProductIsFull() {
+    assertThat(glufosinate(PALMER, 4, "21 fl oz/acre")).isEmpty();
+    assertThat(glufosinate(PALMER, 4, "20 fl oz/acre")).hasSize(1);
+  }
+
+  @Test
+  void besideTwoOtherSitesAtFullRateAThirdMayBeLow() {
+    String[] full = {"2,4-D choline", "0.95 lb ae/acre", "glyphosate", "1.13 lb ae/acre"};
+    String[] one = {"2,4-D choline", "0.95 lb ae/acre"};
+
+    assertThat(glufosinate(PALMER, 4, "0.53 lb ai/acre", full)).isEmpty();
+    assertThat(glufosinate(PALMER, 4, "0.53 lb ai/acre", one)).hasSize(1);
+  }
+
+  /** Its sites 4 and 10 still work, and site 2 that it resists is not in the tank. */
+  @Test
+  void aDriverWithListedResistanceWantsEveryPartnerAtFullRate() {
+    WeedPressure resistant = weed("AMAPA", 80, DriverKind.YES, 0.9, 2);
+    String[] full = {"2,4-D choline", "0.95 lb ae/acre", "glyphosate", "1.13 lb ae/acre"};
+
+    assertThat(glufosinate(resistant, 4, "0.53 lb ai/acre", full)).hasSize(1);
+  }
+
+  @Test
+  void aSiteThatTheWeedResistsIsNotCountedOn() {
+    WeedPressure resistant = weed("AMAPA", 80, DriverKind.YES, 0.9, 10);
+
+    assertThat(glufosinate(resistant, 4, "0.53 lb ai/acre")).isEmpty();
+  }
+
+  @Test
+  void ofAWeedThatIsNoDriverItIsANote() {
+    assertThat(glufosinate(weed("AMAPA", 3, DriverKind.NO, 0), 4, "0.53 lb ai/acre"))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.NOTE);
+  }
+
+  @Test
+  void whatItNamesIsNotSaidTwice() {
+    assertThat(judged(PALMER, 4, "0.40 lb ai/acre"))
+        .extracting(f -> f.rule().value())
+        .contains("below-full-rate")
+        .doesNotContain("rate-below-use");
+    assertThat(judged(weed("AMAPA", 3, DriverKind.NO, 0), 4, "0.40 lb ai/acre"))
+        .extracting(f -> f.rule().value())
+        .as("a note is no warning")
+        .contains("below-full-rate", "rate-below-use");
+  }
+}
