@@ -1,5 +1,6 @@
 package org.swathbook.cli;
 
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.file.EntryKind;
@@ -9,9 +10,11 @@ import org.swathbook.cli.json.CatalogListJson;
 import org.swathbook.cli.text.CatalogListText;
 import org.swathbook.cli.text.ProvenanceText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
 
 /** Names what is in the catalog. */
 @Command(name = "list", description = "Lists what the catalog holds.")
@@ -19,6 +22,7 @@ final class CatalogListCommand implements Callable<Integer> {
   @Parameters(
       arity = "0..1",
       paramLabel = "KIND",
+      converter = Kind.class,
       description = "ingredient, product, weed or crop; all of them when left out.")
   @Nullable EntryKind kind;
 
@@ -42,5 +46,20 @@ final class CatalogListCommand implements Callable<Integer> {
     }
     output.print(output.json ? CatalogListJson.of(read, kind) : CatalogListText.of(read, kind));
     return ExitCode.DONE;
+  }
+
+  /** A kind by its word, one or many. */
+  static final class Kind implements ITypeConverter<EntryKind> {
+    @Override
+    public EntryKind convert(String text) {
+      String typed = text.strip().toLowerCase(Locale.ROOT);
+      for (EntryKind kind : EntryKind.values()) {
+        if (typed.equals(kind.word()) || typed.equals(kind.plural())) {
+          return kind;
+        }
+      }
+      throw new TypeConversionException(
+          "'" + text + "' is no kind; write ingredient, product, weed or crop");
+    }
   }
 }

@@ -15,8 +15,8 @@ import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
- * Writes the folder of a book. Everything is written beside its place first and moved there in one
- * step, so that a book is there whole or not at all.
+ * Writes the folder of a book. Everything is written beside its place first and moved there when
+ * all is written: a new folder in one step, into an empty one entry by entry.
  */
 final class NewBook {
   private static final String EMPTY = "book";
@@ -39,23 +39,37 @@ final class NewBook {
     Path parent = Objects.requireNonNull(target.getParent());
     Files.createDirectories(parent);
     Path beside = Files.createTempDirectory(parent, ".new-book-");
+    // A temporary folder is for its owner alone; a folder within it is for whom others are.
+    Path book = Files.createDirectory(beside.resolve("book"));
     try {
-      copyResources(demo ? DEMO : EMPTY, beside);
+      copyResources(demo ? DEMO : EMPTY, book);
       if (!demo) {
         for (String name : List.of("book.yaml", "README.md")) {
-          Path file = beside.resolve(name);
+          Path file = book.resolve(name);
           String text = Files.readString(file, UTF_8);
           Files.writeString(file, text.replace("SEASON", Integer.toString(season)), UTF_8);
         }
         for (String folder : FOLDERS) {
-          Files.createDirectories(beside.resolve(folder));
+          Files.createDirectories(book.resolve(folder));
         }
-        writeSchemas(beside.resolve("schemas"));
+        writeSchemas(book.resolve("schemas"));
       }
-      Files.deleteIfExists(target);
-      Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
+      if (Files.exists(target)) {
+        fill(book);
+      } else {
+        Files.move(book, target, StandardCopyOption.ATOMIC_MOVE);
+      }
     } finally {
       delete(beside);
+    }
+  }
+
+  /** An empty folder stays the one it was: it may be a link, or the one that someone works in. */
+  private void fill(Path book) throws IOException {
+    try (Stream<Path> inside = Files.list(book)) {
+      for (Path p : inside.sorted().toList()) {
+        Files.move(p, target.resolve(p.getFileName()), StandardCopyOption.ATOMIC_MOVE);
+      }
     }
   }
 

@@ -1,10 +1,13 @@
 package org.swathbook.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
@@ -43,6 +46,29 @@ class InitCommandTest {
     assertThat(target.resolve("weather")).isDirectory();
     assertThat(target.resolve("schemas/ingredient.schema.json")).isNotEmptyFile();
     assertThat(target.resolve("schemas/fields.table.json")).isNotEmptyFile();
+  }
+
+  /** As when someone works in it: what was put in its place would not be seen there. */
+  @Test
+  void anEmptyFolderStaysTheOneItWas() throws IOException {
+    Path real = Files.createDirectory(dir.resolve("real"));
+    Object key = Files.readAttributes(real, BasicFileAttributes.class).fileKey();
+    assertThat(init(real).code()).isEqualTo(ExitCode.DONE);
+    assertThat(Files.readAttributes(real, BasicFileAttributes.class).fileKey()).isEqualTo(key);
+    assertThat(new BookLoader().load(real).season()).isEqualTo(2027);
+    assertThat(dir).isDirectoryNotContaining(p -> !p.equals(real));
+  }
+
+  /** A book is shared as far as other new folders are. */
+  @Test
+  void aNewBookIsForWhomOtherFoldersAre() throws IOException {
+    Path other = Files.createDirectory(dir.resolve("other"));
+    Path target = dir.resolve("new");
+    init(target);
+    PosixFileAttributeView view = Files.getFileAttributeView(target, PosixFileAttributeView.class);
+    assumeTrue(view != null);
+    assertThat(Files.getPosixFilePermissions(target))
+        .isEqualTo(Files.getPosixFilePermissions(other));
   }
 
   /** Its remarks say that these are the values used when a rule is left out; so they must be. */

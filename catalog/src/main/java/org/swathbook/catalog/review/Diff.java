@@ -153,7 +153,17 @@ public final class Diff {
 
   private static String figures(Response r) {
     return String.format(
-        Locale.ROOT, "%.0f (%.0f-%.0f) %% – %s", r.emaxPct(), r.lowPct(), r.highPct(), r.source());
+        Locale.ROOT,
+        "%.0f (%.0f-%.0f) %%%s, %s confidence – %s",
+        r.emaxPct(),
+        r.lowPct(),
+        r.highPct(),
+        r.controlHeightCm().isPresent()
+            ? String.format(
+                Locale.ROOT, ", rated at %.1f in", r.controlHeightCm().getAsDouble() / 2.54)
+            : "",
+        r.confidence(),
+        r.source());
   }
 
   private void interactions(Catalog before, Catalog after) {

@@ -52,9 +52,9 @@ final class HeightAndStageCheck implements Check {
     String use = crop.get().name() + ", " + u.positions().iterator().next().spelling();
     OptionalDouble start = heightAt(crop.get(), u.timing().find().flatMap(w -> w.from()));
     OptionalDouble end =
-        heightAt(
-            crop.get(),
-            u.timing().find().flatMap(w -> w.before().isPresent() ? w.before() : w.to()));
+        lower(
+            heightAt(crop.get(), u.timing().find().flatMap(w -> w.to())),
+            heightAt(crop.get(), u.timing().find().flatMap(w -> w.before())));
     OptionalDouble most = height.get().most();
     OptionalDouble least = height.get().least();
     if (start.isPresent() && most.isPresent() && start.getAsDouble() > most.getAsDouble()) {
@@ -76,6 +76,13 @@ final class HeightAndStageCheck implements Check {
               + " is the least");
     }
     return Optional.empty();
+  }
+
+  /** A window with both ends closes at the one that is reached first. */
+  private static OptionalDouble lower(OptionalDouble one, OptionalDouble other) {
+    return one.isPresent() && other.isPresent()
+        ? OptionalDouble.of(Math.min(one.getAsDouble(), other.getAsDouble()))
+        : one.isPresent() ? one : other;
   }
 
   private static OptionalDouble heightAt(Crop crop, Optional<TimePoint> point) {

@@ -91,8 +91,8 @@ class DiffTest {
             .with("interactions.yaml", "loses: 10-30 %", "loses: 10-40 %");
     assertThat(words(new SmallCatalog(), after))
         .containsExactly(
-            "rating glyphosate: control of AMAPA, post was 95 (90-99) % – from memory, is now 60"
-                + " (50-70) % – from memory",
+            "rating glyphosate: control of AMAPA, post was 95 (90-99) %, rated at 4.0 in, high confidence – from memory, is now 60"
+                + " (50-70) %, rated at 4.0 in, high confidence – from memory",
             "interaction glyphosate with site 5: effect is no longer stated, was antagonism on"
                 + " broadleaf, 20 % of glyphosate's control lost",
             "interaction glyphosate with site 5: effect is now stated, antagonism on broadleaf, 25 %"
