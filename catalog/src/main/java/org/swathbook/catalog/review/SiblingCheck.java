@@ -19,21 +19,36 @@ final class SiblingCheck implements Check {
     TreeMap<String, Ingredient> firstOfGroup = new TreeMap<>();
     for (Ingredient i : catalog.catalog().ingredients()) {
       Ingredient first = firstOfGroup.putIfAbsent(Slug.of(i.capGroup()), i);
-      if (first != null && (!first.site().equals(i.site()) || first.rateBasis() != i.rateBasis())) {
-        catalog
-            .find(EntryKind.INGREDIENT, i.id().value())
-            .ifPresent(
-                e ->
-                    out.add(
-                        Remark.error(
-                            e.mark(),
-                            i.name()
-                                + " shares the caps of "
-                                + first.name()
-                                + " but not its site or the basis of its rates",
-                            "correct site or rateBasis, or give it a capGroup of its own")));
+      if (first == null) {
+        continue;
+      }
+      if (!first.site().equals(i.site()) || first.rateBasis() != i.rateBasis()) {
+        add(
+            catalog,
+            i,
+            i.name()
+                + " shares the caps of "
+                + first.name()
+                + " but not its site or the basis of its rates",
+            "correct site or rateBasis, or give it a capGroup of its own",
+            out);
+      }
+      if (!first.capGroup().equals(i.capGroup())) {
+        add(
+            catalog,
+            i,
+            "the capGroup '" + i.capGroup() + "' is spelled otherwise than that of " + first.name(),
+            "write it '" + first.capGroup() + "', or the two are counted apart",
+            out);
       }
     }
     return out;
+  }
+
+  private static void add(
+      WrittenCatalog catalog, Ingredient i, String what, String right, List<Remark> out) {
+    catalog
+        .find(EntryKind.INGREDIENT, i.id().value())
+        .ifPresent(e -> out.add(Remark.error(e.mark(), what, right)));
   }
 }

@@ -81,6 +81,23 @@ class LintTest {
                 + " capGroup of its own");
   }
 
+  @Test
+  void aGroupOfCapsIsSpelledOneWay() {
+    SmallCatalog c =
+        new SmallCatalog()
+            .file(
+                "ingredients/glyphosate-salt.yaml",
+                new SmallCatalog()
+                    .with(GLYPHOSATE, "name: glyphosate", "name: glyphosate salt")
+                    .with(GLYPHOSATE, "aliases: [glyphosate acid]", "aliases: []")
+                    .with(GLYPHOSATE, "capGroup: glyphosate", "capGroup: Glyphosate")
+                    .text(GLYPHOSATE));
+    assertThat(errors(c))
+        .containsExactly(
+            "ingredients/glyphosate-salt.yaml:1:1: the capGroup 'Glyphosate' is spelled otherwise"
+                + " than that of glyphosate; write it 'glyphosate', or the two are counted apart");
+  }
+
   /** The small soybean is 8 in tall at V3 and 1 in at emergence. */
   @Test
   void aWindowByStageAndOneByHeightMustMeet() {
