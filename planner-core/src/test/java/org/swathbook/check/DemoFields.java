@@ -14,12 +14,17 @@ import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.ProgramReader;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Product;
+import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Rate;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
+import org.swathbook.program.Mix;
 import org.swathbook.program.Program;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.PassPositions;
+import org.swathbook.rules.UseFacts;
 
 /** The demo book with its traces, read once, and doses drawn from its catalog. */
 final class DemoFields {
@@ -31,6 +36,21 @@ final class DemoFields {
 
   static synchronized TraceSet traces(Field field) {
     return TRACES.computeIfAbsent(field, f -> TraceBuilder.build(BOOK, f));
+  }
+
+  /** What the rules on uses and on sequences say of one pass. */
+  static Findings findings(Field field, PassTiming timing, Mix mix) {
+    TraceSet traces = traces(field);
+    Findings out = Findings.all();
+    for (UseFacts facts : UseJudge.facts(BOOK, traces, 0, timing, mix)) {
+      out.addAll(UseJudge.judge(facts));
+    }
+    out.addAll(
+        SequenceJudge.judge(
+            BOOK,
+            field,
+            List.of(new DatedMix(0, timing.medianDate(), PassPositions.of(traces, timing), mix))));
+    return out;
   }
 
   static Field field(String id) {

@@ -20,7 +20,6 @@ import org.swathbook.program.Mix;
 import org.swathbook.rules.Ask;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Findings;
-import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.UseFacts;
 
@@ -47,21 +46,7 @@ class JudgeProperties {
   }
 
   private static List<Finding> findings(Field field, PassTiming timing, Mix mix) {
-    return collected(field, timing, mix).sorted();
-  }
-
-  private static Findings collected(Field field, PassTiming timing, Mix mix) {
-    TraceSet traces = DemoFields.traces(field);
-    Findings out = Findings.all();
-    for (UseFacts facts : UseJudge.facts(DemoFields.BOOK, traces, 0, timing, mix)) {
-      out.addAll(UseJudge.judge(facts));
-    }
-    out.addAll(
-        SequenceJudge.judge(
-            DemoFields.BOOK,
-            field,
-            List.of(new DatedMix(0, timing.medianDate(), PassPositions.of(traces, timing), mix))));
-    return out;
+    return DemoFields.findings(field, timing, mix).sorted();
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
@@ -106,7 +91,7 @@ class JudgeProperties {
     Field field = field(place);
     Mix mix = Mix.of(List.of(DemoFields.dose(random), DemoFields.dose(random)));
 
-    Findings out = collected(field, timing(field, days), mix);
+    Findings out = DemoFields.findings(field, timing(field, days), mix);
 
     for (Finding f : out.sorted()) {
       assertThat(f.message())

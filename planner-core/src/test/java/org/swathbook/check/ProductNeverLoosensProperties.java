@@ -29,7 +29,6 @@ import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Source;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
-import org.swathbook.growth.TraceSet;
 import org.swathbook.growth.UseFinder;
 import org.swathbook.measure.Concentration;
 import org.swathbook.measure.Rate;
@@ -38,11 +37,8 @@ import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Finding;
-import org.swathbook.rules.Findings;
 import org.swathbook.rules.LabelUses;
-import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.Severity;
-import org.swathbook.rules.UseFacts;
 
 /**
  * A product has no limits of its own: it brings actives, and each is judged as if it had come
@@ -142,18 +138,8 @@ class ProductNeverLoosensProperties {
 
   /** Actives that some rule of uses or sequences blocks. */
   private static Set<String> blocked(Field field, PassTiming timing, Mix mix) {
-    TraceSet traces = DemoFields.traces(field);
-    Findings out = Findings.all();
-    for (UseFacts facts : UseJudge.facts(DemoFields.BOOK, traces, 0, timing, mix)) {
-      out.addAll(UseJudge.judge(facts));
-    }
-    out.addAll(
-        SequenceJudge.judge(
-            DemoFields.BOOK,
-            field,
-            List.of(new DatedMix(0, timing.medianDate(), PassPositions.of(traces, timing), mix))));
     Set<String> blocked = new TreeSet<>();
-    for (Finding f : out.sorted()) {
+    for (Finding f : DemoFields.findings(field, timing, mix).sorted()) {
       if (f.severity() == Severity.BLOCK) {
         blocked.add(f.about().ingredient().orElseThrow().value());
       }

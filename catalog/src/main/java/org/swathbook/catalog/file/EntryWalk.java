@@ -8,9 +8,7 @@ import org.swathbook.catalog.Source;
 import org.swathbook.source.ListNode;
 import org.swathbook.source.MapNode;
 import org.swathbook.source.MapReader;
-import org.swathbook.source.Node;
 import org.swathbook.source.Problems;
-import org.swathbook.source.ScalarNode;
 
 /** Takes a file apart into values, each with its source. */
 final class EntryWalk {
@@ -66,8 +64,8 @@ final class EntryWalk {
   }
 
   private WrittenGroup use(int number, MapNode use) {
-    List<String> positions = words(use, "position");
-    String crop = String.join(" ", words(use, "crop"));
+    List<String> positions = Sources.texts(use, "position");
+    String crop = String.join(" ", Sources.texts(use, "crop"));
     Place place = Place.ofUse(number, Slug.of(crop), positions);
     List<WrittenValue> values = new ArrayList<>();
     for (MapNode.Entry e : use.entries()) {
@@ -89,13 +87,5 @@ final class EntryWalk {
       Source source = sources.of(place, e.value().mark());
       into.add(new WrittenValue(before + e.key(), e.value(), source));
     }
-  }
-
-  private static List<String> words(MapNode map, String key) {
-    List<Node> found = map.find(key).map(MapReader::oneOrMore).orElse(List.of());
-    return found.stream()
-        .filter(n -> n instanceof ScalarNode)
-        .map(n -> ((ScalarNode) n).text())
-        .toList();
   }
 }

@@ -6,7 +6,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.swathbook.catalog.Slug;
 import org.swathbook.measure.MeasureException;
-import org.swathbook.source.ListNode;
+import org.swathbook.source.MapReader;
 import org.swathbook.source.Nearest;
 import org.swathbook.source.Node;
 import org.swathbook.source.Problems;
@@ -41,7 +41,7 @@ final class Names<I extends Comparable<I>> {
 
   /** Further names, one or a list; a problem when another entry has one of them already. */
   void addAliases(Node names, I id, Problems problems) {
-    List<Node> items = names instanceof ListNode l ? l.items() : List.of(names);
+    List<Node> items = MapReader.oneOrMore(names);
     for (Node item : items) {
       if (item instanceof ScalarNode name && !Slug.of(name.text()).isEmpty()) {
         I holder = bySlug.putIfAbsent(Slug.of(name.text()), id);

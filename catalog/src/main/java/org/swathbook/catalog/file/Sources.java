@@ -61,7 +61,7 @@ final class Sources {
     if (paths.isEmpty()) {
       return;
     }
-    List<Node> items = paths.get() instanceof ListNode l ? l.items() : List.of(paths.get());
+    List<Node> items = MapReader.oneOrMore(paths.get());
     for (Node item : items) {
       MapReader.scalar(item, Texts::text, "soil.halfLife", problems)
           .ifPresent(
@@ -112,14 +112,14 @@ final class Sources {
   }
 
   private static List<String> words(MapNode use, String key) {
-    Optional<Node> found = use.find(key);
-    if (found.isEmpty()) {
-      return List.of();
-    }
-    List<Node> items = found.get() instanceof ListNode l ? l.items() : List.of(found.get());
-    return items.stream()
+    return texts(use, key).stream().map(Slug::of).toList();
+  }
+
+  /** The value or values under a key as text; what is no single value is left out. */
+  static List<String> texts(MapNode map, String key) {
+    return map.find(key).map(MapReader::oneOrMore).orElse(List.of()).stream()
         .filter(n -> n instanceof ScalarNode)
-        .map(n -> Slug.of(((ScalarNode) n).text()))
+        .map(n -> ((ScalarNode) n).text())
         .toList();
   }
 

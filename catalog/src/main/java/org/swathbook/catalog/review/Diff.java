@@ -14,7 +14,6 @@ import java.util.function.Function;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Interaction;
 import org.swathbook.catalog.Response;
-import org.swathbook.catalog.file.KeyWords;
 import org.swathbook.catalog.file.WrittenCatalog;
 import org.swathbook.catalog.file.WrittenEntry;
 import org.swathbook.catalog.file.WrittenGroup;
@@ -171,14 +170,24 @@ public final class Diff {
       if (!after.interactions().contains(i)) {
         changes.add(
             new Change(
-                "interaction", Sides.of(i), "", "effect", stated(Sides.effect(i)), stated("")));
+                "interaction",
+                InteractionWords.of(i),
+                "",
+                "effect",
+                stated(InteractionWords.effect(i)),
+                stated("")));
       }
     }
     for (Interaction i : after.interactions()) {
       if (!before.interactions().contains(i)) {
         changes.add(
             new Change(
-                "interaction", Sides.of(i), "", "effect", stated(""), stated(Sides.effect(i))));
+                "interaction",
+                InteractionWords.of(i),
+                "",
+                "effect",
+                stated(""),
+                stated(InteractionWords.effect(i))));
       }
     }
   }

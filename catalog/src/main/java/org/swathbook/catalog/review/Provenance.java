@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.file.EntryKind;
-import org.swathbook.catalog.file.KeyWords;
 import org.swathbook.catalog.file.WrittenCatalog;
 import org.swathbook.catalog.file.WrittenEntry;
 import org.swathbook.catalog.file.WrittenGroup;

@@ -13,6 +13,7 @@ import org.swathbook.source.ScalarNode;
 
 /** Labels change every winter: an entry that nobody held against one for a year is stale. */
 final class ReviewDateCheck implements Check {
+  /** Our default: labels are revised from one season to the next. */
   private static final int MONTHS = 12;
 
   @Override

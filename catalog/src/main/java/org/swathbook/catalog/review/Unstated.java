@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.swathbook.catalog.file.KeyWords;
 import org.swathbook.catalog.file.WrittenEntry;
 import org.swathbook.catalog.file.WrittenGroup;
 

@@ -91,7 +91,7 @@ public final class WhereUsed {
   private static String sides(Catalog catalog, Predicate<Interaction> which) {
     return catalog.interactions().stream()
         .filter(which)
-        .map(i -> Sides.of(i) + " (" + i.kind().name().toLowerCase(Locale.ROOT) + ")")
+        .map(i -> InteractionWords.of(i) + " (" + i.kind().name().toLowerCase(Locale.ROOT) + ")")
         .distinct()
         .collect(Collectors.joining("; "));
   }

@@ -63,17 +63,21 @@ class LintTest {
                 + " ratings after emergence; state its rain-free time under foliar, or rate it 0");
   }
 
+  /** A second form of glyphosate that differs in one more thing than its name. */
+  private static SmallCatalog withASalt(String piece, String other) {
+    return new SmallCatalog()
+        .file(
+            "ingredients/glyphosate-salt.yaml",
+            new SmallCatalog()
+                .with(GLYPHOSATE, "name: glyphosate", "name: glyphosate salt")
+                .with(GLYPHOSATE, "aliases: [glyphosate acid]", "aliases: []")
+                .with(GLYPHOSATE, piece, other)
+                .text(GLYPHOSATE));
+  }
+
   @Test
   void formsOfOneActiveShareItsSite() {
-    SmallCatalog c =
-        new SmallCatalog()
-            .file(
-                "ingredients/glyphosate-salt.yaml",
-                new SmallCatalog()
-                    .with(GLYPHOSATE, "name: glyphosate", "name: glyphosate salt")
-                    .with(GLYPHOSATE, "aliases: [glyphosate acid]", "aliases: []")
-                    .with(GLYPHOSATE, "site: 9", "site: 10")
-                    .text(GLYPHOSATE));
+    SmallCatalog c = withASalt("site: 9", "site: 10");
     assertThat(errors(c))
         .containsExactly(
             "ingredients/glyphosate-salt.yaml:1:1: glyphosate salt shares the caps of glyphosate but"
@@ -83,15 +87,7 @@ class LintTest {
 
   @Test
   void aGroupOfCapsIsSpelledOneWay() {
-    SmallCatalog c =
-        new SmallCatalog()
-            .file(
-                "ingredients/glyphosate-salt.yaml",
-                new SmallCatalog()
-                    .with(GLYPHOSATE, "name: glyphosate", "name: glyphosate salt")
-                    .with(GLYPHOSATE, "aliases: [glyphosate acid]", "aliases: []")
-                    .with(GLYPHOSATE, "capGroup: glyphosate", "capGroup: Glyphosate")
-                    .text(GLYPHOSATE));
+    SmallCatalog c = withASalt("capGroup: glyphosate", "capGroup: Glyphosate");
     assertThat(errors(c))
         .containsExactly(
             "ingredients/glyphosate-salt.yaml:1:1: the capGroup 'Glyphosate' is spelled otherwise"

@@ -1,4 +1,4 @@
-package org.swathbook.catalog.file;
+package org.swathbook.catalog.review;
 
 import java.util.Map;
 

@@ -5,8 +5,8 @@ import java.util.stream.Collectors;
 import org.swathbook.catalog.Interaction;
 
 /** An interaction in words. */
-public final class Sides {
-  private Sides() {}
+public final class InteractionWords {
+  private InteractionWords() {}
 
   /** {@code clethodim with site 4}. */
   public static String of(Interaction i) {
