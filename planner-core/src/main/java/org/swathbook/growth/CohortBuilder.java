@@ -1,12 +1,7 @@
 package org.swathbook.growth;
 
 import java.util.Arrays;
-import java.util.List;
-import java.util.OptionalDouble;
-import org.swathbook.catalog.DegreeDayMethod;
-import org.swathbook.catalog.ThermalClock;
 import org.swathbook.catalog.Weed;
-import org.swathbook.weather.WeatherDay;
 
 /**
  * Gathers daily emergence into cohorts of four days and gives them their growth.
@@ -20,7 +15,6 @@ final class CohortBuilder {
   private static final int BIN_DAYS = 4;
   private static final double LEAST_SHARE = 1e-5;
   private static final double THIN = 0.01;
-  private static final double UNDER_CANOPY = 0.5;
 
   /** Tillage kills what is shorter, cm (4 in; default). */
   private static final double KILLED_BELOW_CM = 4 * 2.54;
@@ -32,17 +26,12 @@ final class CohortBuilder {
 
   /**
    * @param perM2 plants per m² by day
+   * @param thermal °C-days of growth summed to the end of each day
    * @param tilled whether the soil is worked on the planting day
    */
   static CohortSet build(
-      Weed weed,
-      List<WeatherDay> days,
-      double[] perM2,
-      CanopyClock canopy,
-      int plantingDay,
-      boolean tilled) {
+      Weed weed, double[] perM2, double[] thermal, int plantingDay, boolean tilled) {
     int length = perM2.length;
-    double[] thermal = thermal(weed, days, canopy);
     int offset = Math.floorMod(plantingDay, BIN_DAYS);
     int bins = (length + BIN_DAYS) / BIN_DAYS + 1;
     double[] sum = new double[bins];
@@ -107,19 +96,5 @@ final class CohortBuilder {
       return 0;
     }
     return heightCm <= HALVED_TO_CM ? 0.5 : 1;
-  }
-
-  /** °C-days of growth summed to the end of each day, half of them under a closed canopy. */
-  private static double[] thermal(Weed weed, List<WeatherDay> days, CanopyClock canopy) {
-    ThermalClock clock =
-        new ThermalClock(DegreeDayMethod.AVERAGE, weed.height().baseC(), OptionalDouble.empty());
-    double[] out = new double[days.size()];
-    double sum = 0;
-    for (int d = 0; d < out.length; d++) {
-      double heat = ThermalTime.of(clock, days.get(d));
-      sum += canopy.isClosed(d) ? heat * UNDER_CANOPY : heat;
-      out[d] = sum;
-    }
-    return out;
   }
 }

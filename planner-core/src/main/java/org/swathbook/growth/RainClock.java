@@ -1,5 +1,8 @@
 package org.swathbook.growth;
 
+import java.util.List;
+import org.swathbook.weather.WeatherDay;
+
 /**
  * The one water clock of soil actives and of seeds: the rain and irrigation of the last ten days
  * against a need. Dry soil that does not activate a layer does not let small seeds up either.
@@ -23,5 +26,14 @@ public final class RainClock {
 
   static double share(double rainOfTenDaysMm, double needMm) {
     return needMm <= 0 ? 1 : Math.min(1, rainOfTenDaysMm / needMm);
+  }
+
+  /** Rain of a day and the nine before it, mm. */
+  static double rainMm(List<WeatherDay> days, int day) {
+    double sum = 0;
+    for (int d = Math.max(0, day - DAYS + 1); d <= day; d++) {
+      sum += days.get(d).rainMm();
+    }
+    return sum;
   }
 }

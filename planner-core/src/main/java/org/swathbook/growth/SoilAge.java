@@ -2,9 +2,6 @@ package org.swathbook.growth;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.swathbook.catalog.SoilTexture;
-import org.swathbook.weather.EvaporationLayer;
-import org.swathbook.weather.SoilTemperature;
 import org.swathbook.weather.StationWeather;
 import org.swathbook.weather.WeatherDay;
 
@@ -28,7 +25,45 @@ public final class SoilAge {
   private static final double WATER_EXPONENT = 0.7;
   private static final int REFERENCE_DAYS = 42;
 
-  private SoilAge() {}
+  private final Parameters parameters;
+
+  /**
+   * @param reference fRef, the mean of fT · fW in the weeks that stated lengths are for
+   */
+  record Parameters(double reference) {}
+
+  /**
+   * @param days age of what was there on the first day, stated-length days
+   */
+  record State(double days) {}
+
+  /**
+   * @param ageing stated-length days per day
+   */
+  record Rates(double ageing) {}
+
+  SoilAge(Parameters parameters) {
+    this.parameters = parameters;
+  }
+
+  /** Before the first day. */
+  State before() {
+    return new State(0);
+  }
+
+  /**
+   * The soil is that of the day itself: a mean temperature of the day and the water at its end.
+   *
+   * @param soilC mean temperature of the topsoil
+   * @param relativeWater θ over field capacity
+   */
+  Rates rates(double soilC, double relativeWater) {
+    return new Rates(activity(soilC, relativeWater) / parameters.reference);
+  }
+
+  State integrate(State yesterday, Rates rates) {
+    return new State(yesterday.days + rates.ageing);
+  }
 
   /** fT, 1 at 20 °C. */
   public static double temperatureFactor(double soilC) {
@@ -49,23 +84,25 @@ public final class SoilAge {
     return Math.min(1, StrictMath.pow(Math.max(0, relativeWater), WATER_EXPONENT));
   }
 
+  /** fT · fW. */
+  private static double activity(double soilC, double relativeWater) {
+    return temperatureFactor(soilC) * waterFactor(relativeWater);
+  }
+
   /** fT · fW of each day of a gapless record. */
-  static double[] activity(List<WeatherDay> days, SoilTexture texture, double latitude) {
-    double[] soilC = SoilTemperature.of(days);
-    double[] water =
-        new EvaporationLayer(
-                texture.fieldCapacity(), texture.wiltingPoint(), texture.readilyEvaporableMm())
-            .relativeWater(days, latitude);
+  private static double[] activity(List<WeatherDay> days, Topsoil topsoil) {
     double[] out = new double[days.size()];
+    Topsoil.State soil = topsoil.before(days.get(0));
     for (int d = 0; d < out.length; d++) {
-      out[d] = temperatureFactor(soilC[d]) * waterFactor(water[d]);
+      soil = topsoil.integrate(soil, topsoil.rates(soil, days.get(d)));
+      out[d] = activity(soil.temperature().meanC(), topsoil.relativeWater(soil));
     }
     return out;
   }
 
-  /** fRef of a station's scenario years on one texture. */
-  static double reference(StationWeather station, SoilTexture texture, double latitude) {
-    double[] activity = activity(station.days(), texture, latitude);
+  /** fRef of a station's scenario years on one soil. */
+  static double reference(StationWeather station, Topsoil topsoil) {
+    double[] activity = activity(station.days(), topsoil);
     LocalDate first = station.days().get(0).date();
     double sum = 0;
     int count = 0;

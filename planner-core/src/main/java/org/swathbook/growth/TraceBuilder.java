@@ -51,11 +51,12 @@ public final class TraceBuilder {
     }
     Crop crop = book.catalog().crop(field.crop());
     List<WeedPressure> weeds = book.weedsOf(field.id());
-    double reference = SoilAge.reference(station, texture(field), latitude(field));
+    Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(texture(field), latitude(field)));
+    SoilAge age = new SoilAge(new SoilAge.Parameters(SoilAge.reference(station, topsoil)));
     List<SeasonTrace> traces = new ArrayList<>();
     for (int year : years) {
       List<WeatherDay> days = ScenarioDays.of(station, year, book.season(), observedTo);
-      traces.add(year(book, field, crop, weeds, year, days, reference));
+      traces.add(year(book, field, crop, weeds, year, days, topsoil, age));
     }
     return new TraceSet(field, crop, weeds, traces);
   }
@@ -93,7 +94,8 @@ public final class TraceBuilder {
       List<WeedPressure> weeds,
       int year,
       List<WeatherDay> days,
-      double reference) {
+      Topsoil topsoil,
+      SoilAge age) {
     int season = book.season();
     int plantingDay = SeasonTrace.dayOf(field.plantDate(), season, year);
     if (plantingDay < 0 || plantingDay >= days.size()) {
@@ -112,18 +114,18 @@ public final class TraceBuilder {
     CanopyClock canopy = new CanopyClock(crop, field, clock, harvestDay);
     SeasonTrace.Daily daily = new SeasonTrace.Daily(days.size());
     fillCrop(daily, crop, clock, canopy, harvestDay);
-    fillSoil(daily, days, texture(field), latitude(field), reference);
     fillSprayDays(daily, days, book.house(), book.station(field));
 
     boolean tilled = field.tillage() == Tillage.TILLED;
+    OutdoorYear outdoors =
+        model(weeds, days, tilled ? plantingDay : days.size(), topsoil, age).run(days, canopy);
+    fillSoil(daily, days, outdoors.soilAge);
     List<CohortSet> cohorts = new ArrayList<>();
     int[] neededUntil = new int[weeds.size()];
     for (int w = 0; w < weeds.size(); w++) {
       WeedPressure p = weeds.get(w);
-      double[] perM2 =
-          SeedlingDays.perM2(
-              p.weed().emergence(), days, canopy, tilled ? plantingDay : days.size(), p.perM2());
-      cohorts.add(CohortBuilder.build(p.weed(), days, perM2, canopy, plantingDay, tilled));
+      double[] perM2 = SeedlingDays.perM2(outdoors.emerging[w], p.perM2());
+      cohorts.add(CohortBuilder.build(p.weed(), perM2, outdoors.thermal[w], plantingDay, tilled));
       int free = Math.min(canopy.canopyDay(), harvestDay - FREE_BEFORE_HARVEST);
       neededUntil[w] = Math.max(0, Math.min(free, SeedlingDays.dayOfShare(perM2, NEARLY_ALL_UP)));
     }
@@ -158,17 +160,20 @@ public final class TraceBuilder {
     }
   }
 
-  private static void fillSoil(
-      SeasonTrace.Daily daily,
-      List<WeatherDay> days,
-      SoilTexture texture,
-      double latitude,
-      double reference) {
-    double[] activity = SoilAge.activity(days, texture, latitude);
-    double age = 0;
-    for (int d = 0; d < activity.length; d++) {
-      age += activity[d] / reference;
-      daily.soilAge[d] = age;
+  private static OutdoorModel model(
+      List<WeedPressure> weeds, List<WeatherDay> days, int tilledOn, Topsoil topsoil, SoilAge age) {
+    List<Seedlings> seedlings = new ArrayList<>();
+    List<WeedGrowth> growth = new ArrayList<>();
+    for (WeedPressure p : weeds) {
+      seedlings.add(new Seedlings(Seedlings.Parameters.of(p.weed().emergence(), days, tilledOn)));
+      growth.add(new WeedGrowth(WeedGrowth.Parameters.of(p.weed())));
+    }
+    return new OutdoorModel(topsoil, age, seedlings, growth);
+  }
+
+  private static void fillSoil(SeasonTrace.Daily daily, List<WeatherDay> days, double[] soilAge) {
+    for (int d = 0; d < soilAge.length; d++) {
+      daily.soilAge[d] = soilAge[d];
       daily.rainMm[d] = days.get(d).rainMm();
     }
   }

@@ -1,7 +1,5 @@
 package org.swathbook.weather;
 
-import java.util.List;
-
 /**
  * Water in the top 10 cm of bare soil: the evaporation layer of FAO Irrigation and Drainage Paper
  * 56 (Allen et al. 1998, chapter 7). It wets with rain and irrigation, drains what it cannot hold
@@ -16,60 +14,88 @@ public final class EvaporationLayer {
   /** Evaporation of wet bare soil over reference (FAO-56 annex 7: Eso = 1.15 ET0; from memory). */
   public static final double WET_BARE_SOIL = 1.15;
 
-  private final double capacityMm;
-  private final double totalMm;
-  private final double readilyMm;
+  private final Parameters parameters;
 
   /**
-   * @param fieldCapacity m³/m³
-   * @param wiltingPoint m³/m³
-   * @param readilyEvaporableMm water that leaves at the full rate (REW)
+   * What the layer holds, mm.
+   *
+   * @param capacityMm water at field capacity
+   * @param totalMm all water that evaporation can take (TEW, FAO-56 equation 73)
+   * @param readilyMm water that leaves at the full rate (REW)
    */
-  public EvaporationLayer(double fieldCapacity, double wiltingPoint, double readilyEvaporableMm) {
-    if (!(wiltingPoint >= 0 && fieldCapacity > wiltingPoint)) {
-      throw new IllegalArgumentException("field capacity must be above the wilting point");
+  public record Parameters(double capacityMm, double totalMm, double readilyMm) {
+    /**
+     * Of a soil by its water contents, m³/m³, and its readily evaporable water, mm.
+     *
+     * @throws IllegalArgumentException when field capacity is not above the wilting point
+     */
+    public static Parameters of(
+        double fieldCapacity, double wiltingPoint, double readilyEvaporableMm) {
+      if (!(wiltingPoint >= 0 && fieldCapacity > wiltingPoint)) {
+        throw new IllegalArgumentException("field capacity must be above the wilting point");
+      }
+      double totalMm = 1000 * (fieldCapacity - 0.5 * wiltingPoint) * DEPTH_M;
+      return new Parameters(
+          1000 * fieldCapacity * DEPTH_M, totalMm, Math.min(readilyEvaporableMm, totalMm));
     }
-    this.capacityMm = 1000 * fieldCapacity * DEPTH_M;
-    this.totalMm = 1000 * (fieldCapacity - 0.5 * wiltingPoint) * DEPTH_M;
-    this.readilyMm = Math.min(readilyEvaporableMm, totalMm);
+  }
+
+  /**
+   * @param depletionMm water missing to field capacity at the end of a day
+   */
+  public record State(double depletionMm) {}
+
+  /**
+   * Rain comes first in a day, so it is the wetted layer that dries (FAO-56 equation 77).
+   *
+   * @param wettingMm rain and irrigation that the layer can hold, mm/day
+   * @param evaporationMm mm/day
+   */
+  public record Rates(double wettingMm, double evaporationMm) {}
+
+  public EvaporationLayer(Parameters parameters) {
+    this.parameters = parameters;
+  }
+
+  /**
+   * Before the first day of a record: the readily evaporable water is gone. A first good rain
+   * forgets that.
+   */
+  public State before() {
+    return new State(parameters.readilyMm);
+  }
+
+  /**
+   * @param referenceMm reference evapotranspiration of the day, mm
+   */
+  public Rates rates(State yesterday, double rainMm, double referenceMm) {
+    double wetting = Math.min(yesterday.depletionMm, rainMm);
+    double wetted = yesterday.depletionMm - wetting;
+    return new Rates(wetting, reduction(wetted) * WET_BARE_SOIL * referenceMm);
+  }
+
+  /** Nothing dries beyond what evaporation can take. */
+  public State integrate(State yesterday, Rates rates) {
+    double wetted = yesterday.depletionMm - rates.wettingMm;
+    return new State(Math.min(parameters.totalMm, wetted + rates.evaporationMm));
   }
 
   /** All water that evaporation can take (TEW, FAO-56 equation 73), mm. */
   public double totalEvaporableMm() {
-    return totalMm;
+    return parameters.totalMm;
   }
 
   /** Evaporation reduction Kr at a depletion in mm (FAO-56 equation 74), 1 to 0. */
   public double reduction(double depletionMm) {
-    if (depletionMm <= readilyMm) {
+    if (depletionMm <= parameters.readilyMm) {
       return 1;
     }
-    return Math.max(0, (totalMm - depletionMm) / (totalMm - readilyMm));
+    return Math.max(
+        0, (parameters.totalMm - depletionMm) / (parameters.totalMm - parameters.readilyMm));
   }
 
-  /** Depletion at the end of a day (FAO-56 equation 77 on bare soil): rain first, then drying. */
-  public double nextDepletion(double depletionMm, double rainMm, double referenceMm) {
-    double wetted = Math.max(0, depletionMm - rainMm);
-    return Math.min(totalMm, wetted + reduction(wetted) * WET_BARE_SOIL * referenceMm);
-  }
-
-  /** Water over water at field capacity at a depletion. */
-  public double relativeWater(double depletionMm) {
-    return (capacityMm - depletionMm) / capacityMm;
-  }
-
-  /**
-   * θ over field capacity at the end of each day of a record. The record starts with the readily
-   * evaporable water gone; a first good rain forgets that.
-   */
-  public double[] relativeWater(List<WeatherDay> days, double latitude) {
-    double[] out = new double[days.size()];
-    double depletion = readilyMm;
-    for (int d = 0; d < out.length; d++) {
-      WeatherDay day = days.get(d);
-      depletion = nextDepletion(depletion, day.rainMm(), Hargreaves.referenceMm(day, latitude));
-      out[d] = relativeWater(depletion);
-    }
-    return out;
+  /** Water over water at field capacity. */
+  public double relativeWater(State state) {
+    return (parameters.capacityMm - state.depletionMm) / parameters.capacityMm;
   }
 }

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.DriverKind;
 import org.swathbook.book.Field;
+import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.Weed;
 import org.swathbook.testing.FieldBuilder;
 import org.swathbook.testing.Fixtures;
@@ -48,7 +49,14 @@ class SeedlingDaysTest {
   }
 
   private static double[] emergence(List<WeatherDay> days, CanopyClock canopy, int tilledOn) {
-    return SeedlingDays.perM2(WEED.emergence(), days, canopy, tilledOn, 40);
+    Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(SoilTexture.SILT_LOAM, 41));
+    OutdoorModel model =
+        new OutdoorModel(
+            topsoil,
+            new SoilAge(new SoilAge.Parameters(1)),
+            List.of(new Seedlings(Seedlings.Parameters.of(WEED.emergence(), days, tilledOn))),
+            List.of(new WeedGrowth(WeedGrowth.Parameters.of(WEED))));
+    return SeedlingDays.perM2(model.run(days, canopy).emerging[0], 40);
   }
 
   private static double sum(double[] perM2, int from, int to) {

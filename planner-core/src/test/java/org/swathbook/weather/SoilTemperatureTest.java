@@ -19,10 +19,11 @@ class SoilTemperatureTest {
       days.add(new WeatherDay(LocalDate.of(2027, 4, 1).plusDays(i), mean + 6, mean - 6, 0));
     }
 
-    double[] soil = SoilTemperature.of(days);
-
+    SoilTemperature model = new SoilTemperature(SoilTemperature.Parameters.BARE);
+    SoilTemperature.State soil = model.before(days.get(0));
     for (int n = 0; n < 12; n++) {
-      assertThat(soil[n]).isCloseTo(20 * (1 - Math.pow(0.75, n)), within(1e-9));
+      soil = model.integrate(soil, model.rates(soil, days.get(n)));
+      assertThat(soil.meanC()).isCloseTo(20 * (1 - Math.pow(0.75, n)), within(1e-9));
     }
   }
 }

@@ -1,0 +1,109 @@
+package org.swathbook.growth;
+
+import java.util.List;
+import org.swathbook.catalog.Crop;
+import org.swathbook.catalog.CropStage;
+import org.swathbook.catalog.ThermalClock;
+import org.swathbook.weather.WeatherDay;
+
+/**
+ * How a crop goes from stage to stage. Heat counts from the planting day on; a stage by days counts
+ * from the day of emergence. Stages are reached in their order, at the end of the day that brings
+ * what they need.
+ */
+final class CropDevelopment {
+  private final Parameters parameters;
+
+  /**
+   * @param up number of the stage that counts as emergence
+   * @param never number of a day after the last one, which stands for an event that never comes
+   */
+  record Parameters(ThermalClock clock, List<CropStage> stages, int up, int never) {
+    static Parameters of(Crop crop, int days) {
+      return new Parameters(
+          crop.clock(), crop.stages(), crop.findStage(crop.emergenceStage()).orElseThrow(), days);
+    }
+  }
+
+  /**
+   * @param day the day at whose end this is so
+   * @param heat °C-days since planting
+   * @param reached number of the last stage reached, -1 for none
+   * @param sinceDay day on which it was reached
+   * @param sinceHeat heat that it needs; the heat there was, for a stage by days
+   * @param emergedOn day of emergence
+   */
+  record State(int day, double heat, int reached, int sinceDay, double sinceHeat, int emergedOn) {}
+
+  /**
+   * @param heat °C-days per day
+   */
+  record Rates(double heat) {}
+
+  CropDevelopment(Parameters parameters) {
+    this.parameters = parameters;
+  }
+
+  /** On the eve of planting. */
+  State before(int plantingDay) {
+    return new State(plantingDay - 1, 0, -1, plantingDay, 0, parameters.never);
+  }
+
+  Rates rates(WeatherDay today) {
+    return new Rates(ThermalTime.of(parameters.clock, today));
+  }
+
+  /** The next day; it may bring more than one stage. */
+  State integrate(State yesterday, Rates rates) {
+    int day = yesterday.day + 1;
+    double heat = yesterday.heat + rates.heat;
+    State now =
+        new State(
+            day,
+            heat,
+            yesterday.reached,
+            yesterday.sinceDay,
+            yesterday.sinceHeat,
+            yesterday.emergedOn);
+    while (hasNext(now) && isReached(next(now), now)) {
+      int reached = now.reached + 1;
+      double sinceHeat = next(now).degreeDays().orElse(heat);
+      int emergedOn = reached == parameters.up ? day : now.emergedOn;
+      now = new State(day, heat, reached, day, sinceHeat, emergedOn);
+    }
+    return now;
+  }
+
+  /** Running stage number: the last stage and the share of the way to the next one. */
+  double stage(State state) {
+    return state.reached + (hasNext(state) ? share(next(state), state) : 0);
+  }
+
+  private boolean hasNext(State state) {
+    return state.reached + 1 < parameters.stages.size();
+  }
+
+  private CropStage next(State state) {
+    return parameters.stages.get(state.reached + 1);
+  }
+
+  private static boolean isReached(CropStage next, State now) {
+    return next.degreeDays().isPresent()
+        ? now.heat >= next.degreeDays().getAsDouble()
+        : now.day - now.emergedOn >= next.daysAfterEmergence().getAsInt();
+  }
+
+  /** Share of the way from the last stage to the next one, 0 to below 1. */
+  private static double share(CropStage next, State now) {
+    double done;
+    double whole;
+    if (next.degreeDays().isPresent()) {
+      done = now.heat - now.sinceHeat;
+      whole = next.degreeDays().getAsDouble() - now.sinceHeat;
+    } else {
+      done = now.day - now.sinceDay;
+      whole = now.emergedOn + next.daysAfterEmergence().getAsInt() - now.sinceDay;
+    }
+    return whole > 0 ? Math.min(Math.max(0, done / whole), Math.nextDown(1.0)) : 0;
+  }
+}

@@ -1,0 +1,19 @@
+package org.swathbook.growth;
+
+/** A field's soil and weeds by day, as {@link OutdoorModel} wrote them down. */
+final class OutdoorYear {
+  /** Stated-length days to the end of each day. */
+  final double[] soilAge;
+
+  /** By weed: share of the season's plants that comes up on each day. */
+  final double[][] emerging;
+
+  /** By weed: °C-days of growth to the end of each day. */
+  final double[][] thermal;
+
+  OutdoorYear(int weeds, int days) {
+    this.soilAge = new double[days];
+    this.emerging = new double[weeds][days];
+    this.thermal = new double[weeds][days];
+  }
+}

@@ -1,0 +1,118 @@
+package org.swathbook.growth;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.swathbook.catalog.DegreeDayMethod;
+import org.swathbook.catalog.Emergence;
+import org.swathbook.catalog.ThermalClock;
+import org.swathbook.weather.WeatherDay;
+
+/**
+ * How a weed's seedlings come up, as shares of the season's plants.
+ *
+ * <ul>
+ *   <li>Heat makes the daily difference of the emergence curve ready to come up.
+ *   <li>Dry soil holds seedlings back: of all that wait, each day brings the share that the rain of
+ *       the last ten days is of 12 mm ({@link RainClock}). They wait; none is lost.
+ *   <li>After tillage at planting nothing comes up for 40 °C-days base 10, from the next day on
+ *       (default); these wait too and come as a flush.
+ *   <li>Under a closed canopy a quarter comes up (default); the rest stays in the ground.
+ * </ul>
+ */
+final class Seedlings {
+  /** Heat after tillage in which nothing comes up, °C-days base 10. */
+  static final double QUIET_AFTER_TILLAGE = 40;
+
+  /** Share of what would come up that does so under a closed canopy. */
+  static final double UNDER_CANOPY = 0.25;
+
+  /** What {@link #QUIET_AFTER_TILLAGE} is counted by. */
+  static final ThermalClock TILLAGE_CLOCK =
+      new ThermalClock(DegreeDayMethod.AVERAGE, 10, OptionalDouble.empty());
+
+  private final Parameters parameters;
+
+  /**
+   * @param startDay day from which heat counts
+   * @param tilledOn day of tillage; the number of days for none
+   */
+  record Parameters(EmergenceCurve curve, ThermalClock clock, int startDay, int tilledOn) {
+    static Parameters of(Emergence emergence, List<WeatherDay> days, int tilledOn) {
+      return new Parameters(
+          new EmergenceCurve(emergence),
+          emergence.clock(),
+          Seedlings.startDay(emergence.start(), days),
+          tilledOn);
+    }
+  }
+
+  /**
+   * @param heat °C-days since the start day
+   * @param ready share that heat has made ready, up or waiting
+   * @param waiting share that waits for rain or for the soil to settle
+   * @param heatSinceTillage °C-days base 10
+   */
+  record State(double heat, double ready, double waiting, double heatSinceTillage) {}
+
+  /**
+   * What a day brings.
+   *
+   * @param heat °C-days
+   * @param readyAtEnd share ready by the end of the day: a level, since the curve gives levels
+   * @param leaving share that stops waiting
+   * @param emerging share that comes up
+   * @param heatSinceTillage °C-days base 10
+   */
+  record Rates(
+      double heat, double readyAtEnd, double leaving, double emerging, double heatSinceTillage) {}
+
+  Seedlings(Parameters parameters) {
+    this.parameters = parameters;
+  }
+
+  /** Before the first day. */
+  State before() {
+    return new State(0, 0, 0, 0);
+  }
+
+  /** A seed that heat makes ready can be up on the same day. */
+  Rates rates(State yesterday, OutdoorDay today) {
+    if (today.day() < parameters.startDay) {
+      return new Rates(0, 0, 0, 0, 0);
+    }
+    double heat = ThermalTime.of(parameters.clock, today.weather());
+    double readyAtEnd = parameters.curve.at(yesterday.heat + heat);
+    double settling =
+        today.day() > parameters.tilledOn ? ThermalTime.of(TILLAGE_CLOCK, today.weather()) : 0;
+    boolean quiet =
+        today.day() >= parameters.tilledOn
+            && yesterday.heatSinceTillage + settling < QUIET_AFTER_TILLAGE;
+    double leaving =
+        quiet
+            ? 0
+            : (yesterday.waiting + (readyAtEnd - yesterday.ready))
+                * RainClock.share(today.rainOfTenDaysMm(), RainClock.SEEDLING_NEED_MM);
+    double emerging = today.canopyClosed() ? leaving * UNDER_CANOPY : leaving;
+    return new Rates(heat, readyAtEnd, leaving, emerging, settling);
+  }
+
+  State integrate(State yesterday, Rates rates) {
+    return new State(
+        yesterday.heat + rates.heat,
+        rates.readyAtEnd,
+        yesterday.waiting + (rates.readyAtEnd - yesterday.ready) - rates.leaving,
+        yesterday.heatSinceTillage + rates.heatSinceTillage);
+  }
+
+  /** Starts from September on belong to the autumn before the season. */
+  private static int startDay(MonthDay start, List<WeatherDay> days) {
+    LocalDate first = days.get(0).date();
+    LocalDate date = start.atYear(first.getYear());
+    if (date.isBefore(first)) {
+      date = start.atYear(first.getYear() + 1);
+    }
+    return (int) (date.toEpochDay() - first.toEpochDay());
+  }
+}

@@ -1,0 +1,63 @@
+package org.swathbook.growth;
+
+import org.swathbook.catalog.SoilTexture;
+import org.swathbook.weather.EvaporationLayer;
+import org.swathbook.weather.Hargreaves;
+import org.swathbook.weather.SoilTemperature;
+import org.swathbook.weather.WeatherDay;
+
+/**
+ * Warmth and water of a field's topsoil. Nothing else feeds back on them, so they come first in a
+ * day: whatever lives or fades in the soil meets the soil of that very day.
+ */
+final class Topsoil {
+  private final SoilTemperature temperature;
+  private final EvaporationLayer layer;
+  private final double latitude;
+
+  /**
+   * @param latitude degrees, north positive
+   */
+  record Parameters(
+      SoilTemperature.Parameters temperature, EvaporationLayer.Parameters layer, double latitude) {
+    static Parameters of(SoilTexture texture, double latitude) {
+      return new Parameters(
+          SoilTemperature.Parameters.BARE,
+          EvaporationLayer.Parameters.of(
+              texture.fieldCapacity(), texture.wiltingPoint(), texture.readilyEvaporableMm()),
+          latitude);
+    }
+  }
+
+  record State(SoilTemperature.State temperature, EvaporationLayer.State water) {}
+
+  record Rates(SoilTemperature.Rates temperature, EvaporationLayer.Rates water) {}
+
+  Topsoil(Parameters parameters) {
+    this.temperature = new SoilTemperature(parameters.temperature);
+    this.layer = new EvaporationLayer(parameters.layer);
+    this.latitude = parameters.latitude;
+  }
+
+  /** Before the first day of a record. */
+  State before(WeatherDay first) {
+    return new State(temperature.before(first), layer.before());
+  }
+
+  Rates rates(State yesterday, WeatherDay today) {
+    return new Rates(
+        temperature.rates(yesterday.temperature, today),
+        layer.rates(yesterday.water, today.rainMm(), Hargreaves.referenceMm(today, latitude)));
+  }
+
+  State integrate(State yesterday, Rates rates) {
+    return new State(
+        temperature.integrate(yesterday.temperature, rates.temperature),
+        layer.integrate(yesterday.water, rates.water));
+  }
+
+  /** θ over field capacity. */
+  double relativeWater(State state) {
+    return layer.relativeWater(state.water);
+  }
+}

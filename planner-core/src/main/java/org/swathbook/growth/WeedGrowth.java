@@ -1,0 +1,54 @@
+package org.swathbook.growth;
+
+import java.util.OptionalDouble;
+import org.swathbook.catalog.DegreeDayMethod;
+import org.swathbook.catalog.ThermalClock;
+import org.swathbook.catalog.Weed;
+import org.swathbook.weather.WeatherDay;
+
+/**
+ * Heat that a weed's plants have had to grow in, on the species' own base; half of it counts under
+ * a closed canopy (default). A plant's age is what was added since it came up.
+ */
+final class WeedGrowth {
+  /** Share of the heat that counts under a closed canopy. */
+  static final double UNDER_CANOPY = 0.5;
+
+  private final Parameters parameters;
+
+  record Parameters(ThermalClock clock, double shareUnderCanopy) {
+    static Parameters of(Weed weed) {
+      return new Parameters(
+          new ThermalClock(DegreeDayMethod.AVERAGE, weed.height().baseC(), OptionalDouble.empty()),
+          UNDER_CANOPY);
+    }
+  }
+
+  /**
+   * @param heat °C-days since the first day of the year
+   */
+  record State(double heat) {}
+
+  /**
+   * @param heat °C-days per day
+   */
+  record Rates(double heat) {}
+
+  WeedGrowth(Parameters parameters) {
+    this.parameters = parameters;
+  }
+
+  /** Before the first day. */
+  State before() {
+    return new State(0);
+  }
+
+  Rates rates(WeatherDay today, boolean canopyClosed) {
+    double heat = ThermalTime.of(parameters.clock, today);
+    return new Rates(canopyClosed ? heat * parameters.shareUnderCanopy : heat);
+  }
+
+  State integrate(State yesterday, Rates rates) {
+    return new State(yesterday.heat + rates.heat);
+  }
+}
