@@ -5,14 +5,36 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
 
 /**
- * Plants of a weed that a site, or one ingredient only, no longer controls.
+ * Plants of a weed that a site, or one ingredient only, no longer controls, or controls in part.
  *
  * @param site the site; empty when only an ingredient is listed
  * @param share share of the plants, 0 to 1
  * @param status confirmed, assumed or suspected, as written
+ * @param kept what the plants still feel of it; empty when the book does not say
  */
 public record Resistance(
-    Optional<Site> site, Optional<IngredientId> ingredient, double share, String status) {
+    Optional<Site> site,
+    Optional<IngredientId> ingredient,
+    double share,
+    String status,
+    Optional<Kept> kept) {
+
+  /** Shares of the control through leaves and through the soil that are left, not both all. */
+  public record Kept(double leaf, double soil) {
+
+    public static final Kept NOTHING = new Kept(0, 0);
+
+    /**
+     * Faster breakdown of an active in the plant: half is left (default, the middle of 0.3 to 0.7).
+     */
+    public static final Kept METABOLIC = new Kept(0.5, 0.5);
+
+    public Kept {
+      if (!(leaf >= 0 && leaf <= 1 && soil >= 0 && soil <= 1 && leaf + soil < 2)) {
+        throw new IllegalArgumentException("a resistant plant keeps less than all of the control");
+      }
+    }
+  }
 
   public Resistance {
     if (site.isPresent() == ingredient.isPresent()) {
@@ -22,6 +44,12 @@ public record Resistance(
     if (!(share >= 0 && share <= 1)) {
       throw new IllegalArgumentException("a share is between 0 and 1, not " + share);
     }
+  }
+
+  /** A resistance of which the book does not say how much control is left. */
+  public Resistance(
+      Optional<Site> site, Optional<IngredientId> ingredient, double share, String status) {
+    this(site, ingredient, share, status, Optional.empty());
   }
 
   /** Whether it concerns an active. */

@@ -140,6 +140,45 @@ class MixesTest {
   }
 
   @Test
+  void aPartialResistanceKeepsWhatTheBookSays() {
+    Biotype b =
+        new Biotype(
+            1,
+            List.of(
+                new Resistance(
+                    Optional.of(Site.of(14)),
+                    Optional.empty(),
+                    1,
+                    "confirmed",
+                    Optional.of(new Resistance.Kept(0.3, 0.8))),
+                new Resistance(
+                    Optional.empty(),
+                    Optional.of(Fixtures.active("glyphosate").id()),
+                    1,
+                    "",
+                    Optional.of(Resistance.Kept.METABOLIC))));
+    assertThat(ResistanceFactors.foliar(PALMER, b, Fixtures.active("flumioxazin"))).isEqualTo(0.3);
+    assertThat(ResistanceFactors.soil(PALMER, b, Fixtures.active("flumioxazin"))).isEqualTo(0.8);
+    assertThat(ResistanceFactors.foliar(PALMER, b, Fixtures.active("glyphosate"))).isEqualTo(0.5);
+  }
+
+  /** Metabolic and target-site resistance in one plant: it feels no more than the stronger. */
+  @Test
+  void ofTwoResistancesToOneActiveTheStrongerCounts() {
+    Resistance metabolic =
+        new Resistance(
+            Optional.of(Site.of(9)),
+            Optional.empty(),
+            1,
+            "",
+            Optional.of(Resistance.Kept.METABOLIC));
+    Resistance targetSite =
+        new Resistance(Optional.empty(), Optional.of(Fixtures.active("glyphosate").id()), 1, "");
+    Biotype both = new Biotype(1, List.of(metabolic, targetSite));
+    assertThat(ResistanceFactors.foliar(PALMER, both, Fixtures.active("glyphosate"))).isZero();
+  }
+
+  @Test
   void aDoseIsMeasuredAgainstTheUseOfItsPhase() {
     TankActive glyphosate = active("glyphosate", 1);
     assertThat(LabelRates.high(glyphosate, Fixtures.field("ND-1"), Position.Phase.IN_CROP))

@@ -156,11 +156,24 @@ final class FieldText {
       String share =
           Numbers.decimals(100 * r.share(), 1)
               + " %"
-              + (r.status().isBlank() ? "" : " " + r.status());
+              + (r.status().isBlank() ? "" : " " + r.status())
+              + r.kept().map(FieldText::kept).orElse("");
       byShare.computeIfAbsent(share, s -> new ArrayList<>()).add(what);
     }
     List<String> parts = new ArrayList<>();
     byShare.forEach((share, what) -> parts.add(Figures.list(what) + " (" + share + ")"));
     return "resists " + String.join(", ", parts);
+  }
+
+  /** {@code , keeps 40 % of the control}. */
+  private static String kept(Resistance.Kept kept) {
+    String leaf = Numbers.decimals(100 * kept.leaf(), 1) + " %";
+    return kept.leaf() == kept.soil()
+        ? ", keeps " + leaf + " of the control"
+        : ", keeps "
+            + leaf
+            + " through leaves and "
+            + Numbers.decimals(100 * kept.soil(), 1)
+            + " % through soil";
   }
 }

@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.swathbook.book.Resistance;
+import org.swathbook.book.Resistance.Kept;
+import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.source.Texts;
@@ -18,6 +20,8 @@ final class ResistanceParser {
   private static final Pattern ENTRY =
       Pattern.compile("(.+?)\\s*:\\s*([^%]*%)\\s*(.*)", Pattern.DOTALL);
   private static final Set<String> STATUSES = Set.of("confirmed", "assumed", "suspected");
+  private static final Pattern STATUS_FIRST = Pattern.compile("(\\S+)(.*)", Pattern.DOTALL);
+  private static final Set<String> KEPT_WORDS = Set.of("metabolic", "target-site", "keeps");
   private static final String EXAMPLE = "9:85 % confirmed; dicamba:30 % suspected";
 
   /** Combinations of entries double with each of them. */
@@ -61,7 +65,10 @@ final class ResistanceParser {
     return share;
   }
 
-  /** Independent entries: {@code 9:85 % confirmed; 2:95 % assumed; dicamba:30 % suspected}. */
+  /**
+   * Independent entries: {@code 9:85 % confirmed; 2:95 % assumed; dicamba:30 % suspected}, each
+   * with what its plants keep of the control (see {@link KeptParser}).
+   */
   List<Resistance> entries(String text) {
     List<Resistance> out = new ArrayList<>();
     Set<String> seen = new LinkedHashSet<>();
@@ -99,13 +106,21 @@ final class ResistanceParser {
     }
     String what = m.group(1);
     double share = share(m.group(2));
-    String status = m.group(3).strip().toLowerCase(Locale.ROOT);
-    if (!status.isEmpty() && !STATUSES.contains(status)) {
-      throw new MeasureException(
-          "'" + m.group(3).strip() + "' is no status; write confirmed, assumed or suspected");
+    Matcher tail = STATUS_FIRST.matcher(m.group(3).strip());
+    String status = "";
+    String rest = m.group(3);
+    if (tail.matches() && !KEPT_WORDS.contains(tail.group(1).toLowerCase(Locale.ROOT))) {
+      status = tail.group(1).toLowerCase(Locale.ROOT);
+      rest = tail.group(2);
+      if (!STATUSES.contains(status)) {
+        throw new MeasureException(
+            "'" + tail.group(1) + "' is no status; write confirmed, assumed or suspected");
+      }
     }
-    return what.matches("\\d+")
-        ? new Resistance(Optional.of(site(what)), Optional.empty(), share, status)
-        : new Resistance(Optional.empty(), Optional.of(names.ingredient(what).id()), share, status);
+    Optional<Kept> kept = KeptParser.parse(rest);
+    Optional<Site> site = what.matches("\\d+") ? Optional.of(site(what)) : Optional.empty();
+    Optional<IngredientId> ingredient =
+        site.isPresent() ? Optional.empty() : Optional.of(names.ingredient(what).id());
+    return new Resistance(site, ingredient, share, status, kept);
   }
 }

@@ -161,6 +161,21 @@ class BookProblemsTest {
             "A-1,AMAPA,80 /m2,yes,,,9:20 % maybe",
             "weeds.csv:2:24: 'maybe' is no status; write confirmed, assumed or suspected"),
         weed(
+            "A-1,AMAPA,80 /m2,yes,,,9:20 % assumed keeps some",
+            "weeds.csv:2:24: 'keeps some' does not say how much control is left; write"
+                + " 'metabolic', 'keeps 40 %' or 'keeps 0 % leaf 50 % soil'"),
+        weed(
+            "A-1,AMAPA,80 /m2,yes,,,9:20 % assumed rapid",
+            "weeds.csv:2:24: 'rapid' does not say how much control is left; write"
+                + " 'metabolic', 'keeps 40 %' or 'keeps 0 % leaf 50 % soil'"),
+        weed(
+            "A-1,AMAPA,80 /m2,yes,,,9:20 % keeps 100 %",
+            "weeds.csv:2:24: a plant that keeps all of the control resists nothing; leave the"
+                + " entry out"),
+        weed(
+            "A-1,AMAPA,80 /m2,yes,,,9:20 % keeps 140 %",
+            "weeds.csv:2:24: '140 %' is no share; write 0 to 100 %"),
+        weed(
             "A-1,AMAPA,80 /m2,yes,,,9 20",
             "weeds.csv:2:24: '9 20' is no resistance; write site or ingredient, share and status, as"
                 + " '9:85 % confirmed; dicamba:30 % suspected'"),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Biotype;
@@ -64,6 +65,26 @@ class WeedsReaderTest {
     WeedPressure w = weed("A-1,AMAPA,80 /m2,yes,,,dicamba:30 % Suspected,\n");
     assertThat(w.listed().get(0).ingredient()).contains(IngredientId.of("dicamba"));
     assertThat(w.listed().get(0).status()).isEqualTo("suspected");
+  }
+
+  @Test
+  void whatResistantPlantsKeepStandsBehindTheStatus() {
+    WeedPressure w =
+        weed(
+            "A-1,AMAPA,80 /m2,yes,,,27:60 % confirmed keeps 40 %; 14:50 % keeps 0 % leaf 50 %"
+                + " soil; 15:20 % Suspected Metabolic; 2:90 % target-site; 9:10 % metabolic keeps"
+                + " 30 %,\n");
+    assertThat(w.listed())
+        .extracting(Resistance::kept)
+        .containsExactly(
+            Optional.of(new Resistance.Kept(0.4, 0.4)),
+            Optional.of(new Resistance.Kept(0, 0.5)),
+            Optional.of(Resistance.Kept.METABOLIC),
+            Optional.empty(),
+            Optional.of(new Resistance.Kept(0.3, 0.3)));
+    assertThat(w.listed())
+        .extracting(Resistance::status)
+        .containsExactly("confirmed", "", "suspected", "", "");
   }
 
   @Test
