@@ -61,6 +61,8 @@ class JsonKeysTest {
             "program.exposedEmergencePct.WEED",
             "program.survivorsPerAcre.WEED.beforeNeededUntil",
             "program.survivorsPerAcre.WEED.all",
+            "program.seedReturn.WEED.seedsPerM2",
+            "program.seedReturn.WEED.seedbankFactor",
             "program.weakestSite.WEED.site",
             "program.weakestSite.WEED.controlPctWithoutIt",
             "program.emergenceMetPct.WEED.none",

@@ -339,6 +339,8 @@ final class Samples {
         driver ? 0.4 : 1,
         driver ? 118.4 : 52,
         driver ? 1633.2 : 410,
+        driver ? 1268.4 : 13.7,
+        driver ? 1.46 : 0.187,
         driver ? 3 : 9.6,
         driver ? 31.2 : 60.2,
         driver ? 65.8 : 30.2,

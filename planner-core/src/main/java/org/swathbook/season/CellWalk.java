@@ -44,6 +44,7 @@ final class CellWalk {
   private double ratedAlive;
   private double survivors;
   private double allSurvivors;
+  private double seeding;
   private double exposedShare;
   private double exposedToNothing;
 
@@ -78,6 +79,11 @@ final class CellWalk {
     return allSurvivors;
   }
 
+  /** Plants/m² alive at harvest, each by the seed it sets beside one up before the crop. */
+  double seeding() {
+    return seeding;
+  }
+
   double exposedShare() {
     return exposedShare;
   }
@@ -95,6 +101,7 @@ final class CellWalk {
     ratedAlive = 0;
     survivors = 0;
     allSurvivors = 0;
+    seeding = 0;
     boolean layer = layerAtCropEmergence(year, weed, pressure);
     for (int b = 0; b < pressure.biotypes().size(); b++) {
       biotype(year, weed, b, cell, pressure.biotypes().get(b).share(), harvest, layer);
@@ -207,10 +214,12 @@ final class CellWalk {
     double loadSum = 0;
     double before = 0;
     double after = 0;
+    double seeds = 0;
     for (int c = 0; c < cell.upByHarvest; c++) {
       // What the soil kills costs nothing whenever it does: plants are an inch tall at most.
       double start = cell.start[c] * inSoil[c];
       loadSum += start * cell.weight[c] * (alive[c] + cost[c]);
+      seeds += start * cell.weight[c] * alive[c];
       if (c < cell.upByNeeded) {
         before += start * alive[c];
       } else {
@@ -220,6 +229,7 @@ final class CellWalk {
     load += share * loadSum;
     survivors += share * before;
     allSurvivors += share * (before + after);
+    seeding += share * seeds;
     for (int c = cell.exposedFrom; c < cell.exposedTo; c++) {
       double escapes = share * inSoil[c];
       escapesAll[c] += escapes;

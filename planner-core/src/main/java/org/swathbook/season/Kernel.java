@@ -172,6 +172,8 @@ public final class Kernel {
         score.controlPct[w][y] = untreated > 0 ? 100 * (1 - walk.ratedAlive() / untreated) : 100;
         score.survivors[w][y] = walk.survivors();
         score.allSurvivors[w][y] = walk.allSurvivors();
+        score.seedReturn[w][y] =
+            Seedbank.returnPerM2(traces.weeds().get(w).weed().seed(), walk.seeding());
         score.exposed[w][y] = walk.exposedShare();
         score.exposedToNothing[w][y] = walk.exposedToNothing();
       }

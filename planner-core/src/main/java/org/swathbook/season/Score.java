@@ -16,6 +16,7 @@ public final class Score {
   final double[][] exposedToNothing;
   final double[][] survivors;
   final double[][] allSurvivors;
+  final double[][] seedReturn;
   private final double dollarsPerAcre;
 
   Score(int years, int weeds, double dollarsPerAcre) {
@@ -25,6 +26,7 @@ public final class Score {
     exposedToNothing = new double[weeds][years];
     survivors = new double[weeds][years];
     allSurvivors = new double[weeds][years];
+    seedReturn = new double[weeds][years];
     this.dollarsPerAcre = dollarsPerAcre;
   }
 
@@ -93,6 +95,16 @@ public final class Score {
   /** Alive at harvest, plants/m². */
   public double allSurvivorsPerM2(int weed, int year) {
     return allSurvivors[weed][year];
+  }
+
+  /** Seeds/m² that the plants alive at harvest shed, an order of magnitude. */
+  public double seedReturnPerM2(int weed, int year) {
+    return seedReturn[weed][year];
+  }
+
+  /** Mean of the years, an order of magnitude. */
+  public double seedReturnPerM2(int weed) {
+    return mean(seedReturn[weed]);
   }
 
   public double survivorsPerAcre(int weed) {

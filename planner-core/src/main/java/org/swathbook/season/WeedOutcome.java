@@ -13,6 +13,10 @@ import org.swathbook.catalog.Site;
  * @param exposedPct median year; {@code exposedWorstFifthPct} the year that one in five is worse
  *     than or equal to
  * @param survivorsPerAcre of those up before needed-until, mean
+ * @param seedReturnPerM2 seeds that the plants alive at harvest shed on a m², mean of the years; an
+ *     order of magnitude
+ * @param seedbankFactor seedbank of the next year beside this year's, mean of the years; an order
+ *     of magnitude
  * @param metNonePct share of the season's emergence that met none, one, two or more effective
  *     sites, mean
  * @param weakestSite the site whose loss hurts most; empty when no site works on it
@@ -29,6 +33,8 @@ public record WeedOutcome(
     double exposedToNothingPct,
     double survivorsPerAcre,
     double allSurvivorsPerAcre,
+    double seedReturnPerM2,
+    double seedbankFactor,
     double metNonePct,
     double metOnePct,
     double metTwoOrMorePct,

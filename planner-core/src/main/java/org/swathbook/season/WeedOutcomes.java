@@ -43,6 +43,18 @@ final class WeedOutcomes {
     return List.copyOf(out);
   }
 
+  private double seedbankFactor(int weed) {
+    double sum = 0;
+    for (int y = 0; y < score.years(); y++) {
+      sum +=
+          Seedbank.factor(
+              traces.weeds().get(weed).weed().seed(),
+              score.seedReturnPerM2(weed, y),
+              traces.years().get(y).cohorts(weed).totalPerM2());
+    }
+    return sum / score.years();
+  }
+
   WeedOutcome of(int weed, List<WeedOutcome.LayerOverlap> overlaps) {
     double control = score.controlPct(weed);
     Optional<Site> weakest = Optional.empty();
@@ -70,6 +82,8 @@ final class WeedOutcomes {
         100 * score.exposedToNothingMedian(weed),
         score.survivorsPerAcre(weed),
         score.allSurvivorsPerAcre(weed),
+        score.seedReturnPerM2(weed),
+        seedbankFactor(weed),
         met[0],
         met[1],
         met[2],

@@ -191,6 +191,8 @@ final class SeasonCase {
             o.survivors,
             o.allSurvivors,
             0,
+            0.5,
+            0,
             0,
             100,
             o.weakest,

@@ -13,6 +13,7 @@ import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Optional;
@@ -83,6 +84,15 @@ final class Json {
     return Double.isFinite(value)
         ? DecimalNode.valueOf(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP))
         : NODES.nullNode();
+  }
+
+  /** Rounded half up to so many digits that count, without an exponent. */
+  static JsonNode significant(double value, int digits) {
+    if (!Double.isFinite(value)) {
+      return NODES.nullNode();
+    }
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP));
+    return DecimalNode.valueOf(rounded.scale() < 0 ? rounded.setScale(0) : rounded);
   }
 
   static ArrayNode texts(Collection<String> texts) {

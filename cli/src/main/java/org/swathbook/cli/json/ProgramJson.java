@@ -50,6 +50,7 @@ final class ProgramJson {
         w -> Json.percent(w.exposedWorstFifthPct()));
     byWeed(node, "emergenceMetByNothingPct", outcome, w -> Json.percent(w.exposedToNothingPct()));
     byWeed(node, "survivorsPerAcre", outcome, ProgramJson::survivors);
+    byWeed(node, "seedReturn", outcome, ProgramJson::seedReturn);
     byWeed(node, "weakestSite", outcome, ProgramJson::weakest);
     byWeed(node, "emergenceMetPct", outcome, ProgramJson::met);
     byWeed(node, "unknownActives", outcome, w -> Json.texts(w.unknownActives()));
@@ -69,6 +70,14 @@ final class ProgramJson {
     ObjectNode node = Json.NODES.objectNode();
     node.set("beforeNeededUntil", Json.fixed(w.survivorsPerAcre(), 0));
     node.set("all", Json.fixed(w.allSurvivorsPerAcre(), 0));
+    return node;
+  }
+
+  /** Two digits at most: the figures are orders of magnitude. */
+  private static JsonNode seedReturn(WeedOutcome w) {
+    ObjectNode node = Json.NODES.objectNode();
+    node.set("seedsPerM2", Json.significant(w.seedReturnPerM2(), 2));
+    node.set("seedbankFactor", Json.significant(w.seedbankFactor(), 2));
     return node;
   }
 

@@ -1,5 +1,8 @@
 package org.swathbook.cli.text;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import org.swathbook.measure.Money;
@@ -47,6 +50,20 @@ final class Figures {
   /** Plants per m²: two significant decimals where there are few. */
   static String density(double perM2) {
     return Numbers.decimals(perM2, perM2 < 1 ? 2 : perM2 < 10 ? 1 : 0);
+  }
+
+  /** An order of magnitude, {@code 3,000} or {@code 1.5}: so many digits that count. */
+  static String rough(double n, int digits) {
+    if (n <= 0) {
+      return "0";
+    }
+    BigDecimal rounded = new BigDecimal(n).round(new MathContext(digits, RoundingMode.HALF_UP));
+    if (rounded.compareTo(new BigDecimal("0.01")) < 0) {
+      return "under 0.01";
+    }
+    return rounded.compareTo(BigDecimal.TEN) < 0
+        ? rounded.stripTrailingZeros().toPlainString()
+        : grouped(rounded.setScale(0, RoundingMode.HALF_UP).toPlainString());
   }
 
   /** {@code 1 pass}, {@code 3 passes}. */

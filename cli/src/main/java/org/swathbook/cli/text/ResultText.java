@@ -1,5 +1,6 @@
 package org.swathbook.cli.text;
 
+import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.WeedId;
@@ -57,6 +58,25 @@ final class ResultText {
                 + Figures.list(w.unknownActives()));
       }
     }
+    page.blank();
+  }
+
+  /** What escapes leave in the soil: one line, in round numbers. */
+  void seed(Page page) {
+    page.wrapped(
+        2,
+        4,
+        "Seed return (order of magnitude; seeds/m², and next year's seedbank beside this year's): "
+            + outcome.weeds().stream()
+                .map(
+                    w ->
+                        w.pressure().weed().name()
+                            + " "
+                            + Figures.rough(w.seedReturnPerM2(), 1)
+                            + " (x "
+                            + Figures.rough(w.seedbankFactor(), 2)
+                            + ")")
+                .collect(Collectors.joining(", ")));
     page.blank();
   }
 
