@@ -32,7 +32,7 @@ class SeedbankTest {
    * Science 65, by summaries), whatever the weather and the emergence.
    */
   @Test
-  void withoutSeedReturnTheBankRunsDownAsPublishedForGiantRagweed() {
+  void withoutSeedReturnTheBankOfGiantRagweedIsSpentInTwoYears() {
     SeedBiology ragweed = new SeedBiology(0.5, 0.2, 1_818, 0, Source.NOT_GIVEN);
     double two = Math.pow(Seedbank.factor(ragweed, 0, 10), 2);
     // The share that comes up is gone as well: 0.5 x 0.2 a year leaves 1 %, published 4 %.
@@ -40,9 +40,9 @@ class SeedbankTest {
   }
 
   /**
-   * Waterhemp in corn: seeds a plant beside one that comes up with the crop (39,400 to 48,400), 9,000
-   * at V3, 950 at V5, none at V8 (Nordby and Hartzler 2004, Weed Science 52: 255-259). An order of
-   * magnitude is what is claimed; these are met within a factor of 2.5.
+   * Waterhemp in corn: seeds a plant beside one that comes up with the crop (39,400 to 48,400),
+   * 9,000 at V3, 950 at V5, none at V8 (Nordby and Hartzler 2004, Weed Science 52: 255-259). An
+   * order of magnitude is what is claimed; these are met within a factor of 2.5.
    */
   @ParameterizedTest
   @CsvSource({"3, 9000", "5, 950"})
