@@ -47,6 +47,7 @@ final class ResultText {
               + Numbers.fixed(w.metTwoOrMorePct(), 0));
     }
     table.on(page);
+    seed(page);
     for (WeedOutcome w : outcome.weeds()) {
       if (!w.unknownActives().isEmpty()) {
         page.wrapped(
@@ -62,7 +63,7 @@ final class ResultText {
   }
 
   /** What escapes leave in the soil: one line, in round numbers. */
-  void seed(Page page) {
+  private void seed(Page page) {
     page.wrapped(
         2,
         4,
@@ -77,7 +78,6 @@ final class ResultText {
                             + Figures.rough(w.seedbankFactor(), 2)
                             + ")")
                 .collect(Collectors.joining(", ")));
-    page.blank();
   }
 
   private double worstExposedPct(WeedId weed) {

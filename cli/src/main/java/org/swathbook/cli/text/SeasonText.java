@@ -20,7 +20,6 @@ public final class SeasonText {
     page.apart("PROGRAM: " + outcome.program().name(), ProgramText.money(outcome));
     page.blank();
     new ProgramText(book, field).full(page, outcome, judgement);
-    new ResultText(book, field, outcome).seed(page);
     new YearText(book, field, outcome).on(page);
     new FindingText(book.catalog()).verdict(page, judgement);
     page.line("House rules: " + ProgramText.broken(judgement));
