@@ -27,7 +27,9 @@ final class PackageTable {
     row("catalog.file", "catalog", "source");
     row("catalog.review", "catalog.file");
     // planner-core
-    row("weather", "measure");
+    // the reference's cards lie below all models, since each model's own class makes them
+    row("model");
+    row("weather", "measure", "model");
     row("program", "catalog");
     row("book", "program", "weather");
     row("book.file", "book", "catalog.file", "source");

@@ -1,6 +1,9 @@
 package org.swathbook.control;
 
+import java.util.List;
 import org.swathbook.catalog.Residual;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * The one shape in which soil control fades: fresh at 100 %, 80 % of fresh on the last day of the
@@ -55,5 +58,33 @@ public final class FadeCurve {
     return residual.lowDays()
         + (residual.highDays() - residual.lowDays())
             * (StrictMath.log(kgPerHa / low) / StrictMath.log(high / low));
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.SOIL,
+                FadeCurve.class,
+                "fade",
+                "E/fresh = 1 / (1 + ¼ (τ/L)^2.5): 80 % of fresh on the last day of the stated length L",
+                "form default; beside 79 : 70 : 54 at 21, 35, 63 days for single site 15 actives, Jha et al. 2015")
+            .given("τ in stated-length days from the application"),
+        ModelCard.of(
+                ModelSection.SOIL,
+                FadeCurve.class,
+                "fresh",
+                "lifted so that the mean over the rated days at the length of the high rate is the table's figure",
+                "default: tables show what was seen at 4–6 weeks")
+            .with("rated", RATED_DAYS, "days")
+            .with("at most", MOST, ""),
+        ModelCard.of(
+                ModelSection.SOIL,
+                FadeCurve.class,
+                "length by rate",
+                "by log rate between the two stated rates, L · rate/lowest below, no gain above",
+                "default")
+            .given(
+                "kg/ha; where a label grades rates by soil, the top for this soil counts as the top of all (`LabelRates`)"));
   }
 }

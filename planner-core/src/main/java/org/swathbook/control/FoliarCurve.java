@@ -1,5 +1,9 @@
 package org.swathbook.control;
 
+import java.util.List;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
+
 /**
  * Control through leaves by dose and size, one surface for both:
  *
@@ -61,5 +65,28 @@ public record FoliarCurve(double emax, double controlHeightCm, double gamma) {
       out[k] = last;
     }
     return out;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.LEAVES,
+                FoliarCurve.class,
+                "dose and size",
+                "z = (rate/high) (max(h, hm/2)/hm)^−γ, E = top / (1 + (top/Emax − 1) z^−2), top halfway from Emax to 100 %",
+                "default")
+            .with("γ, sites 6, 10, 14, 22,", CONTACT_GAMMA, "")
+            .with("γ, others,", SYSTEMIC_GAMMA, "")
+            .with("Emax at most", MOST, "")
+            .given("high is the top of the label's range for crop, phase and soil (`LabelRates`)"),
+        ModelCard.of(
+                ModelSection.LEAVES,
+                FoliarCurve.class,
+                "hm",
+                "the height at which the table was rated",
+                "catalog; default where it is unstated")
+            .with("unstated: contact", CONTACT_HEIGHT_CM, "cm")
+            .with("systemic", SYSTEMIC_HEIGHT_CM, "cm"));
   }
 }

@@ -1,8 +1,11 @@
 package org.swathbook.control;
 
 import java.util.Arrays;
+import java.util.List;
 import org.swathbook.catalog.Residual;
 import org.swathbook.growth.SeasonTrace;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * What one dose in the soil does, day by day, as a share of the fresh control of the weed: fade
@@ -98,5 +101,33 @@ public final class ResidualCurve {
     double active = day >= activeFrom ? 1 : ramp[day - appliedOn];
     double left = day >= washedFrom ? leftByWash : 1;
     return active * left * FadeCurve.relative(soil.age(appliedOn, day), lengthDays);
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.SOIL,
+                ResidualCurve.class,
+                "activation",
+                "min(1, rain of the last days / need) since the application; what is reached is held",
+                "Purdue University's half inch in 7–10 days; ramp default")
+            .with("the last", ACTIVATION_WINDOW_DAYS, "days")
+            .given("need per active, from the catalog"),
+        ModelCard.of(
+                ModelSection.SOIL,
+                ResidualCurve.class,
+                "left by heavy rain",
+                "a share on a coarse soil, another elsewhere; site 3 counts as elsewhere",
+                "default, from memory")
+            .with("coarse", LEFT_ON_COARSE, "")
+            .with("elsewhere", LEFT_ELSEWHERE, ""),
+        ModelCard.of(
+                ModelSection.SOIL,
+                ResidualCurve.class,
+                "over a crop",
+                "the soil gets 1 − cover of the dose",
+                "default")
+            .given("share"));
   }
 }

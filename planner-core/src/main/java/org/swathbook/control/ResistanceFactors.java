@@ -1,9 +1,12 @@
 package org.swathbook.control;
 
+import java.util.List;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.Resistance;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Weed;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * What a resistant plant still feels of an active: what the book says it keeps. Where the book does
@@ -38,5 +41,17 @@ public final class ResistanceFactors {
       }
     }
     return left;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.MIXES,
+                ResistanceFactors.class,
+                "resistant plants",
+                "feel nothing of the site or active, except a share of site 14 in the soil in the genus *Amaranthus*",
+                "default")
+            .with("share", SITE_14_IN_SOIL, ""));
   }
 }

@@ -1,5 +1,9 @@
 package org.swathbook.control;
 
+import java.util.List;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
+
 /**
  * How a plant that lives through a foliar pass is set back: it keeps 1 - e of its height and pauses
  * 40 e °C-days. Without it no respray could work, against Haarmann et al. (2020). Values: default,
@@ -37,4 +41,19 @@ public enum Setback {
 
   /** Least control at a plant's height, 0 to 1, from which an active works on it (default). */
   static final double WORKS = 0.5;
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.LEAVES,
+                Setback.class,
+                "survivors",
+                "keep 1 − e of their height and pause p · e; the larger e where a contact partner works on that biotype at that height, else the other where another partner does",
+                "default; without it no respray could work (Haarmann et al. 2020)")
+            .with("e contact", 1 - CONTACT.heightKept(), "")
+            .with("e else", 1 - SYSTEMIC.heightKept(), "")
+            .with("p", CONTACT.pauseDegreeDays() / (1 - CONTACT.heightKept()), "°C-days")
+            .with("works from", WORKS, ""));
+  }
 }

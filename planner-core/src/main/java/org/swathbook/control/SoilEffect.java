@@ -1,7 +1,10 @@
 package org.swathbook.control;
 
+import java.util.List;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * What one dose in the soil does to the cohorts of one weed that resists nothing.
@@ -83,5 +86,17 @@ public final class SoilEffect {
     for (int c = from; c < to; c++) {
       strongest[c] = Math.max(strongest[c], keeps * control[c]);
     }
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.SOIL,
+                SoilEffect.class,
+                "plants that are up",
+                "untouched; sites 2, 5, 13, 14, 27 also take small plants when the rain has come",
+                "default")
+            .with("up to", REACH_BACK_CM, "cm"));
   }
 }

@@ -1,6 +1,9 @@
 package org.swathbook.control;
 
+import java.util.List;
 import org.swathbook.growth.SeasonTrace;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /** A year's soil as residual actives feel it, with what is asked for again and again. */
 final class SoilYear {
@@ -49,5 +52,27 @@ final class SoilYear {
       }
     }
     return heavyRainFrom[whole];
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.SOIL,
+                SoilYear.class,
+                "bounds of ageing",
+                "over days without frost the mean ratio of τ to calendar days is kept within bounds",
+                "default")
+            .with("from", SLOWEST, "")
+            .with("to", FASTEST, ""),
+        ModelCard.of(
+                ModelSection.SOIL,
+                SoilYear.class,
+                "heavy rain",
+                "so much in so many days, once",
+                "default, from memory")
+            .with("rain", HEAVY_RAIN_MM, "mm")
+            .with("in", HEAVY_RAIN_DAYS, "days")
+            .given("3 in."));
   }
 }

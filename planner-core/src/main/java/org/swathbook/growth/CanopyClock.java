@@ -1,10 +1,13 @@
 package org.swathbook.growth;
 
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Canopy;
 import org.swathbook.catalog.Crop;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * When the rows close and how much of the ground is covered until then: {@code 1 - (1 - t/T)²}, t
@@ -91,5 +94,26 @@ final class CanopyClock {
     }
     double left = 1 - Math.min(1, (double) (day - emergenceDay) / daysToClose);
     return Math.min(greatest, 1 - left * left);
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.CROP,
+                CanopyClock.class,
+                "canopy",
+                "at a stage, or days after emergence by row spacing (straight lines between stated rows)",
+                "default, from memory")
+            .given(
+                "soybean 30, 40, 55 days at 7.5, 15, 30 in; corn at V10; sorghum 50 days at 30 in, never on dry ground under 100 bu/acre, from the catalog"),
+        ModelCard.of(
+                ModelSection.CROP,
+                CanopyClock.class,
+                "ground cover",
+                "1 − (1 − t/T)², t days of the T from emergence to canopy",
+                "default")
+            .with("at most, where rows never close,", OPEN_STAND, "")
+            .given("share"));
   }
 }

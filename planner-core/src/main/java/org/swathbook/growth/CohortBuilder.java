@@ -1,7 +1,10 @@
 package org.swathbook.growth;
 
 import java.util.Arrays;
+import java.util.List;
 import org.swathbook.catalog.Weed;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * Gathers daily emergence into cohorts of four days and gives them their growth.
@@ -96,5 +99,28 @@ final class CohortBuilder {
       return 0;
     }
     return heightCm <= HALVED_TO_CM ? 0.5 : 1;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEEDS,
+                CohortBuilder.class,
+                "tillage at planting",
+                "kills plants under the one height, half of those up to the other",
+                "default")
+            .with("under", KILLED_BELOW_CM, "cm")
+            .with("up to", HALVED_TO_CM, "cm"),
+        ModelCard.of(
+                ModelSection.WEEDS,
+                CohortBuilder.class,
+                "cohorts",
+                "days gathered from planting on; up on the weighted middle day; bins of less than a hundredth join the next",
+                "definition")
+            .with("days a bin", BIN_DAYS, "")
+            .with("joined below", THIN, "of the plants")
+            .with("dropped below", LEAST_SHARE, "of the plants")
+            .given("plants/m²"));
   }
 }

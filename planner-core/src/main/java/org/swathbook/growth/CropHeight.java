@@ -1,9 +1,12 @@
 package org.swathbook.growth;
 
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.swathbook.catalog.Crop;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * Crop height by running stage: straight lines between the heights that the crop states. 0 before
@@ -38,5 +41,17 @@ final class CropHeight {
     double x1 = above.firstKey();
     double h1 = byStage.getOrDefault(x1, h0);
     return h0 + (h1 - h0) * (stage - x0) / (x1 - x0);
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.CROP,
+                CropHeight.class,
+                "height",
+                "straight lines between the heights stated by stage; 0 before emergence and after harvest",
+                "catalog")
+            .given("cm"));
   }
 }

@@ -1,7 +1,10 @@
 package org.swathbook.growth;
 
+import java.util.List;
 import java.util.Optional;
 import org.swathbook.catalog.Emergence;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * Share of a weed's plants that is up at a heat sum: {@code F(x) = 1 - exp(-((x - z)/b)^c)} for x
@@ -114,5 +117,24 @@ public final class EmergenceCurve {
   /** c. */
   public double shape() {
     return shape;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEEDS,
+                EmergenceCurve.class,
+                "emergence",
+                "F = 1 − exp(−((x − z)/b)^c), z, b, c solved through the 10, 50 and 90 % points",
+                "points and their sources in the catalog")
+            .given("°C-days of the species' own clock and start"),
+        ModelCard.of(
+                ModelSection.WEEDS,
+                EmergenceCurve.class,
+                "tail",
+                "F = (1 − s) Flag + s · min(1, max(0, (x − x90)/(until − x90)))",
+                "default")
+            .given("kochia: s 5 %, until 1400 °F-days, from the catalog"));
   }
 }

@@ -1,6 +1,9 @@
 package org.swathbook.growth;
 
+import java.util.List;
 import org.swathbook.catalog.HeightCurve;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * Expolinear height (Goudriaan and Monteith 1990, Annals of Botany 66: 695–701; form from memory):
@@ -49,5 +52,24 @@ public final class HeightModel {
 
   public double maxCm() {
     return maxCm;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEEDS,
+                HeightModel.class,
+                "height",
+                "h(x) = (c/r) ln(1 + exp(r (x − x0))) less its value at 0, x °C-days since emergence",
+                "Goudriaan & Monteith 1990, form from memory; c Horak & Loughin 2000; r, x0 default")
+            .given("c 0.20 cm Palmer amaranth, 0.135 waterhemp; r 0.03, x0 90, from the catalog"),
+        ModelCard.of(
+                ModelSection.WEEDS,
+                HeightModel.class,
+                "early species",
+                "parameters on base 10 °C become c/f, r/f, x0·f, f = (20 − Tb)/10: growth at 20 °C stays the same",
+                "default")
+            .given("Tb 4 °C for kochia and giant ragweed, from the catalog"));
   }
 }

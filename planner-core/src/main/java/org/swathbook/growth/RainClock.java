@@ -1,6 +1,8 @@
 package org.swathbook.growth;
 
 import java.util.List;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 import org.swathbook.weather.WeatherDay;
 
 /**
@@ -35,5 +37,19 @@ public final class RainClock {
       sum += days.get(d).rainMm();
     }
     return sum;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEEDS,
+                RainClock.class,
+                "dry soil",
+                "of all seedlings that wait, a day brings min(1, rain of the last days / need); the rest waits",
+                "default, after Purdue University's half inch in 7–10 days")
+            .with("the last", DAYS, "days")
+            .with("need", SEEDLING_NEED_MM, "mm")
+            .given("the same clock that activates soil actives"));
   }
 }

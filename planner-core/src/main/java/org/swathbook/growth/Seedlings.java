@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.swathbook.catalog.DegreeDayMethod;
 import org.swathbook.catalog.Emergence;
+import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.ThermalClock;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
+import org.swathbook.weather.WaterRetention;
 import org.swathbook.weather.WeatherDay;
 
 /**
@@ -16,6 +20,10 @@ import org.swathbook.weather.WeatherDay;
  *   <li>Heat makes the daily difference of the emergence curve ready to come up.
  *   <li>Dry soil holds seedlings back: of all that wait, each day brings the share that the rain of
  *       the last ten days is of 12 mm ({@link RainClock}). They wait; none is lost.
+ *   <li>A weed with a base water potential counts heat only on days that end with a topsoil wetter
+ *       than that (threshold hydrothermal time; Schutte et al. 2008, Weed Science 56). Its curve
+ *       knows of dry spells already, so the rain of the last ten days does not hold it a second
+ *       time: what is ready comes up.
  *   <li>After tillage at planting nothing comes up for 40 °C-days base 10, from the next day on
  *       (default); these wait too and come as a flush.
  *   <li>Under a closed canopy a quarter comes up (default); the rest stays in the ground.
@@ -37,14 +45,28 @@ final class Seedlings {
   /**
    * @param startDay day from which heat counts
    * @param tilledOn day of tillage; the number of days for none
+   * @param leastWater topsoil water over field capacity above which heat counts; for none, heat
+   *     always counts and rain lets seedlings up
    */
-  record Parameters(EmergenceCurve curve, ThermalClock clock, int startDay, int tilledOn) {
-    static Parameters of(Emergence emergence, List<WeatherDay> days, int tilledOn) {
+  record Parameters(
+      EmergenceCurve curve,
+      ThermalClock clock,
+      int startDay,
+      int tilledOn,
+      OptionalDouble leastWater) {
+    static Parameters of(
+        Emergence emergence, List<WeatherDay> days, int tilledOn, SoilTexture texture) {
+      WaterRetention retention =
+          new WaterRetention(texture.fieldCapacity(), texture.wiltingPoint());
+      OptionalDouble base = emergence.waterBaseMPa();
       return new Parameters(
           new EmergenceCurve(emergence),
           emergence.clock(),
           Seedlings.startDay(emergence.start(), days),
-          tilledOn);
+          tilledOn,
+          base.isPresent()
+              ? OptionalDouble.of(retention.relativeWaterAt(base.getAsDouble()))
+              : base);
     }
   }
 
@@ -82,7 +104,7 @@ final class Seedlings {
     if (today.day() < parameters.startDay) {
       return new Rates(0, 0, 0, 0, 0);
     }
-    double heat = ThermalTime.of(parameters.clock, today.weather());
+    double heat = isTooDry(today) ? 0 : ThermalTime.of(parameters.clock, today.weather());
     double readyAtEnd = parameters.curve.at(yesterday.heat + heat);
     double settling =
         today.day() > parameters.tilledOn ? ThermalTime.of(TILLAGE_CLOCK, today.weather()) : 0;
@@ -90,12 +112,20 @@ final class Seedlings {
         today.day() >= parameters.tilledOn
             && yesterday.heatSinceTillage + settling < QUIET_AFTER_TILLAGE;
     double leaving =
-        quiet
-            ? 0
-            : (yesterday.waiting + (readyAtEnd - yesterday.ready))
-                * RainClock.share(today.rainOfTenDaysMm(), RainClock.SEEDLING_NEED_MM);
+        quiet ? 0 : (yesterday.waiting + (readyAtEnd - yesterday.ready)) * shareLetUp(today);
     double emerging = today.canopyClosed() ? leaving * UNDER_CANOPY : leaving;
     return new Rates(heat, readyAtEnd, leaving, emerging, settling);
+  }
+
+  private boolean isTooDry(OutdoorDay today) {
+    return parameters.leastWater.isPresent()
+        && today.relativeWater() <= parameters.leastWater.getAsDouble();
+  }
+
+  private double shareLetUp(OutdoorDay today) {
+    return parameters.leastWater.isPresent()
+        ? 1
+        : RainClock.share(today.rainOfTenDaysMm(), RainClock.SEEDLING_NEED_MM);
   }
 
   State integrate(State yesterday, Rates rates) {
@@ -114,5 +144,31 @@ final class Seedlings {
       date = start.atYear(first.getYear() + 1);
     }
     return (int) (date.toEpochDay() - first.toEpochDay());
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEEDS,
+                Seedlings.class,
+                "hydrothermal time",
+                "heat counts only on days that end with ψ of the topsoil above the base; rain of ten days then holds nothing back",
+                "Schutte et al. 2008, threshold form; topsoil as the evaporation layer, default")
+            .given("optional, base in MPa from the catalog; no starter weed has one"),
+        ModelCard.of(
+                ModelSection.WEEDS,
+                Seedlings.class,
+                "after tillage at planting",
+                "nothing comes up for a heat sum on base 10 °C, and comes as a flush",
+                "default")
+            .with("sum", QUIET_AFTER_TILLAGE, "°C-days"),
+        ModelCard.of(
+                ModelSection.WEEDS,
+                Seedlings.class,
+                "under the canopy",
+                "so large a share of those due comes up, the rest stays down",
+                "default")
+            .with("share", UNDER_CANOPY, ""));
   }
 }

@@ -2,6 +2,8 @@ package org.swathbook.growth;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 import org.swathbook.weather.StationWeather;
 import org.swathbook.weather.WeatherDay;
 
@@ -120,5 +122,35 @@ public final class SoilAge {
               + " has no day above freezing from 10 May to 20 June in any full year");
     }
     return sum / count;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.SOIL_AGE,
+                SoilAge.class,
+                "temperature",
+                "fT = exp(−(Ea/R)(1/T − 1/T0)) on the soil temperature of the day, 0 at or below 0 °C",
+                "default, between 29 kJ/mol (Long et al. 2014) and 65.4 (regulatory)")
+            .with("Ea", ACTIVATION_J_PER_MOL, "J/mol")
+            .with("R", GAS_CONSTANT, "J mol⁻¹ K⁻¹")
+            .with("T0", REFERENCE_K, "K")
+            .with("0 °C =", FREEZING_K, "K"),
+        ModelCard.of(
+                ModelSection.SOIL_AGE,
+                SoilAge.class,
+                "water",
+                "fW = min(1, (θ/θfc)^n) on the evaporation layer at the end of the day",
+                "Walker 1974")
+            .with("n", WATER_EXPONENT, ""),
+        ModelCard.of(
+                ModelSection.SOIL_AGE,
+                SoilAge.class,
+                "reference",
+                "mean of fT · fW over the days from 10 May, all years of the station",
+                "definition: stated lengths are field lengths")
+            .with("days", REFERENCE_DAYS, "")
+            .given("the field's first texture and latitude; 0.46–0.51 on the demo stations"));
   }
 }

@@ -10,6 +10,8 @@ import org.swathbook.book.Tillage;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.SoilTexture;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 import org.swathbook.weather.SprayDays;
 import org.swathbook.weather.StationWeather;
 import org.swathbook.weather.WeatherDay;
@@ -118,7 +120,8 @@ public final class TraceBuilder {
 
     boolean tilled = field.tillage() == Tillage.TILLED;
     OutdoorYear outdoors =
-        model(weeds, days, tilled ? plantingDay : days.size(), topsoil, age).run(days, canopy);
+        model(weeds, days, tilled ? plantingDay : days.size(), texture(field), topsoil, age)
+            .run(days, canopy);
     fillSoil(daily, days, outdoors.soilAge);
     List<CohortSet> cohorts = new ArrayList<>();
     int[] neededUntil = new int[weeds.size()];
@@ -161,11 +164,17 @@ public final class TraceBuilder {
   }
 
   private static OutdoorModel model(
-      List<WeedPressure> weeds, List<WeatherDay> days, int tilledOn, Topsoil topsoil, SoilAge age) {
+      List<WeedPressure> weeds,
+      List<WeatherDay> days,
+      int tilledOn,
+      SoilTexture texture,
+      Topsoil topsoil,
+      SoilAge age) {
     List<Seedlings> seedlings = new ArrayList<>();
     List<WeedGrowth> growth = new ArrayList<>();
     for (WeedPressure p : weeds) {
-      seedlings.add(new Seedlings(Seedlings.Parameters.of(p.weed().emergence(), days, tilledOn)));
+      seedlings.add(
+          new Seedlings(Seedlings.Parameters.of(p.weed().emergence(), days, tilledOn, texture)));
       growth.add(new WeedGrowth(WeedGrowth.Parameters.of(p.weed())));
     }
     return new OutdoorModel(topsoil, age, seedlings, growth);
@@ -190,5 +199,25 @@ public final class TraceBuilder {
               : station.find(date.minusDays(1)).map(WeatherDay::rainMm).orElse(0.0);
       daily.sprayable[d] = rule.suitable(date, days.get(d).rainMm(), before);
     }
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEEDS,
+                TraceBuilder.class,
+                "needed until",
+                "first of so large a share of the weed up, canopy, so many days before harvest",
+                "definition")
+            .with("share", NEARLY_ALL_UP, "")
+            .with("before harvest", FREE_BEFORE_HARVEST, "days"),
+        ModelCard.of(
+                ModelSection.WEATHER,
+                TraceBuilder.class,
+                "latitude that a field does not name",
+                "moves evaporation a little",
+                "default")
+            .with("latitude", ASSUMED_LATITUDE, "degrees north"));
   }
 }

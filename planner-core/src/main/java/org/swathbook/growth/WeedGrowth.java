@@ -1,9 +1,12 @@
 package org.swathbook.growth;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.swathbook.catalog.DegreeDayMethod;
 import org.swathbook.catalog.ThermalClock;
 import org.swathbook.catalog.Weed;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 import org.swathbook.weather.WeatherDay;
 
 /**
@@ -50,5 +53,17 @@ final class WeedGrowth {
 
   State integrate(State yesterday, Rates rates) {
     return new State(yesterday.heat + rates.heat);
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEEDS,
+                WeedGrowth.class,
+                "heat for growth",
+                "average degree-days on the base of the height curve; under a closed canopy a share of them",
+                "default")
+            .with("share", UNDER_CANOPY, ""));
   }
 }

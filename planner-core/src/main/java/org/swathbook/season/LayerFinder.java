@@ -10,6 +10,8 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /** Layers and gaps of a program, year by year and weed by weed. */
 final class LayerFinder {
@@ -149,5 +151,17 @@ final class LayerFinder {
 
   private static double[] array(List<Double> values) {
     return values.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.SOIL,
+                LayerFinder.class,
+                "a layer",
+                "holds the house threshold for so long at least",
+                "default")
+            .with("at least", LEAST_DAYS, "days"));
   }
 }

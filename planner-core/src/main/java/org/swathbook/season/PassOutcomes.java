@@ -9,6 +9,8 @@ import org.swathbook.book.Book;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /** Describes each pass of a walked program. */
 final class PassOutcomes {
@@ -126,5 +128,18 @@ final class PassOutcomes {
       }
     }
     return Arrays.copyOf(out, n);
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.COST,
+                PassOutcomes.class,
+                "stands",
+                "from so many plants, or such a share of the season's emergence",
+                "default")
+            .with("plants/m²", STANDS_PER_M2, "")
+            .with("share", STANDS_SHARE, ""));
   }
 }

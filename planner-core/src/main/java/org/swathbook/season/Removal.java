@@ -1,9 +1,12 @@
 package org.swathbook.season;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import org.swathbook.catalog.Crop;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * What plants killed late have already cost, as a share of what they would have cost alive: 0
@@ -59,5 +62,21 @@ final class Removal {
   double share(double leafStages, boolean residualInTheGround) {
     double half = (residualInTheGround ? afterResidual : bare) + STAGES_TO_HALF;
     return 1 / (1 + StrictMath.exp(-STEEPNESS * (leafStages - half)));
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.COST,
+                Removal.class,
+                "late removal",
+                "plants killed at leaf stage t have cost the share ρ(t), logistic: 5 % at the critical time of removal, 50 % some stages on; 0 before emergence; soil kills cost nothing",
+                "times Knezevic et al. 2003; shape default")
+            .with("to half", STAGES_TO_HALF, "stages")
+            .with("steepness", STEEPNESS, "a stage")
+            .with("critical time where unstated: leaf stage", UNSTATED, "")
+            .given(
+                "critical time by row spacing, later where a layer holds on the day the crop comes up"));
   }
 }

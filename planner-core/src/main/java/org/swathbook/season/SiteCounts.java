@@ -14,6 +14,8 @@ import org.swathbook.control.ResidualCurve;
 import org.swathbook.control.ResistanceFactors;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Quantity;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /** What each site of a pass does to a weed by itself, through leaves and through the soil apart. */
 final class SiteCounts {
@@ -131,5 +133,17 @@ final class SiteCounts {
       out.add(best);
     }
     return out;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.SOIL,
+                SiteCounts.class,
+                "what a soil site does by itself",
+                "mean over the first days from activation",
+                "default")
+            .with("days", FIRST_ACTIVE_DAYS, ""));
   }
 }

@@ -13,6 +13,8 @@ import org.swathbook.catalog.Residual;
 import org.swathbook.control.JointAction;
 import org.swathbook.control.ResidualCurve;
 import org.swathbook.control.ResistanceFactors;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /** Soil control of one weed in one year, day by day, of plants that would come up on that day. */
 final class SoilDays {
@@ -112,5 +114,18 @@ final class SoilDays {
       escapes += biotypes.get(b).share() * lives();
     }
     return 1 - escapes;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.SOIL,
+                SoilDays.class,
+                "part of a layer",
+                "an active with enough fresh control of the weed; a foliar one with a long enough length at the low rate",
+                "default")
+            .with("fresh from", LEAST_FRESH, "")
+            .with("length from", LEAST_LENGTH_OF_FOLIAR, "days"));
   }
 }

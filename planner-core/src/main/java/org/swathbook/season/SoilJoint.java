@@ -3,6 +3,8 @@ package org.swathbook.season;
 import java.util.Arrays;
 import java.util.List;
 import org.swathbook.control.JointAction;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * Share of each cohort of a biotype that lives through all that is in the soil.
@@ -99,5 +101,16 @@ final class SoilJoint {
       }
     }
     return JointAction.withMisses(missed, JointAction.survival(bySite));
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+            ModelSection.SOIL,
+            SoilJoint.class,
+            "one site twice",
+            "counts once per cohort, by its largest effect, in one tank or over passes",
+            "default: actives of one site hit one target; their doses added up lie between"));
   }
 }

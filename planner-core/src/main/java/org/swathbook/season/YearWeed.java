@@ -1,7 +1,10 @@
 package org.swathbook.season;
 
+import java.util.List;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /** What is fixed of one weed in one year before any pass. */
 final class YearWeed {
@@ -60,5 +63,25 @@ final class YearWeed {
     int sixty = trace.plantingDay() + RATED_FROM_DAYS;
     int canopy = trace.canopyDay() < trace.days() ? trace.canopyDay() : sixty;
     return Math.min(trace.days() - 1, Math.max(canopy, sixty));
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.COST,
+                YearWeed.class,
+                "late weeds",
+                "a plant weighs exp(−C T), T crop leaf stages at its emergence, 0 before the crop",
+                "default: a ratio of 8 over some 3.5 leaves, Knezevic, Weise & Swanton 1994")
+            .with("C", HEAD_START, "a stage"),
+        ModelCard.of(
+                ModelSection.COST,
+                YearWeed.class,
+                "control",
+                "100 (1 − W/W untreated) at canopy or so many days after planting, the later, W by the weights above",
+                "definition")
+            .with("days", RATED_FROM_DAYS, "")
+            .given("percent; summed by `CellWalk`"));
   }
 }

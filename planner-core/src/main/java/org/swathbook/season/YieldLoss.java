@@ -5,6 +5,8 @@ import java.util.Optional;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Competition;
 import org.swathbook.catalog.CropId;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * Yield loss by Cousens' hyperbola (1985, Annals of Applied Biology 107: 239-252): {@code x / (1 +
@@ -44,5 +46,17 @@ final class YieldLoss {
   /** Share of the yield lost to a sum of I times plants. */
   double share(double x) {
     return x > 0 ? x / (1 + x / greatest) : 0;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.COST,
+                YieldLoss.class,
+                "loss",
+                "x / (1 + x/A), x = Σ I D over species, A the largest of the field's weeds",
+                "Cousens 1985; the fixed A is default, ours, so that no kill can raise the loss")
+            .given("shares of the yield, from the catalog"));
   }
 }

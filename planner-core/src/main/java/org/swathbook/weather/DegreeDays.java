@@ -1,5 +1,9 @@
 package org.swathbook.weather;
 
+import java.util.List;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
+
 /**
  * Degree-days of one day from its extremes, in the units of the temperatures, never negative. The
  * method is part of a parameter's identity: 70 and 40 °F on base 50 °F give 5, 10 or 7.5 by method.
@@ -42,5 +46,31 @@ public final class DegreeDays {
   /** The same with a horizontal cut-off: heat above the ceiling counts as the ceiling. */
   public static double singleSine(double tmax, double tmin, double base, double ceiling) {
     return Math.max(0, singleSine(tmax, tmin, base) - singleSine(tmax, tmin, ceiling));
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEATHER,
+                DegreeDays.class,
+                "degree-days, average",
+                "max(0, (Tx + Tn)/2 − Tb)",
+                "McMaster & Wilhelm 1997, method 1")
+            .given("base Tb of each clock, °C, from the catalog"),
+        ModelCard.of(
+                ModelSection.WEATHER,
+                DegreeDays.class,
+                "degree-days, clamped",
+                "both extremes brought into [Tb, Tu], mean less Tb",
+                "McMaster & Wilhelm 1997, method 2")
+            .given("86/50 °F = 30/10 °C for corn and sorghum, from the catalog"),
+        ModelCard.of(
+                ModelSection.WEATHER,
+                DegreeDays.class,
+                "degree-days, single sine",
+                "area of a sine through the extremes above Tb, less that above Tu",
+                "Baskerville & Emin 1969")
+            .given("Tb, Tu of each clock, °C, from the catalog"));
   }
 }

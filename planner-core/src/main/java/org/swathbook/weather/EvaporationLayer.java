@@ -1,5 +1,9 @@
 package org.swathbook.weather;
 
+import java.util.List;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
+
 /**
  * Water in the top 10 cm of bare soil: the evaporation layer of FAO Irrigation and Drainage Paper
  * 56 (Allen et al. 1998, chapter 7). It wets with rain and irrigation, drains what it cannot hold
@@ -97,5 +101,19 @@ public final class EvaporationLayer {
   /** Water over water at field capacity. */
   public double relativeWater(State state) {
     return (parameters.capacityMm - state.depletionMm) / parameters.capacityMm;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEATHER,
+                EvaporationLayer.class,
+                "topsoil water",
+                "rates: wetting min(D, rain), then evaporation Kr · e · ET0; Kr = (TEW − D)/(TEW − REW) past REW; TEW = 1000 (θfc − ½θwp) · depth",
+                "FAO-56 (Allen et al. 1998), chapter 7 and Table 19; depth, e and mid values from memory")
+            .with("depth", DEPTH_M, "m")
+            .with("e", WET_BARE_SOIL, "")
+            .given("depletion D in mm; θ and REW by texture in the catalog's `SoilTexture`"));
   }
 }

@@ -1,6 +1,9 @@
 package org.swathbook.weather;
 
 import java.time.LocalDate;
+import java.util.List;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * Reference evapotranspiration from temperatures alone, by FAO Irrigation and Drainage Paper 56
@@ -54,5 +57,19 @@ public final class Hargreaves {
     LocalDate date = day.date();
     return referenceMm(
         day.tmaxC(), day.tminC(), extraterrestrialRadiation(latitude, date.getDayOfYear()));
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEATHER,
+                Hargreaves.class,
+                "reference evapotranspiration",
+                "0.0023 (T + 17.8) √(Tx − Tn) · k Ra, Ra by latitude and day from the solar constant",
+                "FAO-56 (Allen et al. 1998), equations 20–25 and 52")
+            .with("solar constant", SOLAR_CONSTANT, "MJ m⁻² min⁻¹")
+            .with("k", MM_PER_MJ, "mm per MJ/m²")
+            .given("mm/day; Ra in MJ m⁻² day⁻¹"));
   }
 }

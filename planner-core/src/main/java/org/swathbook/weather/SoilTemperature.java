@@ -1,5 +1,9 @@
 package org.swathbook.weather;
 
+import java.util.List;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
+
 /**
  * Daily mean temperature of bare topsoil, which follows the air with a lag: {@code Ts(J) = Ts(J-1)
  * + 0.25 (Ta(J) - Ts(J-1))} (after Zheng, Hunt and Running 1993, Climate Research 2: 183–191; the
@@ -44,5 +48,18 @@ public final class SoilTemperature {
 
   public State integrate(State yesterday, Rates rates) {
     return new State(yesterday.meanC + rates.warmingC);
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEATHER,
+                SoilTemperature.class,
+                "soil temperature",
+                "rate a (Ta − Ts) a day, bare soil",
+                "after Zheng, Hunt & Running 1993, daily form from memory")
+            .with("a", SHARE_PER_DAY, "a day")
+            .given("starts at the air mean of the first day"));
   }
 }

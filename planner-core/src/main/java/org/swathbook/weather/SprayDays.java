@@ -1,7 +1,10 @@
 package org.swathbook.weather;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * Days on which a sprayer can work: little rain, not too much the day before, and of those only a
@@ -47,5 +50,18 @@ public final class SprayDays {
   public boolean suitable(LocalDate date, double rainMm, double rainBeforeMm) {
     return dryEnough(rainMm, rainBeforeMm)
         && mark(date) < shareOfMonth.applyAsDouble(date.getMonthValue());
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEATHER,
+                SprayDays.class,
+                "spray day",
+                "rain below the house limit, the day before below its own, and frac(n · φ) < the house share of the month, n days since 1 January 1970",
+                "default")
+            .with("φ", GOLDEN, "")
+            .given("limits and shares are house rules"));
   }
 }

@@ -1,5 +1,9 @@
 package org.swathbook.weather;
 
+import java.util.List;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
+
 /**
  * Wet-bulb temperature from air temperature and relative humidity near sea level (Stull 2011,
  * Journal of Applied Meteorology and Climatology 50: 2267–2269); within about 1 °C for 5 to 99 %
@@ -20,5 +24,17 @@ public final class WetBulb {
   /** Air less wet bulb, °C: how fast droplets dry. */
   public static double deltaT(double airC, double humidityPct) {
     return airC - stull(airC, humidityPct);
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEATHER,
+                WetBulb.class,
+                "wet bulb",
+                "Stull's formula, an arctangent fit",
+                "Stull 2011")
+            .given("°C, %"));
   }
 }

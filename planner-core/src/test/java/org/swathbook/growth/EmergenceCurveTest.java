@@ -26,6 +26,7 @@ class EmergenceCurveTest {
         at50,
         at90,
         Optional.empty(),
+        OptionalDouble.empty(),
         new Source("default, test"));
   }
 

@@ -85,6 +85,7 @@ class EmergenceOnDemoWeatherTest {
             whole.at50(),
             whole.at90(),
             Optional.empty(),
+            whole.waterBaseMPa(),
             whole.source());
     EmergenceCurve curve = new EmergenceCurve(e);
     double sum = 0;

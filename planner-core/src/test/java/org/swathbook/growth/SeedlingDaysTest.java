@@ -54,7 +54,10 @@ class SeedlingDaysTest {
         new OutdoorModel(
             topsoil,
             new SoilAge(new SoilAge.Parameters(1)),
-            List.of(new Seedlings(Seedlings.Parameters.of(WEED.emergence(), days, tilledOn))),
+            List.of(
+                new Seedlings(
+                    Seedlings.Parameters.of(
+                        WEED.emergence(), days, tilledOn, SoilTexture.SILT_LOAM))),
             List.of(new WeedGrowth(WeedGrowth.Parameters.of(WEED))));
     return SeedlingDays.perM2(model.run(days, canopy).emerging[0], 40);
   }

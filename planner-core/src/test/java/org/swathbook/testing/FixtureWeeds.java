@@ -151,6 +151,7 @@ final class FixtureWeeds {
               points[1],
               points[2],
               tail,
+              OptionalDouble.empty(),
               SOURCE),
           height,
           competition,

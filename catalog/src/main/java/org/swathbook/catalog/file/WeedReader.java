@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.swathbook.catalog.Competition;
@@ -34,6 +35,8 @@ final class WeedReader {
   private static final Pattern EPPO = Pattern.compile("[A-Z0-9]{5}");
   private static final Pattern PER_DEGREE_DAY = Pattern.compile("(.+) per degree-day");
   private static final Pattern PER_PLANT = Pattern.compile("(.+ ?%) per plant/(.+)");
+
+  private static final Pattern MEGAPASCALS = Pattern.compile("\\s*(.+?)\\s*MPa\\s*");
 
   private final Names<CropId> crops;
 
@@ -88,6 +91,7 @@ final class WeedReader {
           2,
           3,
           Optional.empty(),
+          OptionalDouble.empty(),
           Source.NOT_GIVEN);
 
   private static Emergence emergence(Entry entry) {
@@ -99,7 +103,7 @@ final class WeedReader {
     int before = entry.problems().count();
     Place place = Place.ROOT.then("emergence");
     Source source = entry.source(place.then("points"), m.mark("points"));
-    entry.keepSources(m, place, "degreeDays", "tail");
+    entry.keepSources(m, place, "degreeDays", "tail", "water");
     Optional<MapReader> days =
         m.requireMap("degreeDays", "{method: average, base: 48 F, start: Jan 1}");
     Optional<MapReader> points = m.requireMap("points", "{10 %: 10, 50 %: 60, 90 %: 300}");
@@ -125,6 +129,7 @@ final class WeedReader {
                   t.done();
                   return read;
                 });
+    OptionalDouble waterBase = waterBase(m);
     m.done();
     if (entry.problems().count() > before) {
       return NO_EMERGENCE;
@@ -153,7 +158,31 @@ final class WeedReader {
               "write a share of at most 10 %");
       return NO_EMERGENCE;
     }
-    return new Emergence(clock.clock(), start, at10, at50, at90, tail, source);
+    return new Emergence(clock.clock(), start, at10, at50, at90, tail, waterBase, source);
+  }
+
+  private static OptionalDouble waterBase(MapReader emergence) {
+    Optional<MapReader> water = emergence.findMap("water", "{base: -10 MPa}");
+    if (water.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double base = water.get().require("base", WeedReader::megapascals, "-10 MPa", -10.0);
+    water.get().done();
+    return OptionalDouble.of(base);
+  }
+
+  private static double megapascals(String text) {
+    Matcher potential = MEGAPASCALS.matcher(text);
+    if (!potential.matches()) {
+      throw new MeasureException(
+          "'" + text + "' is no water potential; write for example '-10 MPa'");
+    }
+    double value = Texts.number(potential.group(1));
+    if (!(value < Emergence.DRAINED_MPA)) {
+      throw new MeasureException(
+          "'" + text + "' is not below that of drained soil; write less than '-0.033 MPa'");
+    }
+    return value;
   }
 
   private static HeightCurve height(Entry entry) {

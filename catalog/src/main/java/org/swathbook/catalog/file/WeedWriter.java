@@ -73,6 +73,11 @@ final class WeedWriter {
                         .put("share", ExactText.share(t.share()))
                         .put("until", clock.sum(t.until()))
                         .node()));
+    e.waterBaseMPa()
+        .ifPresent(
+            base ->
+                map.put(
+                    "water", new MapWriter().put("base", ExactText.number(base) + " MPa").node()));
     return map.node();
   }
 

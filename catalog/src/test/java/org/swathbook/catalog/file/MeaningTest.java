@@ -84,6 +84,13 @@ class MeaningTest {
         arguments(
             WEED, "{share: 5 %, until: 900", "^{share: 5 %, until: 300", "the tail ends before"),
         arguments(WEED, "{share: 5 %", "^{share: 50 %", "the tail holds more than"),
+        arguments(
+            WEED, "  tail: {", "  water: {base: ^-10}\n  tail: {", "'-10' is no water potential"),
+        arguments(
+            WEED,
+            "  tail: {",
+            "  water: {base: ^-0.01 MPa}\n  tail: {",
+            "'-0.01 MPa' is not below that of drained soil"),
         arguments(WEED, "share: 5 %", "share: ^500 %", "'500 %' is no share"),
         arguments(WEED, "start: Jan 1", "start: ^Jan 32", "there is no day 'Jan 32'"),
         arguments(WEED, "base: 10 C", "base: ^50 F", "'50 F' is not in °C"),

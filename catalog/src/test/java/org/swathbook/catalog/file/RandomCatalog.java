@@ -225,6 +225,9 @@ final class RandomCatalog {
         new ArrayList<>(
             List.of("name", "latin", "kind", "family", "genus", "emergence.degreeDays"));
     tail.ifPresent(t -> kept.add("emergence.tail"));
+    OptionalDouble waterBase =
+        draw.chance(0.3) ? OptionalDouble.of(draw.number(-50, -0.1)) : OptionalDouble.empty();
+    waterBase.ifPresent(b -> kept.add("emergence.water"));
     kept.addAll(List.of("height.base", "height.r", "height.lag", "height.max"));
     kept.addAll(List.of("seed.emerged", "seed.survival", "seed.selfing"));
     return new Weed(
@@ -242,6 +245,7 @@ final class RandomCatalog {
             clock.sum(at50),
             clock.sum(at90),
             tail,
+            waterBase,
             draw.source()),
         new HeightCurve(
             draw.number(-5, 15),
