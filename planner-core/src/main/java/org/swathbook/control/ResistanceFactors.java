@@ -50,7 +50,8 @@ public final class ResistanceFactors {
                 ModelSection.MIXES,
                 ResistanceFactors.class,
                 "resistant plants",
-                "feel nothing of the site or active, except a share of site 14 in the soil in the genus *Amaranthus*",
+                "E times what the book says they keep of the site or active; where it does not say, nothing,"
+                    + " except a share of site 14 in the soil in the genus *Amaranthus*",
                 "default")
             .with("share", SITE_14_IN_SOIL, ""));
   }

@@ -17,6 +17,7 @@ public final class SeasonModels {
             YearWeed.cards(),
             Removal.cards(),
             YieldLoss.cards(),
+            Seedbank.cards(),
             PassOutcomes.cards())
         .flatMap(List::stream)
         .toList();

@@ -1,6 +1,9 @@
 package org.swathbook.season;
 
+import java.util.List;
 import org.swathbook.catalog.SeedBiology;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * What escapes leave in the soil, as an order of magnitude.
@@ -34,5 +37,20 @@ final class Seedbank {
   static double factor(SeedBiology seed, double returnPerM2, double emergencePerM2) {
     double kept = (1 - seed.emerged()) * seed.survival();
     return emergencePerM2 > 0 ? kept + returnPerM2 * seed.emerged() / emergencePerM2 : kept;
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.COST,
+                Seedbank.class,
+                "seed return",
+                "survivors · fecundity · time factor, an order of magnitude; seedbank"
+                    + " N' = N (1 − g) s + seed, N = emergence/g",
+                "default; beside it waterhemp in corn, Nordby & Hartzler 2004")
+            .given(
+                "time factor exp(−C T) as above; fecundity, g and s of the catalog; crowding and"
+                    + " seed lost before the soil are not counted: a ceiling where many escape"));
   }
 }
