@@ -9,6 +9,7 @@ import java.util.Random;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
 import org.swathbook.control.FoliarTable;
@@ -82,6 +83,14 @@ class KernelProperties {
     for (Site s : WeedOutcomes.sitesOf(passes)) {
       assertNoWorse(kernel, all, kernel.score(passes, s));
     }
+  }
+
+  @Property(tries = 2000)
+  @Tag("slow")
+  void dosesPassesAndSitesOften(@ForAll long seed) {
+    onePassMoreNeverControlsLess(seed);
+    tallerPlantsAreNeverControlledBetter(seed);
+    moreOfAnActiveNeverControlsLess(seed);
   }
 
   private static void assertNoWorse(Kernel kernel, Score better, Score worse) {
