@@ -19,19 +19,37 @@ import org.swathbook.program.Program;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.stress.Situation;
+import org.swathbook.stress.StressResult;
+import org.swathbook.stress.StressTest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Walks one program through every weather year. */
 @Command(
     name = "season",
-    description = "Walks one program through every weather year and judges it.")
+    description = {
+      "Walks one program through every weather year and judges it.",
+      "With --stress also: no rain or a downpour after the first layer, a late sprayer, late planting, a"
+          + " product missing, one more resistance: what breaks, by how much, and what then helps.",
+      "For example: season nd-1 --stress"
+    })
 final class SeasonCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
   @Parameters(
       paramLabel = "PROGRAM",
       description = "A file, else a name in the folder programs of the book.")
   @Nullable String program;
+
+  @Option(
+      names = "--stress",
+      description = "Walk it again when the season goes wrong, and look for what then helps.")
+  boolean stress;
 
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
@@ -49,11 +67,19 @@ final class SeasonCommand implements Callable<Integer> {
     TraceSet traces = TraceBuilder.build(book, field, today);
     SeasonOutcome outcome = SeasonWalk.walk(book, traces, read);
     Judgement judgement = ProgramJudge.judge(book, traces, outcome, today);
+    List<StressResult> stressed =
+        stress ? stressed(Situation.of(book, traces, outcome, judgement, today)) : List.of();
     ReportHead head = ReportHead.of(book, List.of(field), today);
     output.print(
         output.json
-            ? SeasonJson.of(book, head, field, outcome, judgement)
-            : SeasonText.of(book, head, field, outcome, judgement));
+            ? SeasonJson.of(book, head, field, outcome, judgement, stressed)
+            : SeasonText.of(book, head, field, outcome, judgement, stressed));
     return judgement.verdict() == Verdict.BLOCKED ? ExitCode.BLOCKED : ExitCode.DONE;
+  }
+
+  private List<StressResult> stressed(Situation plain) {
+    Progress progress = new Progress(spec.commandLine().getErr(), System.nanoTime());
+    return StressTest.of(
+        plain, name -> progress.tell("asking " + name.replace('-', ' ') + " …", System.nanoTime()));
   }
 }

@@ -41,6 +41,8 @@ final class PackageTable {
     row("rules", "season", "ledger", "tank");
     row("check", "rules");
     row("plan", "check", "season");
+    // what then helps is sought with the planner's own doses and dates and judged by all rules
+    row("stress", "plan");
     row("escapes", "plan");
     row("audit", "rules", "season");
     row("outlook", "season");

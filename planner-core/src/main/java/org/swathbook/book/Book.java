@@ -57,4 +57,41 @@ public record Book(
     }
     return s;
   }
+
+  /** The book with another state of a field that it holds. */
+  public Book withField(Field changed) {
+    return with(
+        fields.stream().map(f -> f.id().equals(changed.id()) ? changed : f).toList(), weeds);
+  }
+
+  /** The book with another state of a weed that a field of it holds. */
+  public Book withWeed(WeedPressure changed) {
+    return with(
+        fields,
+        weeds.stream()
+            .map(
+                w ->
+                    w.field().equals(changed.field()) && w.weed().id().equals(changed.weed().id())
+                        ? changed
+                        : w)
+            .toList());
+  }
+
+  private Book with(List<Field> otherFields, List<WeedPressure> otherWeeds) {
+    return new Book(
+        name,
+        season,
+        catalog,
+        house,
+        crops,
+        passCost,
+        resprayExtra,
+        otherFields,
+        otherWeeds,
+        journal,
+        pastSeasons,
+        prices,
+        stations,
+        notes);
+  }
 }

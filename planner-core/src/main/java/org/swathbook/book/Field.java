@@ -61,4 +61,37 @@ public record Field(
     uses = Ordered.set(uses);
     neighbors = List.copyOf(neighbors);
   }
+
+  /** The same field planted on another day; all else stays, the harvest date too. */
+  public Field plantedOn(LocalDate date) {
+    return new Field(
+        id,
+        grower,
+        name,
+        acres,
+        crop,
+        traits,
+        yieldGoalBuPerAcre,
+        rowSpacingCm,
+        date,
+        harvestDate,
+        tillage,
+        soilTextures,
+        organicMatterPct,
+        soilPh,
+        residuePct,
+        station,
+        latitude,
+        longitude,
+        previousCrop,
+        nextCrops,
+        nextCropPlantDate,
+        uses,
+        irrigated,
+        state,
+        county,
+        erodible,
+        waterDistanceM,
+        neighbors);
+  }
 }

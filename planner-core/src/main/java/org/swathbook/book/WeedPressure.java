@@ -1,5 +1,6 @@
 package org.swathbook.book;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.swathbook.catalog.Weed;
 import org.swathbook.program.FieldId;
@@ -24,5 +25,23 @@ public record WeedPressure(
   public WeedPressure {
     biotypes = List.copyOf(biotypes);
     listed = List.copyOf(listed);
+  }
+
+  /**
+   * The same weed with one more resistance, independent of those it has: each biotype is split, and
+   * that share of it resists this too.
+   */
+  public WeedPressure resisting(Resistance more) {
+    List<Biotype> split = new ArrayList<>();
+    for (Biotype b : biotypes) {
+      List<Resistance> both = new ArrayList<>(b.resists());
+      both.add(more);
+      split.add(new Biotype(b.share() * more.share(), both));
+      split.add(new Biotype(b.share() * (1 - more.share()), b.resists()));
+    }
+    split.removeIf(b -> !(b.share() > 0));
+    List<Resistance> all = new ArrayList<>(listed);
+    all.add(more);
+    return new WeedPressure(field, weed, perM2, driver, split, all, note);
   }
 }

@@ -43,6 +43,11 @@ public final class TraceBuilder {
 
   /** The trace in which the season's own weather up to a day is real in every year. */
   public static TraceSet build(Book book, Field field, LocalDate observedTo) {
+    return build(book, field, observedTo, WeatherEdit.NONE);
+  }
+
+  /** The same under another weather, as far as it is not observed yet. */
+  public static TraceSet build(Book book, Field field, LocalDate observedTo, WeatherEdit weather) {
     StationWeather station = book.station(field);
     List<Integer> years = station.scenarioYears();
     if (years.isEmpty()) {
@@ -57,7 +62,7 @@ public final class TraceBuilder {
     SoilAge age = new SoilAge(new SoilAge.Parameters(SoilAge.reference(station, topsoil)));
     List<SeasonTrace> traces = new ArrayList<>();
     for (int year : years) {
-      List<WeatherDay> days = ScenarioDays.of(station, year, book.season(), observedTo);
+      List<WeatherDay> days = ScenarioDays.of(station, year, book.season(), observedTo, weather);
       traces.add(year(book, field, crop, weeds, year, days, topsoil, age));
     }
     return new TraceSet(field, crop, weeds, traces);

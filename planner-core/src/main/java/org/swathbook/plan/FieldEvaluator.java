@@ -8,7 +8,6 @@ import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PreparedPass;
-import org.swathbook.season.Score;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
 
@@ -17,14 +16,7 @@ import org.swathbook.season.SeasonWalk;
  * thread.
  */
 final class FieldEvaluator implements Evaluator {
-  /**
-   * Dollars per point of control that a driver weed is short of the house level: steers the search,
-   * default, ours.
-   */
-  private static final double PER_POINT_SHORT = 3;
-
   private final Book book;
-  private final TraceSet traces;
   private final PlanSpace space;
   private final Legality legality;
   private final Kernel kernel;
@@ -34,7 +26,6 @@ final class FieldEvaluator implements Evaluator {
 
   FieldEvaluator(Book book, TraceSet traces, PlanSpace space, Legality legality) {
     this.book = book;
-    this.traces = traces;
     this.space = space;
     this.legality = legality;
     this.kernel = Kernel.of(book, traces);
@@ -52,23 +43,13 @@ final class FieldEvaluator implements Evaluator {
 
   private double score(Draft draft) {
     List<PreparedPass> passes = draft.stops().stream().map(this::prepare).toList();
-    Score s = kernel.score(passes);
-    double dollars = s.weedFreeDollarsPerAcre() - s.lossDollarsPerAcre();
-    for (int i = 0; i < passes.size(); i++) {
-      double met = 1 - passes.get(i).missedYears().size() / (double) s.years();
-      long cents = book.passCost().cents();
+    long[] cents = new long[passes.size()];
+    for (int i = 0; i < cents.length; i++) {
       for (int o : draft.stops().get(i).options()) {
-        cents += space.option(o).cost().cents();
-      }
-      dollars -= met * cents / 100;
-    }
-    for (int w = 0; w < traces.weeds().size(); w++) {
-      if (traces.weeds().get(w).driver().isDriver()) {
-        dollars -=
-            PER_POINT_SHORT * Math.max(0, 100 * book.house().seasonControl() - s.controlPct(w));
+        cents[i] += space.option(o).cost().cents();
       }
     }
-    return dollars;
+    return QuickScore.of(book, kernel, passes, cents);
   }
 
   private PreparedPass prepare(Stop stop) {

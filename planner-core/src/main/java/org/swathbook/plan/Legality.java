@@ -6,16 +6,12 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import org.swathbook.book.Book;
-import org.swathbook.book.SoilRates;
-import org.swathbook.catalog.Use;
 import org.swathbook.check.DatedMix;
-import org.swathbook.check.PairJudge;
 import org.swathbook.check.SequenceJudge;
 import org.swathbook.check.UseJudge;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
 import org.swathbook.growth.TraceSet;
-import org.swathbook.measure.Quantity;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Finding;
@@ -27,11 +23,13 @@ import org.swathbook.rules.UseFacts;
 final class Legality {
   private final Book book;
   private final TraceSet traces;
+  private final DoseLegality doses;
   private final List<PassTiming> timings = new ArrayList<>();
 
   Legality(Book book, TraceSet traces, DateGrid grid) {
     this.book = book;
     this.traces = traces;
+    this.doses = new DoseLegality(book, traces);
     for (int date = 0; date < grid.size(); date++) {
       timings.add(Timings.at(traces, grid.date(date)));
     }
@@ -43,23 +41,12 @@ final class Legality {
 
   /** Whether the use rules let a dose pass on a date. */
   boolean allows(DoseOption option, int date) {
-    return UseJudge.facts(book, traces, 0, timings.get(date), Mix.of(List.of(option.dose())))
-        .stream()
-        .allMatch(facts -> facts.candidates().stream().anyMatch(use -> allows(facts, use)));
+    return doses.allows(option.dose(), timings.get(date));
   }
 
   /** Whether the rules on two doses in one tank let them pass on a date. */
   boolean allows(DoseOption a, DoseOption b, int date) {
-    return !PairJudge.blocks(book, traces, timings.get(date), a.dose(), b.dose());
-  }
-
-  /**
-   * A use that no rule blocks and whose range on the field's soils the rate does not fall short of.
-   */
-  private boolean allows(UseFacts facts, Use use) {
-    return SoilRates.of(use, traces.field()) instanceof SoilRates.Allowed a
-        && !Quantity.exceeds(a.range().low().lbPerAcre(), facts.active().lbPerAcre())
-        && !UseJudge.blocks(facts.among(List.of(use)));
+    return doses.allows(a.dose(), b.dose(), timings.get(date));
   }
 
   /**

@@ -1,9 +1,14 @@
 package org.swathbook.plan;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.swathbook.book.Book;
 import org.swathbook.check.UseJudge;
+import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
@@ -40,12 +45,24 @@ final class Tanks {
   }
 
   private Mix filled(Stop stop) {
-    Mix bare = space.mix(stop);
+    return filled(book, traces, legality.timing(stop.date()), space.mix(stop));
+  }
+
+  /** A mix with the adjuvants and the volume that its partners ask for beside those it has. */
+  static Mix filled(Book book, TraceSet traces, PassTiming timing, Mix mix) {
     List<Partner> partners =
-        UseJudge.facts(book, traces, 0, legality.timing(stop.date()), bare).stream()
+        UseJudge.facts(book, traces, 0, timing, mix).stream()
             .map(f -> new ActiveUse(f.dose(), f.active(), UseJudge.choose(f)).partner())
             .toList();
     TankNeeds needs = TankNeeds.of(partners);
-    return new Mix(bare.doses(), needs.adjuvants(), needs.gallonsPerAcre());
+    List<Adjuvant> adjuvants = new ArrayList<>(mix.adjuvants());
+    for (Adjuvant a : needs.adjuvants()) {
+      if (mix.adjuvants().stream().noneMatch(held -> held.kind().equals(a.kind()))) {
+        adjuvants.add(a);
+      }
+    }
+    OptionalDouble gallons =
+        DoubleStream.concat(mix.gallonsPerAcre().stream(), needs.gallonsPerAcre().stream()).max();
+    return new Mix(mix.doses(), adjuvants, gallons);
   }
 }

@@ -2,6 +2,7 @@ package org.swathbook.cli.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Crop;
@@ -16,6 +17,7 @@ import org.swathbook.season.LayerSpan;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WeedOutcome;
 import org.swathbook.season.YearOutcome;
+import org.swathbook.stress.StressResult;
 
 /** The result of {@code season}. Dates of a year are dates of that weather year. */
 public final class SeasonJson {
@@ -31,8 +33,16 @@ public final class SeasonJson {
     this.outcome = outcome;
   }
 
+  /**
+   * @param stress what happens when the season goes wrong; empty when that was not asked
+   */
   public static String of(
-      Book book, ReportHead head, Field field, SeasonOutcome outcome, Judgement judgement) {
+      Book book,
+      ReportHead head,
+      Field field,
+      SeasonOutcome outcome,
+      Judgement judgement,
+      List<StressResult> stress) {
     SeasonJson json = new SeasonJson(book, field, outcome);
     ObjectNode root = Json.document("season", head);
     FieldJson.into(root, field);
@@ -42,6 +52,9 @@ public final class SeasonJson {
     ObjectNode summary = root.putObject("summary");
     summary.put("name", outcome.program().name());
     new ProgramJson(book, field).into(summary, outcome, judgement);
+    if (!stress.isEmpty()) {
+      new StressJson(book.catalog(), outcome).into(root.putArray("stress"), stress);
+    }
     root.set("findings", new FindingJson(book.catalog()).findings(judgement.findings()));
     return Json.write(root);
   }

@@ -1,0 +1,76 @@
+package org.swathbook.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import org.swathbook.book.Book;
+import org.swathbook.check.DatedMix;
+import org.swathbook.check.SequenceJudge;
+import org.swathbook.growth.Anchors;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.measure.Money;
+import org.swathbook.program.Pass;
+import org.swathbook.program.Program;
+import org.swathbook.rules.PassPositions;
+import org.swathbook.season.Kernel;
+import org.swathbook.season.PreparedPass;
+
+/**
+ * Programs of one field that share most of their passes, made ready once for each pass. Passes are
+ * told apart by being the same object: a pass is deep, and most programs differ in one.
+ */
+final class StandingPasses {
+  private final Book book;
+  private final Kernel kernel;
+  private final IdentityHashMap<Pass, StandingPass> known = new IdentityHashMap<>();
+
+  StandingPasses(Book book, Kernel kernel) {
+    this.book = book;
+    this.kernel = kernel;
+  }
+
+  /** In the order of their dates, those of one date as written. */
+  List<StandingPass> of(Program program) {
+    List<StandingPass> out = new ArrayList<>();
+    for (Pass p : program.passes()) {
+      out.add(known.computeIfAbsent(p, this::make));
+    }
+    out.sort(Comparator.comparing(StandingPass::planned));
+    return out;
+  }
+
+  private StandingPass make(Pass p) {
+    return new StandingPass(
+        p,
+        kernel.prepare(
+            p.mix(), Anchors.resolve(p.at(), kernel.traces(), book.house().sizePercentile())));
+  }
+
+  /** A product without a price counts as free here: what lacks it is the same in all programs. */
+  double quick(Program program) {
+    List<StandingPass> standing = of(program);
+    List<PreparedPass> passes = standing.stream().map(StandingPass::prepared).toList();
+    long[] cents =
+        standing.stream()
+            .mapToLong(s -> book.prices().perAcre(s.pass().mix()).orElse(Money.ZERO).cents())
+            .toArray();
+    return QuickScore.of(book, kernel, passes, cents);
+  }
+
+  /** Whether caps, counts and intervals let the passes follow each other. */
+  boolean isLegalInOrder(Program program) {
+    TraceSet traces = kernel.traces();
+    List<DatedMix> dated = new ArrayList<>();
+    for (StandingPass s : of(program)) {
+      dated.add(
+          new DatedMix(
+              dated.size(),
+              s.prepared().timing().medianDate(),
+              s.planned(),
+              PassPositions.of(traces, s.prepared().timing()),
+              s.pass().mix()));
+    }
+    return !SequenceJudge.blocks(book, traces.field(), dated);
+  }
+}

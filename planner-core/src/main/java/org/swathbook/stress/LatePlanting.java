@@ -1,0 +1,71 @@
+package org.swathbook.stress;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.growth.TraceBuilder;
+import org.swathbook.program.Anchor;
+import org.swathbook.season.PassOutcome;
+
+/**
+ * Planting comes so many days late: passes that hang on planting, a stage or a height go with it,
+ * dated ones stay. Nothing else of the field moves, the harvest date neither, and what a crop loses
+ * by late planting itself is not counted.
+ */
+record LatePlanting(int days) implements StressCase {
+
+  @Override
+  public String name() {
+    return "late-planting";
+  }
+
+  @Override
+  public Posed pose(Situation plain) {
+    String title = "planting " + days + " days late";
+    Field old = plain.field();
+    LocalDate late = old.plantDate().plusDays(days);
+    if (old.plantDate().isBefore(plain.today())) {
+      return Posed.not(title, "the field is planted");
+    }
+    LocalDate end = LocalDate.of(plain.book().season(), 10, 31);
+    if (!late.isBefore(old.harvestDate().filter(h -> h.isBefore(end)).orElse(end))) {
+      return Posed.not(title, "there is no season left before harvest");
+    }
+    Field field = old.plantedOn(late);
+    Book book = plain.book().withField(field);
+    Stressed stressed =
+        new Stressed(
+            "",
+            book,
+            TraceBuilder.build(book, field, plain.today()),
+            plain.program(),
+            Stressed.all(plain.program()),
+            plain.notBeforeToday(old.plantDate()),
+            List.of(),
+            book.resprayExtra(),
+            Optional.empty(),
+            Optional.empty());
+    return Posed.one(title, stressed, notes(plain));
+  }
+
+  private static List<String> notes(Situation plain) {
+    List<String> stay = new ArrayList<>();
+    for (PassOutcome p : plain.outcome().passes()) {
+      if (plain.written(p).at() instanceof Anchor.OnDate) {
+        stay.add(Integer.toString(p.index() + 1));
+      }
+    }
+    List<String> notes = new ArrayList<>();
+    if (!stay.isEmpty()) {
+      notes.add(
+          (stay.size() == 1 ? "Pass " : "Passes ")
+              + String.join(", ", stay)
+              + " stay on the dates that the program names.");
+    }
+    notes.add("What the crop loses by late planting itself is not counted.");
+    return notes;
+  }
+}
