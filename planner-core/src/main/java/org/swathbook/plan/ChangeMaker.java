@@ -20,8 +20,8 @@ import org.swathbook.program.Program;
 
 /**
  * All changes of one step to the passes that may still change, as far as the rules on doses and on
- * pairs in a tank allow them: a rate raised, a product added or exchanged, a pass moved. What the
- * user's passes hold stays as written, premixes too.
+ * pairs in a tank allow them: a rate raised, a product added, exchanged or left out, a pass moved.
+ * What the user's passes hold stays as written, premixes too.
  */
 final class ChangeMaker {
   private final Book book;
@@ -65,6 +65,17 @@ final class ChangeMaker {
 
   private void tank(StandingPass s, List<SingleChange> out) {
     List<Dose> doses = s.pass().mix().doses();
+    for (Dose held : doses) {
+      if (doses.size() > 1) {
+        out.add(
+            ofTank(
+                SingleChange.Kind.LEAVE_OUT_PRODUCT,
+                s,
+                without(doses, held),
+                List.of(),
+                Optional.of(held)));
+      }
+    }
     for (DoseOption option : legalOn(s.planned())) {
       Dose in = option.dose();
       for (Dose held : doses) {
@@ -73,13 +84,14 @@ final class ChangeMaker {
           continue;
         }
         if (!held.product().id().equals(in.product().id())) {
-          out.add(ofTank(SingleChange.Kind.EXCHANGE_PRODUCT, s, rest, in, Optional.of(held)));
+          out.add(
+              ofTank(SingleChange.Kind.EXCHANGE_PRODUCT, s, rest, List.of(in), Optional.of(held)));
         } else if (isMore(in, held)) {
-          out.add(ofTank(SingleChange.Kind.RAISE_RATE, s, rest, in, Optional.of(held)));
+          out.add(ofTank(SingleChange.Kind.RAISE_RATE, s, rest, List.of(in), Optional.of(held)));
         }
       }
       if (doses.size() < book.house().maxProducts() && takes(doses, in, s.prepared().timing())) {
-        out.add(ofTank(SingleChange.Kind.ADD_PRODUCT, s, doses, in, Optional.empty()));
+        out.add(ofTank(SingleChange.Kind.ADD_PRODUCT, s, doses, List.of(in), Optional.empty()));
       }
     }
   }
@@ -109,13 +121,13 @@ final class ChangeMaker {
   }
 
   private SingleChange ofTank(
-      SingleChange.Kind kind, StandingPass s, List<Dose> rest, Dose in, Optional<Dose> out) {
+      SingleChange.Kind kind, StandingPass s, List<Dose> rest, List<Dose> in, Optional<Dose> out) {
     List<Dose> doses = new ArrayList<>(rest);
-    doses.add(in);
+    doses.addAll(in);
     Mix old = s.pass().mix();
     Mix mix = new Mix(doses, old.adjuvants(), old.gallonsPerAcre());
     Program changed = replacing(s.pass(), new Pass(s.pass().at(), mix));
-    return new SingleChange(kind, s.planned(), Optional.empty(), List.of(in), out, changed);
+    return new SingleChange(kind, s.planned(), Optional.empty(), in, out, changed);
   }
 
   private void moves(StandingPass s, List<SingleChange> out) {

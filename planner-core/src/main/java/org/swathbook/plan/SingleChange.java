@@ -13,7 +13,7 @@ import org.swathbook.program.Program;
  * @param pass planned date of the pass that changes, as it was; of an added pass its own
  * @param movedTo only of a pass that is moved
  * @param in what goes into the tank
- * @param out what it takes the place of
+ * @param out what it takes the place of, or what is left out
  * @param program the whole program with the change
  */
 public record SingleChange(
@@ -29,6 +29,7 @@ public record SingleChange(
     RAISE_RATE,
     ADD_PRODUCT,
     EXCHANGE_PRODUCT,
+    LEAVE_OUT_PRODUCT,
     MOVE_PASS,
     ADD_PASS;
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
@@ -38,6 +39,9 @@ public final class SingleChanges {
 
   /** A gain below this many dollars an acre is no help: default, ours. */
   private static final Money WORTH_IT = Money.ofDollars(1);
+
+  /** Control that differs by fewer points is the same to an adviser: default, ours. */
+  private static final double SAME_CONTROL = 0.5;
 
   private final Book book;
   private final Kernel kernel;
@@ -89,34 +93,32 @@ public final class SingleChanges {
   }
 
   /**
-   * The best legal changes, best first, no two of one kind on one pass: by house rules mended, then
-   * by net return. Empty when none mends a rule or brings a dollar.
+   * At most two legal changes. First the best by house rules mended, less those that it breaks,
+   * then by net return; then the one with the highest net return, house rules aside, where that is
+   * higher still, else the next by house rules that changes something else. Empty when none helps.
    */
-  public List<JudgedChange> best(int most) {
+  public List<JudgedChange> best() {
+    List<Walk> helping = walked().stream().filter(Walk::helps).toList();
     List<JudgedChange> out = new ArrayList<>();
-    record Place(SingleChange.Kind kind, LocalDate pass) {}
-    Set<Place> taken = new LinkedHashSet<>();
-    for (Walk w : walked()) {
-      Place place = new Place(w.change.kind(), w.change.pass());
-      if (out.size() == most) {
-        break;
-      }
-      if (w.helps() && !taken.contains(place)) {
-        Judgement judged = ProgramJudge.judge(book, traces, w.outcome, today);
-        if (judged.verdict() != Verdict.BLOCKED) {
-          taken.add(place);
-          out.add(
-              new JudgedChange(
-                  w.change,
-                  w.outcome,
-                  judged,
-                  Broken.without(brokenNow, w.broken),
-                  Broken.without(w.broken, brokenNow),
-                  w.cost(),
-                  w.net()));
-        }
-      }
-    }
+    Optional<Walk> first = helping.stream().filter(w -> w.mended >= 0 && w.isLegal()).findFirst();
+    first.map(Walk::told).ifPresent(out::add);
+    Money beaten = first.map(Walk::gain).map(WORTH_IT::plus).orElse(WORTH_IT);
+    Optional<Walk> highest =
+        helping.stream()
+            .filter(w -> w.gain().compareTo(beaten) >= 0)
+            .sorted(Comparator.comparing(Walk::gain).reversed())
+            .filter(Walk::isLegal)
+            .findFirst();
+    highest
+        .or(
+            () ->
+                helping.stream()
+                    .filter(w -> w.mended >= 0)
+                    .filter(w -> first.isPresent() && !w.place().equals(first.get().place()))
+                    .filter(Walk::isLegal)
+                    .findFirst())
+        .map(Walk::told)
+        .ifPresent(out::add);
     return out;
   }
 
@@ -126,6 +128,7 @@ public final class SingleChanges {
     final SeasonOutcome outcome;
     final Set<Broken> broken;
     final int mended;
+    private @Nullable Judgement judged;
 
     Walk(SingleChange change) {
       this.change = maker.filled(change);
@@ -151,8 +154,50 @@ public final class SingleChanges {
       return net().orElseGet(() -> now.loss().minus(outcome.loss()));
     }
 
+    /** Mends something or brings something, and saves nothing at the cost of control. */
     boolean helps() {
-      return mended > 0 || mended == 0 && gain().compareTo(WORTH_IT) >= 0;
+      return mended > 0 || gain().compareTo(WORTH_IT) >= 0 && holdsDrivers();
+    }
+
+    private boolean holdsDrivers() {
+      return now.weeds().stream()
+          .filter(w -> w.pressure().driver().isDriver())
+          .allMatch(
+              w ->
+                  outcome.weed(w.pressure().weed().id()).controlPct()
+                      >= w.controlPct() - SAME_CONTROL);
+    }
+
+    /** Of one more pass the best day is enough, and of one product that goes the best exchange. */
+    List<String> place() {
+      return switch (change.kind()) {
+        case ADD_PASS -> List.of("another pass");
+        case RAISE_RATE, EXCHANGE_PRODUCT, LEAVE_OUT_PRODUCT ->
+            List.of(change.pass().toString(), change.out().orElseThrow().product().id().value());
+        case ADD_PRODUCT, MOVE_PASS -> List.of(change.pass().toString(), change.kind().word());
+      };
+    }
+
+    boolean isLegal() {
+      return judgement().verdict() != Verdict.BLOCKED;
+    }
+
+    private Judgement judgement() {
+      if (judged == null) {
+        judged = ProgramJudge.judge(book, traces, outcome, today);
+      }
+      return judged;
+    }
+
+    JudgedChange told() {
+      return new JudgedChange(
+          change,
+          outcome,
+          judgement(),
+          Broken.without(brokenNow, broken),
+          Broken.without(broken, brokenNow),
+          cost(),
+          net());
     }
   }
 

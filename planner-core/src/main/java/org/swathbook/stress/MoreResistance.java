@@ -32,7 +32,7 @@ record MoreResistance() implements StressCase {
 
   @Override
   public Posed pose(Situation plain) {
-    String title = "one resistance more than believed";
+    String title = "one more resistance";
     TreeSet<Site> sites = new TreeSet<>();
     plain
         .outcome()

@@ -18,9 +18,6 @@ import org.swathbook.season.SeasonWalk;
 
 /** Puts every case to a program and looks for what then helps. */
 public final class StressTest {
-  /** As many changes are shown. */
-  private static final int REMEDIES = 2;
-
   private final Situation plain;
   private final Kernel plainKernel;
 
@@ -117,7 +114,7 @@ public final class StressTest {
     Stressed s = w.stressed;
     ChangeTerms terms = new ChangeTerms(s.knownFrom(), s.unavailable(), s.extraForAddedPass());
     return new SingleChanges(s.book(), w.kernel, w.walk.outcome(), terms, plain.today())
-        .best(REMEDIES).stream().map(c -> new Remedy(c, withoutTrouble(s, c))).toList();
+        .best().stream().map(c -> new Remedy(c, withoutTrouble(s, c))).toList();
   }
 
   /** A change on a program of the same passes on the same days can be tried without the trouble. */

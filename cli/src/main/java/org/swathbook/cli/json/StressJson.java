@@ -113,7 +113,7 @@ final class StressJson {
 
   private static void dose(ObjectNode node, Dose d) {
     node.put("product", d.product().id().value());
-    node.set("rate", Json.fixed(d.rate().amount(), 2));
+    node.set("rate", Json.fixed(d.rate().amount(), 4));
     node.put("unit", d.rate().unitText());
   }
 }

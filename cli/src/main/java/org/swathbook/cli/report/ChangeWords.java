@@ -34,6 +34,8 @@ public final class ChangeWords {
               + change.out().map(d -> d.product().id().value()).orElse("")
               + " in "
               + pass;
+      case LEAVE_OUT_PRODUCT ->
+          "leave " + change.out().map(d -> d.product().id().value()).orElse("") + " out of " + pass;
       case MOVE_PASS -> "move " + pass + " to " + change.movedTo().map(day).orElse("another day");
       case ADD_PASS -> "one more pass on " + day.apply(change.pass()) + ": " + in;
     };
@@ -50,6 +52,7 @@ public final class ChangeWords {
   }
 
   private static String rate(Dose d) {
-    return Numbers.decimals(d.rate().amount(), 2) + " " + d.rate().unitText();
+    double amount = d.rate().amount();
+    return Numbers.decimals(amount, amount < 1 ? 4 : 2) + " " + d.rate().unitText();
   }
 }

@@ -41,7 +41,7 @@ public final class SeasonText {
                     2, 4, b.name() + ", " + HouseRuleWords.of(book.catalog(), outcome, b)));
     page.blank();
     if (!stress.isEmpty()) {
-      new StressText(outcome).on(page, stress);
+      new StressText(outcome, judgement).on(page, stress);
     }
     HeadText.foot(page, true);
     return page.toString();

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.swathbook.check.Judgement;
 import org.swathbook.cli.report.ChangeWords;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.JudgedChange;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Severity;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WeedOutcome;
@@ -18,10 +21,12 @@ import org.swathbook.stress.StressedWalk;
 /** What breaks when the season goes wrong, and what then helps. */
 final class StressText {
   private final SeasonOutcome plain;
+  private final Judgement judgement;
   private final List<WeedOutcome> drivers;
 
-  StressText(SeasonOutcome plain) {
+  StressText(SeasonOutcome plain, Judgement judgement) {
     this.plain = plain;
+    this.judgement = judgement;
     this.drivers = plain.weeds().stream().filter(w -> w.pressure().driver().isDriver()).toList();
   }
 
@@ -34,6 +39,9 @@ final class StressText {
             + " are broken now and were not as planned.");
     page.blank();
     table(page, results);
+    if (results.stream().anyMatch(r -> r.walks().size() > 1)) {
+      page.line("  † the worst of several; the others are named below");
+    }
     page.blank();
     results.forEach(r -> result(page, r));
   }
@@ -49,14 +57,19 @@ final class StressText {
     names.addAll(List.of("net", "change", ""));
     units.addAll(List.of("$/acre", "$/acre", "breaks"));
     table.row(names).row(units);
-    table.row(row("as planned", plain, ""));
+    table.row(row("as planned", plain, asPlanned()));
     for (StressResult r : results) {
       if (r.whyNot().isEmpty()) {
-        String title = r.title() + (r.walks().size() > 1 ? ", the worst" : "");
+        String title = r.title() + (r.walks().size() > 1 ? " †" : "");
         table.row(row(title, r.worstWalk().outcome(), breaks(r.worstWalk())));
       }
     }
     table.on(page);
+  }
+
+  private String asPlanned() {
+    List<String> broken = judgement.brokenNames();
+    return broken.isEmpty() ? "" : "(already: " + String.join(", ", broken) + ")";
   }
 
   private static String breaks(StressedWalk walk) {
@@ -98,6 +111,11 @@ final class StressText {
     StressedWalk w = r.worstWalk();
     page.line(capital(r.title()) + (w.of().isEmpty() ? "" : "; the worst is " + w.of()));
     page.wrapped(2, 4, what(w));
+    for (Finding f : w.breaks().findings()) {
+      if (f.severity() == Severity.BLOCK) {
+        page.wrapped(2, 4, "BLOCKED by " + f.rule() + ": " + f.message());
+      }
+    }
     for (FallenPass f : w.fallen()) {
       page.wrapped(
           2,
@@ -223,6 +241,11 @@ final class StressText {
     }
     parts.add("net " + c.net().map(m -> signed(m) + " $/acre").orElse("unknown"));
     parts.add("cost " + c.cost().map(m -> signed(m) + " $/acre").orElse("unknown"));
+    int missed = missed(c.outcome());
+    if (missed != missed(stressed.outcome())) {
+      parts.add(
+          "passes missed over all years " + missed + " instead of " + missed(stressed.outcome()));
+    }
     if (!c.mends().isEmpty()) {
       parts.add("mends " + Figures.list(c.mends()));
     }
@@ -245,6 +268,10 @@ final class StressText {
                             + " $/acre")
                 .orElse("")
             + ".");
+  }
+
+  private static int missed(SeasonOutcome o) {
+    return o.passes().stream().mapToInt(p -> p.missedYears().size()).sum();
   }
 
   private static String capital(String words) {
