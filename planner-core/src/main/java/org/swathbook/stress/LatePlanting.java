@@ -2,6 +2,7 @@ package org.swathbook.stress;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Book;
@@ -43,7 +44,7 @@ record LatePlanting(int days) implements StressCase {
             TraceBuilder.build(book, field, plain.today()),
             plain.program(),
             Stressed.all(plain.program()),
-            plain.notBeforeToday(old.plantDate()),
+            plain.notBeforeToday(known(plain)),
             List.of(),
             book.resprayExtra(),
             Optional.empty(),
@@ -51,19 +52,43 @@ record LatePlanting(int days) implements StressCase {
     return Posed.one(title, stressed, notes(plain));
   }
 
+  /**
+   * The day on which the planter should have gone. A pass before it that goes with planting is held
+   * back already, so the delay is known on the day it was planned for.
+   */
+  private static LocalDate known(Situation plain) {
+    return plain.outcome().passes().stream()
+        .filter(p -> !isDated(plain, p))
+        .map(PassOutcome::planned)
+        .filter(d -> d.isBefore(plain.field().plantDate()))
+        .min(Comparator.naturalOrder())
+        .orElse(plain.field().plantDate());
+  }
+
+  private static boolean isDated(Situation plain, PassOutcome pass) {
+    return plain.written(pass).at() instanceof Anchor.OnDate;
+  }
+
   private static List<String> notes(Situation plain) {
     List<String> stay = new ArrayList<>();
+    List<String> heldBack = new ArrayList<>();
     for (PassOutcome p : plain.outcome().passes()) {
-      if (plain.written(p).at() instanceof Anchor.OnDate) {
-        stay.add(Integer.toString(p.index() + 1));
+      String number = Integer.toString(p.index() + 1);
+      if (isDated(plain, p)) {
+        stay.add(number);
+      } else if (p.planned().isBefore(plain.field().plantDate())) {
+        heldBack.add(number);
       }
     }
     List<String> notes = new ArrayList<>();
     if (!stay.isEmpty()) {
+      notes.add("On the date that the program names stays pass " + String.join(", ", stay) + ".");
+    }
+    if (!heldBack.isEmpty()) {
       notes.add(
-          (stay.size() == 1 ? "Pass " : "Passes ")
-              + String.join(", ", stay)
-              + " stay on the dates that the program names.");
+          "Held back with planting, as if the delay were known by then: pass "
+              + String.join(", ", heldBack)
+              + ".");
     }
     notes.add("What the crop loses by late planting itself is not counted.");
     return notes;

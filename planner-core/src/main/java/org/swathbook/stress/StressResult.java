@@ -11,8 +11,7 @@ import java.util.Optional;
  * @param title in a few words
  * @param whyNot why it could not be put; all else is then empty
  * @param walks one for each variant
- * @param worst place among them of the one with the lowest net return, without prices the greatest
- *     yield loss; -1 when there is none
+ * @param worst place among them of the one with the greatest yield loss; -1 when there is none
  * @param knownFrom first day on which something may still be changed against the worst
  * @param remedies the best single changes against the worst, best first; empty when nothing legal
  *     helps

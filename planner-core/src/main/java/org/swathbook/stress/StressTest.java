@@ -59,7 +59,7 @@ public final class StressTest {
     List<Walked> walked = posed.variants().stream().map(this::walk).toList();
     int worst = 0;
     for (int i = 1; i < walked.size(); i++) {
-      if (worth(walked.get(i)).compareTo(worth(walked.get(worst))) < 0) {
+      if (loss(walked.get(i)).compareTo(loss(walked.get(worst))) > 0) {
         worst = i;
       }
     }
@@ -75,9 +75,8 @@ public final class StressTest {
         remedies(w));
   }
 
-  private static Money worth(Walked w) {
-    SeasonOutcome o = w.walk.outcome();
-    return o.net().orElseGet(() -> Money.ZERO.minus(o.loss()));
+  private static Money loss(Walked w) {
+    return w.walk.outcome().loss();
   }
 
   private Walked walk(Stressed s) {

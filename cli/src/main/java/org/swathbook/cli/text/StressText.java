@@ -10,7 +10,6 @@ import org.swathbook.measure.Money;
 import org.swathbook.plan.JudgedChange;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
-import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WeedOutcome;
 import org.swathbook.stress.FallenPass;
@@ -38,7 +37,7 @@ final class StressText {
         "Each case is walked through every weather year again. Breaks: house rules and rules that"
             + " are broken now and were not as planned.");
     page.blank();
-    table(page, results);
+    new StressTable(plain, judgement, drivers).on(page, results);
     if (results.stream().anyMatch(r -> r.walks().size() > 1)) {
       page.line("  † the worst of several; the others are named below");
     }
@@ -46,59 +45,11 @@ final class StressText {
     results.forEach(r -> result(page, r));
   }
 
-  private void table(Page page, List<StressResult> results) {
-    Table table = new Table(2, "l" + "r".repeat(drivers.size()) + "rrl");
-    List<String> names = new ArrayList<>(List.of(""));
-    List<String> units = new ArrayList<>(List.of("case"));
-    for (WeedOutcome w : drivers) {
-      names.add(w.pressure().weed().id().value() + " control %");
-      units.add("mean (worst)");
-    }
-    names.addAll(List.of("net", "change", ""));
-    units.addAll(List.of("$/acre", "$/acre", "breaks"));
-    table.row(names).row(units);
-    table.row(row("as planned", plain, asPlanned()));
-    for (StressResult r : results) {
-      if (r.whyNot().isEmpty()) {
-        String title = r.title() + (r.walks().size() > 1 ? " †" : "");
-        table.row(row(title, r.worstWalk().outcome(), breaks(r.worstWalk())));
-      }
-    }
-    table.on(page);
-  }
-
-  private String asPlanned() {
-    List<String> broken = judgement.brokenNames();
-    return broken.isEmpty() ? "" : "(already: " + String.join(", ", broken) + ")";
-  }
-
-  private static String breaks(StressedWalk walk) {
-    List<String> parts = new ArrayList<>();
-    if (walk.judgement().verdict() == Verdict.BLOCKED) {
-      parts.add("BLOCKED");
-    }
-    parts.addAll(walk.breaks().names());
-    return parts.isEmpty() ? "nothing new" : String.join(", ", parts);
-  }
-
-  private List<String> row(String title, SeasonOutcome o, String breaks) {
-    List<String> cells = new ArrayList<>(List.of(title));
-    for (WeedOutcome d : drivers) {
-      WeedOutcome w = o.weed(d.pressure().weed().id());
-      cells.add(
-          Figures.percent(w.controlPct()) + " (" + Figures.percent(w.worstYearControlPct()) + ")");
-    }
-    cells.add(o.net().map(Figures::money).orElse("unknown"));
-    cells.add(o.equals(plain) ? "" : change(o).map(StressText::signed).orElse("unknown"));
-    cells.add(breaks);
-    return cells;
-  }
-
   private Optional<Money> change(SeasonOutcome o) {
     return o.net().flatMap(n -> plain.net().map(n::minus));
   }
 
-  private static String signed(Money m) {
+  static String signed(Money m) {
     return (m.cents() > 0 ? "+" : "") + Figures.money(m);
   }
 
