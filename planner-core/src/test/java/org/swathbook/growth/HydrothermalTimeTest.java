@@ -121,7 +121,8 @@ class HydrothermalTimeTest {
     StationWeather station = Fixtures.station("sedge-fork");
     double sum = 0;
     for (int year : station.scenarioYears()) {
-      List<WeatherDay> days = new ArrayList<>(ScenarioDays.of(station, year, 2027, LocalDate.MIN));
+      List<WeatherDay> days =
+          new ArrayList<>(ScenarioDays.of(station, year, 2027, LocalDate.MIN, WeatherEdit.NONE));
       if (ohioRain) {
         days.replaceAll(d -> withRain(d, d.date().toEpochDay() % 3 == 0 ? 10 : 0));
       }
