@@ -114,6 +114,12 @@ class JsonKeysTest {
             "year.controlPct.WEED",
             "year.lossPerAcre",
             "season.summary",
+            "season.stress",
+            "stress.name",
+            "stress.controlPct",
+            "stress.controlPct.WEED",
+            "stress.netPerAcre",
+            "stress.breaks",
             "season.findings");
   }
 

@@ -34,6 +34,13 @@ final class JsonPaths {
           Map.entry("yearPass.weeds", "yearPassWeed"),
           Map.entry("year.layers", "layer"),
           Map.entry("gaps", "gap"),
+          Map.entry("season.stress", "stress"),
+          Map.entry("stress.newFindings", "finding"),
+          Map.entry("stress.passesMissed", "passMissed"),
+          Map.entry("stress.remedies", "remedy"),
+          Map.entry("stress.variants", "variant"),
+          Map.entry("stress.wateredIn", "wateredIn"),
+          Map.entry("halfResistant", "halfResistant"),
           Map.entry("rules.rules", "rule"),
           Map.entry("toCome", "ruleToCome"));
 

@@ -40,7 +40,7 @@ class ReportsTest {
 
   @Test
   void season() {
-    String text = SeasonText.of(book, head, Samples.field(), outcome, judgement);
+    String text = SeasonText.of(book, head, Samples.field(), outcome, judgement, List.of());
     assertThat(text.lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
     Goldens.check("sample/season.txt", text);
   }
@@ -48,7 +48,18 @@ class ReportsTest {
   @Test
   void seasonAsJson() {
     Goldens.check(
-        "sample/season.json", SeasonJson.of(book, head, Samples.field(), outcome, judgement));
+        "sample/season.json",
+        SeasonJson.of(book, head, Samples.field(), outcome, judgement, List.of()));
+  }
+
+  @Test
+  void seasonThatGoesWrong() {
+    String text =
+        SeasonText.of(book, head, Samples.field(), outcome, judgement, SampleStress.results());
+    assertThat(text.lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
+    Goldens.check(
+        "sample/season-stress.txt",
+        text.substring(text.indexOf("What if"), text.indexOf("How to read")));
   }
 
   @Test

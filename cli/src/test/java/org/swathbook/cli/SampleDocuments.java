@@ -53,7 +53,12 @@ final class SampleDocuments {
                 SamplePlans.refused())),
         "season",
         SeasonJson.of(
-            book, head, Samples.field(), Samples.outcome("Sample", 3), SampleJudgement.of()),
+            book,
+            head,
+            Samples.field(),
+            Samples.outcome("Sample", 3),
+            SampleJudgement.of(),
+            SampleStress.results()),
         "rules",
         RulesJson.of(RuleBook.pages(), RuleBook.toCome()));
   }
