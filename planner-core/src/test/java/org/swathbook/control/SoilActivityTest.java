@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,28 +33,11 @@ class SoilActivityTest {
             .station("made", 40.7)
             .rowInches(30)
             .build();
-    Book b = Fixtures.bookWith(field, Fixtures.weed("T", "AMAPA", 50, DriverKind.YES, 0));
     StationWeather station =
         SyntheticWeather.station(
             "made", 2027, d -> SyntheticWeather.day(d, mean(d), rain.apply(d)));
-    Map<String, StationWeather> stations = new LinkedHashMap<>(b.stations());
-    stations.put("made", station);
     Book made =
-        new Book(
-            b.name(),
-            b.season(),
-            b.catalog(),
-            b.house(),
-            b.crops(),
-            b.passCost(),
-            b.resprayExtra(),
-            b.fields(),
-            b.weeds(),
-            b.journal(),
-            b.pastSeasons(),
-            b.prices(),
-            stations,
-            b.notes());
+        Fixtures.bookWith(station, field, Fixtures.weed("T", "AMAPA", 50, DriverKind.YES, 0));
     return TraceBuilder.build(made, field);
   }
 
