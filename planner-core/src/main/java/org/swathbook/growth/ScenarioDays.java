@@ -8,7 +8,8 @@ import org.swathbook.weather.WeatherDay;
 
 /**
  * The days of one weather year, 1 September to 31 October of the next year. Days of the book's own
- * season that are already observed stand in for those of every year.
+ * season that are already observed stand in for those of every year; a day in a long gap of the
+ * record is not observed, and each year keeps its own.
  */
 final class ScenarioDays {
   private ScenarioDays() {}
@@ -26,13 +27,7 @@ final class ScenarioDays {
       LocalDate inSeason = d.plusYears((long) season - year);
       boolean observed = !inSeason.isBefore(seasonStart) && !inSeason.isAfter(observedTo);
       WeatherDay own = station.find(d).orElseThrow();
-      out.add(
-          observed
-              ? station
-                  .find(inSeason)
-                  .map(w -> new WeatherDay(date, w.tmaxC(), w.tminC(), w.rainMm()))
-                  .orElse(own)
-              : own);
+      out.add(observed ? station.observed(inSeason).map(w -> w.on(date)).orElse(own) : own);
     }
     return out;
   }
