@@ -10,8 +10,10 @@ import java.util.TreeSet;
  *
  * @param required must be there
  * @param optional may be there
+ * @param others whether columns that nobody knows are passed over instead of refused; for files as
+ *     downloaded, which nobody wrote by hand
  */
-public record CsvColumns(List<String> required, List<String> optional) {
+public record CsvColumns(List<String> required, List<String> optional, boolean others) {
 
   public CsvColumns {
     required = List.copyOf(required);
@@ -19,15 +21,20 @@ public record CsvColumns(List<String> required, List<String> optional) {
   }
 
   public static CsvColumns required(String... names) {
-    return new CsvColumns(List.of(names), List.of());
+    return new CsvColumns(List.of(names), List.of(), false);
   }
 
   public CsvColumns andOptional(String... names) {
-    return new CsvColumns(required, List.of(names));
+    return new CsvColumns(required, List.of(names), others);
+  }
+
+  /** The same, with any further column passed over. */
+  public CsvColumns andOthers() {
+    return new CsvColumns(required, optional, true);
   }
 
   boolean allows(String name) {
-    return required.contains(name) || optional.contains(name);
+    return others || required.contains(name) || optional.contains(name);
   }
 
   List<String> all() {

@@ -5,9 +5,12 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import java.io.BufferedReader;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PushbackReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -64,9 +67,21 @@ public final class CsvReader {
       Problems problems,
       Consumer<CsvRow> sink)
       throws IOException {
-    try (Utf8Reader text = new Utf8Reader(file, content);
+    return stream(file, content, CsvStart.FIRST_LINE, columns, problems, sink);
+  }
+
+  /** The same for a table that does not begin with a header in the first line. */
+  public Optional<CsvHeader> stream(
+      String file,
+      InputStream content,
+      CsvStart start,
+      CsvColumns columns,
+      Problems problems,
+      Consumer<CsvRow> sink)
+      throws IOException {
+    try (Reader text = begin(new Utf8Reader(file, content), start);
         CsvParser parser = factory.createParser(text)) {
-      Table table = new Table(file, columns, problems, sink);
+      Table table = new Table(file, start.shift(), columns, problems, sink);
       try {
         table.read(parser);
       } catch (JsonProcessingException e) {
@@ -79,9 +94,27 @@ public final class CsvReader {
     }
   }
 
+  private static Reader begin(Reader text, CsvStart start) throws IOException {
+    if (start.header().isPresent()) {
+      String header = start.header().get() + "\n";
+      PushbackReader out = new PushbackReader(text, header.length());
+      out.unread(header.toCharArray());
+      return out;
+    }
+    if (start.linesBefore() == 0) {
+      return text;
+    }
+    BufferedReader out = new BufferedReader(text);
+    for (int i = 0; i < start.linesBefore() && out.readLine() != null; i++) {
+      // passed over
+    }
+    return out;
+  }
+
   /** One pass over the cells of one table. */
   private static final class Table {
     private final String file;
+    private final int lineShift;
     private final CsvColumns columns;
     private final Problems problems;
     private final Consumer<CsvRow> sink;
@@ -94,8 +127,10 @@ public final class CsvReader {
     private int pairLine;
     private int pairs;
 
-    Table(String file, CsvColumns columns, Problems problems, Consumer<CsvRow> sink) {
+    Table(
+        String file, int lineShift, CsvColumns columns, Problems problems, Consumer<CsvRow> sink) {
       this.file = file;
+      this.lineShift = lineShift;
       this.columns = columns;
       this.problems = problems;
       this.sink = sink;
@@ -122,13 +157,13 @@ public final class CsvReader {
     private void add(String text, JsonLocation at) {
       if (cells == MOST_COLUMNS) {
         throw ProblemsException.of(
-            new Mark(file, at.getLineNr(), at.getColumnNr()),
+            new Mark(file, line(at), at.getColumnNr()),
             "the row has more than " + MOST_COLUMNS + " cells",
             "cut the row");
       }
       if (text.length() > MOST_CELL) {
         throw ProblemsException.of(
-            new Mark(file, at.getLineNr(), at.getColumnNr()),
+            new Mark(file, line(at), at.getColumnNr()),
             "the cell holds more than " + MOST_CELL + " characters",
             "shorten the text, or close a quote that was left open here");
       }
@@ -138,10 +173,14 @@ public final class CsvReader {
         starts = Arrays.copyOf(starts, 2 * cells);
       }
       texts[cells] = trim(text);
-      lines[cells] = at.getLineNr();
+      lines[cells] = line(at);
       starts[cells] = column(at);
       cells++;
       countPairs(text);
+    }
+
+    private int line(JsonLocation at) {
+      return at.getLineNr() + lineShift;
     }
 
     /** The parser counts halves of characters; a pair before the cell is one too many. */
@@ -278,7 +317,7 @@ public final class CsvReader {
     void fault(CsvParser parser) {
       JsonLocation at = parser.currentTokenLocation();
       problems.add(
-          new Mark(file, Math.max(1, at.getLineNr()), Math.max(1, at.getColumnNr())),
+          new Mark(file, Math.max(1, line(at)), Math.max(1, at.getColumnNr())),
           "the quotes of this cell do not close before the next comma",
           "put the whole cell in one pair of quotes and write a quote in it twice");
     }

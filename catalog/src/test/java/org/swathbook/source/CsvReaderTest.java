@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -116,5 +118,49 @@ class CsvReaderTest {
     CsvTable table = Reading.csv("field,weed\nND-1,4\" tall\n", problems);
     assertThat(problems.isEmpty()).isTrue();
     assertThat(table.rows().get(0).text("weed")).isEqualTo("4\" tall");
+  }
+
+  /** Lines count from the first of the file, whatever stands above the table. */
+  @Test
+  void aTableMayBeginBelowOtherText() throws IOException {
+    assertThat(problems("made up, \"\r\n\r\nfield,weed\r\nND-1,4\r\nND-2\r\n", CsvStart.after(2)))
+        .containsExactly(
+            "w.csv:5:1: the row has 1 cells, the header names 2; write every comma, also before"
+                + " empty cells");
+    assertThat(problems("one line\n", CsvStart.after(2)))
+        .containsExactly("w.csv:1:1: the table is empty; start it with 'field,weed'");
+  }
+
+  @Test
+  void aTableMayHaveNoHeader() throws IOException {
+    assertThat(problems("\uFEFFND-1,4\nND-2\n", CsvStart.withoutHeader("field,weed")))
+        .containsExactly(
+            "w.csv:2:1: the row has 1 cells, the header names 2; write every comma, also before"
+                + " empty cells");
+  }
+
+  @Test
+  void furtherColumnsArePassedOverOnlyWhereAllowed() {
+    Problems problems = new Problems();
+    CsvColumns columns = CsvColumns.required("field");
+    byte[] content = Reading.bytes("field,weed\nND-1,4\n");
+    CsvReader reader = new CsvReader();
+    assertThat(reader.read("w.csv", content, columns.andOthers(), problems).rows()).hasSize(1);
+    assertThat(problems.report()).isEmpty();
+    reader.read("w.csv", content, columns, problems);
+    assertThat(problems.report()).singleElement().asString().contains("'weed' is not known");
+  }
+
+  private static List<String> problems(String text, CsvStart start) throws IOException {
+    Problems problems = new Problems();
+    new CsvReader()
+        .stream(
+            "w.csv",
+            new ByteArrayInputStream(Reading.bytes(text)),
+            start,
+            CsvColumns.required("field", "weed"),
+            problems,
+            row -> {});
+    return problems.report();
   }
 }

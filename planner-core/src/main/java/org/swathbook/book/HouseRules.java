@@ -15,7 +15,8 @@ import org.swathbook.catalog.WeedId;
  * @param sizePercentile share of the standing plants that is no taller than "the" height
  * @param suitableRainMm a spray day has less rain than this
  * @param suitableRainBeforeMm and the day before less than this
- * @param windMinMph least and most wind to spray in where no label says
+ * @param windMinMph least and most wind to spray in where no label says; a spray day of the trace
+ *     has a mean wind of at most the latter
  * @param missFoliar share of plants that no partner of a pass reaches
  */
 public record HouseRules(
@@ -59,7 +60,8 @@ public record HouseRules(
   }
 
   /**
-   * Share of weather-suitable days of a month (1 to 12) on which wind and work allow spraying too.
+   * Share of the days of a month (1 to 12) that are dry enough and whose wind is not known on which
+   * spraying is possible.
    */
   public double suitableShare(int month) {
     return suitableShareByMonth.getOrDefault(month, suitableShareOther);

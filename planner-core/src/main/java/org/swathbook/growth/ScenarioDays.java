@@ -9,7 +9,8 @@ import org.swathbook.weather.WeatherDay;
 
 /**
  * The days of one weather year, 1 September to 31 October of the next year. Days of the book's own
- * season that are already observed stand in for those of every year.
+ * season that are already observed stand in for those of every year; a day in a long gap of the
+ * record is not observed, and each year keeps its own.
  */
 final class ScenarioDays {
   private ScenarioDays() {}
@@ -29,7 +30,7 @@ final class ScenarioDays {
       Optional<WeatherDay> real = observed(station, d, year, season, observedTo);
       observed.add(real.isPresent());
       out.add(
-          real.map(w -> new WeatherDay(date, w.tmaxC(), w.tminC(), w.rainMm()))
+          real.map(w -> w.on(date))
               .orElseGet(() -> station.find(date).orElseThrow()));
     }
     return edited(out, observed, weather.edit(year, List.copyOf(out)));
@@ -40,7 +41,7 @@ final class ScenarioDays {
     LocalDate inSeason = day.plusYears((long) season - year);
     return inSeason.isBefore(LocalDate.of(season - 1, 9, 1)) || inSeason.isAfter(observedTo)
         ? Optional.empty()
-        : station.find(inSeason);
+        : station.observed(inSeason);
   }
 
   private static List<WeatherDay> edited(

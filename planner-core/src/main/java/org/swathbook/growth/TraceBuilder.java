@@ -10,6 +10,8 @@ import org.swathbook.book.Tillage;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.SoilTexture;
+import org.swathbook.measure.Quantity;
+import org.swathbook.measure.Unit;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
 import org.swathbook.weather.SprayDays;
@@ -195,14 +197,18 @@ public final class TraceBuilder {
   private static void fillSprayDays(
       SeasonTrace.Daily daily, List<WeatherDay> days, HouseRules house, StationWeather station) {
     SprayDays rule =
-        new SprayDays(house.suitableRainMm(), house.suitableRainBeforeMm(), house::suitableShare);
+        new SprayDays(
+            house.suitableRainMm(),
+            house.suitableRainBeforeMm(),
+            house::suitableShare,
+            new Quantity(house.windMaxMph(), Unit.MILE_PER_HOUR).in(Unit.METRE_PER_SECOND));
     for (int d = 0; d < days.size(); d++) {
       LocalDate date = days.get(d).date();
       double before =
           d > 0
               ? days.get(d - 1).rainMm()
               : station.find(date.minusDays(1)).map(WeatherDay::rainMm).orElse(0.0);
-      daily.sprayable[d] = rule.suitable(date, days.get(d).rainMm(), before);
+      daily.sprayable[d] = rule.suitable(days.get(d), before);
     }
   }
 

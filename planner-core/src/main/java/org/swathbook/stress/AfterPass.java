@@ -1,6 +1,5 @@
 package org.swathbook.stress;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -44,8 +43,7 @@ final class AfterPass implements WeatherEdit {
     int sprayed = sprayDay.getOrDefault(year, before.size());
     for (int n = 1; n <= days && sprayed + n < out.size(); n++) {
       WeatherDay d = before.get(sprayed + n);
-      LocalDate date = d.date();
-      out.set(sprayed + n, new WeatherDay(date, d.tmaxC(), d.tminC(), rain.mm(n, d.rainMm())));
+      out.set(sprayed + n, d.withRain(rain.mm(n, d.rainMm())));
     }
     return out;
   }

@@ -16,6 +16,8 @@ public final class WeatherModels {
             EvaporationLayer.cards(),
             WaterRetention.cards(),
             WetBulb.cards(),
+            GapRule.cards(),
+            WindHeight.cards(),
             SprayDays.cards())
         .flatMap(List::stream)
         .toList();

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.Book;
 import org.swathbook.book.DriverKind;
@@ -14,6 +15,8 @@ import org.swathbook.book.Field;
 import org.swathbook.testing.FieldBuilder;
 import org.swathbook.testing.Fixtures;
 import org.swathbook.testing.SyntheticWeather;
+import org.swathbook.weather.GapRule;
+import org.swathbook.weather.ObservedDay;
 import org.swathbook.weather.StationWeather;
 import org.swathbook.weather.WeatherDay;
 
@@ -147,6 +150,69 @@ class TraceBuilderTest {
     assertThat(seen.rainMm(april10 + 1)).as("not yet seen").isEqualTo(3);
     assertThat(blind.rainMm(april10)).isEqualTo(3);
     assertThat(seen.cohorts(0).totalPerM2()).isCloseTo(9, within(1e-9));
+  }
+
+  /**
+   * A record that ends on 3 June of the book's season: its last year is no scenario, and its days
+   * are those of every year. Days in a long gap, and those after its end, stay each year's own.
+   */
+  @Test
+  void aRecordThatEndsInTheSeasonIsRealUpToItsEnd() {
+    LocalDate end = LocalDate.of(2027, 6, 3);
+    List<ObservedDay> rows = new ArrayList<>();
+    for (LocalDate d = LocalDate.of(2023, 9, 1); !d.isAfter(end); d = d.plusDays(1)) {
+      boolean own = !d.isBefore(LocalDate.of(2026, 9, 1));
+      boolean gap = own && d.getYear() == 2027 && d.getMonthValue() == 4 && d.getDayOfMonth() < 6;
+      if (!gap) {
+        // Rain, always below the limit of a spray day, tells the years apart.
+        double rainMm = own ? 0.5 : 1 + (d.getYear() - 2023) * 0.25;
+        OptionalDouble wind = own ? OptionalDouble.of(6) : OptionalDouble.empty();
+        rows.add(
+            new ObservedDay(
+                d,
+                OptionalDouble.of(22),
+                OptionalDouble.of(10),
+                OptionalDouble.of(rainMm),
+                0,
+                wind));
+      }
+    }
+    StationWeather station = GapRule.fill("seen", rows);
+    Field field = FieldBuilder.of("X", "corn", "2027-04-25").station("seen", 41).build();
+    Book book = Fixtures.bookWith(station, field, Fixtures.weed("X", "SETFA", 9, DriverKind.NO, 0));
+    TraceSet traces = TraceBuilder.build(book, field, LocalDate.of(2027, 6, 20));
+
+    assertThat(traces.years()).extracting(SeasonTrace::year).containsExactly(2024, 2025, 2026);
+    for (SeasonTrace trace : traces.years()) {
+      double ownMm = 1 + (trace.year() - 2023) * 0.25;
+      for (LocalDate d = LocalDate.of(2026, 9, 1);
+          !d.isAfter(LocalDate.of(2027, 6, 20));
+          d = d.plusDays(1)) {
+        boolean gap = d.getYear() == 2027 && d.getMonthValue() == 4 && d.getDayOfMonth() < 6;
+        int day = trace.dayOf(d);
+        if (gap || d.isAfter(end)) {
+          assertThat(trace.rainMm(day)).as("%s in %s", d, trace.year()).isEqualTo(ownMm);
+        } else {
+          assertThat(trace.rainMm(day)).as("%s in %s", d, trace.year()).isEqualTo(0.5);
+          assertThat(trace.sprayable(day)).as("6 m/s is too windy on %s", d).isFalse();
+        }
+      }
+    }
+  }
+
+  @Test
+  void aCalmYearOfKnownWindHasASprayDayEveryDay() {
+    Field field = FieldBuilder.of("X", "corn", "2027-05-01").station("calm", 41).build();
+    for (double windMs : new double[] {4.4, 4.6}) {
+      StationWeather station =
+          SyntheticWeather.station(
+              "calm", 2026, d -> new WeatherDay(d, 25, 12, 1, OptionalDouble.of(windMs)));
+      SeasonTrace trace =
+          TraceBuilder.build(Fixtures.bookWith(station, field), field).years().get(0);
+      for (int d = 0; d < trace.days(); d++) {
+        assertThat(trace.sprayable(d)).isEqualTo(windMs < 4.4704);
+      }
+    }
   }
 
   @Test

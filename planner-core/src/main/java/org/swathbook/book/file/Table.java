@@ -10,6 +10,7 @@ import org.swathbook.source.CsvColumns;
 import org.swathbook.source.CsvHeader;
 import org.swathbook.source.CsvReader;
 import org.swathbook.source.CsvRow;
+import org.swathbook.source.CsvStart;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 
@@ -22,9 +23,14 @@ record Table(String file, CsvColumns columns) {
 
   /** Rows one by one; a file that is missing or cannot be read is a problem. */
   Optional<CsvHeader> read(Path book, Problems problems, Consumer<CsvRow> sink) {
+    return read(book, CsvStart.FIRST_LINE, problems, sink);
+  }
+
+  /** The same for a table that does not begin with a header in the first line. */
+  Optional<CsvHeader> read(Path book, CsvStart start, Problems problems, Consumer<CsvRow> sink) {
     String ifMissing = "write one that starts with '" + String.join(",", columns.required()) + "'";
     try (InputStream in = BookFiles.open(book, file, ifMissing)) {
-      return new CsvReader().stream(file, in, columns, problems, sink);
+      return new CsvReader().stream(file, in, start, columns, problems, sink);
     } catch (ProblemsException e) {
       problems.addAll(e.problems());
     } catch (IOException e) {

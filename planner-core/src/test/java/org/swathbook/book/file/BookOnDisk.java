@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,14 +49,17 @@ final class BookOnDisk {
         """);
     SOUND.put("prices.csv", "product,price\nglyphosate-4.5sl,18.00 $/gal\n");
     SOUND.put("seasons.csv", "field,season,crop,tillage\nA-1,2026,corn,no-till\n");
-    SOUND.put(
-        "weather/hill.csv",
-        """
-        date,tmax_c,tmin_c,rain_mm
-        2026-05-01,20.0,8.0,0.0
-        2026-05-02,21.5,9.5,T
-        2026-05-03,19.0,7.0,12.5
-        """);
+    SOUND.put("weather/hill.csv", weatherYear());
+  }
+
+  /** The shortest record that a book can do with: one weather year. */
+  private static String weatherYear() {
+    StringBuilder out = new StringBuilder("date,tmax_c,tmin_c,rain_mm\n");
+    LocalDate end = LocalDate.of(2026, 10, 31);
+    for (LocalDate d = LocalDate.of(2025, 9, 1); !d.isAfter(end); d = d.plusDays(1)) {
+      out.append(d).append(",20.0,8.0,").append(d.getDayOfMonth() == 3 ? "T" : "0.0").append('\n');
+    }
+    return out.toString();
   }
 
   private final Path folder;

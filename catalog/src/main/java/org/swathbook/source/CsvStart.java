@@ -1,0 +1,30 @@
+package org.swathbook.source;
+
+import java.util.Optional;
+
+/**
+ * Where a table begins in its file. Lines are counted from the first line of the file all the same.
+ *
+ * @param linesBefore lines above the header that belong to no table
+ * @param header the header of a file that has none
+ */
+public record CsvStart(int linesBefore, Optional<String> header) {
+
+  /** The header is the first line. */
+  public static final CsvStart FIRST_LINE = new CsvStart(0, Optional.empty());
+
+  /** The header comes after some lines of other text. */
+  public static CsvStart after(int lines) {
+    return new CsvStart(lines, Optional.empty());
+  }
+
+  /** The first line is a row already. */
+  public static CsvStart withoutHeader(String header) {
+    return new CsvStart(0, Optional.of(header));
+  }
+
+  /** What is added to the parser's count of lines. */
+  int shift() {
+    return header.isPresent() ? -1 : linesBefore;
+  }
+}

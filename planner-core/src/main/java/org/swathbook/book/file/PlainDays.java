@@ -1,0 +1,202 @@
+package org.swathbook.book.file;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.measure.MeasureException;
+import org.swathbook.measure.Quantity;
+import org.swathbook.measure.Unit;
+import org.swathbook.source.CsvColumns;
+import org.swathbook.source.CsvHeader;
+import org.swathbook.source.CsvRow;
+import org.swathbook.source.Problems;
+import org.swathbook.source.Texts;
+import org.swathbook.weather.ObservedDay;
+
+/**
+ * A table written by hand or by an adviser's own sheet: one row a day in order of date,
+ * temperatures in °F or °C, rain in inches or millimetres, T for a trace. A day or a cell may be
+ * missing; a day that stands twice or out of order is a slip of the hand. Irrigation, where a
+ * column names it, is kept beside the rain.
+ */
+final class PlainDays implements StationReader {
+  private static final CsvColumns COLUMNS =
+      CsvColumns.required("date")
+          .andOptional(
+              "tmax_f",
+              "tmax_c",
+              "tmin_f",
+              "tmin_c",
+              "rain_in",
+              "rain_mm",
+              "irrigation_in",
+              "irrigation_mm",
+              "wind_mph",
+              "wind_ms",
+              "rh_pct");
+
+  /** The highest and lowest temperatures and most rain of a day that a thermometer has met. */
+  private static final double HOTTEST_C = 60;
+
+  private static final double COLDEST_C = -90;
+  private static final double MOST_RAIN_MM = 2000;
+  private static final double MOST_RAIN_IN = 80;
+
+  /** Columns in use and the units they name. */
+  private record Units(String tmax, String tmin, String rain) {
+    double celsius(String column, double value) {
+      return column.endsWith("_f") ? new Quantity(value, Unit.FAHRENHEIT).in(Unit.CELSIUS) : value;
+    }
+  }
+
+  @Override
+  public boolean fits(FirstLines lines) {
+    return lines.isWide()
+        || lines.first().isEmpty()
+        || lines.cells().stream().anyMatch(c -> c.equals("date") || COLUMNS.optional().contains(c));
+  }
+
+  @Override
+  public List<ObservedDay> read(
+      Path book, String file, FirstLines lines, Problems problems, List<String> notes) {
+    Rows rows = new Rows(problems);
+    Optional<CsvHeader> header = new Table(file, COLUMNS).read(book, problems, rows::row);
+    header.ifPresent(rows::judge);
+    if (header.filter(h -> h.has("rh_pct")).isPresent()) {
+      notes.add(file + ": humidity is not used yet.");
+    }
+    return rows.days;
+  }
+
+  /** One pass over the rows of one file. */
+  private static final class Rows {
+    private final Problems problems;
+    private final List<ObservedDay> days = new ArrayList<>();
+    private Optional<Units> units = Optional.empty();
+    private boolean judged;
+    private @Nullable LocalDate last;
+
+    Rows(Problems problems) {
+      this.problems = problems;
+    }
+
+    private void row(CsvRow csv) {
+      judge(csv.header());
+      if (units.isEmpty()) {
+        return;
+      }
+      Units u = units.get();
+      Row row = new Row(csv, problems);
+      Optional<LocalDate> date = row.need("date", Texts::date, "2026-05-11");
+      date.ifPresent(d -> inOrder(row, d));
+      if (date.isEmpty()) {
+        // A date that cannot be read says nothing of its neighbors.
+        last = null;
+      }
+      Optional<Double> tmax = temperature(row, u, u.tmax());
+      Optional<Double> tmin = temperature(row, u, u.tmin());
+      Optional<Double> rain = row.find(u.rain(), t -> water(u.rain(), t), "0.35");
+      double irrigation =
+          row.find("irrigation_in", t -> water("irrigation_in", t), "0.6").orElse(0.0)
+              + row.find("irrigation_mm", t -> water("irrigation_mm", t), "15").orElse(0.0);
+      row.find("rh_pct", Parsers.number(0, 100), "55");
+      OptionalDouble wind = wind(row);
+      if (tmax.isPresent() && tmin.isPresent() && tmax.get() < tmin.get()) {
+        row.problem(
+            u.tmax(),
+            "the highest temperature is below the lowest",
+            "exchange the two, or mend the one that is wrong");
+      }
+      if (row.isSound()) {
+        days.add(
+            new ObservedDay(date.orElseThrow(), box(tmax), box(tmin), box(rain), irrigation, wind));
+      }
+    }
+
+    private void inOrder(Row row, LocalDate date) {
+      LocalDate before = last;
+      last = date;
+      if (before == null) {
+        return;
+      }
+      long apart = ChronoUnit.DAYS.between(before, date);
+      if (apart < 1) {
+        row.problem(
+            "date", date + " comes after " + before, "write each day once, in order of date");
+      }
+    }
+
+    /** Finds the columns in use once; one of each pair must be there. */
+    private void judge(CsvHeader header) {
+      if (judged) {
+        return;
+      }
+      judged = true;
+      Optional<String> tmax = one(header, "tmax_f", "tmax_c");
+      Optional<String> tmin = one(header, "tmin_f", "tmin_c");
+      Optional<String> rain = one(header, "rain_in", "rain_mm");
+      if (tmax.isPresent() && tmin.isPresent() && rain.isPresent()) {
+        units = Optional.of(new Units(tmax.get(), tmin.get(), rain.get()));
+      }
+    }
+
+    private Optional<String> one(CsvHeader header, String a, String b) {
+      List<String> there = Stream.of(a, b).filter(header::has).toList();
+      if (there.size() != 1) {
+        problems.add(
+            header.mark(),
+            there.isEmpty()
+                ? "neither " + a + " nor " + b + " is among the columns"
+                : "both " + a + " and " + b + " are among the columns",
+            "keep one of the two");
+        return Optional.empty();
+      }
+      return Optional.of(there.get(0));
+    }
+  }
+
+  /** Millimetres in the unit that a column names; a trace is nothing. */
+  private static double water(String column, String text) {
+    if (text.equalsIgnoreCase("T")) {
+      return 0;
+    }
+    return column.endsWith("_in")
+        ? new Quantity(Parsers.number(0, MOST_RAIN_IN).parse(text), Unit.INCH).in(Unit.MILLIMETRE)
+        : Parsers.number(0, MOST_RAIN_MM).parse(text);
+  }
+
+  private static Optional<Double> temperature(Row row, Units u, String column) {
+    return row.find(
+        column,
+        t -> {
+          double c = u.celsius(column, Texts.number(t));
+          if (c < COLDEST_C || c > HOTTEST_C) {
+            throw new MeasureException(
+                "'" + t + "' is no temperature of the air; check the unit that the column names");
+          }
+          return c;
+        },
+        column.endsWith("_f") ? "75" : "24.1");
+  }
+
+  private static OptionalDouble wind(Row row) {
+    Optional<Double> mph = row.find("wind_mph", Parsers.number(0, 250), "7");
+    Optional<Double> ms = row.find("wind_ms", Parsers.number(0, 110), "3.1");
+    if (mph.isPresent() && ms.isPresent()) {
+      row.problem("wind_ms", "the wind stands in mph too", "leave one of the two cells blank");
+    }
+    return mph.isPresent()
+        ? OptionalDouble.of(new Quantity(mph.get(), Unit.MILE_PER_HOUR).in(Unit.METRE_PER_SECOND))
+        : box(ms);
+  }
+
+  private static OptionalDouble box(Optional<Double> value) {
+    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+  }
+}
