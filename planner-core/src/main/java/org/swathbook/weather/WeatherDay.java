@@ -14,6 +14,11 @@ public record WeatherDay(LocalDate date, double tmaxC, double tminC, double rain
     }
   }
 
+  /** The same day with more water. */
+  public WeatherDay withMoreRain(double mm) {
+    return new WeatherDay(date, tmaxC, tminC, rainMm + mm);
+  }
+
   public double tmeanC() {
     return (tmaxC + tminC) / 2;
   }
