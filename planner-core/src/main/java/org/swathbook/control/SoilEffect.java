@@ -46,7 +46,7 @@ public final class SoilEffect {
       boolean counted = weed.isCounted(c);
       double e = counted ? 0 : fresh * curve.share(up);
       if (reachesBack
-          && (counted ? up <= rain : up < rain)
+          && (counted ? up <= rain && weed.competesFrom(c) < rain : up < rain)
           && rain < Math.min(trace.days(), weed.endsOn(c))
           && weed.heightCm(c, rain) <= REACH_BACK_CM) {
         // The day itself when the active needs no rain: it is then there when it is put down.

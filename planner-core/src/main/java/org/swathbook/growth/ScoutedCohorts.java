@@ -19,7 +19,7 @@ import org.swathbook.model.ModelSection;
  * and a quarter of its plants – which are of that size from that day on. So the plants that stand
  * have the heights that were seen whatever passes have left of each cohort. A later height moves
  * the three and does not divide them again. One height is the median; the spread around it is that
- * of the model, within bounds.
+ * of the model, upwards within a bound: what the model has untreated may be long dead.
  *
  * <p>A count: all that is up ends on that day, and cohorts of the count stand in its place, each
  * with the competition of those it stands for, and divided as the model's plants are. Without a
@@ -27,10 +27,7 @@ import org.swathbook.model.ModelSection;
  * follows from the height; without one they are just up.
  */
 final class ScoutedCohorts {
-  /** Of one height: the tenth percentile is at least this part of the median (default). */
-  private static final double LEAST_OF_MEDIAN = 0.5;
-
-  /** And the ninetieth at most so many times the median (default). */
+  /** Of one height: the ninetieth percentile is at most so many times the median (default). */
   private static final double MOST_OF_MEDIAN = 2;
 
   private static final double LOW = 0.1;
@@ -206,7 +203,7 @@ final class ScoutedCohorts {
     if (!seen.isRange()) {
       double[] modelled = percentiles(day);
       double half = modelled[1];
-      out[0] *= half > 0 ? Math.max(LEAST_OF_MEDIAN, modelled[0] / half) : 1;
+      out[0] *= half > 0 ? modelled[0] / half : 1;
       out[2] *= half > 0 ? Math.min(MOST_OF_MEDIAN, modelled[2] / half) : 1;
     }
     for (int g = 0; g < out.length; g++) {
@@ -253,15 +250,14 @@ final class ScoutedCohorts {
                 ModelSection.WEEDS,
                 ScoutedCohorts.class,
                 "scouted sizes",
-                "from that day on short, middle and tall plants of the heights seen; one height is the median, the others by the model's spread within bounds",
+                "from that day on short, middle and tall plants of the heights seen; one height is the median, short and tall by the model's spread, tall within a bound",
                 "default")
             .with("short", ScoutedCell.SHARES[0], "of the plants")
             .with("middle", ScoutedCell.SHARES[1], "of the plants")
             .with("tall", ScoutedCell.SHARES[2], "of the plants")
             .with("short up to the percentile", LOW, "")
             .with("tall from", HIGH, "")
-            .with("10th at least", LEAST_OF_MEDIAN, "of the median")
-            .with("90th at most", MOST_OF_MEDIAN, "of the median")
+            .with("tall at most", MOST_OF_MEDIAN, "of the median")
             .given("scouting.csv"),
         ModelCard.of(
                 ModelSection.WEEDS,

@@ -116,6 +116,8 @@ final class CellWalk {
     for (int b = 0; b < pressure.biotypes().size(); b++) {
       biotype(year, weed, b, cell, pressure.biotypes().get(b).share(), harvest, layer);
     }
+    // More plants than the model had, killed at once, give back more than the model's had cost.
+    load = Math.max(0, load);
     expose(cell);
   }
 
@@ -182,24 +184,33 @@ final class CellWalk {
         foliar(table, b, view, weed, cell.costs, layer);
       }
     }
-    if (cell.costs != null) {
-      inherit(cell);
-    }
     ratedAlive += share * weighted(cell, late ? aliveWhenRated : alive);
     killedBeforeCounts += share * killed(cell);
     close(cell, share);
+    if (cell.costs != null) {
+      inherit(cell);
+    }
+    escape(cell, share);
   }
 
-  /** Plants that a count replaced have met what all that stand in their place have met. */
+  /**
+   * Plants that a count replaced have met in size what all that stand in their place have met, and
+   * escape the soil as these do after them.
+   */
   private void inherit(YearWeed cell) {
     for (int c = cell.cohorts - 1; c >= 0; c--) {
-      int to = cell.set.heirsTo(c);
-      int heir = cell.set.heirsFrom(c);
-      boolean all = heir < to;
-      while (heir < to) {
-        all &= met[heir++];
+      boolean all = true;
+      double plants = 0;
+      double escapes = 0;
+      for (int heir = cell.set.heirsFrom(c); heir < cell.set.heirsTo(c); heir++) {
+        all &= met[heir];
+        plants += cell.start[heir];
+        escapes += cell.start[heir] * inSoil[heir];
       }
-      met[c] |= all;
+      if (plants > 0) {
+        met[c] |= all;
+        inSoil[c] *= escapes / plants;
+      }
     }
   }
 
@@ -278,6 +289,9 @@ final class CellWalk {
     survivors += share * before;
     allSurvivors += share * (before + after);
     seeding += share * seeds;
+  }
+
+  private void escape(YearWeed cell, double share) {
     for (int c = cell.exposedFrom; c < cell.exposedTo; c++) {
       double escapes = share * inSoil[c];
       escapesAll[c] += escapes;

@@ -39,7 +39,7 @@ final class CountCosts {
 
   /** What a plant of a cohort has cost since it stands for others, when it has cost so much. */
   double since(int cohort, double already) {
-    return Math.max(0, already - begun[cohort]);
+    return already - begun[cohort];
   }
 
   /** Cost of a plant that lives from the beginning of the cohort to its end or to harvest. */

@@ -50,8 +50,12 @@ class ScoutedProperties {
   }
 
   private static Kernel kernel(Book book, String id, List<Scouting> seen) {
+    return kernel(book, id, seen, TODAY);
+  }
+
+  private static Kernel kernel(Book book, String id, List<Scouting> seen, LocalDate today) {
     Book scouted = book.withScoutings(seen);
-    return Kernel.of(scouted, TraceBuilder.build(scouted, Fixtures.field(id), TODAY));
+    return Kernel.of(scouted, TraceBuilder.build(scouted, Fixtures.field(id), today));
   }
 
   private static Scouting seen(
@@ -106,17 +110,17 @@ class ScoutedProperties {
     Random random = new Random(seed);
     String field = RandomPrograms.field(random);
     List<Plan> plans = RandomPrograms.plans(random, 3);
-    Score plain = RandomPrograms.score(Kernels.of(field), plans);
     List<Scouting> rows = some(random, field);
-    Book other = Fixtures.book().withScoutings(rows);
-    Kernel early =
-        Kernel.of(
-            other, TraceBuilder.build(other, Fixtures.field(field), LocalDate.of(2027, 3, 1)));
-    Kernel elsewhere =
-        kernel(Fixtures.book(), field, some(random, field.equals("ND-4") ? "ND-1" : "ND-4"));
+    LocalDate march = LocalDate.of(2027, 3, 1);
+    Book book = Fixtures.book();
+    String elsewhere = field.equals("QH-1") ? "ND-1" : "QH-1";
 
-    KernelProperties.assertSameBits(RandomPrograms.score(early, plans), plain);
-    KernelProperties.assertSameBits(RandomPrograms.score(elsewhere, plans), plain);
+    KernelProperties.assertSameBits(
+        RandomPrograms.score(kernel(book, field, rows, march), plans),
+        RandomPrograms.score(kernel(book, field, List.of(), march), plans));
+    KernelProperties.assertSameBits(
+        RandomPrograms.score(kernel(book, field, some(random, elsewhere), TODAY), plans),
+        RandomPrograms.score(kernel(book, field, List.of(), TODAY), plans));
   }
 
   @Property(tries = 200)
@@ -186,9 +190,6 @@ class ScoutedProperties {
             book,
             field,
             List.of(seen(field, visit, weed, Optional.of(ScoutedHeight.range(more, more)), count)));
-    // Where the model has none up, a taller plant came up earlier and weighs more.
-    SeasonTrace trace = Kernels.traces(field).years().get(0);
-    assertThat(trace).isNotNull();
     Score low = RandomPrograms.score(lower, List.of(plan));
     Score high = RandomPrograms.score(taller, List.of(plan));
     assertThat(high.allSurvivorsPerM2(0, 0))
@@ -231,14 +232,22 @@ class ScoutedProperties {
     after.sort((a, b) -> Integer.compare(a.day(), b.day()));
     Score a = RandomPrograms.score(plain, after);
     Score b = RandomPrograms.score(seen, after);
-    assertThat(b.lossShare(0)).isCloseTo(a.lossShare(0), within(ROUNDING));
+    // Small plants that a later residual takes have cost something by the day of the count.
+    assertThat(b.lossShare(0))
+        .isBetween(a.lossShare(0) - ROUNDING, a.lossShare(0) + (reachesBack(after) ? 0.01 : 1e-9));
     assertThat(b.controlPct(w, 0)).isCloseTo(a.controlPct(w, 0), within(1e-7));
     assertThat(b.allSurvivorsPerM2(w, 0)).isCloseTo(a.allSurvivorsPerM2(w, 0), within(ROUNDING));
     assertThat(b.survivorsPerM2(w, 0)).isCloseTo(a.survivorsPerM2(w, 0), within(ROUNDING));
     assertThat(b.exposedToNothing(w, 0)).isCloseTo(a.exposedToNothing(w, 0), within(ROUNDING));
   }
 
-  /** The modelled median, where the model's spread is within the bounds of one height. */
+  private static boolean reachesBack(List<Plan> plans) {
+    return plans.stream()
+        .flatMap(p -> p.lines().stream())
+        .anyMatch(l -> Fixtures.active(l.active()).hasSoilActivity());
+  }
+
+  /** The modelled median, where the model's tall plants are within the bound of one height. */
   @Property(tries = 100)
   void theModelledHeightKeepsTheSizesWithinAClass(@ForAll long seed) {
     Random random = new Random(seed);
@@ -252,7 +261,7 @@ class ScoutedProperties {
     for (int i = 0; i < 3; i++) {
       cm[i] = StandingSize.percentileCm(trace, 0, day, shares[i]).orElse(0);
     }
-    Assume.that(cm[0] > 0 && cm[0] >= cm[1] / 2 && cm[2] <= cm[1] * 2);
+    Assume.that(cm[0] > 0.01 && cm[2] <= cm[1] * 2);
     Kernel seen =
         kernel(
             book,
