@@ -67,7 +67,10 @@ final class ScoutingNotes {
                 out.add(
                     n == 0
                         ? "none standing"
-                        : number(n) + " plants/m² (" + number(Unit.SQUARE_FOOT.toSi(n)) + " /ft²)"));
+                        : number(n)
+                            + " plants/m² ("
+                            + number(Unit.SQUARE_FOOT.toSi(n))
+                            + " /ft²)"));
     return String.join(", ", out);
   }
 

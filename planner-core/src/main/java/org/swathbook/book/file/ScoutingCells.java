@@ -1,5 +1,6 @@
 package org.swathbook.book.file;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.swathbook.book.ScoutedCount;
 import org.swathbook.book.ScoutedHeight;
@@ -20,7 +21,12 @@ final class ScoutingCells {
   /** {@code 4 in}, or {@code 2-5 in} for the tenth to the ninetieth percentile. */
   static ScoutedHeight height(String text) {
     Numbers.SplitRange r = Numbers.splitRange(text);
-    Unit unit = Unit.find(r.rest()).filter(u -> u.dimension() == Dimension.LENGTH).orElse(null);
+    Unit unit =
+        Optional.of(r.rest())
+            .filter(rest -> !rest.isEmpty())
+            .flatMap(Unit::find)
+            .filter(u -> u.dimension() == Dimension.LENGTH)
+            .orElse(null);
     if (unit == null) {
       throw new MeasureException("'" + text + "' is no height" + HEIGHTS);
     }
