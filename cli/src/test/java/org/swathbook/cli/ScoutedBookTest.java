@@ -34,7 +34,9 @@ class ScoutedBookTest {
     assertThat(seen.out().replaceAll("\\s+", " "))
         .contains("24.76 plants/m² (2.3 /ft²)")
         .contains("This stands in the place of the model from that day on.")
-        .contains("Palmer amaranth: 25 plants/m² up; half to 14.9 in");
+        .contains("Palmer amaranth: 25 plants/m² up; half to 14.9 in")
+        .contains("weed-too-tall · pass 2 · glufosinate-ammonium · Palmer amaranth")
+        .contains("Palmer amaranth: 90 % of the plants are up to 17.5 in tall at this pass");
     assertThat(plain.out()).contains("Palmer amaranth").doesNotContain("half to 14.9 in");
     assertThat(seen.out()).isNotEqualTo(plain.out());
     assertThat(plain.out()).doesNotContain("Scouted");
