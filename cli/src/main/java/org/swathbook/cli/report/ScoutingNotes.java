@@ -36,7 +36,10 @@ final class ScoutingNotes {
                     + date
                     + ": "
                     + String.join("; ", what)
-                    + ". This stands in the place of the model from that day on."));
+                    + ". "
+                    + (what.size() == 1 && seen.irrigationMm().containsKey(date)
+                        ? "It counts as rain of that day in every year."
+                        : "This stands in the place of the model from that day on.")));
     long later =
         book.scoutings().stream()
             .filter(s -> s.field().equals(field.id()) && s.date().isAfter(today))
