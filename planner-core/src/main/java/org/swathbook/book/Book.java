@@ -13,6 +13,7 @@ import org.swathbook.weather.StationWeather;
 /**
  * An adviser's book for one season, read and checked. Fields are in the order of their file.
  *
+ * @param scoutings what was seen in the fields, in the order of the file
  * @param notes what a reader of results should know of the book: rows that are not used yet, files
  *     that are missing; one sentence each
  */
@@ -30,6 +31,7 @@ public record Book(
     List<PastSeason> pastSeasons,
     Prices prices,
     Map<String, StationWeather> stations,
+    List<Scouting> scoutings,
     List<String> notes) {
 
   public Book {
@@ -39,6 +41,61 @@ public record Book(
     notes = List.copyOf(notes);
     pastSeasons = List.copyOf(pastSeasons);
     stations = Ordered.map(stations);
+    scoutings = List.copyOf(scoutings);
+  }
+
+  /** A book of a season in which nobody has been out yet. */
+  public Book(
+      String name,
+      int season,
+      Catalog catalog,
+      HouseRules house,
+      Map<CropId, CropEconomics> crops,
+      Money passCost,
+      Money resprayExtra,
+      List<Field> fields,
+      List<WeedPressure> weeds,
+      Journal journal,
+      List<PastSeason> pastSeasons,
+      Prices prices,
+      Map<String, StationWeather> stations,
+      List<String> notes) {
+    this(
+        name,
+        season,
+        catalog,
+        house,
+        crops,
+        passCost,
+        resprayExtra,
+        fields,
+        weeds,
+        journal,
+        pastSeasons,
+        prices,
+        stations,
+        List.of(),
+        notes);
+  }
+
+  /** The same book with other scoutings. */
+  public Book withScoutings(List<Scouting> seen) {
+    return new Book(
+        name,
+        season,
+        catalog,
+        house,
+        crops,
+        passCost,
+        resprayExtra,
+        fields,
+        weeds,
+        journal,
+        pastSeasons,
+        prices,
+        stations,
+        seen,
+        notes);
   }
 
   public Optional<Field> findField(String typed) {

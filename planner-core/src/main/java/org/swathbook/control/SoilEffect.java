@@ -42,10 +42,12 @@ public final class SoilEffect {
     int rain = curve.activeFrom();
     for (int c = 0; c < control.length; c++) {
       int up = weed.emergedOn(c);
-      double e = fresh * curve.share(up);
+      // Counted plants were up already, and are there from the day of the count on.
+      boolean counted = weed.isCounted(c);
+      double e = counted ? 0 : fresh * curve.share(up);
       if (reachesBack
-          && up < rain
-          && rain < trace.days()
+          && (counted ? up <= rain && weed.competesFrom(c) < rain : up < rain)
+          && rain < Math.min(trace.days(), weed.endsOn(c))
           && weed.heightCm(c, rain) <= REACH_BACK_CM) {
         // The day itself when the active needs no rain: it is then there when it is put down.
         e = Math.max(e, fresh * curve.share(Math.max(rain, curve.appliedOn() + 1)));

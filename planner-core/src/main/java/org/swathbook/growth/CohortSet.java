@@ -1,10 +1,15 @@
 package org.swathbook.growth;
 
+import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Weed;
 
 /**
  * The cohorts of one weed in one field and weather year: plants that came up in the same few days.
  * Days count from 1 September before the season.
+ *
+ * <p>Scouting may have changed them: plants whose size was seen have it from that day on, and where
+ * plants were counted, cohorts of the count stand from that day on in the place of all that were
+ * up. The season's emergence stays that of the model.
  */
 public final class CohortSet {
   private final Weed weed;
@@ -13,6 +18,7 @@ public final class CohortSet {
   private final double[] perM2;
   private final double[] tillageSurvival;
   private final double[] thermal;
+  private final @Nullable Seen seen;
 
   /**
    * @param emergedOn day on which each cohort counts as up, rising
@@ -23,12 +29,27 @@ public final class CohortSet {
    */
   CohortSet(
       Weed weed, int[] emergedOn, double[] perM2, double[] tillageSurvival, double[] thermal) {
+    this(weed, emergedOn, perM2, tillageSurvival, thermal, null);
+  }
+
+  /**
+   * @param emergedOn of a counted cohort the day of the count
+   * @param perM2 0 for a counted cohort
+   */
+  CohortSet(
+      Weed weed,
+      int[] emergedOn,
+      double[] perM2,
+      double[] tillageSurvival,
+      double[] thermal,
+      @Nullable Seen seen) {
     this.weed = weed;
     this.model = new HeightModel(weed.height());
     this.emergedOn = emergedOn.clone();
     this.perM2 = perM2.clone();
     this.tillageSurvival = tillageSurvival.clone();
     this.thermal = thermal.clone();
+    this.seen = seen;
   }
 
   public Weed weed() {
@@ -43,20 +64,92 @@ public final class CohortSet {
     return emergedOn.length;
   }
 
+  /** Day from which the cohort stands: that of its emergence, or that on which it was counted. */
   public int emergedOn(int cohort) {
     return emergedOn[cohort];
   }
 
+  /** Plants per m² that come up, all biotypes; 0 for a counted cohort, which the model knows. */
   public double perM2(int cohort) {
     return perM2[cohort];
   }
 
+  /** Share that lives through the tillage of this field, 0 to 1. */
   public double tillageSurvival(int cohort) {
     return tillageSurvival[cohort];
   }
 
+  /** Whether somebody has seen this weed. */
+  public boolean isScouted() {
+    return seen != null;
+  }
+
+  /** Whether the cohort was counted and is none that the model let come up. */
+  public boolean isCounted(int cohort) {
+    return seen != null && seen.counted[cohort] > 0;
+  }
+
+  /** Day on which a count replaced the cohort; {@link Integer#MAX_VALUE} for never. */
+  public int endsOn(int cohort) {
+    return seen == null ? Integer.MAX_VALUE : seen.endsOn[cohort];
+  }
+
+  /** Number of cohorts that counts up to and with a day have replaced: they are the first ones. */
+  public int endedBy(int day) {
+    int n = 0;
+    while (seen != null && n < count() && seen.endsOn[n] <= day) {
+      n++;
+    }
+    return n;
+  }
+
+  /** Day of emergence by which the plants compete. */
+  public int competesFrom(int cohort) {
+    return seen == null ? emergedOn[cohort] : seen.competesFrom[cohort];
+  }
+
+  /** First of the cohorts that stand in the place of one that ended. */
+  public int heirsFrom(int cohort) {
+    return seen == null ? 0 : seen.heirsFrom[cohort];
+  }
+
+  /** The one after the last of them; no more than the first for none. */
+  public int heirsTo(int cohort) {
+    return seen == null ? 0 : seen.heirsTo[cohort];
+  }
+
+  /** How often the weed was scouted up to and with a day. */
+  public int scoutingsBy(int day) {
+    return seen == null ? 0 : Seen.last(seen.scoutedOn, day) + 1;
+  }
+
+  /** Plants per m² of the cohort when it begins, before tillage, all biotypes. */
+  public double atFirst(int cohort) {
+    return seen != null && seen.counted[cohort] > 0 ? seen.counted[cohort] : perM2[cohort];
+  }
+
+  /**
+   * Plants per m² of a cohort that stand at the end of a day when nothing was sprayed.
+   *
+   * @param tilledOn planting day, on which tillage takes its part
+   */
+  public double standing(int cohort, int day, int tilledOn) {
+    if (emergedOn[cohort] > day || endsOn(cohort) <= day) {
+      return 0;
+    }
+    double n = atFirst(cohort);
+    return day >= tilledOn ? n * tillageSurvival[cohort] : n;
+  }
+
   /** °C-days that a plant of the cohort has grown by the end of a day; 0 before it is up. */
   public double age(int cohort, int day) {
+    if (seen != null) {
+      int[] sizedOn = seen.sizedOn[cohort];
+      int at = Seen.last(sizedOn, day);
+      if (at >= 0) {
+        return seen.ageThen[cohort][at] + (thermal[day] - thermal[sizedOn[at]]);
+      }
+    }
     return day <= emergedOn[cohort] ? 0 : thermal[day] - thermal[emergedOn[cohort]];
   }
 
@@ -72,5 +165,9 @@ public final class CohortSet {
       sum += d;
     }
     return sum;
+  }
+
+  double[] thermal() {
+    return thermal.clone();
   }
 }

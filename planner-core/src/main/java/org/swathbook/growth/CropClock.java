@@ -1,6 +1,8 @@
 package org.swathbook.growth;
 
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.swathbook.catalog.Crop;
 import org.swathbook.weather.WeatherDay;
 
@@ -14,6 +16,15 @@ final class CropClock {
   private final int emergenceDay;
 
   CropClock(Crop crop, List<WeatherDay> days, int plantingDay) {
+    this(crop, days, plantingDay, new TreeMap<>());
+  }
+
+  /**
+   * @param scouted stage that was seen by the end of a day, by day; where two contradict each
+   *     other, the later one holds
+   */
+  CropClock(
+      Crop crop, List<WeatherDay> days, int plantingDay, SortedMap<Integer, Integer> scouted) {
     this.stage = new double[days.size()];
     CropDevelopment model = new CropDevelopment(CropDevelopment.Parameters.of(crop, days.size()));
     CropDevelopment.State state = model.before(plantingDay);
@@ -22,10 +33,24 @@ final class CropClock {
         stage[d] = -1;
         continue;
       }
-      state = model.integrate(state, model.rates(days.get(d)));
+      int notPast = notPast(scouted, d, crop.stages().size());
+      state = model.integrate(state, model.rates(days.get(d)), notPast);
+      Integer seen = scouted.get(d);
+      if (seen != null) {
+        state = model.seenAt(Math.min(seen, notPast), state);
+      }
       stage[d] = model.stage(state);
     }
     this.emergenceDay = state.emergedOn();
+  }
+
+  /** The crop is not past the least of the stages that are seen on this day or later. */
+  private static int notPast(SortedMap<Integer, Integer> scouted, int day, int none) {
+    int least = none;
+    for (int stage : scouted.tailMap(day).values()) {
+      least = Math.min(least, stage);
+    }
+    return least;
   }
 
   /** Running stage number by day, -1 before planting. */

@@ -34,8 +34,22 @@ final class CropDevelopment {
    * @param sinceDay day on which it was reached
    * @param sinceHeat heat that it needs; the heat there was, for a stage by days
    * @param emergedOn day of emergence
+   * @param countsFrom day from which stages by days count: that of emergence, unless a scouted
+   *     stage has moved it
    */
-  record State(int day, double heat, int reached, int sinceDay, double sinceHeat, int emergedOn) {}
+  record State(
+      int day,
+      double heat,
+      int reached,
+      int sinceDay,
+      double sinceHeat,
+      int emergedOn,
+      int countsFrom) {
+
+    private State with(double newHeat, int newCountsFrom) {
+      return new State(day, newHeat, reached, sinceDay, sinceHeat, emergedOn, newCountsFrom);
+    }
+  }
 
   /**
    * @param heat °C-days per day
@@ -48,7 +62,7 @@ final class CropDevelopment {
 
   /** On the eve of planting. */
   State before(int plantingDay) {
-    return new State(plantingDay - 1, 0, -1, plantingDay, 0, parameters.never);
+    return new State(plantingDay - 1, 0, -1, plantingDay, 0, parameters.never, parameters.never);
   }
 
   Rates rates(WeatherDay today) {
@@ -57,6 +71,14 @@ final class CropDevelopment {
 
   /** The next day; it may bring more than one stage. */
   State integrate(State yesterday, Rates rates) {
+    return integrate(yesterday, rates, parameters.stages.size());
+  }
+
+  /**
+   * The same for a crop that is known not to be past a stage yet: it waits on the eve of the next
+   * one.
+   */
+  State integrate(State yesterday, Rates rates, int notPast) {
     int day = yesterday.day + 1;
     double heat = yesterday.heat + rates.heat;
     State now =
@@ -66,12 +88,50 @@ final class CropDevelopment {
             yesterday.reached,
             yesterday.sinceDay,
             yesterday.sinceHeat,
-            yesterday.emergedOn);
+            yesterday.emergedOn,
+            yesterday.countsFrom);
     while (hasNext(now) && isReached(next(now), now)) {
-      int reached = now.reached + 1;
-      double sinceHeat = next(now).degreeDays().orElse(heat);
-      int emergedOn = reached == parameters.up ? day : now.emergedOn;
-      now = new State(day, heat, reached, day, sinceHeat, emergedOn);
+      if (now.reached >= notPast) {
+        return onTheEve(now);
+      }
+      now = advanced(now, heat);
+    }
+    return now;
+  }
+
+  private State advanced(State now, double heat) {
+    int reached = now.reached + 1;
+    boolean up = reached == parameters.up;
+    return new State(
+        now.day,
+        heat,
+        reached,
+        now.day,
+        next(now).degreeDays().orElse(heat),
+        up ? now.day : now.emergedOn,
+        up ? now.day : now.countsFrom);
+  }
+
+  private State onTheEve(State now) {
+    CropStage next = next(now);
+    return next.degreeDays().isPresent()
+        ? now.with(Math.nextDown(next.degreeDays().getAsDouble()), now.countsFrom)
+        : now.with(now.heat, now.day + 1 - next.daysAfterEmergence().getAsInt());
+  }
+
+  /**
+   * A crop that was seen at a stage by the end of the day: what the model had not brought yet has
+   * come today, and the clock goes on from the start of that stage.
+   */
+  State seenAt(int stage, State modelled) {
+    State now = modelled;
+    while (now.reached < stage) {
+      CropStage next = next(now);
+      now = advanced(now, Math.max(now.heat, next.degreeDays().orElse(now.heat)));
+      if (next.daysAfterEmergence().isPresent()) {
+        int from = now.day - next.daysAfterEmergence().getAsInt();
+        now = now.with(now.heat, Math.min(now.countsFrom, from));
+      }
     }
     return now;
   }
@@ -92,7 +152,7 @@ final class CropDevelopment {
   private static boolean isReached(CropStage next, State now) {
     return next.degreeDays().isPresent()
         ? now.heat >= next.degreeDays().getAsDouble()
-        : now.day - now.emergedOn >= next.daysAfterEmergence().getAsInt();
+        : now.day - now.countsFrom >= next.daysAfterEmergence().getAsInt();
   }
 
   /** Share of the way from the last stage to the next one, 0 to below 1. */
@@ -104,7 +164,7 @@ final class CropDevelopment {
       whole = next.degreeDays().getAsDouble() - now.sinceHeat;
     } else {
       done = now.day - now.sinceDay;
-      whole = now.emergedOn + next.daysAfterEmergence().getAsInt() - now.sinceDay;
+      whole = now.countsFrom + next.daysAfterEmergence().getAsInt() - now.sinceDay;
     }
     return whole > 0 ? Math.min(Math.max(0, done / whole), Math.nextDown(1.0)) : 0;
   }
@@ -119,6 +179,13 @@ final class CropDevelopment {
                 "heat from the planting day on, or days after emergence; between two stages by share",
                 "Nielsen 2019; the other crops as the catalog cites them")
             .given(
-                "corn 115 °F-days to VE, 82 a collar to V10, 50 a collar after, from the catalog"));
+                "corn 115 °F-days to VE, 82 a collar to V10, 50 a collar after, from the catalog"),
+        ModelCard.of(
+                ModelSection.CROP,
+                CropDevelopment.class,
+                "scouted stage",
+                "the stage of that day; a crop the model has behind starts it that day, one the model has ahead waits on the eve of the next stage until then; heat or days go on from there",
+                "definition")
+            .given("scouting.csv"));
   }
 }

@@ -19,6 +19,7 @@ public final class GrowthModels {
             CohortBuilder.cards(),
             WeedGrowth.cards(),
             HeightModel.cards(),
+            ScoutedCohorts.cards(),
             TraceBuilder.cards(),
             SoilAge.cards())
         .flatMap(List::stream)

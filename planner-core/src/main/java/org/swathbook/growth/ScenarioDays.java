@@ -29,9 +29,7 @@ final class ScenarioDays {
       LocalDate date = d;
       Optional<WeatherDay> real = observed(station, d, year, season, observedTo);
       observed.add(real.isPresent());
-      out.add(
-          real.map(w -> w.on(date))
-              .orElseGet(() -> station.find(date).orElseThrow()));
+      out.add(real.map(w -> w.on(date)).orElseGet(() -> station.find(date).orElseThrow()));
     }
     return edited(out, observed, weather.edit(year, List.copyOf(out)));
   }

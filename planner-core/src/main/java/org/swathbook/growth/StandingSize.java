@@ -1,6 +1,8 @@
 package org.swathbook.growth;
 
+import java.util.Comparator;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** How tall the plants are that stand on a day when nothing was sprayed, by number. */
 public final class StandingSize {
@@ -16,18 +18,18 @@ public final class StandingSize {
   public static OptionalDouble percentileCm(
       SeasonTrace trace, int weed, int day, double percentile) {
     CohortSet cohorts = trace.cohorts(weed);
+    int tilledOn = trace.plantingDay();
     double all = 0;
     for (int c = 0; c < cohorts.count(); c++) {
-      all += standing(trace, cohorts, c, day);
+      all += cohorts.standing(c, day, tilledOn);
     }
     if (!(all > 0)) {
       return OptionalDouble.empty();
     }
-    // Later cohorts are never taller, so the count runs from the last one up to the first.
     double sum = 0;
     double height = 0;
-    for (int c = cohorts.count() - 1; c >= 0; c--) {
-      double n = standing(trace, cohorts, c, day);
+    for (int c : shortestFirst(cohorts, day)) {
+      double n = cohorts.standing(c, day, tilledOn);
       if (n > 0) {
         sum += n;
         height = cohorts.heightCm(c, day);
@@ -39,11 +41,16 @@ public final class StandingSize {
     return OptionalDouble.of(height);
   }
 
-  private static double standing(SeasonTrace trace, CohortSet cohorts, int cohort, int day) {
-    if (cohorts.emergedOn(cohort) > day) {
-      return 0;
-    }
-    double n = cohorts.perM2(cohort);
-    return day >= trace.plantingDay() ? n * cohorts.tillageSurvival(cohort) : n;
+  /** Later cohorts are never taller, unless somebody has seen otherwise. */
+  private static int[] shortestFirst(CohortSet cohorts, int day) {
+    int last = cohorts.count() - 1;
+    IntStream latestFirst = IntStream.rangeClosed(0, last).map(c -> last - c);
+    return cohorts.isScouted()
+        ? latestFirst
+            .boxed()
+            .sorted(Comparator.comparingDouble(c -> cohorts.age(c, day)))
+            .mapToInt(Integer::intValue)
+            .toArray()
+        : latestFirst.toArray();
   }
 }

@@ -43,7 +43,10 @@ public final class TraceBuilder {
     return build(book, field, LocalDate.MIN);
   }
 
-  /** The trace in which the season's own weather up to a day is real in every year. */
+  /**
+   * The trace in which the season's own weather up to a day is real in every year, and so is what
+   * was scouted up to it.
+   */
   public static TraceSet build(Book book, Field field, LocalDate observedTo) {
     return build(book, field, observedTo, WeatherEdit.NONE);
   }
@@ -62,10 +65,11 @@ public final class TraceBuilder {
     List<WeedPressure> weeds = book.weedsOf(field.id());
     Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(texture(field), latitude(field)));
     SoilAge age = new SoilAge(new SoilAge.Parameters(SoilAge.reference(station, topsoil)));
+    ScoutedField seen = ScoutedField.of(book, field, observedTo);
     List<SeasonTrace> traces = new ArrayList<>();
     for (int year : years) {
       List<WeatherDay> days = ScenarioDays.of(station, year, book.season(), observedTo, weather);
-      traces.add(year(book, field, crop, weeds, year, days, topsoil, age));
+      traces.add(year(book, field, crop, weeds, year, days, topsoil, age, seen));
     }
     return new TraceSet(field, crop, weeds, traces);
   }
@@ -102,12 +106,13 @@ public final class TraceBuilder {
       Crop crop,
       List<WeedPressure> weeds,
       int year,
-      List<WeatherDay> days,
+      List<WeatherDay> weather,
       Topsoil topsoil,
-      SoilAge age) {
+      SoilAge age,
+      ScoutedField seen) {
     int season = book.season();
     int plantingDay = SeasonTrace.dayOf(field.plantDate(), season, year);
-    if (plantingDay < 0 || plantingDay >= days.size()) {
+    if (plantingDay < 0 || plantingDay >= weather.size()) {
       throw new IllegalArgumentException(
           "field "
               + field.id()
@@ -118,12 +123,15 @@ public final class TraceBuilder {
               + " to 31 October "
               + season);
     }
+    ScoutedYear scouted = new ScoutedYear(seen, season, year);
+    List<WeatherDay> days = scouted.watered(weather);
     int harvestDay = harvestDay(field, season, year, days.size());
-    CropClock clock = new CropClock(crop, days, plantingDay);
+    CropClock clock = new CropClock(crop, days, plantingDay, scouted.stages(crop));
     CanopyClock canopy = new CanopyClock(crop, field, clock, harvestDay);
     SeasonTrace.Daily daily = new SeasonTrace.Daily(days.size());
     fillCrop(daily, crop, clock, canopy, harvestDay);
-    fillSprayDays(daily, days, book.house(), book.station(field));
+    // Water from a pivot is no weather that holds a sprayer back.
+    fillSprayDays(daily, weather, book.house(), book.station(field));
 
     boolean tilled = field.tillage() == Tillage.TILLED;
     OutdoorYear outdoors =
@@ -135,7 +143,11 @@ public final class TraceBuilder {
     for (int w = 0; w < weeds.size(); w++) {
       WeedPressure p = weeds.get(w);
       double[] perM2 = SeedlingDays.perM2(outdoors.emerging[w], p.perM2());
-      cohorts.add(CohortBuilder.build(p.weed(), perM2, outdoors.thermal[w], plantingDay, tilled));
+      CohortSet modelled =
+          CohortBuilder.build(p.weed(), perM2, outdoors.thermal[w], plantingDay, tilled);
+      cohorts.add(
+          ScoutedCohorts.apply(
+              modelled, scouted.sights(p.weed().id(), days.size()), plantingDay, tilled));
       int free = Math.min(canopy.canopyDay(), harvestDay - FREE_BEFORE_HARVEST);
       neededUntil[w] = Math.max(0, Math.min(free, SeedlingDays.dayOfShare(perM2, NEARLY_ALL_UP)));
     }

@@ -42,6 +42,7 @@ final class CellWalk {
 
   private double load;
   private double ratedAlive;
+  private double killedBeforeCounts;
   private double survivors;
   private double allSurvivors;
   private double seeding;
@@ -69,6 +70,14 @@ final class CellWalk {
 
   double ratedAlive() {
     return ratedAlive;
+  }
+
+  /**
+   * Of the plants that counts have replaced by the day of rating, those that passes had killed
+   * before, plants/m² weighted: untreated, they would stand beside the counted ones.
+   */
+  double killedBeforeCounts() {
+    return killedBeforeCounts;
   }
 
   double survivors() {
@@ -99,6 +108,7 @@ final class CellWalk {
     Arrays.fill(escapesAllUnmet, 0, n, 0);
     load = 0;
     ratedAlive = 0;
+    killedBeforeCounts = 0;
     survivors = 0;
     allSurvivors = 0;
     seeding = 0;
@@ -106,6 +116,8 @@ final class CellWalk {
     for (int b = 0; b < pressure.biotypes().size(); b++) {
       biotype(year, weed, b, cell, pressure.biotypes().get(b).share(), harvest, layer);
     }
+    // More plants than the model had, killed at once, give back more than the model's had cost.
+    load = Math.max(0, load);
     expose(cell);
   }
 
@@ -144,11 +156,17 @@ final class CellWalk {
     Arrays.fill(met, 0, n, false);
     soil.compute(year, weed, b, n, passes.size(), harvest, inSoil);
     boolean late = false;
+    int scoutings = 0;
     for (int p = 0; p < passes.size(); p++) {
       PreparedPass pass = passes.get(p);
       DayView view = pass.view(year);
       if (view == null) {
         continue;
+      }
+      if (view.scoutings[weed] != scoutings) {
+        // The size that was seen already holds what earlier passes had set back.
+        Arrays.fill(delay, 0, n, 0);
+        scoutings = view.scoutings[weed];
       }
       if (census != null) {
         tell(census, p, year, weed, b, n, harvest, view);
@@ -163,21 +181,48 @@ final class CellWalk {
       }
       FoliarTable table = pass.foliar(year, weed, without);
       if (!table.isIdle()) {
-        foliar(table, b, view, weed, layer);
+        foliar(table, b, view, weed, cell.costs, layer);
       }
     }
     ratedAlive += share * weighted(cell, late ? aliveWhenRated : alive);
+    killedBeforeCounts += share * killed(cell);
     close(cell, share);
+    if (cell.costs != null) {
+      inherit(cell);
+    }
+    escape(cell, share);
   }
 
-  private void foliar(FoliarTable table, int b, DayView view, int weed, boolean layer) {
+  /**
+   * Plants that a count replaced have met in size what all that stand in their place have met, and
+   * escape the soil as these do after them.
+   */
+  private void inherit(YearWeed cell) {
+    for (int c = cell.cohorts - 1; c >= 0; c--) {
+      boolean all = true;
+      double plants = 0;
+      double escapes = 0;
+      for (int heir = cell.set.heirsFrom(c); heir < cell.set.heirsTo(c); heir++) {
+        all &= met[heir];
+        plants += cell.start[heir];
+        escapes += cell.start[heir] * inSoil[heir];
+      }
+      if (plants > 0) {
+        met[c] |= all;
+        inSoil[c] *= escapes / plants;
+      }
+    }
+  }
+
+  private void foliar(
+      FoliarTable table, int b, DayView view, int weed, @Nullable CountCosts costs, boolean layer) {
     double miss = view.canopy ? house.missUnderCanopy() : house.missFoliar();
     double already = layer ? view.costAfterResidual : view.costBare;
     HeightClock clock = clocks[weed];
     double[] ages = view.age[weed];
     byte[] classes = view.heightClass[weed];
     double inSize = 1 - house.effectiveSite();
-    for (int c = 0; c < view.up[weed]; c++) {
+    for (int c = view.from[weed]; c < view.up[weed]; c++) {
       double age = ages[c];
       int k = classes[c];
       if (delay[c] > 0) {
@@ -188,7 +233,7 @@ final class CellWalk {
       if (lives < 1) {
         double before = alive[c];
         alive[c] = before * (miss + (1 - miss) * lives);
-        cost[c] += (before - alive[c]) * already;
+        cost[c] += (before - alive[c]) * (costs == null ? already : costs.since(c, already));
         if (lives <= inSize) {
           met[c] = true;
         }
@@ -201,10 +246,18 @@ final class CellWalk {
     }
   }
 
+  private double killed(YearWeed cell) {
+    double sum = 0;
+    for (int c = 0; c < cell.endedWhenRated; c++) {
+      sum += cell.start[c] * cell.weight[c] * (1 - alive[c] * inSoil[c]);
+    }
+    return sum;
+  }
+
   /** Plants/m² alive on the day of rating, as an eye weighs them. */
   private double weighted(YearWeed cell, double[] alive) {
     double sum = 0;
-    for (int c = 0; c < cell.upWhenRated; c++) {
+    for (int c = cell.endedWhenRated; c < cell.upWhenRated; c++) {
       sum += cell.start[c] * cell.weight[c] * (alive[c] * inSoil[c]);
     }
     return sum;
@@ -215,12 +268,18 @@ final class CellWalk {
     double before = 0;
     double after = 0;
     double seeds = 0;
-    for (int c = 0; c < cell.upByHarvest; c++) {
+    CountCosts costs = cell.costs;
+    for (int c = 0; costs != null && c < cell.endedByHarvest; c++) {
+      double start = cell.start[c] * inSoil[c];
+      loadSum += start * cell.weight[c] * (alive[c] * costs.left(c) + cost[c]);
+    }
+    for (int c = cell.endedByHarvest; c < cell.upByHarvest; c++) {
       // What the soil kills costs nothing whenever it does: plants are an inch tall at most.
       double start = cell.start[c] * inSoil[c];
-      loadSum += start * cell.weight[c] * (alive[c] + cost[c]);
+      double lives = costs == null ? alive[c] : alive[c] * costs.left(c);
+      loadSum += start * cell.weight[c] * (lives + cost[c]);
       seeds += start * cell.weight[c] * alive[c];
-      if (c < cell.upByNeeded) {
+      if (cell.upByNeeded[c]) {
         before += start * alive[c];
       } else {
         after += start * alive[c];
@@ -230,6 +289,9 @@ final class CellWalk {
     survivors += share * before;
     allSurvivors += share * (before + after);
     seeding += share * seeds;
+  }
+
+  private void escape(YearWeed cell, double share) {
     for (int c = cell.exposedFrom; c < cell.exposedTo; c++) {
       double escapes = share * inSoil[c];
       escapesAll[c] += escapes;
@@ -259,7 +321,8 @@ final class CellWalk {
       aliveNow[c] *= alive[c];
     }
     int up = view.up[weed];
-    for (int c = 0; c < up; c++) {
+    int from = view.from[weed];
+    for (int c = from; c < up; c++) {
       ageNow[c] = view.age[weed][c];
       classNow[c] = view.heightClass[weed][c];
       if (delay[c] > 0) {
@@ -267,6 +330,6 @@ final class CellWalk {
         classNow[c] = (byte) clocks[weed].classAt(ageNow[c]);
       }
     }
-    to.standing(p, year, weed, b, up, aliveNow, ageNow, classNow);
+    to.standing(p, year, weed, b, from, up, aliveNow, ageNow, classNow);
   }
 }

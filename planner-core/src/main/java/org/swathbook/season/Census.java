@@ -7,7 +7,7 @@ interface Census {
    * The cohorts of one biotype that are up when a pass comes, before it does anything.
    *
    * @param pass place in the list of passes
-   * @param up cohorts 0 to up - 1 stand
+   * @param from cohorts from to up - 1 stand
    * @param alive share of each cohort's plants alive, of those that tillage left
    * @param age thermal age by which the height goes, °C-days
    * @param heightClass by which the pass acts
@@ -17,6 +17,7 @@ interface Census {
       int year,
       int weed,
       int biotype,
+      int from,
       int up,
       double[] alive,
       double[] age,

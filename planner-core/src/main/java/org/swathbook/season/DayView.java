@@ -7,7 +7,14 @@ import org.swathbook.growth.SeasonTrace;
  * The weeds of one year on one day as nothing but weather left them: how many cohorts, how tall.
  */
 final class DayView {
+  /** First cohort that stands: a count has replaced those before it. */
+  final int[] from;
+
   final int[] up;
+
+  /** How often each weed has been scouted. */
+  final int[] scoutings;
+
   final double[][] age;
   final byte[][] heightClass;
   final boolean canopy;
@@ -16,16 +23,20 @@ final class DayView {
 
   DayView(SeasonTrace trace, int day, HeightClock[] clocks, Removal removal) {
     int weeds = trace.weedCount();
+    from = new int[weeds];
     up = new int[weeds];
+    scoutings = new int[weeds];
     age = new double[weeds][];
     heightClass = new byte[weeds][];
     for (int w = 0; w < weeds; w++) {
       CohortSet cohorts = trace.cohorts(w);
       int n = upBy(cohorts, day);
+      from[w] = cohorts.endedBy(day);
       up[w] = n;
+      scoutings[w] = cohorts.scoutingsBy(day);
       age[w] = new double[n];
       heightClass[w] = new byte[n];
-      for (int c = 0; c < n; c++) {
+      for (int c = from[w]; c < n; c++) {
         age[w][c] = cohorts.age(c, day);
         heightClass[w][c] = (byte) clocks[w].classAt(age[w][c]);
       }

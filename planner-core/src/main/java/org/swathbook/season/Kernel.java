@@ -66,7 +66,7 @@ public final class Kernel {
     for (int w = 0; w < weeds; w++) {
       clocks[w] = new HeightClock(traces.years().get(0).cohorts(w).model());
       for (int y = 0; y < grid.length; y++) {
-        grid[y][w] = new YearWeed(traces.years().get(y), w);
+        grid[y][w] = new YearWeed(traces.years().get(y), w, removal);
       }
     }
     this.views = new DayViews(traces, clocks, removal);
@@ -168,7 +168,7 @@ public final class Kernel {
         YearWeed cell = grid[y][w];
         walk.weed(y, w, cell, traces.weeds().get(w), harvest);
         x += yieldLoss.perPlant(w) * walk.load();
-        double untreated = cell.untreatedWhenRated;
+        double untreated = cell.untreatedWhenRated + walk.killedBeforeCounts();
         score.controlPct[w][y] = untreated > 0 ? 100 * (1 - walk.ratedAlive() / untreated) : 100;
         score.survivors[w][y] = walk.survivors();
         score.allSurvivors[w][y] = walk.allSurvivors();

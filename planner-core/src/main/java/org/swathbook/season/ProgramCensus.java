@@ -71,6 +71,7 @@ final class ProgramCensus implements Census {
       int year,
       int weed,
       int biotype,
+      int from,
       int up,
       double[] alive,
       double[] age,
@@ -81,8 +82,8 @@ final class ProgramCensus implements Census {
     WeedPressure pressure = traces.weeds().get(weed);
     Biotype b = pressure.biotypes().get(biotype);
     int day = prepared.timing().years().get(year).day();
-    double[] number = day < trace.plantingDay() ? cell.emergence : cell.start;
-    for (int c = 0; c < up; c++) {
+    double[] number = day < trace.plantingDay() ? cell.first : cell.start;
+    for (int c = from; c < up; c++) {
       double plants = number[c] * b.share() * alive[c];
       if (plants > 0) {
         double cm = trace.cohorts(weed).model().heightCm(age[c]);
@@ -90,7 +91,7 @@ final class ProgramCensus implements Census {
       }
     }
     if (!prepared.isMissed(year) && day <= trace.harvestDay()) {
-      meet(prepared, year, weed, pressure, metSites[year][weed][biotype], up, heightClass);
+      meet(prepared, year, weed, pressure, metSites[year][weed][biotype], from, up, heightClass);
     }
   }
 
@@ -100,6 +101,7 @@ final class ProgramCensus implements Census {
       int weed,
       WeedPressure pressure,
       long[] met,
+      int from,
       int up,
       byte[] heightClass) {
     MixEffect effect = pass.effect();
@@ -109,7 +111,7 @@ final class ProgramCensus implements Census {
         continue;
       }
       long bit = 1L << effect.actives().get(a).ingredient().site().number();
-      for (int c = 0; c < up; c++) {
+      for (int c = from; c < up; c++) {
         if (table.alone(a, heightClass[c]) >= house.effectiveSite()) {
           met[c] |= bit;
         }
@@ -128,14 +130,30 @@ final class ProgramCensus implements Census {
     double[] out = new double[3];
     double all = 0;
     for (int b = 0; b < biotypes.size(); b++) {
+      long[] met = inherited(cell, metSites[year][weed][b]);
       for (int c = 0; c < cell.cohorts; c++) {
-        double n = cell.start[c] * biotypes.get(b).share();
-        out[Math.min(2, Long.bitCount(metSites[year][weed][b][c]))] += n;
+        double n = cell.emergence[c] * cell.set.tillageSurvival(c) * biotypes.get(b).share();
+        out[Math.min(2, Long.bitCount(met[c]))] += n;
         all += n;
       }
     }
     for (int i = 0; i < out.length; i++) {
       out[i] = all > 0 ? out[i] / all : 0;
+    }
+    return out;
+  }
+
+  /** Plants that a count replaced have met what all that stand in their place have met. */
+  private static long[] inherited(YearWeed cell, long[] met) {
+    long[] out = met.clone();
+    for (int c = cell.cohorts - 1; c >= 0; c--) {
+      long all = -1;
+      for (int heir = cell.set.heirsFrom(c); heir < cell.set.heirsTo(c); heir++) {
+        all &= out[heir];
+      }
+      if (all != -1) {
+        out[c] |= all;
+      }
     }
     return out;
   }

@@ -39,6 +39,11 @@ public record WeatherDay(
     return new WeatherDay(date, tmaxC, tminC, otherMm, windMs);
   }
 
+  /** The same day with more water. */
+  public WeatherDay withMoreRain(double mm) {
+    return withRain(rainMm + mm);
+  }
+
   public double tmeanC() {
     return (tmaxC + tminC) / 2;
   }

@@ -93,7 +93,7 @@ class KernelProperties {
     moreOfAnActiveNeverControlsLess(seed);
   }
 
-  private static void assertNoWorse(Kernel kernel, Score better, Score worse) {
+  static void assertNoWorse(Kernel kernel, Score better, Score worse) {
     for (int y = 0; y < better.years(); y++) {
       assertThat(better.lossShare(y)).isLessThanOrEqualTo(worse.lossShare(y) + ROUNDING);
       for (int w = 0; w < kernel.traces().weeds().size(); w++) {
@@ -131,7 +131,7 @@ class KernelProperties {
     assertSameBits(RandomPrograms.score(fresh, plans), RandomPrograms.score(used, plans));
   }
 
-  private static void assertSameBits(Score a, Score b) {
+  static void assertSameBits(Score a, Score b) {
     assertThat(a.loss).isEqualTo(b.loss);
     assertThat(a.controlPct).isDeepEqualTo(b.controlPct);
     assertThat(a.exposed).isDeepEqualTo(b.exposed);

@@ -12,7 +12,7 @@ import org.swathbook.book.Field;
  * What stands at the head of a report.
  *
  * @param stations weather behind the fields of the report, in their order
- * @param notes what the reader should know of the book, one sentence each
+ * @param notes what the reader should know of the book and of what was scouted in the fields
  */
 public record ReportHead(
     String book, int season, LocalDate today, List<Station> stations, List<String> notes) {
@@ -35,7 +35,9 @@ public record ReportHead(
     for (Field f : fields) {
       stations.computeIfAbsent(f.station(), id -> new Station(id, book.station(f).scenarioYears()));
     }
+    List<String> notes = new ArrayList<>(book.notes());
+    fields.forEach(f -> notes.addAll(ScoutingNotes.of(book, f, today)));
     return new ReportHead(
-        book.name(), book.season(), today, new ArrayList<>(stations.values()), book.notes());
+        book.name(), book.season(), today, new ArrayList<>(stations.values()), notes);
   }
 }

@@ -14,6 +14,7 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.book.Journal;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.Prices;
+import org.swathbook.book.Scouting;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.CropId;
@@ -67,11 +68,18 @@ public final class BookLoader {
     HouseRules house = new HouseRulesReader(names, problems).read(yaml.houseRules());
     SeasonDates dates = new SeasonDates(yaml.season());
     FieldList fields = new FieldsReader(names, crops, dates, problems).read(folder);
+    int before = problems.count();
     List<WeedPressure> weeds = new WeedsReader(names, fields, problems).read(folder);
+    boolean weedsRead = problems.count() == before;
     Prices prices = prices(folder, names, problems, notes);
     Journal journal = new ApplicationsReader(names, fields, prices, problems).read(folder);
     List<PastSeason> past = pastSeasons(folder, names, fields, dates, problems, notes);
     Map<String, StationWeather> stations = stations(folder, fields.fields(), problems, notes);
+    List<Scouting> seen = List.of();
+    if (ScoutingReader.TABLE.isThere(folder)) {
+      Optional<List<WeedPressure>> known = weedsRead ? Optional.of(weeds) : Optional.empty();
+      seen = new ScoutingReader(names, fields, known, dates, problems).read(folder);
+    }
     UnusedTables.read(folder, problems, notes);
     if (yaml.metric()) {
       notes.add(BOOK + ": metric units are not printed yet; results stand in US units.");
@@ -91,6 +99,7 @@ public final class BookLoader {
         past,
         prices,
         stations,
+        seen,
         notes);
   }
 

@@ -7,15 +7,10 @@ import org.swathbook.source.Problems;
 
 /** Tables that a book may hold but that nothing is worked out from yet: their rows get a note. */
 final class UnusedTables {
-  static final Table SCOUTING =
-      new Table(
-          "scouting.csv",
-          CsvColumns.required("date", "field", "weed")
-              .andOptional("zone", "height", "count", "area", "cropStage", "note"));
   static final Table WATCH =
       new Table(
           "watch.csv", CsvColumns.required("field", "weed").andOptional("site", "since", "reason"));
-  private static final List<Table> TABLES = List.of(SCOUTING, WATCH);
+  private static final List<Table> TABLES = List.of(WATCH);
 
   private UnusedTables() {}
 

@@ -97,8 +97,7 @@ public final class BurndownMissingRule implements ProgramRule {
   private static double standing(SeasonTrace trace, int weed) {
     CohortSet cohorts = trace.cohorts(weed);
     return java.util.stream.IntStream.range(0, cohorts.count())
-        .filter(c -> cohorts.emergedOn(c) <= trace.plantingDay())
-        .mapToDouble(c -> cohorts.perM2(c) * cohorts.tillageSurvival(c))
+        .mapToDouble(c -> cohorts.standing(c, trace.plantingDay(), trace.plantingDay()))
         .sum();
   }
 

@@ -190,7 +190,7 @@ class SchemasTest {
             List.of("date", "field", "season", "product", "unit")),
         Arguments.of("prices", PricesReader.TABLE.columns(), List.of()),
         Arguments.of("seasons", SeasonsReader.TABLE.columns(), List.of()),
-        Arguments.of("scouting", UnusedTables.SCOUTING.columns(), List.of()),
+        Arguments.of("scouting", ScoutingReader.TABLE.columns(), List.of()),
         Arguments.of("watch", UnusedTables.WATCH.columns(), List.of()));
   }
 

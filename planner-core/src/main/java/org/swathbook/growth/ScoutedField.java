@@ -1,0 +1,115 @@
+package org.swathbook.growth;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.ScoutedCount;
+import org.swathbook.book.ScoutedHeight;
+import org.swathbook.book.Scouting;
+import org.swathbook.catalog.Crop;
+import org.swathbook.catalog.WeedId;
+
+/**
+ * What was seen in one field up to a day, its zones put together: of a weed's heights the tallest
+ * governs, its density is the mean by ground, of crop stages the furthest on the day counts, and
+ * irrigation is the most that any row says of a day.
+ */
+public final class ScoutedField {
+
+  /**
+   * A weed on a day.
+   *
+   * @param height empty when only a count was written
+   * @param perM2 empty when only a height was written
+   */
+  public record WeedSeen(
+      LocalDate date, WeedId weed, Optional<ScoutedHeight> height, OptionalDouble perM2) {}
+
+  private final List<WeedSeen> weeds;
+  private final SortedMap<LocalDate, String> stages;
+  private final SortedMap<LocalDate, Double> irrigationMm;
+
+  private ScoutedField(
+      List<WeedSeen> weeds,
+      SortedMap<LocalDate, String> stages,
+      SortedMap<LocalDate, Double> irrigationMm) {
+    this.weeds = List.copyOf(weeds);
+    this.stages = stages;
+    this.irrigationMm = irrigationMm;
+  }
+
+  /** What the book says of a field on days up to and with this one. */
+  public static ScoutedField of(Book book, Field field, LocalDate observedTo) {
+    Crop crop = book.catalog().crop(field.crop());
+    SortedMap<LocalDate, SortedMap<WeedId, List<Scouting>>> seen = new TreeMap<>();
+    SortedMap<LocalDate, String> stages = new TreeMap<>();
+    SortedMap<LocalDate, Double> irrigationMm = new TreeMap<>();
+    for (Scouting s : book.scoutings()) {
+      if (!s.field().equals(field.id()) || s.date().isAfter(observedTo)) {
+        continue;
+      }
+      s.weed()
+          .ifPresent(
+              w ->
+                  seen.computeIfAbsent(s.date(), d -> new TreeMap<>())
+                      .computeIfAbsent(w, k -> new ArrayList<>())
+                      .add(s));
+      s.cropStage().ifPresent(c -> stages.merge(s.date(), c, (a, b) -> later(crop, a, b)));
+      if (s.irrigationMm() > 0) {
+        irrigationMm.merge(s.date(), s.irrigationMm(), Math::max);
+      }
+    }
+    List<WeedSeen> weeds = new ArrayList<>();
+    seen.forEach((date, by) -> by.forEach((weed, rows) -> weeds.add(joined(date, weed, rows))));
+    return new ScoutedField(weeds, stages, irrigationMm);
+  }
+
+  private static String later(Crop crop, String a, String b) {
+    return place(crop, a) >= place(crop, b) ? a : b;
+  }
+
+  private static int place(Crop crop, String stage) {
+    return crop.findStage(stage).orElseThrow();
+  }
+
+  private static WeedSeen joined(LocalDate date, WeedId weed, List<Scouting> zones) {
+    List<ScoutedHeight> heights = zones.stream().flatMap(z -> z.height().stream()).toList();
+    List<ScoutedCount> counts = zones.stream().flatMap(z -> z.count().stream()).toList();
+    return new WeedSeen(
+        date,
+        weed,
+        heights.isEmpty() ? Optional.empty() : Optional.of(ScoutedHeight.tallest(heights)),
+        counts.isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(ScoutedCount.meanPerM2(counts)));
+  }
+
+  public boolean isEmpty() {
+    return weeds.isEmpty() && stages.isEmpty() && irrigationMm.isEmpty();
+  }
+
+  /** All weeds seen, by date, then by id. */
+  public List<WeedSeen> weeds() {
+    return weeds;
+  }
+
+  List<WeedSeen> weeds(WeedId weed) {
+    return weeds.stream().filter(w -> w.weed().equals(weed)).toList();
+  }
+
+  /** Stage of the crop by date. */
+  public SortedMap<LocalDate, String> stages() {
+    return new TreeMap<>(stages);
+  }
+
+  /** Water put on by date, mm. */
+  public SortedMap<LocalDate, Double> irrigationMm() {
+    return new TreeMap<>(irrigationMm);
+  }
+}
