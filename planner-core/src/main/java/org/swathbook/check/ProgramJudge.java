@@ -67,7 +67,14 @@ public final class ProgramJudge {
     }
     PairJudge.judge(actives, About.PROGRAM.withPass(pass.index()), out);
     PassFacts facts =
-        new PassFacts(book, traces, season, pass, PassPositions.of(traces, pass.timing()), actives);
+        new PassFacts(
+            book,
+            traces,
+            season,
+            pass,
+            PassPositions.of(traces, pass.timing()),
+            actives,
+            Optional.empty());
     for (PassRule rule : PASS_RULES) {
       rule.judge(facts, out);
     }

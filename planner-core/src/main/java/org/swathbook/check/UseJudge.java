@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.swathbook.book.Book;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
 import org.swathbook.growth.PassTiming;
@@ -17,6 +18,7 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
+import org.swathbook.program.SprayJob;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.LabelUses;
 import org.swathbook.rules.PassPositions;
@@ -46,9 +48,21 @@ public final class UseJudge {
 
   private UseJudge() {}
 
-  /** The facts of every active of a mix, in its order; no use chosen yet. */
+  /** The facts of every active of a planned mix, in its order; no use chosen yet. */
   public static List<UseFacts> facts(
       Book book, TraceSet traces, int pass, PassTiming timing, Mix mix) {
+    return facts(book, traces, pass, timing, mix, Optional.empty());
+  }
+
+  /** The same of a job. */
+  static List<UseFacts> facts(
+      Book book, TraceSet traces, int pass, PassTiming timing, SprayJob job) {
+    return facts(book, traces, pass, timing, job.mix(), Optional.of(job));
+  }
+
+  private static List<UseFacts> facts(
+      Book book, TraceSet traces, int pass, PassTiming timing, Mix mix, Optional<SprayJob> job) {
+    Method method = job.map(SprayJob::method).orElse(Method.BROADCAST);
     Set<Position> positions = PassPositions.of(traces, timing);
     List<UseFacts> out = new ArrayList<>();
     for (Dose dose : mix.doses()) {
@@ -61,7 +75,11 @@ public final class UseJudge {
         List<Use> candidates =
             withoutHarvestAids(
                 LabelUses.fitting(
-                    active.ingredient(), traces.field(), positions, dose.product().formulation()),
+                    active.ingredient(),
+                    traces.field(),
+                    positions,
+                    dose.product().formulation(),
+                    method),
                 timing.medianDate(),
                 traces.years().get(0));
         out.add(
@@ -75,7 +93,8 @@ public final class UseJudge {
                 active,
                 all,
                 candidates,
-                Optional.empty()));
+                Optional.empty(),
+                job));
       }
     }
     return out;

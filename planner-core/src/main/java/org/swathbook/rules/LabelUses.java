@@ -37,14 +37,22 @@ public final class LabelUses {
     };
   }
 
-  /**
-   * Those for a broadcast pass in one part of the crop's life, for one formulation, in any state.
-   */
+  /** Those for a broadcast pass in one part of the crop's life, in any state. */
   public static List<Use> fitting(
       Ingredient ingredient, Field field, Set<Position> positions, String formulation) {
+    return fitting(ingredient, field, positions, formulation, Method.BROADCAST);
+  }
+
+  /** Those for a pass in one part of the crop's life, for one formulation, in any state. */
+  public static List<Use> fitting(
+      Ingredient ingredient,
+      Field field,
+      Set<Position> positions,
+      String formulation,
+      Method method) {
     Position.Phase phase = phase(positions);
     return inCrop(ingredient, field).stream()
-        .filter(u -> u.isIn(phase) && u.isBy(Method.BROADCAST))
+        .filter(u -> u.isIn(phase) && u.isBy(method))
         .filter(u -> u.formulations().isEmpty() || u.formulations().contains(formulation))
         .toList();
   }

@@ -1,6 +1,7 @@
 package org.swathbook.rules;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
@@ -9,6 +10,7 @@ import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Response;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.program.SprayJob;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WeedOutcome;
@@ -18,6 +20,7 @@ import org.swathbook.season.WeedOutcome;
  *
  * @param positions where in the season the median day belongs
  * @param actives in the order of the mix
+ * @param job what is known of the day of spraying; empty in a plan
  */
 public record PassFacts(
     Book book,
@@ -25,7 +28,8 @@ public record PassFacts(
     SeasonOutcome season,
     PassOutcome pass,
     Set<Position> positions,
-    List<ActiveUse> actives) {
+    List<ActiveUse> actives,
+    Optional<SprayJob> job) {
 
   public PassFacts {
     positions = Ordered.set(positions);

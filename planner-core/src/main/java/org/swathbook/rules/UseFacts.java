@@ -14,6 +14,7 @@ import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Dose;
+import org.swathbook.program.SprayJob;
 
 /**
  * One active of one dose in a pass.
@@ -24,6 +25,7 @@ import org.swathbook.program.Dose;
  * @param candidates the uses of the active that the crop, the positions and the formulation leave,
  *     in the order of the catalog; none of them refused outright
  * @param chosen the candidate under judgement; empty when there is none
+ * @param job what is known of the day of spraying; empty in a plan
  */
 public record UseFacts(
     Book book,
@@ -35,7 +37,8 @@ public record UseFacts(
     ActiveDose active,
     double mixLbPerAcre,
     List<Use> candidates,
-    Optional<Use> chosen) {
+    Optional<Use> chosen,
+    Optional<SprayJob> job) {
 
   public UseFacts {
     positions = Ordered.set(positions);
@@ -76,13 +79,24 @@ public record UseFacts(
         active,
         mixLbPerAcre,
         candidates,
-        Optional.of(use));
+        Optional.of(use),
+        job);
   }
 
   /** The same with fewer uses to choose from. */
   public UseFacts among(List<Use> uses) {
     return new UseFacts(
-        book, traces, pass, timing, positions, dose, active, mixLbPerAcre, uses, Optional.empty());
+        book,
+        traces,
+        pass,
+        timing,
+        positions,
+        dose,
+        active,
+        mixLbPerAcre,
+        uses,
+        Optional.empty(),
+        job);
   }
 
   public About about() {

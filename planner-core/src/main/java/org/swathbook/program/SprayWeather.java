@@ -1,0 +1,55 @@
+package org.swathbook.program;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Weather at the field when a tank is to be sprayed, observed or forecast.
+ *
+ * @param windFromDegrees where the wind comes from, clockwise from north, 0 up to 360
+ * @param temperatureF of the air now
+ * @param highF highest of the day
+ * @param coldestNightF lowest of the nights just past
+ * @param inversion whether one is observed
+ * @param hoursToRain until the next rain
+ * @param rainNext24hIn inches
+ * @param rainNext10dIn inches of the next seven to ten days
+ */
+public record SprayWeather(
+    OptionalDouble windMph,
+    OptionalDouble gustMph,
+    OptionalDouble windFromDegrees,
+    OptionalDouble temperatureF,
+    OptionalDouble highF,
+    OptionalDouble coldestNightF,
+    OptionalDouble humidityPct,
+    Optional<Boolean> inversion,
+    OptionalDouble hoursToRain,
+    OptionalDouble rainNext24hIn,
+    OptionalDouble rainNext48hIn,
+    OptionalDouble rainNext10dIn) {
+
+  public static final SprayWeather UNKNOWN =
+      new SprayWeather(
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty());
+
+  public SprayWeather {
+    windFromDegrees.ifPresent(
+        d -> {
+          if (!(d >= 0 && d < 360)) {
+            throw new IllegalArgumentException("a wind blows from 0 up to 360 degrees, not " + d);
+          }
+        });
+  }
+}

@@ -1,0 +1,6 @@
+package org.swathbook.weather;
+
+import java.time.LocalTime;
+
+/** Sunrise and sunset of a day at a place, in the civil time of the place. */
+public record SunTimes(LocalTime sunrise, LocalTime sunset) {}
