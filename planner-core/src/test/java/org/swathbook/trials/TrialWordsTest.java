@@ -93,7 +93,7 @@ class TrialWordsTest {
     assertThat(read).hasSize(3);
     assertThat(read.stream().map(t -> t.get(1).when().daysAfterLast()))
         .containsExactly(OptionalDouble.of(3), OptionalDouble.of(7), OptionalDouble.of(11));
-    assertThat(actives(read.get(0).get(0))).containsExactly("glufosinate");
+    assertThat(actives(read.get(0).get(0))).containsExactly("glufosinate-ammonium");
     assertThat(read.get(0).get(0).when().weedCm()).hasValue(30);
   }
 
