@@ -149,6 +149,7 @@ public record Book(
         pastSeasons,
         prices,
         stations,
+        scoutings,
         notes);
   }
 }

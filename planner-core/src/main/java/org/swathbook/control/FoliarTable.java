@@ -12,8 +12,9 @@ import org.swathbook.catalog.Site;
  * antagonism, and for each biotype the joint survival of plants that are reached and how the
  * survivors are set back. Never better on taller plants.
  *
- * <p>The setback is the hardest one among the partners that work on the biotype, control of at
- * least 50 % at that height; so more of anything never sets back less.
+ * <p>The setback is the hardest one among the partners that work on the biotype: control of at
+ * least 50 % of its smallest plants; so more of anything never sets back less, and a plant too tall
+ * to be killed is burnt back like the others.
  */
 public final class FoliarTable {
   private final List<double[]> plain;
@@ -72,7 +73,7 @@ public final class FoliarTable {
           double e = plain.get(a)[k] * left[a] * keeps[a];
           each[a] = 1 - e;
           bySite[place[a]] = Math.max(bySite[place[a]], e);
-          if (e >= Setback.WORKS) {
+          if (plain.get(a)[0] * left[a] * keeps[a] >= Setback.WORKS) {
             Setback s =
                 actives.get(a).ingredient().isContact() ? Setback.CONTACT : Setback.SYSTEMIC;
             hardest = s.compareTo(hardest) > 0 ? s : hardest;

@@ -39,7 +39,12 @@ public enum Setback {
     return 40 * e;
   }
 
-  /** Least control at a plant's height, 0 to 1, from which an active works on it (default). */
+  /**
+   * Least control of a biotype's smallest plants, 0 to 1, from which an active works on it
+   * (default). Judged on the smallest, because plants that were sprayed too tall are burnt back
+   * too: after a failed first pass on large weeds a second one reached them again in Haarmann et
+   * al. (2020).
+   */
   static final double WORKS = 0.5;
 
   /** What the reference prints. */
@@ -49,7 +54,7 @@ public enum Setback {
                 ModelSection.LEAVES,
                 Setback.class,
                 "survivors",
-                "keep 1 − e of their height and pause p · e; the larger e where a contact partner works on that biotype at that height, else the other where another partner does",
+                "keep 1 − e of their height and pause p · e; the larger e where a contact partner works on that biotype (control of its smallest plants at least the figure below), else the other where another partner does",
                 "default; without it no respray could work (Haarmann et al. 2020)")
             .with("e contact", 1 - CONTACT.heightKept(), "")
             .with("e else", 1 - SYSTEMIC.heightKept(), "")

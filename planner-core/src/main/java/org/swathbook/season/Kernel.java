@@ -92,39 +92,69 @@ public final class Kernel {
   /** The same with the effect of the mix at hand, for a search that puts it on many dates. */
   public PreparedPass prepare(Mix mix, MixEffect effect, LocalDate planned) {
     PassTiming timing = timings.computeIfAbsent(planned, d -> Timings.at(traces, d));
-    List<TankActive> actives = effect.actives();
     int years = traces.years().size();
-    int weeds = traces.weeds().size();
-    int[] soilActive = new int[actives.size()];
-    int doses = 0;
-    for (int a = 0; a < actives.size(); a++) {
-      if (actives.get(a).ingredient().hasSoilActivity()) {
-        soilActive[doses++] = a;
-      }
-    }
-    soilActive = java.util.Arrays.copyOf(soilActive, doses);
     int[] day = new int[years];
     boolean[] met = new boolean[years];
-    Position.Phase[] phase = new Position.Phase[years];
-    DayView[] view = new DayView[years];
-    SoilEffect[][][] soil = new SoilEffect[years][doses][weeds];
     for (int y = 0; y < years; y++) {
       SeasonTrace trace = traces.years().get(y);
       int d = timing.years().get(y).day();
-      boolean sprayed = d < trace.days() && windows.allow(actives, trace, d);
-      boolean inSeason = sprayed && d <= trace.harvestDay();
-      day[y] = sprayed ? d : -1;
-      met[y] = windows.met(actives, trace, trace.dayOf(planned));
+      day[y] = d < trace.days() && windows.allow(effect.actives(), trace, d) ? d : -1;
+      met[y] = windows.met(effect.actives(), trace, trace.dayOf(planned));
+    }
+    return prepared(mix, effect, timing, day, met);
+  }
+
+  /**
+   * A pass that was made, or is taken as made, on this very day of every year, whatever its labels
+   * and the weather say.
+   *
+   * @throws IllegalArgumentException when a year of the field does not have the day
+   */
+  public PreparedPass made(Mix mix, LocalDate on) {
+    PassTiming timing = Timings.on(traces, on);
+    int[] day = timing.years().stream().mapToInt(PassTiming.YearDay::day).toArray();
+    boolean[] met = new boolean[day.length];
+    java.util.Arrays.fill(met, true);
+    return prepared(mix, effects.of(mix), timing, day, met);
+  }
+
+  private PreparedPass prepared(
+      Mix mix, MixEffect effect, PassTiming timing, int[] day, boolean[] met) {
+    int[] soilActive = withSoilActivity(effect.actives());
+    int years = day.length;
+    int weeds = traces.weeds().size();
+    Position.Phase[] phase = new Position.Phase[years];
+    DayView[] view = new DayView[years];
+    SoilEffect[][][] soil = new SoilEffect[years][soilActive.length][weeds];
+    for (int y = 0; y < years; y++) {
+      SeasonTrace trace = traces.years().get(y);
+      int d = timing.years().get(y).day();
+      boolean inSeason = day[y] >= 0 && d <= trace.harvestDay();
       phase[y] = Phases.of(trace, Math.min(d, trace.days() - 1));
       view[y] = d < trace.days() ? views.of(y, d) : null;
-      for (int j = 0; j < doses; j++) {
+      for (int j = 0; j < soilActive.length; j++) {
         for (int w = 0; w < weeds; w++) {
           soil[y][j][w] = inSeason ? effect.soil(soilActive[j], y, d, w) : SoilEffect.NONE;
         }
       }
     }
     return new PreparedPass(
-        mix, effect, timing, day, met, phase, view, soilActive, soil, keeps(actives, soilActive));
+        mix,
+        effect,
+        timing,
+        day,
+        met,
+        phase,
+        view,
+        soilActive,
+        soil,
+        keeps(effect.actives(), soilActive));
+  }
+
+  private static int[] withSoilActivity(List<TankActive> actives) {
+    return java.util.stream.IntStream.range(0, actives.size())
+        .filter(a -> actives.get(a).ingredient().hasSoilActivity())
+        .toArray();
   }
 
   private double[][][] keeps(List<TankActive> actives, int[] soilActive) {

@@ -113,8 +113,9 @@ class PublishedOrderingsTest {
 
   /**
    * Glufosinate 3 days after it had failed on waterhemp of 30 cm gave 90-100 % (Haarmann et al.
-   * 2020; the abstract has the same for 7 and 11 days, which these forms do not reach in warm
-   * weather: see the README). A plant that was never set back would be as good as immune.
+   * 2020; the abstract has the same for 7 and 11 days, where these forms take fewer of the
+   * survivors themselves in warm weather: see the README). A plant that was never set back would be
+   * as good as immune.
    */
   @Test
   void aResprayOfAFailedContactPassFindsPlantsThatWereSetBack() {
