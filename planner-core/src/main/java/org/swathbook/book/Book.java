@@ -1,5 +1,6 @@
 package org.swathbook.book;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -132,6 +133,13 @@ public record Book(
                         ? changed
                         : w)
             .toList());
+  }
+
+  /** The book with more weeds of its fields. */
+  public Book withMoreWeeds(List<WeedPressure> more) {
+    List<WeedPressure> all = new ArrayList<>(weeds);
+    all.addAll(more);
+    return with(fields, all);
   }
 
   private Book with(List<Field> otherFields, List<WeedPressure> otherWeeds) {

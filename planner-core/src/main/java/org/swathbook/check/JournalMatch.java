@@ -11,6 +11,7 @@ import org.swathbook.book.Field;
 import org.swathbook.ledger.OneApplication;
 import org.swathbook.ledger.PlannedApplication;
 import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
 
 /**
  * Passes of a program that the journal already holds: they must count once. A dose is taken for
@@ -35,6 +36,12 @@ final class JournalMatch {
         .findFirst()
         .map(a -> new DatedMix(pass.pass(), a.date(), pass.positions(), pass.mix()))
         .orElse(pass);
+  }
+
+  /** What the season has had up to and with a day besides a tank of that day. */
+  List<Application> othersUpTo(LocalDate date, Mix tank) {
+    List<Application> own = tank.doses().stream().flatMap(d -> find(date, d).stream()).toList();
+    return season.stream().filter(a -> !a.date().isAfter(date) && !own.contains(a)).toList();
   }
 
   /** What of the pass the journal does not hold. */

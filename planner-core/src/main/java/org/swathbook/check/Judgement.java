@@ -1,12 +1,17 @@
 package org.swathbook.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.swathbook.rules.Ask;
 import org.swathbook.rules.Finding;
+import org.swathbook.rules.Findings;
 import org.swathbook.rules.Verdict;
+import org.swathbook.rules.label.NotVerifiedRule;
+import org.swathbook.rules.label.RateBelowUseRule;
+import org.swathbook.rules.mixture.BelowFullRateRule;
 
 /**
- * What all rules together say of a program.
+ * What all rules together say of a program, or of one tank.
  *
  * @param findings in the order of {@link org.swathbook.rules.Findings#ORDER}, the one on all that
  *     is not known among them
@@ -26,6 +31,28 @@ public record Judgement(
     asks = List.copyOf(asks);
     brokenHouseRules = List.copyOf(brokenHouseRules);
     tanks = List.copyOf(tanks);
+  }
+
+  /** Sums up what was found: asks in one finding, and nothing said twice. */
+  static Judgement of(Findings out, List<BrokenHouseRule> broken, List<JudgedTank> tanks) {
+    List<Ask> asks = out.sortedAsks();
+    List<Finding> findings = new ArrayList<>(out.sorted());
+    findings.removeIf(f -> isNamedAlready(f, out.sorted()));
+    NotVerifiedRule.sumUp(asks).ifPresent(findings::add);
+    findings.sort(Findings.ORDER);
+    return new Judgement(Verdict.of(findings), findings, asks, broken, tanks);
+  }
+
+  /** A rate that falls short of the full one is not said to fall short of the least one too. */
+  private static boolean isNamedAlready(Finding f, List<Finding> all) {
+    return f.rule().equals(RateBelowUseRule.CARD.id())
+        && all.stream()
+            .anyMatch(
+                other ->
+                    other.rule().equals(BelowFullRateRule.CARD.id())
+                        && other.severity().compareTo(f.severity()) <= 0
+                        && other.about().pass().equals(f.about().pass())
+                        && other.about().ingredient().equals(f.about().ingredient()));
   }
 
   /** Names of the broken house rules, each once. */

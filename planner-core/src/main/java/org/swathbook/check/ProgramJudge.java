@@ -9,8 +9,6 @@ import org.swathbook.catalog.Use;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
-import org.swathbook.rules.Ask;
-import org.swathbook.rules.Finding;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PassPositions;
@@ -19,10 +17,6 @@ import org.swathbook.rules.ProgramFacts;
 import org.swathbook.rules.ProgramRule;
 import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.UseFacts;
-import org.swathbook.rules.Verdict;
-import org.swathbook.rules.label.NotVerifiedRule;
-import org.swathbook.rules.label.RateBelowUseRule;
-import org.swathbook.rules.mixture.BelowFullRateRule;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.SeasonOutcome;
 
@@ -53,7 +47,7 @@ public final class ProgramJudge {
     for (ProgramRule rule : PROGRAM_RULES) {
       rule.judge(facts, out);
     }
-    return judgement(out, HouseRuleCheck.broken(book, season), tanks);
+    return Judgement.of(out, HouseRuleCheck.broken(book, season), tanks);
   }
 
   /** Judges the pass and returns the use of each of its actives. */
@@ -79,27 +73,5 @@ public final class ProgramJudge {
       rule.judge(facts, out);
     }
     return actives;
-  }
-
-  private static Judgement judgement(
-      Findings out, List<BrokenHouseRule> broken, List<JudgedTank> tanks) {
-    List<Ask> asks = out.sortedAsks();
-    List<Finding> findings = new ArrayList<>(out.sorted());
-    findings.removeIf(f -> isNamedAlready(f, out.sorted()));
-    NotVerifiedRule.sumUp(asks).ifPresent(findings::add);
-    findings.sort(Findings.ORDER);
-    return new Judgement(Verdict.of(findings), findings, asks, broken, tanks);
-  }
-
-  /** A rate that falls short of the full one is not said to fall short of the least one too. */
-  private static boolean isNamedAlready(Finding f, List<Finding> all) {
-    return f.rule().equals(RateBelowUseRule.CARD.id())
-        && all.stream()
-            .anyMatch(
-                other ->
-                    other.rule().equals(BelowFullRateRule.CARD.id())
-                        && other.severity().compareTo(f.severity()) <= 0
-                        && other.about().pass().equals(f.about().pass())
-                        && other.about().ingredient().equals(f.about().ingredient()));
   }
 }

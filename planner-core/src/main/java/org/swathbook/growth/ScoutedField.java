@@ -2,7 +2,9 @@ package org.swathbook.growth;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
@@ -14,6 +16,7 @@ import org.swathbook.book.ScoutedHeight;
 import org.swathbook.book.Scouting;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.program.Scouted;
 
 /**
  * What was seen in one field up to a day, its zones put together: of a weed's heights the tallest
@@ -33,14 +36,17 @@ public final class ScoutedField {
 
   private final List<WeedSeen> weeds;
   private final SortedMap<LocalDate, String> stages;
+  private final SortedMap<LocalDate, Double> cropHeightsCm;
   private final SortedMap<LocalDate, Double> irrigationMm;
 
   private ScoutedField(
       List<WeedSeen> weeds,
       SortedMap<LocalDate, String> stages,
+      SortedMap<LocalDate, Double> cropHeightsCm,
       SortedMap<LocalDate, Double> irrigationMm) {
     this.weeds = List.copyOf(weeds);
     this.stages = stages;
+    this.cropHeightsCm = cropHeightsCm;
     this.irrigationMm = irrigationMm;
   }
 
@@ -67,7 +73,43 @@ public final class ScoutedField {
     }
     List<WeedSeen> weeds = new ArrayList<>();
     seen.forEach((date, by) -> by.forEach((weed, rows) -> weeds.add(joined(date, weed, rows))));
-    return new ScoutedField(weeds, stages, irrigationMm);
+    return new ScoutedField(weeds, stages, new TreeMap<>(), irrigationMm);
+  }
+
+  /**
+   * With what was seen on one more day, which stands in the place of all that was seen later.
+   *
+   * @param perM2 plants of seen weeds, where the model's own number is not to stand
+   */
+  public ScoutedField and(LocalDate date, Scouted seen, Map<WeedId, Double> perM2) {
+    List<WeedSeen> all = new ArrayList<>();
+    weeds.stream().filter(w -> !isReplaced(w, date, seen)).forEach(all::add);
+    // All plants count as so tall: the height is that of the tallest tenth, the rest is not known.
+    seen.weedHeightCm()
+        .forEach(
+            (weed, cm) ->
+                all.add(
+                    new WeedSeen(
+                        date,
+                        weed,
+                        Optional.of(ScoutedHeight.range(cm, cm)),
+                        perM2.containsKey(weed)
+                            ? OptionalDouble.of(perM2.getOrDefault(weed, 0.0))
+                            : OptionalDouble.empty())));
+    all.sort(Comparator.comparing(WeedSeen::date).thenComparing(WeedSeen::weed));
+    SortedMap<LocalDate, String> newStages = new TreeMap<>(stages.headMap(date));
+    SortedMap<LocalDate, Double> newHeights = new TreeMap<>(cropHeightsCm.headMap(date));
+    if (seen.cropStage().isPresent()) {
+      newStages.put(date, seen.cropStage().get());
+    } else {
+      newStages.putAll(stages.tailMap(date));
+    }
+    seen.cropHeightCm().ifPresent(cm -> newHeights.put(date, cm));
+    return new ScoutedField(all, newStages, newHeights, irrigationMm);
+  }
+
+  private static boolean isReplaced(WeedSeen w, LocalDate date, Scouted seen) {
+    return !w.date().isBefore(date) && seen.weedHeightCm().containsKey(w.weed());
   }
 
   private static String later(Crop crop, String a, String b) {
@@ -91,7 +133,7 @@ public final class ScoutedField {
   }
 
   public boolean isEmpty() {
-    return weeds.isEmpty() && stages.isEmpty() && irrigationMm.isEmpty();
+    return weeds.isEmpty() && stages.isEmpty() && cropHeightsCm.isEmpty() && irrigationMm.isEmpty();
   }
 
   /** All weeds seen, by date, then by id. */
@@ -106,6 +148,11 @@ public final class ScoutedField {
   /** Stage of the crop by date. */
   public SortedMap<LocalDate, String> stages() {
     return new TreeMap<>(stages);
+  }
+
+  /** Height of the crop by date, cm. */
+  SortedMap<LocalDate, Double> cropHeightsCm() {
+    return new TreeMap<>(cropHeightsCm);
   }
 
   /** Water put on by date, mm. */

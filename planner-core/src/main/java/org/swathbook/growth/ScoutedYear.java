@@ -49,6 +49,13 @@ final class ScoutedYear {
     return out;
   }
 
+  /** Heights that the crop was seen at, cm by day. */
+  SortedMap<Integer, Double> cropHeightsCm() {
+    SortedMap<Integer, Double> out = new TreeMap<>();
+    seen.cropHeightsCm().forEach((date, cm) -> out.put(day(date), cm));
+    return out;
+  }
+
   /**
    * Sights of a weed in order. Where two dates fall on one day of the year, as 28 and 29 February
    * do, the later one counts.

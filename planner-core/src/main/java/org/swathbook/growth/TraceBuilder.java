@@ -3,6 +3,7 @@ package org.swathbook.growth;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.HouseRules;
@@ -51,8 +52,18 @@ public final class TraceBuilder {
     return build(book, field, observedTo, WeatherEdit.NONE);
   }
 
+  /** The same with what was seen of the field in the place of the book's own scoutings. */
+  public static TraceSet build(Book book, Field field, LocalDate observedTo, ScoutedField seen) {
+    return build(book, field, observedTo, WeatherEdit.NONE, seen);
+  }
+
   /** The same under another weather, as far as it is not observed yet. */
   public static TraceSet build(Book book, Field field, LocalDate observedTo, WeatherEdit weather) {
+    return build(book, field, observedTo, weather, ScoutedField.of(book, field, observedTo));
+  }
+
+  private static TraceSet build(
+      Book book, Field field, LocalDate observedTo, WeatherEdit weather, ScoutedField seen) {
     StationWeather station = book.station(field);
     List<Integer> years = station.scenarioYears();
     if (years.isEmpty()) {
@@ -65,7 +76,6 @@ public final class TraceBuilder {
     List<WeedPressure> weeds = book.weedsOf(field.id());
     Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(texture(field), latitude(field)));
     SoilAge age = new SoilAge(new SoilAge.Parameters(SoilAge.reference(station, topsoil)));
-    ScoutedField seen = ScoutedField.of(book, field, observedTo);
     List<SeasonTrace> traces = new ArrayList<>();
     for (int year : years) {
       List<WeatherDay> days = ScenarioDays.of(station, year, book.season(), observedTo, weather);
@@ -129,7 +139,7 @@ public final class TraceBuilder {
     CropClock clock = new CropClock(crop, days, plantingDay, scouted.stages(crop));
     CanopyClock canopy = new CanopyClock(crop, field, clock, harvestDay);
     SeasonTrace.Daily daily = new SeasonTrace.Daily(days.size());
-    fillCrop(daily, crop, clock, canopy, harvestDay);
+    fillCrop(daily, crop, clock, canopy, harvestDay, scouted.cropHeightsCm());
     // Water from a pivot is no weather that holds a sprayer back.
     fillSprayDays(daily, weather, book.house(), book.station(field));
 
@@ -173,11 +183,20 @@ public final class TraceBuilder {
   }
 
   private static void fillCrop(
-      SeasonTrace.Daily daily, Crop crop, CropClock clock, CanopyClock canopy, int harvestDay) {
+      SeasonTrace.Daily daily,
+      Crop crop,
+      CropClock clock,
+      CanopyClock canopy,
+      int harvestDay,
+      SortedMap<Integer, Double> seenCm) {
     CropHeight height = new CropHeight(crop);
+    double above = 0;
     for (int d = 0; d < daily.stage.length; d++) {
       daily.stage[d] = clock.stage()[d];
-      daily.cropHeightCm[d] = d <= harvestDay ? height.cm(daily.stage[d]) : 0;
+      double modelledCm = height.cm(daily.stage[d]);
+      // From the height that was seen on it grows as the model does.
+      above = seenCm.containsKey(d) ? seenCm.getOrDefault(d, 0.0) - modelledCm : above;
+      daily.cropHeightCm[d] = d <= harvestDay ? Math.max(0, modelledCm + above) : 0;
       daily.cover[d] = canopy.cover(d);
     }
   }

@@ -17,4 +17,9 @@ public record Finding(
     String actual,
     String source,
     String remedy,
-    About about) {}
+    About about) {
+
+  Finding withoutPass() {
+    return new Finding(rule, severity, message, limit, actual, source, remedy, about.withoutPass());
+  }
+}

@@ -96,6 +96,17 @@ public final class Findings {
     asks.addAll(other.asks);
   }
 
+  /** The same of one pass alone, which needs no number. */
+  public Findings withoutPass() {
+    Findings out = new Findings(wordless);
+    out.counts.putAll(counts);
+    for (Finding f : findings) {
+      out.findings.add(f.withoutPass());
+    }
+    out.asks.addAll(asks);
+    return out;
+  }
+
   public boolean isBlocked() {
     return count(Severity.BLOCK) > 0;
   }

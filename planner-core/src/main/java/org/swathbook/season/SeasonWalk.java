@@ -13,6 +13,7 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.Anchors;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
+import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 
@@ -27,12 +28,12 @@ public final class SeasonWalk {
   private final ProgramCensus census;
   private final LayerFinder layers;
 
-  private SeasonWalk(Book book, Kernel kernel, Program program) {
+  private SeasonWalk(Book book, Kernel kernel, Program program, List<PreparedPass> passes) {
     this.book = book;
     this.kernel = kernel;
     this.traces = kernel.traces();
     this.program = program;
-    this.passes = prepare(kernel, program);
+    this.passes = passes;
     this.census = new ProgramCensus(kernel, passes);
     this.score = kernel.run(passes, Optional.empty(), census);
     this.layers = new LayerFinder(kernel, passes);
@@ -48,7 +49,24 @@ public final class SeasonWalk {
 
   /** The same with a kernel that has already worked for this field. */
   public static SeasonOutcome walk(Book book, Kernel kernel, Program program) {
-    return new SeasonWalk(book, kernel, program).outcome();
+    return new SeasonWalk(book, kernel, program, prepare(kernel, program)).outcome();
+  }
+
+  /**
+   * The same of passes that are made on their very dates, whatever labels and weather say.
+   *
+   * @throws IllegalArgumentException when a pass has no date, or one outside the field's season
+   */
+  public static SeasonOutcome walkMade(Book book, Kernel kernel, Program program) {
+    List<PreparedPass> out = new ArrayList<>();
+    for (Pass pass : program.passes()) {
+      if (!(pass.at() instanceof Anchor.OnDate on)) {
+        throw new IllegalArgumentException("what was made has a date, not " + pass.at());
+      }
+      out.add(kernel.made(pass.mix(), on.date()));
+    }
+    out.sort(Comparator.comparing(PreparedPass::planned));
+    return new SeasonWalk(book, kernel, program, List.copyOf(out)).outcome();
   }
 
   /** The passes of a program in the order of their dates, those of one date as written. */

@@ -41,6 +41,9 @@ public final class NotVerifiedRule implements PassRule {
   @Override
   public void judge(PassFacts facts, Findings out) {
     out.ask(this, About.PROGRAM, () -> new Lookup("not checked yet: " + words(false), LABEL));
+    if (facts.job().isPresent()) {
+      return;
+    }
     out.note(
         this,
         About.PROGRAM,

@@ -2,16 +2,20 @@ package org.swathbook.rules.timing;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.Limit;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TimePoint;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.Window;
+import org.swathbook.program.Scouted;
+import org.swathbook.program.SprayJob;
 import org.swathbook.rules.UseFacts;
 
 /**
- * Whether the modelled crop, which may be a leaf or two inches off, is close to a limit of a use.
+ * Whether the modelled crop, which may be a leaf or two inches off, is close to a limit of a use. A
+ * stage or a height that somebody saw is taken as it is.
  */
 final class CloseToLimit {
   private static final double CLOSE_CM = 2 * 2.54;
@@ -21,7 +25,8 @@ final class CloseToLimit {
   private CloseToLimit() {}
 
   static boolean isClose(UseFacts facts, Use use) {
-    if (use.timing() instanceof Stated.Value<Window> w) {
+    if (!isSeen(facts, s -> s.cropStage().isPresent())
+        && use.timing() instanceof Stated.Value<Window> w) {
       Window window = w.value();
       Crop crop = facts.traces().crop();
       OptionalInt before = stage(window.before(), crop, 0);
@@ -32,10 +37,15 @@ final class CloseToLimit {
       }
     }
     return facts.isInCrop()
+        && !isSeen(facts, s -> s.cropHeightCm().isPresent())
         && use.cropHeightCm()
             .find()
             .map(l -> isClose(facts.timing().medianHeightCm(), l))
             .orElse(false);
+  }
+
+  private static boolean isSeen(UseFacts facts, Predicate<Scouted> what) {
+    return facts.job().map(SprayJob::scouted).filter(what).isPresent();
   }
 
   private static OptionalInt stage(Optional<TimePoint> point, Crop crop, int later) {
