@@ -19,6 +19,14 @@ public record ScoutedHeight(double lowCm, double medianCm, double highCm) {
     return new ScoutedHeight(lowCm, lowCm < highCm ? (lowCm + highCm) / 2 : lowCm, highCm);
   }
 
+  /**
+   * Plants of which nine in ten are no taller: a tenth of them up to a third of it, half up to two
+   * thirds (default, ours).
+   */
+  public static ScoutedHeight upTo(double highCm) {
+    return new ScoutedHeight(highCm / 3, 2 * highCm / 3, highCm);
+  }
+
   public boolean isRange() {
     return lowCm < highCm;
   }

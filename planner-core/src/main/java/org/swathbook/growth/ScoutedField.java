@@ -84,7 +84,6 @@ public final class ScoutedField {
   public ScoutedField and(LocalDate date, Scouted seen, Map<WeedId, Double> perM2) {
     List<WeedSeen> all = new ArrayList<>();
     weeds.stream().filter(w -> !isReplaced(w, date, seen)).forEach(all::add);
-    // All plants count as so tall: the height is that of the tallest tenth, the rest is not known.
     seen.weedHeightCm()
         .forEach(
             (weed, cm) ->
@@ -92,7 +91,7 @@ public final class ScoutedField {
                     new WeedSeen(
                         date,
                         weed,
-                        Optional.of(ScoutedHeight.range(cm, cm)),
+                        Optional.of(ScoutedHeight.upTo(cm)),
                         perM2.containsKey(weed)
                             ? OptionalDouble.of(perM2.getOrDefault(weed, 0.0))
                             : OptionalDouble.empty())));

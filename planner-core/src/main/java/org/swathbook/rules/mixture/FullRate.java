@@ -25,8 +25,9 @@ import org.swathbook.season.PassWeed;
 record FullRate(
     ActiveUse use, RateRange range, double lbPerAcre, double lbPerAcreHeld, Rate productRate) {
   /**
-   * Plants above this share of the label's height are no small ones: they want the top of its
-   * range. Default, ours; labels give the higher rates for larger weeds, each in words of its own.
+   * Driver weeds above this share of the label's height are no small ones: they want the top of its
+   * range, as other weeds do above the height itself. Default, ours; labels give the higher rates
+   * for larger weeds, each in words of its own.
    */
   private static final double SMALL = 0.5;
 
@@ -55,7 +56,8 @@ record FullRate(
             .find()
             .map(h -> Rated.tallestCm(h, pressure))
             .orElse(OptionalDouble.empty());
-    return limit.isEmpty() || !Quantity.exceeds(weed.p90Cm(), SMALL * limit.getAsDouble());
+    double share = pressure.driver().isDriver() ? SMALL : 1;
+    return limit.isEmpty() || !Quantity.exceeds(weed.p90Cm(), share * limit.getAsDouble());
   }
 
   private static Optional<FullRate> of(PassFacts facts, ActiveUse active, Use use, Size size) {

@@ -1,0 +1,281 @@
+package org.swathbook.check;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.swathbook.book.Application;
+import org.swathbook.book.Biotypes;
+import org.swathbook.book.Book;
+import org.swathbook.book.CropEconomics;
+import org.swathbook.book.DriverKind;
+import org.swathbook.book.Field;
+import org.swathbook.book.HouseRules;
+import org.swathbook.book.Journal;
+import org.swathbook.book.Prices;
+import org.swathbook.book.Resistance;
+import org.swathbook.book.SprayRecord;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.DropletClass;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Method;
+import org.swathbook.catalog.Product;
+import org.swathbook.catalog.Site;
+import org.swathbook.catalog.TankTerms;
+import org.swathbook.catalog.Weed;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.catalog.file.CatalogLoader;
+import org.swathbook.measure.Money;
+import org.swathbook.measure.Rate;
+import org.swathbook.program.Adjuvant;
+import org.swathbook.program.Carrier;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Doses;
+import org.swathbook.program.FieldId;
+import org.swathbook.program.Mix;
+import org.swathbook.program.Scouted;
+import org.swathbook.program.SprayJob;
+import org.swathbook.program.SprayWeather;
+import org.swathbook.program.SprayerSetup;
+import org.swathbook.program.SprayerTank;
+import org.swathbook.rules.Finding;
+import org.swathbook.testing.FieldBuilder;
+import org.swathbook.testing.Fixtures;
+import org.swathbook.weather.StationWeather;
+import org.swathbook.weather.SunTimes;
+
+/**
+ * A tank in a field of its own with the starter catalog: on a fair day, in soft water, from a new
+ * sprayer, of which all is known. Each case then says what is different.
+ */
+final class MixCase {
+  static final Catalog CATALOG = new CatalogLoader().starter();
+  private static final FieldId ID = new FieldId("CASE");
+  private static final LocalDate PLANTED = LocalDate.parse("2027-05-08");
+
+  private final String crop;
+  private final List<Dose> doses = new ArrayList<>();
+  private final List<Adjuvant> adjuvants = new ArrayList<>();
+  private final List<WeedPressure> weeds = new ArrayList<>();
+  private final Map<WeedId, Double> heights = new TreeMap<>();
+  private final List<Application> applied = new ArrayList<>();
+  private final FieldBuilder field;
+  private int day;
+  private Optional<String> stage = Optional.empty();
+  private OptionalDouble cropCm = OptionalDouble.empty();
+  private OptionalDouble gallons = OptionalDouble.of(15);
+  private Method method = Method.BROADCAST;
+  private SprayerTank tank =
+      new SprayerTank(OptionalDouble.of(1200), Optional.of(List.of()), Optional.empty());
+  private Optional<DropletClass> droplets = Optional.empty();
+
+  private MixCase(String crop, FieldBuilder field) {
+    this.crop = crop;
+    this.field = field;
+  }
+
+  static MixCase in(String crop, String... traits) {
+    String next = crop.equals("corn") ? "soybean" : "corn";
+    return new MixCase(
+        crop,
+        FieldBuilder.of(ID.value(), crop, PLANTED.toString())
+            .traits(traits)
+            .harvest("2027-10-05")
+            .next(next, "2028-05-05"));
+  }
+
+  MixCase field(java.util.function.Consumer<FieldBuilder> change) {
+    change.accept(field);
+    return this;
+  }
+
+  /** Days after planting, with the crop as seen; no stage where it is not up. */
+  MixCase day(int afterPlanting, String cropStage, double cropInches) {
+    day = afterPlanting;
+    stage = cropStage.isEmpty() ? Optional.empty() : Optional.of(cropStage);
+    cropCm = cropStage.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(2.54 * cropInches);
+    return this;
+  }
+
+  /** A weed of no more account than that it was seen. */
+  MixCase seen(String eppo, double inches) {
+    heights.put(CATALOG.findWeed(eppo).orElseThrow().id(), 2.54 * inches);
+    return this;
+  }
+
+  /** A driver weed of which nine in ten resist these sites, seen at a height unless it is 0. */
+  MixCase weed(String eppo, double inches, int... resists) {
+    Weed weed = CATALOG.findWeed(eppo).orElseThrow();
+    List<Resistance> all =
+        Arrays.stream(resists)
+            .mapToObj(
+                s -> new Resistance(Optional.of(Site.of(s)), Optional.empty(), 0.9, "confirmed"))
+            .toList();
+    weeds.add(
+        new WeedPressure(
+            ID,
+            weed,
+            40,
+            DriverKind.YES,
+            Biotypes.withSusceptibleRest(Biotypes.together(0.9, all)),
+            all,
+            ""));
+    if (inches > 0) {
+      heights.put(weed.id(), 2.54 * inches);
+    }
+    return this;
+  }
+
+  /** {@code mesotrione 0.094 ai + atrazine 0.5 ai}, as tables of the trade write mixes. */
+  MixCase tank(String text) {
+    for (String part : text.split(" \\+ ")) {
+      doses.add(dose(part.replace(" broadcast", "")));
+    }
+    return this;
+  }
+
+  private static Dose dose(String text) {
+    String[] words = text.strip().split(" ");
+    int n = words.length;
+    String name = String.join(" ", Arrays.copyOf(words, n - 2));
+    Ingredient active = CATALOG.findIngredient(name).orElseThrow();
+    Rate rate = Rate.parse(words[n - 2] + " lb " + words[n - 1] + "/acre");
+    Product single =
+        CATALOG.products().stream()
+            .filter(p -> p.isSingle() && p.find(active.id()).isPresent())
+            .min(java.util.Comparator.comparing(p -> p.id().value()))
+            .orElseThrow();
+    return Doses.ofIngredient(active, single, rate);
+  }
+
+  /** The same of one formulation. */
+  MixCase product(String id, String rate) {
+    doses.add(Doses.ofProduct(CATALOG, CATALOG.findProduct(id).orElseThrow(), Rate.parse(rate)));
+    return this;
+  }
+
+  MixCase adjuvant(String kind, String rate) {
+    adjuvants.add(new Adjuvant(kind, rate));
+    return this;
+  }
+
+  MixCase gallons(double perAcre) {
+    gallons = OptionalDouble.of(perAcre);
+    return this;
+  }
+
+  MixCase droplets(DropletClass chosen) {
+    droplets = Optional.of(chosen);
+    return this;
+  }
+
+  MixCase applied(int afterPlanting, String text) {
+    for (String part : text.split(" \\+ ")) {
+      applied.add(
+          new Application(
+              "earlier-" + applied.size(),
+              "1",
+              PLANTED.plusDays(afterPlanting),
+              ID,
+              2027,
+              OptionalDouble.of(80),
+              dose(part),
+              crop,
+              "",
+              SprayRecord.EMPTY,
+              ""));
+    }
+    return this;
+  }
+
+  MixCase lastLoad(String active, TankTerms.Rinse cleaned) {
+    IngredientId id = CATALOG.findIngredient(active).orElseThrow().id();
+    tank = new SprayerTank(OptionalDouble.of(1200), Optional.of(List.of(id)), Optional.of(cleaned));
+    return this;
+  }
+
+  /** 75 °F, 5 mph from the west, 65 %, no inversion, no rain for days. */
+  static SprayWeather fair() {
+    return new SprayWeather(
+        OptionalDouble.of(5),
+        OptionalDouble.of(7),
+        OptionalDouble.of(270),
+        OptionalDouble.of(75),
+        OptionalDouble.of(80),
+        OptionalDouble.of(58),
+        OptionalDouble.of(65),
+        Optional.of(false),
+        OptionalDouble.of(72),
+        OptionalDouble.of(0),
+        OptionalDouble.of(0),
+        OptionalDouble.of(1));
+  }
+
+  SprayJob job() {
+    return new SprayJob(
+        ID,
+        PLANTED.plusDays(day),
+        Optional.of(LocalTime.of(11, 0)),
+        method,
+        new Scouted(stage, cropCm, new TreeMap<>(heights)),
+        new Mix(doses, adjuvants, gallons),
+        new Carrier(
+            Carrier.Liquid.WATER,
+            OptionalDouble.of(60),
+            OptionalDouble.of(6.5),
+            OptionalDouble.of(0)),
+        new SprayerSetup(droplets, OptionalDouble.of(10), OptionalDouble.of(40), Optional.of(true)),
+        tank,
+        fair(),
+        List.of());
+  }
+
+  Book book() {
+    Field f = field.build();
+    Map<CropId, CropEconomics> crops = new TreeMap<>();
+    CATALOG.crops().forEach(c -> crops.put(c.id(), new CropEconomics(5, 100)));
+    StationWeather station = Fixtures.station(f.station());
+    return new Book(
+        "case",
+        2027,
+        CATALOG,
+        HouseRules.DEFAULTS,
+        crops,
+        Money.ofDollars(9),
+        Money.ofDollars(2.5),
+        List.of(f),
+        weeds,
+        new Journal(applied),
+        List.of(),
+        new Prices(Map.of()),
+        new LinkedHashMap<>(Map.of(station.id(), station)),
+        List.of());
+  }
+
+  MixJudge judge() {
+    Book book = book();
+    return MixJudge.of(
+        book,
+        book.fields().get(0),
+        job(),
+        PLANTED.plusDays(day),
+        Optional.of(new SunTimes(LocalTime.of(6, 0), LocalTime.of(20, 45))));
+  }
+
+  JudgedMix judged() {
+    return judge().judge(job());
+  }
+
+  List<Finding> findings() {
+    return judged().judgement().findings();
+  }
+}
