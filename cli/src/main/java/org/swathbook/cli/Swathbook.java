@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
       InitCommand.class,
       PlanCommand.class,
       SeasonCommand.class,
+      CheckCommand.class,
       CatalogCommand.class,
       RulesCommand.class
     })

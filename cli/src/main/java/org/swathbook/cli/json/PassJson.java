@@ -86,7 +86,7 @@ final class PassJson {
         .orElseThrow();
   }
 
-  private static void mix(ArrayNode mix, List<Dose> doses) {
+  static void mix(ArrayNode mix, List<Dose> doses) {
     for (Dose d : doses) {
       ObjectNode node = mix.addObject();
       node.put("product", d.product().id().value());

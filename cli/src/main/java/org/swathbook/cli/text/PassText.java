@@ -163,7 +163,7 @@ final class PassText {
         + ")";
   }
 
-  private static String sites(PassWeed w) {
+  static String sites(PassWeed w) {
     List<String> parts = new ArrayList<>();
     if (w.stands()) {
       parts.add("effective foliar sites: " + counted(w.foliar()));

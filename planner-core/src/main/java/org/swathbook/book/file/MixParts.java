@@ -116,7 +116,7 @@ final class MixParts {
   }
 
   /** {@code 8.5 lb/100 gal}, {@code 1 % v/v} or {@code 1 qt/acre}, kept as written. */
-  private static String adjuvantRate(String text) {
+  static String adjuvantRate(String text) {
     if (text.equals(Adjuvant.RATE_OF_THE_LABEL)) {
       return text;
     }

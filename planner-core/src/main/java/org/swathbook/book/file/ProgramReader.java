@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.measure.MeasureException;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Dose;
@@ -56,7 +55,7 @@ public final class ProgramReader {
     String name = top.require("name", t -> t, "Two layers, two foliar sites", "");
     Optional<Field> field =
         top.require("field", "ND-1")
-            .flatMap(n -> MapReader.scalar(n, this::field, "ND-1", problems));
+            .flatMap(n -> MapReader.scalar(n, BookFields.of(book), "ND-1", problems));
     List<Node> items = top.requireList("passes", "passes:\n  - " + PASS);
     top.done();
     List<Pass> passes = new ArrayList<>();
@@ -103,18 +102,6 @@ public final class ProgramReader {
     return problems.count() > before
         ? Optional.empty()
         : Optional.of(new Pass(at.orElseThrow(), new Mix(doses, adjuvants, gallons)));
-  }
-
-  private Field field(String text) {
-    return book.findField(text)
-        .orElseThrow(
-            () ->
-                book.fields().isEmpty()
-                    ? new MeasureException("the book has no field; write one in fields.csv")
-                    : Names.unknown(
-                        text,
-                        "field of the book",
-                        book.fields().stream().map(f -> f.id().value()).toList()));
   }
 
   /** The day of an anchor that needs no model to tell it. */

@@ -1,0 +1,160 @@
+package org.swathbook.cli;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.file.BookPaths;
+import org.swathbook.book.file.MixReader;
+import org.swathbook.book.file.MixWords;
+import org.swathbook.book.file.ProgramReader;
+import org.swathbook.check.JudgedMix;
+import org.swathbook.check.Judgement;
+import org.swathbook.check.MendedMix;
+import org.swathbook.check.MixJudge;
+import org.swathbook.check.MixMending;
+import org.swathbook.check.ProgramJudge;
+import org.swathbook.cli.json.CheckJson;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.CheckText;
+import org.swathbook.growth.TraceBuilder;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Program;
+import org.swathbook.program.SprayJob;
+import org.swathbook.rules.Verdict;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SeasonWalk;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Judges a tank before it is loaded, or a whole program. */
+@Command(
+    name = "check",
+    description = {
+      "Judges a tank mix for a field and a day before it is loaded: what stands against it, whose"
+          + " limit that is, and what would clear it.",
+      "For example: check nd-1-june",
+      "For example: check --field ND-1 --date 2027-06-08 \"glyphosate-4.5sl 32 fl oz/acre\""
+          + " \"ammonium-sulfate 8.5 lb/100 gal\"",
+      "With --program the whole program is judged."
+    })
+final class CheckCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "MIX",
+      description =
+          "A file, else a name in the folder mixes of the book; with --field the products and"
+              + " adjuvants of the tank, each with its rate.")
+  List<String> words = List.of();
+
+  @Option(names = "--field", paramLabel = "FIELD", description = "Field of a tank typed here.")
+  @Nullable String field;
+
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      converter = TodayOption.IsoDate.class,
+      description = "Day on which it is to be sprayed; today when left out.")
+  @Nullable LocalDate date;
+
+  @Option(
+      names = "--volume",
+      paramLabel = "GALLONS",
+      description = "Spray volume of a tank typed here, gallons per acre.")
+  @Nullable Double gallonsPerAcre;
+
+  @Option(
+      names = "--program",
+      paramLabel = "PROGRAM",
+      description = "Judge this program: a file, else a name in the folder programs of the book.")
+  @Nullable String program;
+
+  @Mixin BookOption bookOption = new BookOption();
+  @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin OutputOption output = new OutputOption();
+
+  @Override
+  public Integer call() {
+    LocalDate today = todayOption.read();
+    checkCall();
+    BookPaths paths = bookOption.paths();
+    Book book = bookOption.load(paths);
+    return program != null ? program(book, paths, program, today) : mix(book, paths, today);
+  }
+
+  private void checkCall() {
+    if (program != null && (field != null || date != null || !words.isEmpty())) {
+      throw wrong("--program judges a program alone; leave out what belongs to a tank");
+    }
+    if (program == null && field == null && words.size() != 1) {
+      throw wrong(
+          words.isEmpty()
+              ? "nothing to check: name a mix, or --field with products, or --program"
+              : "one mix at a time; products typed here need --field");
+    }
+    if (field == null && (date != null || gallonsPerAcre != null)) {
+      throw wrong("--date and --volume belong to a tank typed here; a mix file says them itself");
+    }
+    if (field != null && words.isEmpty()) {
+      throw wrong("no product: write for example \"glyphosate-4.5sl 32 fl oz/acre\"");
+    }
+    if (gallonsPerAcre != null && !(gallonsPerAcre > 0)) {
+      throw wrong("--volume must be above zero, as 15");
+    }
+  }
+
+  private ParameterException wrong(String what) {
+    return new ParameterException(spec.commandLine(), what);
+  }
+
+  private int mix(Book book, BookPaths paths, LocalDate today) {
+    SprayJob job =
+        field != null
+            ? MixWords.read(
+                book,
+                field,
+                date != null ? date : today,
+                gallonsPerAcre != null ? OptionalDouble.of(gallonsPerAcre) : OptionalDouble.empty(),
+                words)
+            : MixReader.read(paths.find(BookPaths.Kind.MIX, words.get(0)), paths, book);
+    Field where = book.findField(job.field().value()).orElseThrow();
+    MixJudge judge = MixJudge.of(book, where, job, today, Optional.empty());
+    JudgedMix judged = judge.judge(job);
+    Optional<MendedMix> mended = MixMending.of(judge, judged);
+    ReportHead head = ReportHead.of(book, List.of(where), today);
+    output.print(
+        output.json
+            ? CheckJson.of(book, head, where, judged, mended)
+            : CheckText.of(book, head, where, judged, mended));
+    return exit(judged.judgement());
+  }
+
+  private int program(Book book, BookPaths paths, String name, LocalDate today) {
+    Program read = ProgramReader.read(paths.find(BookPaths.Kind.PROGRAM, name), paths, book);
+    Field where = book.findField(read.field().value()).orElseThrow();
+    TraceSet traces = TraceBuilder.build(book, where, today);
+    SeasonOutcome outcome = SeasonWalk.walk(book, traces, read);
+    Judgement judgement = ProgramJudge.judge(book, traces, outcome, today);
+    ReportHead head = ReportHead.of(book, List.of(where), today);
+    output.print(
+        output.json
+            ? CheckJson.ofProgram(book, head, where, outcome, judgement)
+            : CheckText.ofProgram(book, head, where, outcome, judgement));
+    return exit(judgement);
+  }
+
+  private static int exit(Judgement judgement) {
+    return judgement.verdict() == Verdict.BLOCKED ? ExitCode.BLOCKED : ExitCode.DONE;
+  }
+}

@@ -1,0 +1,92 @@
+package org.swathbook.cli.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.check.JudgedMix;
+import org.swathbook.check.Judgement;
+import org.swathbook.check.MendedMix;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.program.Adjuvant;
+import org.swathbook.program.SprayJob;
+import org.swathbook.season.PassWeed;
+import org.swathbook.season.SeasonOutcome;
+
+/** The result of {@code check}. */
+public final class CheckJson {
+  private final Book book;
+  private final ObjectNode root;
+
+  private CheckJson(Book book, ReportHead head, Field field) {
+    this.book = book;
+    this.root = Json.document("check", head);
+    FieldJson.into(root, field);
+  }
+
+  public static String of(
+      Book book, ReportHead head, Field field, JudgedMix judged, Optional<MendedMix> mended) {
+    CheckJson json = new CheckJson(book, head, field);
+    json.root.put("verdict", judged.judgement().verdict().word());
+    json.mix(json.root.putObject("mix"), judged.job());
+    json.seen(json.root.putObject("met"), judged);
+    json.judgement(json.root, judged.judgement());
+    if (mended.isPresent()) {
+      ObjectNode node = json.root.putObject("remedyMix");
+      node.set("changes", Json.texts(mended.get().changes()));
+      node.put("verdict", mended.get().mix().judgement().verdict().word());
+      json.mix(node, mended.get().mix().job());
+      json.judgement(node, mended.get().mix().judgement());
+    }
+    return Json.write(json.root);
+  }
+
+  public static String ofProgram(
+      Book book, ReportHead head, Field field, SeasonOutcome outcome, Judgement judgement) {
+    CheckJson json = new CheckJson(book, head, field);
+    json.root.put("verdict", judgement.verdict().word());
+    json.root.put("program", outcome.program().name());
+    json.judgement(json.root, judgement);
+    json.root.set("breaksHouseRules", Json.texts(judgement.brokenNames()));
+    return Json.write(json.root);
+  }
+
+  private void judgement(ObjectNode node, Judgement judgement) {
+    FindingJson findings = new FindingJson(book.catalog());
+    node.set("findings", findings.findings(judgement.findings()));
+    node.set("asks", findings.asks(judgement.asks()));
+  }
+
+  private void mix(ObjectNode node, SprayJob job) {
+    node.put("field", job.field().value());
+    node.put("date", job.date().toString());
+    node.put("time", job.time().map(Object::toString).orElse(null));
+    node.put("method", job.method().spelling());
+    PassJson.mix(node.putArray("products"), job.mix().doses());
+    ArrayNode adjuvants = node.putArray("adjuvants");
+    for (Adjuvant a : job.mix().adjuvants()) {
+      adjuvants.addObject().put("kind", a.kind()).put("rate", a.rate());
+    }
+    node.set("gallonsPerAcre", Json.fixed(job.mix().gallonsPerAcre().orElse(Double.NaN), 1));
+    node.put("droplets", job.setup().droplets().map(Object::toString).orElse(null));
+  }
+
+  /** Crop and weeds by which it was judged, with what was seen and what is modelled. */
+  private void seen(ObjectNode node, JudgedMix judged) {
+    node.put("cropStage", judged.facts().pass().cropStage());
+    node.put("cropStageSeen", judged.job().scouted().cropStage().isPresent());
+    node.set("cropHeightIn", Json.inches(judged.facts().pass().timing().medianHeightCm()));
+    node.put("cropHeightSeen", judged.job().scouted().cropHeightCm().isPresent());
+    ArrayNode weeds = node.putArray("weeds");
+    for (PassWeed w : judged.facts().pass().weeds()) {
+      ObjectNode weed = weeds.addObject();
+      weed.put("weed", w.weed().value());
+      weed.put("stands", w.stands());
+      weed.set("heightInP90", Json.inches(w.p90Cm()));
+      weed.put("seen", judged.job().scouted().weedHeightCm().containsKey(w.weed()));
+      weed.put("foliarSites", w.effectiveFoliarSites());
+      weed.put("soilSites", w.effectiveSoilSites());
+    }
+  }
+}

@@ -1,0 +1,159 @@
+package org.swathbook.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.check.JudgedMix;
+import org.swathbook.check.Judgement;
+import org.swathbook.check.MendedMix;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.measure.Numbers;
+import org.swathbook.program.ActiveDose;
+import org.swathbook.program.Adjuvant;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
+import org.swathbook.program.SprayJob;
+import org.swathbook.season.PassWeed;
+import org.swathbook.season.SeasonOutcome;
+
+/** The report of {@code check}: the verdict first, then what it is about. */
+public final class CheckText {
+  private final Book book;
+  private final Field field;
+  private final Page page = new Page();
+
+  private CheckText(Book book, Field field) {
+    this.book = book;
+    this.field = field;
+  }
+
+  /** One tank, and a mended one where something better was found. */
+  public static String of(
+      Book book, ReportHead head, Field field, JudgedMix judged, Optional<MendedMix> mended) {
+    CheckText text = new CheckText(book, field);
+    HeadText.on(text.page, "Check of one tank", head);
+    text.job(judged.job());
+    text.page.blank();
+    new FindingText(book.catalog()).verdict(text.page, judged.judgement());
+    text.tank(judged);
+    mended.ifPresent(text::mended);
+    HeadText.foot(text.page, false);
+    return text.page.toString();
+  }
+
+  /** A whole program. */
+  public static String ofProgram(
+      Book book, ReportHead head, Field field, SeasonOutcome outcome, Judgement judgement) {
+    CheckText text = new CheckText(book, field);
+    HeadText.on(text.page, "Check of one program", head);
+    FieldText.head(book, field, text.page);
+    text.page.apart("PROGRAM: " + outcome.program().name(), ProgramText.money(outcome));
+    text.page.blank();
+    new FindingText(book.catalog()).verdict(text.page, judgement);
+    text.page.line("House rules: " + ProgramText.broken(judgement));
+    text.page.blank();
+    HeadText.foot(text.page, true);
+    return text.page.toString();
+  }
+
+  private void job(SprayJob job) {
+    page.line(
+        field.id()
+            + ", "
+            + field.name()
+            + ", "
+            + Numbers.decimals(field.acres(), 1)
+            + " acres of "
+            + book.catalog().crop(field.crop()).name()
+            + ", "
+            + Figures.date(job.date())
+            + job.time().map(t -> " " + t).orElse("")
+            + ", "
+            + job.method().spelling());
+  }
+
+  private void tank(JudgedMix judged) {
+    page.line("What was judged");
+    mix(judged.job().mix(), 2);
+    List<String> how = new ArrayList<>();
+    Mix mix = judged.job().mix();
+    mix.gallonsPerAcre().ifPresent(g -> how.add(Numbers.decimals(g, 1) + " gal/acre"));
+    judged.job().setup().droplets().ifPresent(d -> how.add(d + " droplets"));
+    if (!how.isEmpty()) {
+      page.wrapped(2, 4, "sprayed at " + String.join(", ", how));
+    }
+    page.wrapped(2, 4, crop(judged));
+    for (PassWeed w : judged.facts().pass().weeds()) {
+      if (w.stands() || judged.job().scouted().weedHeightCm().containsKey(w.weed())) {
+        page.wrapped(2, 4, weed(judged, w));
+      }
+    }
+    page.blank();
+  }
+
+  private void mix(Mix mix, int indent) {
+    Table table = new Table(indent, "llll");
+    for (Dose d : mix.doses()) {
+      String product = d.product().name();
+      String rate = Numbers.decimals(d.rate().amount(), 2) + " " + d.rate().unitText();
+      for (ActiveDose a : d.actives()) {
+        table.row(product, rate, PassText.active(a), "site " + a.ingredient().site());
+        product = "";
+        rate = "";
+      }
+    }
+    for (Adjuvant a : mix.adjuvants()) {
+      table.row(a.kind(), a.rate(), "", "");
+    }
+    table.on(page);
+  }
+
+  private String crop(JudgedMix judged) {
+    boolean seenStage = judged.job().scouted().cropStage().isPresent();
+    boolean seenHeight = judged.job().scouted().cropHeightCm().isPresent();
+    double cm = judged.facts().pass().timing().medianHeightCm();
+    return "crop "
+        + judged.facts().pass().cropStage()
+        + (seenStage ? " as seen" : " by the model")
+        + (cm > 0
+            ? ", " + Figures.inches(cm) + " in" + (seenHeight ? " as seen" : " by the model")
+            : "");
+  }
+
+  private String weed(JudgedMix judged, PassWeed w) {
+    boolean seen = judged.job().scouted().weedHeightCm().containsKey(w.weed());
+    return book.catalog().weed(w.weed()).name()
+        + ": "
+        + Numbers.decimals(100 * book.house().sizePercentile(), 0)
+        + " % to "
+        + Figures.inches(w.p90Cm())
+        + " in"
+        + (seen ? " as seen" : " by the model")
+        + "; "
+        + PassText.sites(w);
+  }
+
+  private void mended(MendedMix mended) {
+    page.rule('-');
+    page.line(
+        "What would be better, judged again by every rule: "
+            + mended.mix().judgement().verdict().word());
+    mended.changes().forEach(c -> page.wrapped(2, 4, "- " + c));
+    page.blank();
+    mix(mended.mix().job().mix(), 2);
+    page.blank();
+    Judgement judgement = mended.mix().judgement();
+    new FindingText(book.catalog())
+        .findings(
+            page,
+            judgement.findings().stream()
+                .filter(
+                    f ->
+                        f.severity() == org.swathbook.rules.Severity.BLOCK
+                            || f.severity() == org.swathbook.rules.Severity.WARN)
+                .toList());
+    page.blank();
+  }
+}

@@ -1,0 +1,262 @@
+package org.swathbook.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import org.swathbook.book.SoilRates;
+import org.swathbook.catalog.AdjuvantKind;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.DropletClass;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Product;
+import org.swathbook.catalog.Use;
+import org.swathbook.measure.Quantity;
+import org.swathbook.measure.Rate;
+import org.swathbook.program.Adjuvant;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Doses;
+import org.swathbook.program.Mix;
+import org.swathbook.program.SprayJob;
+import org.swathbook.program.SprayerSetup;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.LabelUses;
+import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.Say;
+import org.swathbook.tank.TankNeeds;
+
+/** The single changes of a tank and of a sprayer that may mend it; crop, weeds and day stay. */
+final class MixChanges {
+  /** Rates tried between the label's least and most, both among them (default). */
+  private static final int RATES = 5;
+
+  /** Spray volumes that are tried where no label names one (common practice, no source). */
+  private static final double[] VOLUMES = {10, 15, 20};
+
+  private final PassFacts facts;
+  private final SprayJob job;
+
+  MixChanges(JudgedMix judged) {
+    this.facts = judged.facts();
+    this.job = judged.job();
+  }
+
+  /** Other rates, fewer products, other adjuvants, volume, droplets. */
+  List<MixChange> ofWhatIsThere() {
+    List<MixChange> out = new ArrayList<>();
+    for (int d = 0; d < job.mix().doses().size(); d++) {
+      rates(d, out);
+      without(d, out);
+    }
+    Mix fitted = withAdjuvants(job.mix(), facts.actives());
+    if (!fitted.equals(job.mix())) {
+      out.add(new MixChange(adjuvantWords(fitted), job.with(fitted), false));
+    }
+    volumes(out);
+    droplets(out);
+    return out;
+  }
+
+  /** One more product, at its highest rate that the label allows here. */
+  List<MixChange> partners() {
+    List<MixChange> out = new ArrayList<>();
+    Catalog catalog = facts.book().catalog();
+    for (Product p : catalog.products()) {
+      Ingredient active = catalog.ingredient(p.contents().get(0).ingredient());
+      boolean there =
+          facts.actives().stream().anyMatch(a -> a.ingredient().id().equals(active.id()));
+      if (!p.isSingle() || there) {
+        continue;
+      }
+      for (Use use :
+          LabelUses.fitting(
+              active, facts.field(), facts.positions(), p.formulation(), job.method())) {
+        highest(p, use)
+            .ifPresent(
+                rate -> {
+                  Dose dose = Doses.ofProduct(catalog, p, rate);
+                  List<ActiveUse> actives = new ArrayList<>(facts.actives());
+                  actives.add(new ActiveUse(dose, dose.actives().get(0), Optional.of(use)));
+                  List<Dose> doses = new ArrayList<>(job.mix().doses());
+                  doses.add(dose);
+                  out.add(
+                      new MixChange(
+                          "add " + p.id() + " " + Say.productRate(rate),
+                          job.with(withAdjuvants(with(doses), actives)),
+                          false));
+                });
+      }
+    }
+    return out;
+  }
+
+  private void rates(int place, List<MixChange> out) {
+    Dose dose = job.mix().doses().get(place);
+    if (!dose.product().isSingle()) {
+      return;
+    }
+    Optional<Use> use =
+        facts.actives().stream()
+            .filter(a -> a.dose().equals(dose))
+            .findFirst()
+            .flatMap(ActiveUse::use);
+    if (use.isEmpty() || !(SoilRates.of(use.get(), facts.field()) instanceof SoilRates.Allowed a)) {
+      return;
+    }
+    double low = a.range().low().kgPerHa();
+    double high = a.range().high().kgPerHa();
+    TreeSet<Double> amounts = new TreeSet<>();
+    for (int i = 0; i < RATES; i++) {
+      Rate rate = practical(dose.product(), low + i * (high - low) / (RATES - 1), i == 0);
+      if (rate.amount() > 0) {
+        amounts.add(rate.amount());
+      }
+    }
+    Rate now = dose.rate().in(dose.product().spoken().unit());
+    for (double amount : amounts) {
+      if (Math.abs(amount - now.amount()) < 1e-9) {
+        continue;
+      }
+      Rate rate = new Rate(amount, now.unit(), now.area(), now.basis());
+      List<Dose> doses = new ArrayList<>(job.mix().doses());
+      doses.set(place, Doses.ofProduct(facts.book().catalog(), dose.product(), rate));
+      out.add(
+          new MixChange(
+              (amount > now.amount() ? "raise " : "lower ")
+                  + dose.product().id()
+                  + " to "
+                  + Say.productRate(rate),
+              job.with(with(doses)),
+              false));
+    }
+  }
+
+  private static Rate practical(Product product, double activeKgPerHa, boolean atLeast) {
+    double perHa = product.contents().get(0).concentration().productPerHa(activeKgPerHa);
+    Rate exact = Doses.productRate(product, perHa);
+    return atLeast ? Say.practicalAtLeast(product, exact) : Say.practical(product, exact);
+  }
+
+  private Optional<Rate> highest(Product product, Use use) {
+    if (!(SoilRates.of(use, facts.field()) instanceof SoilRates.Allowed a)) {
+      return Optional.empty();
+    }
+    Rate rate = practical(product, a.range().high().kgPerHa(), false);
+    double least =
+        product.contents().get(0).concentration().productPerHa(a.range().low().kgPerHa());
+    return rate.amount() > 0
+            && !Quantity.exceeds(Doses.productRate(product, least).amount(), rate.amount())
+        ? Optional.of(rate)
+        : Optional.empty();
+  }
+
+  private void without(int place, List<MixChange> out) {
+    if (job.mix().doses().size() < 2) {
+      return;
+    }
+    Dose dropped = job.mix().doses().get(place);
+    List<Dose> doses = new ArrayList<>(job.mix().doses());
+    doses.remove(place);
+    List<ActiveUse> actives =
+        facts.actives().stream().filter(a -> !a.dose().equals(dropped)).toList();
+    out.add(
+        new MixChange(
+            "leave " + dropped.product().id() + " out",
+            job.with(withAdjuvants(with(doses), actives)),
+            true));
+  }
+
+  private Mix with(List<Dose> doses) {
+    return new Mix(doses, job.mix().adjuvants(), job.mix().gallonsPerAcre());
+  }
+
+  /** What the labels ask for together, and of what was there all that none refuses. */
+  private static Mix withAdjuvants(Mix mix, List<ActiveUse> actives) {
+    List<Adjuvant> needed =
+        TankNeeds.of(actives.stream().map(ActiveUse::partner).toList()).adjuvants();
+    List<Adjuvant> out = new ArrayList<>();
+    for (Adjuvant a : mix.adjuvants()) {
+      Optional<AdjuvantKind> kind = AdjuvantKind.find(a.kind());
+      boolean refused =
+          kind.isPresent()
+              && actives.stream()
+                  .anyMatch(
+                      u ->
+                          u.terms()
+                              .tank()
+                              .adjuvantRefused()
+                              .find()
+                              .filter(r -> r.contains(kind.get()))
+                              .isPresent());
+      if (!refused) {
+        out.add(a);
+      }
+    }
+    for (Adjuvant a : needed) {
+      if (out.stream().noneMatch(o -> o.kind().equals(a.kind()))) {
+        out.add(a);
+      }
+    }
+    return new Mix(mix.doses(), out, mix.gallonsPerAcre());
+  }
+
+  private String adjuvantWords(Mix fitted) {
+    List<String> parts = new ArrayList<>();
+    for (Adjuvant a : fitted.adjuvants()) {
+      if (!job.mix().adjuvants().contains(a)) {
+        parts.add("add " + a.kind() + " " + a.rate());
+      }
+    }
+    for (Adjuvant a : job.mix().adjuvants()) {
+      if (!fitted.adjuvants().contains(a)) {
+        parts.add("leave " + a.kind() + " out");
+      }
+    }
+    return String.join(", ", parts);
+  }
+
+  private void volumes(List<MixChange> out) {
+    TreeSet<Double> volumes = new TreeSet<>();
+    TankNeeds.of(facts.actives().stream().map(ActiveUse::partner).toList())
+        .gallonsPerAcre()
+        .ifPresent(volumes::add);
+    for (double v : VOLUMES) {
+      volumes.add(v);
+    }
+    double now = job.mix().gallonsPerAcre().orElse(0);
+    for (double v : volumes) {
+      if (v != now) {
+        Mix mix = new Mix(job.mix().doses(), job.mix().adjuvants(), OptionalDouble.of(v));
+        out.add(
+            new MixChange(
+                "spray " + org.swathbook.measure.Numbers.decimals(v, 1) + " gal/acre",
+                job.with(mix),
+                false));
+      }
+    }
+  }
+
+  private void droplets(List<MixChange> out) {
+    TankDroplets.of(facts.actives())
+        .allowed()
+        .ifPresent(
+            range -> {
+              for (DropletClass c : DropletClass.values()) {
+                if (range.allows(c) && !job.setup().droplets().equals(Optional.of(c))) {
+                  SprayerSetup s = job.setup();
+                  out.add(
+                      new MixChange(
+                          "spray " + c + " droplets",
+                          job.with(
+                              new SprayerSetup(
+                                  Optional.of(c),
+                                  s.speedMph(),
+                                  s.pressurePsi(),
+                                  s.nozzlesListed())),
+                          false));
+                }
+              }
+            });
+  }
+}

@@ -1,0 +1,104 @@
+package org.swathbook.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.swathbook.book.Prices;
+import org.swathbook.measure.Money;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Severity;
+
+/**
+ * Looks for changes of a tank after which less stands against it. Each step takes the change that
+ * leaves the fewest blocks, then the fewest warnings; a product is left out only to clear a block.
+ * Every mended tank was judged by all rules.
+ */
+public final class MixMending {
+  private static final int MOST_CHANGES = 6;
+
+  /** Findings that a partner of another site may clear. */
+  private static final Set<String> WANT_A_PARTNER =
+      Set.of("single-site", "resistant-biotype", "weed-too-tall", "antagonism", "partner-refused");
+
+  private final MixJudge judge;
+  private final Prices prices;
+
+  private MixMending(MixJudge judge, Prices prices) {
+    this.judge = judge;
+    this.prices = prices;
+  }
+
+  /** Empty when no change found makes it better. */
+  public static Optional<MendedMix> of(MixJudge judge, JudgedMix broken) {
+    return new MixMending(judge, broken.facts().book().prices()).mend(broken);
+  }
+
+  private Optional<MendedMix> mend(JudgedMix broken) {
+    JudgedMix now = broken;
+    List<String> changes = new ArrayList<>();
+    while (changes.size() < MOST_CHANGES && stands(now)) {
+      Optional<Tried> best = best(now);
+      if (best.isEmpty()) {
+        break;
+      }
+      now = best.get().judged();
+      changes.add(best.get().change().words());
+    }
+    return changes.isEmpty() ? Optional.empty() : Optional.of(new MendedMix(now, changes));
+  }
+
+  private static boolean stands(JudgedMix judged) {
+    return count(judged, Severity.BLOCK) + count(judged, Severity.WARN) > 0;
+  }
+
+  private static long count(JudgedMix judged, Severity severity) {
+    return judged.judgement().findings().stream().filter(f -> f.severity() == severity).count();
+  }
+
+  private record Tried(MixChange change, JudgedMix judged, long blocks, long warns, long asks) {}
+
+  private Optional<Tried> best(JudgedMix now) {
+    MixChanges changes = new MixChanges(now);
+    List<MixChange> all = new ArrayList<>(changes.ofWhatIsThere());
+    if (now.judgement().findings().stream().anyMatch(MixMending::wantsAPartner)) {
+      all.addAll(changes.partners());
+    }
+    long blocks = count(now, Severity.BLOCK);
+    long warns = count(now, Severity.WARN);
+    List<Tried> better = new ArrayList<>();
+    for (MixChange c : all) {
+      JudgedMix judged = judge.judge(c.job());
+      Tried t =
+          new Tried(
+              c,
+              judged,
+              count(judged, Severity.BLOCK),
+              count(judged, Severity.WARN),
+              judged.judgement().asks().size());
+      boolean isBetter =
+          t.blocks() < blocks || t.blocks() == blocks && t.warns() < warns && !c.drops();
+      if (isBetter) {
+        better.add(t);
+      }
+    }
+    return better.stream()
+        .min(
+            Comparator.comparingLong(Tried::blocks)
+                .thenComparingLong(Tried::warns)
+                .thenComparing(t -> t.change().drops())
+                .thenComparingLong(Tried::asks)
+                .thenComparingLong(this::cents)
+                .thenComparing(t -> t.change().words()));
+  }
+
+  private static boolean wantsAPartner(Finding f) {
+    return f.severity() != Severity.NOTE && WANT_A_PARTNER.contains(f.rule().value());
+  }
+
+  /** What has no price comes last. */
+  private long cents(Tried t) {
+    return prices.perAcre(t.judged().job().mix()).map(Money::cents).orElse(Long.MAX_VALUE);
+  }
+}
