@@ -24,15 +24,20 @@ final class MixInteractions {
   double antagonism(int active, Weed weed) {
     double least = 1;
     for (Interaction i : known) {
-      if (i.kind() == Interaction.Kind.ANTAGONISM
-          && i.concerns(weed)
-          && matches(i.affects(), active)
-          && hasPair(i, active)
-          && !lifted(i)) {
+      if (weakens(i, active, weed)) {
         least = Math.min(least, i.factor());
       }
     }
     return least;
+  }
+
+  /** Whether a pair is in the tank, takes from this active on this weed, and is not mended. */
+  boolean weakens(Interaction i, int active, Weed weed) {
+    return i.kind() == Interaction.Kind.ANTAGONISM
+        && i.concerns(weed)
+        && matches(i.affects(), active)
+        && hasPair(i, active)
+        && !lifted(i);
   }
 
   /** Two actives of the tank that do more together, and what remains of the joint survival. */

@@ -5,36 +5,50 @@ import java.util.Optional;
 import org.swathbook.catalog.Slug;
 import org.swathbook.rules.label.AnnualCapRule;
 import org.swathbook.rules.label.ApplicationCountRule;
+import org.swathbook.rules.label.CatalogStaleRule;
 import org.swathbook.rules.label.CropNotListedRule;
 import org.swathbook.rules.label.IncorporationNeededRule;
 import org.swathbook.rules.label.NotVerifiedRule;
 import org.swathbook.rules.label.RateAboveUseRule;
 import org.swathbook.rules.label.RateBelowUseRule;
+import org.swathbook.rules.label.RecordIncompleteRule;
 import org.swathbook.rules.label.RegistrationStatusRule;
 import org.swathbook.rules.label.RestrictedUseRule;
 import org.swathbook.rules.label.RulesToCome;
 import org.swathbook.rules.label.SoilLimitRule;
 import org.swathbook.rules.label.TraitNeededRule;
+import org.swathbook.rules.label.ValueFromMemoryRule;
 import org.swathbook.rules.mixture.AdjuvantNeededRule;
 import org.swathbook.rules.mixture.AdjuvantRefusedRule;
+import org.swathbook.rules.mixture.AntagonismRule;
 import org.swathbook.rules.mixture.BelowFullRateRule;
+import org.swathbook.rules.mixture.CropInjuryStackRule;
 import org.swathbook.rules.mixture.DropletClassRule;
+import org.swathbook.rules.mixture.InsecticidePartnerRule;
+import org.swathbook.rules.mixture.JarTestRule;
+import org.swathbook.rules.mixture.MixingOrderRule;
 import org.swathbook.rules.mixture.PartnerRefusedRule;
 import org.swathbook.rules.mixture.ResistantBiotypeRule;
 import org.swathbook.rules.mixture.SameActiveTwiceRule;
 import org.swathbook.rules.mixture.SingleSiteRule;
 import org.swathbook.rules.stewardship.DependsOnOneSiteRule;
+import org.swathbook.rules.stewardship.LateFirstPassRule;
 import org.swathbook.rules.stewardship.LayerGapRule;
 import org.swathbook.rules.stewardship.LayerOverlapRule;
+import org.swathbook.rules.stewardship.NoResidualRule;
+import org.swathbook.rules.stewardship.SiteRepeatedRule;
 import org.swathbook.rules.stewardship.SurvivorsRule;
 import org.swathbook.rules.stewardship.WeedNotCoveredRule;
 import org.swathbook.rules.stewardship.WindowConfidenceRule;
 import org.swathbook.rules.timing.BurndownMissingRule;
 import org.swathbook.rules.timing.CutoffDateRule;
+import org.swathbook.rules.timing.GrazingFeedRule;
 import org.swathbook.rules.timing.HarvestIntervalRule;
 import org.swathbook.rules.timing.NextCropIntervalRule;
+import org.swathbook.rules.timing.NoActivatingRainRule;
 import org.swathbook.rules.timing.PlantingIntervalRule;
 import org.swathbook.rules.timing.RepeatIntervalRule;
+import org.swathbook.rules.timing.ReplantCropRule;
 import org.swathbook.rules.timing.StageWindowRule;
 import org.swathbook.rules.timing.WeedTooTallRule;
 
@@ -47,33 +61,47 @@ public final class RuleBook {
           new AdjuvantNeededRule(),
           new AdjuvantRefusedRule(),
           new AnnualCapRule(),
+          new AntagonismRule(),
           new ApplicationCountRule(),
           new BelowFullRateRule(),
           new BurndownMissingRule(),
+          new CatalogStaleRule(),
+          new CropInjuryStackRule(),
           new CropNotListedRule(),
           new CutoffDateRule(),
           new DependsOnOneSiteRule(),
           new DropletClassRule(),
+          new GrazingFeedRule(),
           new HarvestIntervalRule(),
           new IncorporationNeededRule(),
+          new InsecticidePartnerRule(),
+          new JarTestRule(),
+          new LateFirstPassRule(),
           new LayerGapRule(),
           new LayerOverlapRule(),
+          new MixingOrderRule(),
           NEXT_CROP,
+          new NoActivatingRainRule(),
+          new NoResidualRule(),
           new NotVerifiedRule(),
           new PartnerRefusedRule(),
           new PlantingIntervalRule(),
           new RateAboveUseRule(),
           new RateBelowUseRule(),
+          new RecordIncompleteRule(),
           new RegistrationStatusRule(),
           new RepeatIntervalRule(),
+          new ReplantCropRule(),
           new ResistantBiotypeRule(),
           new RestrictedUseRule(),
           new SameActiveTwiceRule(),
           new SingleSiteRule(),
+          new SiteRepeatedRule(),
           new SoilLimitRule(),
           new StageWindowRule(),
           new SurvivorsRule(),
           new TraitNeededRule(),
+          new ValueFromMemoryRule(),
           new WeedNotCoveredRule(),
           new WeedTooTallRule(),
           new WindowConfidenceRule());

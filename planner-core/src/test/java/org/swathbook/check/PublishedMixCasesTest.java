@@ -20,6 +20,7 @@ import org.swathbook.source.CsvColumns;
 import org.swathbook.source.CsvReader;
 import org.swathbook.source.CsvRow;
 import org.swathbook.source.Problems;
+import org.swathbook.testing.MixCase;
 
 /**
  * Mixes of {@code published/mix_cases.csv} with the verdict that their sources support: what is in

@@ -16,6 +16,7 @@ class RuleCasesTest {
             TimingCases.all(),
             PairCases.all(),
             TankCases.all(),
+            JobCases.all(),
             SeasonCases.all())
         .flatMap(List::stream)
         .toList();

@@ -35,6 +35,7 @@ public final class IngredientBuilder {
   private final Movement movement;
   private final Basis basis;
   private String capGroup;
+  private LocalDate reviewed = LocalDate.of(2026, 11, 1);
   private Stated<Residual> residual = Stated.none(SOURCE);
   private Stated<Foliar> foliar = Stated.none(SOURCE);
   private Optional<String> incorporation = Optional.empty();
@@ -83,6 +84,11 @@ public final class IngredientBuilder {
 
   public IngredientBuilder incorporate(String how) {
     incorporation = Optional.of(how);
+    return this;
+  }
+
+  public IngredientBuilder reviewed(String date) {
+    reviewed = LocalDate.parse(date);
     return this;
   }
 
@@ -142,6 +148,6 @@ public final class IngredientBuilder {
         terms,
         incorporation,
         Map.of(),
-        LocalDate.of(2026, 11, 1));
+        reviewed);
   }
 }

@@ -201,6 +201,12 @@ public final class UseBuilder {
     return this;
   }
 
+  /** The same where nobody knows the source any more. */
+  public UseBuilder grainDaysFromMemory(int days) {
+    harvest.put(Commodity.GRAIN, Stated.value(new HarvestLimit(days, false), Source.FROM_MEMORY));
+    return this;
+  }
+
   public UseBuilder days(Commodity commodity, int days) {
     harvest.put(commodity, Stated.value(new HarvestLimit(days, false), SOURCE));
     return this;

@@ -31,28 +31,14 @@ public final class RulesToCome {
   /** In the order of their ids. */
   public static final List<Planned> ALL =
       List.of(
-          of("antagonism", "pair", "Does one partner weaken another on a weed that matters?"),
           of("carrier-volume", "pass", "Is there enough spray volume for every partner?"),
-          of("catalog-stale", "pass", "Was the catalog entry held against a label of late?"),
-          of("crop-injury-stack", "pass", "Do several partners together injure the crop?"),
-          of("grazing-feed", "use", "May the field be grazed or fed when it is planned?"),
-          of("insecticide-partner", "pair", "Does an insecticide of the season refuse a partner?"),
           of("inversion", "day", "Does the air stand still in layers?"),
-          of("jar-test", "pass", "Should the mix be tried in a jar first?"),
-          of("late-first-pass", "program", "Does the first pass over the crop come in time?"),
-          of("mixing-order", "pass", "In which order do the products go into the tank?"),
-          of("no-activating-rain", "pass", "Will rain come to carry the soil active down?"),
-          of("no-residual", "program", "Is there any layer where much is still to come up?"),
           of("rain-too-soon", "day", "Does rain wash it off before it is taken up?"),
-          of("record-incomplete", "sequence", "Does a spray record lack what the law asks?"),
-          of("replant-crop", "sequence", "May another crop be planted into what was sprayed?"),
           of("sensitive-neighbor", "day", "Does the wind blow toward a sensitive neighbor?"),
           of("setback-water", "use", "Is water closer than the label allows?"),
-          of("site-repeated", "sequence", "Is one site alone the answer two seasons running?"),
           of("tank-residue", "pass", "Is the tank clean of what injures this crop?"),
           of("temperature", "day", "Is it too hot or too cold for a partner?"),
           of("time-of-day", "day", "Is the hour one that the labels allow?"),
-          of("value-from-memory", "pass", "Which limits of this verdict rest on memory?"),
           of("water-quality", "day", "Does the water tie up a partner?"),
           of("wind", "day", "Is the wind within what every partner allows?"));
 }

@@ -1,38 +1,27 @@
 package org.swathbook.rules.timing;
 
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import org.swathbook.catalog.Commodity;
-import org.swathbook.catalog.HarvestLimit;
-import org.swathbook.catalog.Source;
-import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Use;
-import org.swathbook.growth.SeasonTrace;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
-import org.swathbook.rules.Text;
 import org.swathbook.rules.UseFacts;
 import org.swathbook.rules.UseRule;
 import org.swathbook.rules.Where;
-import org.swathbook.rules.YearShare;
 
-/** Days from a spraying to what is taken off the field. */
+/** Days from a spraying to the harvest of grain. */
 public final class HarvestIntervalRule implements UseRule {
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("harvest-interval"),
           Severity.BLOCK,
-          "Are there enough days between the spraying and each harvest of the field?",
-          "Days to the planned harvest are fewer than the interval of grain, silage, forage, hay or"
-              + " grazing, whichever the field is used for, or the label refuses that use of the"
-              + " crop. Warns when weather delays the pass too far in more than one year of five."
+          "Are there enough days between the spraying and the harvest of grain?",
+          "Days to the planned harvest of grain are fewer than the interval, or the label refuses that"
+              + " use of the crop. Warns when weather delays the pass too far in more than one year of five."
               + " Without a harvest date a note gives the earliest one.",
           List.of(Say.COMMON_PRACTICE),
           "clethodim on 10 Aug in soybean cut on 28 Sep, 49 days where 60 are needed",
@@ -57,142 +46,8 @@ public final class HarvestIntervalRule implements UseRule {
               new Lookup(
                   "what is taken off the field (grain, silage, grazing)", Where.field("use")));
     }
-    for (Commodity commodity : facts.field().uses().stream().sorted().toList()) {
-      Stated<HarvestLimit> limit = use.harvestLimit(commodity);
-      if (limit instanceof Stated.Value<HarvestLimit> v) {
-        judge(facts, commodity, v.value(), v.source(), out);
-      } else if (limit.isUnknown() && matters(facts, commodity)) {
-        out.ask(
-            this,
-            facts.about(),
-            () ->
-                new Lookup(
-                    "days from "
-                        + facts.ingredient().name()
-                        + " to "
-                        + word(commodity)
-                        + " of "
-                        + facts.cropName(),
-                    Where.use(
-                        facts.ingredient(),
-                        use,
-                        "intervals." + commodity.name().toLowerCase(Locale.ROOT),
-                        "preharvest and grazing intervals")));
-      }
+    if (facts.field().uses().contains(Commodity.GRAIN)) {
+      new CommodityIntervals(this, facts, use, out).judge(List.of(Commodity.GRAIN));
     }
-  }
-
-  /** Grain is months away from what is sprayed before emergence; feed may not be. */
-  private static boolean matters(UseFacts facts, Commodity commodity) {
-    return facts.isInCrop() || commodity != Commodity.GRAIN;
-  }
-
-  private void judge(
-      UseFacts facts, Commodity commodity, HarvestLimit limit, Source source, Findings out) {
-    if (limit.refused()) {
-      out.block(
-          this,
-          facts.about(),
-          () ->
-              Text.of(
-                      Say.start(facts.ingredient())
-                          + ": the label refuses "
-                          + word(commodity)
-                          + " of treated "
-                          + facts.cropName()
-                          + ", and the field is used for it.",
-                      source.text())
-                  .compared(word(commodity), "refused")
-                  .cleared("another active, or grain only"));
-      return;
-    }
-    LocalDate earliest = facts.date().plusDays(limit.days());
-    Optional<LocalDate> harvest = facts.field().harvestDate();
-    if (harvest.isEmpty()) {
-      if (limit.days() > 0 && facts.isInCrop()) {
-        out.note(
-            this,
-            facts.about(),
-            () ->
-                Text.of(
-                        Say.start(facts.ingredient())
-                            + ": no "
-                            + word(commodity)
-                            + " before "
-                            + Say.date(earliest)
-                            + " ("
-                            + Say.days(limit.days())
-                            + ").",
-                        source.text())
-                    .compared("no harvest date", Say.days(limit.days())));
-      }
-      return;
-    }
-    long days = ChronoUnit.DAYS.between(facts.date(), harvest.get());
-    if (days >= 0 && days < limit.days()) {
-      out.block(
-          this,
-          facts.about(),
-          () ->
-              Text.of(
-                      Say.start(facts.ingredient())
-                          + " needs "
-                          + Say.days(limit.days())
-                          + " before "
-                          + word(commodity)
-                          + " of "
-                          + facts.cropName()
-                          + "; this pass leaves "
-                          + days
-                          + ".",
-                      source.text())
-                  .compared(Say.days(days), Say.days(limit.days()))
-                  .cleared(
-                      "harvest on or after "
-                          + Say.date(earliest)
-                          + ", or an active with a shorter interval"));
-    } else if (days >= limit.days()) {
-      YearShare share = share(facts, harvest.get(), limit.days());
-      if (share.isRisky()) {
-        out.warn(
-            this,
-            facts.about(),
-            () ->
-                Text.of(
-                        Say.start(facts.ingredient())
-                            + ": "
-                            + share.missedWords()
-                            + " weather delays this pass until fewer than the "
-                            + Say.days(limit.days())
-                            + " before "
-                            + word(commodity)
-                            + " are left.",
-                        source.text())
-                    .compared(Say.days(days) + " in the median year", Say.days(limit.days()))
-                    .cleared("an earlier pass, or a later harvest"));
-      }
-    }
-  }
-
-  private static YearShare share(UseFacts facts, LocalDate harvest, int needed) {
-    List<SeasonTrace> years = facts.traces().years();
-    int met = 0;
-    for (int y = 0; y < years.size(); y++) {
-      LocalDate sprayed = years.get(y).bookDateOf(facts.timing().years().get(y).day());
-      if (ChronoUnit.DAYS.between(sprayed, harvest) >= needed) {
-        met++;
-      }
-    }
-    return new YearShare(met, years.size());
-  }
-
-  private static String word(Commodity commodity) {
-    return switch (commodity) {
-      case GRAIN -> "harvest";
-      case FORAGE -> "forage harvest";
-      case SILAGE -> "silage harvest";
-      case HAY -> "haymaking";
-      case GRAZING -> "grazing";
-    };
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Ingredient;
@@ -23,13 +24,23 @@ import org.swathbook.weather.StationWeather;
 import org.swathbook.weather.WeatherDay;
 
 /** Next-crop intervals of what the journal holds, against the crop of the season. */
-record JournalRotation(Rule rule, Book book, Field field, Findings out) {
+record JournalRotation(Rule rule, Book book, Field field, boolean replanting, Findings out) {
+
+  /** What earlier seasons, and this one before its crop, had. */
+  static JournalRotation ofRotation(Rule rule, Book book, Field field, Findings out) {
+    return new JournalRotation(rule, book, field, false, out);
+  }
+
+  /** What another crop of this season had. */
+  static JournalRotation ofReplanting(Rule rule, Book book, Field field, Findings out) {
+    return new JournalRotation(rule, book, field, true, out);
+  }
 
   void judge() {
     Ledger ledger = Ledger.of(book, field, List.of());
     for (LedgerEntry entry : ledger.inMonthsBefore(field.plantDate(), Ledger.ROTATION_MONTHS)) {
       Ingredient active = entry.active().ingredient();
-      if (isForThisCrop(entry)) {
+      if (isOnOtherCrop(entry) != replanting || isForThisCrop(entry)) {
         continue;
       }
       Stated<List<RotationRow>> rows = active.rotationTo(field.crop());
@@ -39,6 +50,18 @@ record JournalRotation(Rule rule, Book book, Field field, Findings out) {
         NextCropWords.askInterval(rule, active, field.crop(), out);
       }
     }
+  }
+
+  /** Whether the row names another crop of this season. */
+  private boolean isOnOtherCrop(LedgerEntry entry) {
+    return entry.season() == book.season()
+        && entry
+            .row()
+            .map(Application::crop)
+            .filter(c -> !c.isBlank())
+            .flatMap(c -> book.catalog().findCrop(c))
+            .filter(c -> !c.id().equals(field.crop()))
+            .isPresent();
   }
 
   /** A listed spraying for the crop itself goes by its planting interval. */

@@ -185,6 +185,6 @@ public final class NextCropIntervalRule implements UseRule {
 
   /** What the journal holds against the crop of the season, whatever is sprayed on it. */
   public void judgeJournal(Book book, Field field, Findings out) {
-    new JournalRotation(this, book, field, out).judge();
+    JournalRotation.ofRotation(this, book, field, out).judge();
   }
 }

@@ -1,4 +1,4 @@
-package org.swathbook.check;
+package org.swathbook.testing;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -34,22 +34,30 @@ import org.swathbook.catalog.TankTerms;
 import org.swathbook.catalog.Weed;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.catalog.file.CatalogLoader;
+import org.swathbook.check.JudgedMix;
+import org.swathbook.check.Judgement;
+import org.swathbook.check.MixJudge;
+import org.swathbook.check.ProgramJudge;
+import org.swathbook.growth.TraceBuilder;
+import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Rate;
 import org.swathbook.program.Adjuvant;
+import org.swathbook.program.Anchor;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
 import org.swathbook.program.FieldId;
 import org.swathbook.program.Mix;
+import org.swathbook.program.Pass;
+import org.swathbook.program.Program;
 import org.swathbook.program.Scouted;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayWeather;
 import org.swathbook.program.SprayerSetup;
 import org.swathbook.program.SprayerTank;
 import org.swathbook.rules.Finding;
-import org.swathbook.testing.FieldBuilder;
-import org.swathbook.testing.Fixtures;
+import org.swathbook.season.SeasonWalk;
 import org.swathbook.weather.StationWeather;
 import org.swathbook.weather.SunTimes;
 
@@ -57,8 +65,8 @@ import org.swathbook.weather.SunTimes;
  * A tank in a field of its own with the starter catalog: on a fair day, in soft water, from a new
  * sprayer, of which all is known. Each case then says what is different.
  */
-final class MixCase {
-  static final Catalog CATALOG = new CatalogLoader().starter();
+public final class MixCase {
+  public static final Catalog CATALOG = new CatalogLoader().starter();
   private static final FieldId ID = new FieldId("CASE");
   private static final LocalDate PLANTED = LocalDate.parse("2027-05-08");
 
@@ -69,6 +77,7 @@ final class MixCase {
   private final Map<WeedId, Double> heights = new TreeMap<>();
   private final List<Application> applied = new ArrayList<>();
   private final FieldBuilder field;
+  private final LocalDate planted;
   private int day;
   private Optional<String> stage = Optional.empty();
   private OptionalDouble cropCm = OptionalDouble.empty();
@@ -77,29 +86,40 @@ final class MixCase {
   private SprayerTank tank =
       new SprayerTank(OptionalDouble.of(1200), Optional.of(List.of()), Optional.empty());
   private Optional<DropletClass> droplets = Optional.empty();
+  private Carrier.Liquid liquid = Carrier.Liquid.WATER;
+  private double hardness = 60;
+  private SprayWeather weather = fair();
+  private List<String> others = List.of();
 
-  private MixCase(String crop, FieldBuilder field) {
+  private MixCase(String crop, FieldBuilder field, LocalDate planted) {
     this.crop = crop;
     this.field = field;
+    this.planted = planted;
   }
 
-  static MixCase in(String crop, String... traits) {
+  public static MixCase in(String crop, String... traits) {
+    return planted(PLANTED, crop, traits);
+  }
+
+  /** The same planted on another day. */
+  public static MixCase planted(LocalDate day, String crop, String... traits) {
     String next = crop.equals("corn") ? "soybean" : "corn";
     return new MixCase(
         crop,
-        FieldBuilder.of(ID.value(), crop, PLANTED.toString())
+        FieldBuilder.of(ID.value(), crop, day.toString())
             .traits(traits)
             .harvest("2027-10-05")
-            .next(next, "2028-05-05"));
+            .next(next, "2028-05-05"),
+        day);
   }
 
-  MixCase field(java.util.function.Consumer<FieldBuilder> change) {
+  public MixCase field(java.util.function.Consumer<FieldBuilder> change) {
     change.accept(field);
     return this;
   }
 
   /** Days after planting, with the crop as seen; no stage where it is not up. */
-  MixCase day(int afterPlanting, String cropStage, double cropInches) {
+  public MixCase day(int afterPlanting, String cropStage, double cropInches) {
     day = afterPlanting;
     stage = cropStage.isEmpty() ? Optional.empty() : Optional.of(cropStage);
     cropCm = cropStage.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(2.54 * cropInches);
@@ -107,13 +127,13 @@ final class MixCase {
   }
 
   /** A weed of no more account than that it was seen. */
-  MixCase seen(String eppo, double inches) {
+  public MixCase seen(String eppo, double inches) {
     heights.put(CATALOG.findWeed(eppo).orElseThrow().id(), 2.54 * inches);
     return this;
   }
 
   /** A driver weed of which nine in ten resist these sites, seen at a height unless it is 0. */
-  MixCase weed(String eppo, double inches, int... resists) {
+  public MixCase weed(String eppo, double inches, int... resists) {
     Weed weed = CATALOG.findWeed(eppo).orElseThrow();
     List<Resistance> all =
         Arrays.stream(resists)
@@ -136,7 +156,7 @@ final class MixCase {
   }
 
   /** {@code mesotrione 0.094 ai + atrazine 0.5 ai}, as tables of the trade write mixes. */
-  MixCase tank(String text) {
+  public MixCase tank(String text) {
     for (String part : text.split(" \\+ ")) {
       doses.add(dose(part.replace(" broadcast", "")));
     }
@@ -158,53 +178,84 @@ final class MixCase {
   }
 
   /** The same of one formulation. */
-  MixCase product(String id, String rate) {
+  public MixCase product(String id, String rate) {
     doses.add(Doses.ofProduct(CATALOG, CATALOG.findProduct(id).orElseThrow(), Rate.parse(rate)));
     return this;
   }
 
-  MixCase adjuvant(String kind, String rate) {
+  public MixCase adjuvant(String kind, String rate) {
     adjuvants.add(new Adjuvant(kind, rate));
     return this;
   }
 
-  MixCase gallons(double perAcre) {
+  public MixCase gallons(double perAcre) {
     gallons = OptionalDouble.of(perAcre);
     return this;
   }
 
-  MixCase droplets(DropletClass chosen) {
+  public MixCase droplets(DropletClass chosen) {
     droplets = Optional.of(chosen);
     return this;
   }
 
-  MixCase applied(int afterPlanting, String text) {
+  public MixCase applied(int afterPlanting, String text) {
+    return applied(afterPlanting, text, crop, 2027, SprayRecord.EMPTY);
+  }
+
+  /** A row of the journal with all that may be said of it. */
+  public MixCase applied(
+      int afterPlanting, String text, String onCrop, int season, SprayRecord record) {
     for (String part : text.split(" \\+ ")) {
       applied.add(
           new Application(
               "earlier-" + applied.size(),
               "1",
-              PLANTED.plusDays(afterPlanting),
+              planted.plusDays(afterPlanting),
               ID,
-              2027,
+              season,
               OptionalDouble.of(80),
               dose(part),
-              crop,
+              onCrop,
               "",
-              SprayRecord.EMPTY,
+              record,
               ""));
     }
     return this;
   }
 
-  MixCase lastLoad(String active, TankTerms.Rinse cleaned) {
+  public MixCase liquid(Carrier.Liquid carrier) {
+    liquid = carrier;
+    return this;
+  }
+
+  public MixCase hardness(double ppmCaCo3) {
+    hardness = ppmCaCo3;
+    return this;
+  }
+
+  public MixCase weather(SprayWeather other) {
+    weather = other;
+    return this;
+  }
+
+  public MixCase others(String... classes) {
+    others = List.of(classes);
+    return this;
+  }
+
+  public MixCase method(Method other) {
+    method = other;
+    return this;
+  }
+
+  public MixCase lastLoad(String active, TankTerms.Rinse cleaned) {
     IngredientId id = CATALOG.findIngredient(active).orElseThrow().id();
     tank = new SprayerTank(OptionalDouble.of(1200), Optional.of(List.of(id)), Optional.of(cleaned));
     return this;
   }
 
   /** 75 °F, 5 mph from the west, 65 %, no inversion, no rain for days. */
-  static SprayWeather fair() {
+  public static SprayWeather fair() {
     return new SprayWeather(
         OptionalDouble.of(5),
         OptionalDouble.of(7),
@@ -220,26 +271,23 @@ final class MixCase {
         OptionalDouble.of(1));
   }
 
-  SprayJob job() {
+  public SprayJob job() {
     return new SprayJob(
         ID,
-        PLANTED.plusDays(day),
+        planted.plusDays(day),
         Optional.of(LocalTime.of(11, 0)),
         method,
         new Scouted(stage, cropCm, new TreeMap<>(heights)),
         new Mix(doses, adjuvants, gallons),
         new Carrier(
-            Carrier.Liquid.WATER,
-            OptionalDouble.of(60),
-            OptionalDouble.of(6.5),
-            OptionalDouble.of(0)),
+            liquid, OptionalDouble.of(hardness), OptionalDouble.of(6.5), OptionalDouble.of(0)),
         new SprayerSetup(droplets, OptionalDouble.of(10), OptionalDouble.of(40), Optional.of(true)),
         tank,
-        fair(),
-        List.of());
+        weather,
+        others);
   }
 
-  Book book() {
+  public Book book() {
     Field f = field.build();
     Map<CropId, CropEconomics> crops = new TreeMap<>();
     CATALOG.crops().forEach(c -> crops.put(c.id(), new CropEconomics(5, 100)));
@@ -261,21 +309,37 @@ final class MixCase {
         List.of());
   }
 
-  MixJudge judge() {
+  public MixJudge judge() {
     Book book = book();
     return MixJudge.of(
         book,
         book.fields().get(0),
         job(),
-        PLANTED.plusDays(day),
+        planted.plusDays(day),
         Optional.of(new SunTimes(LocalTime.of(6, 0), LocalTime.of(20, 45))));
   }
 
-  JudgedMix judged() {
+  public JudgedMix judged() {
     return judge().judge(job());
   }
 
-  List<Finding> findings() {
+  public List<Finding> findings() {
     return judged().judgement().findings();
+  }
+
+  /** The tanks of other cases made one after the other, as a program that is planned. */
+  public Judgement judgedAsProgram(MixCase... tanks) {
+    List<Pass> passes = new ArrayList<>();
+    for (MixCase t : tanks) {
+      passes.add(new Pass(new Anchor.OnDate(t.planted.plusDays(t.day)), t.job().mix()));
+    }
+    Book book = book();
+    Field f = book.fields().get(0);
+    TraceSet traces = TraceBuilder.build(book, f);
+    return ProgramJudge.judge(
+        book,
+        traces,
+        SeasonWalk.walk(book, traces, new Program("case", ID, passes)),
+        LocalDate.parse("2027-03-01"));
   }
 }

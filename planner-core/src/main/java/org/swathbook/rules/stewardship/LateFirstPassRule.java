@@ -1,0 +1,99 @@
+package org.swathbook.rules.stewardship;
+
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.catalog.Position;
+import org.swathbook.growth.SeasonTrace;
+import org.swathbook.rules.About;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.PassPositions;
+import org.swathbook.rules.ProgramFacts;
+import org.swathbook.rules.ProgramRule;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+import org.swathbook.season.LateRemoval;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.PassWeed;
+import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.YearOutcome;
+
+/** A first pass over the crop that comes when the weeds have already cost yield. */
+public final class LateFirstPassRule implements ProgramRule {
+  /** Below this share of the weed's season a late pass costs little. */
+  private static final double DENSE = 0.1;
+
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("late-first-pass"),
+          Severity.WARN,
+          "Does the first pass over the crop come in time?",
+          "In most weather years the first pass over the crop is past the critical time of removal, by"
+              + " row spacing and later where a layer held when the crop came up, while more than 10 %"
+              + " of a weed's season stands. Never a block.",
+          List.of("Knezevic et al. 2003, critical times of removal by row spacing"),
+          "foxtail at 25 plants/m² under corn of V8 without a residual",
+          "the same pass with hardly any foxtail left");
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  @Override
+  public void judge(ProgramFacts facts, Findings out) {
+    Optional<PassOutcome> first =
+        facts.season().passes().stream()
+            .filter(
+                p ->
+                    PassPositions.of(facts.traces(), p.timing()).stream()
+                        .anyMatch(q -> q.phase() == Position.Phase.IN_CROP))
+            .findFirst();
+    if (first.isEmpty() || !isLate(facts, first.get())) {
+      return;
+    }
+    for (PassWeed w : first.get().weeds()) {
+      WeedOutcome weed = facts.season().weed(w.weed());
+      double share = w.medianPerM2() / weed.pressure().perM2();
+      if (w.stands() && share > DENSE) {
+        out.warn(
+            this,
+            About.PROGRAM.withPass(first.get().index()).withWeed(w.weed()),
+            () ->
+                Text.of(
+                        "The first pass over the crop comes at "
+                            + first.get().cropStage()
+                            + ", past the time by which weeds must be out, and "
+                            + Say.share(share)
+                            + " of the season's "
+                            + weed.pressure().weed().name()
+                            + " stands.",
+                        "Knezevic et al. 2003")
+                    .compared(
+                        first.get().cropStage() + ", " + Say.share(share) + " standing",
+                        "earlier, or at most " + Say.share(DENSE) + " standing")
+                    .cleared("an earlier first pass, or a residual before it"));
+      }
+    }
+  }
+
+  private static boolean isLate(ProgramFacts facts, PassOutcome pass) {
+    int late = 0;
+    for (int y = 0; y < facts.traces().years().size(); y++) {
+      SeasonTrace trace = facts.traces().years().get(y);
+      int day = Math.min(pass.timing().years().get(y).day(), trace.days() - 1);
+      YearOutcome outcome = facts.season().years().get(y);
+      boolean held =
+          outcome.layers().stream()
+              .anyMatch(
+                  l -> l.fromDay() <= trace.emergenceDay() && l.toDay() >= trace.emergenceDay());
+      if (LateRemoval.isLate(
+          facts.traces().crop(), facts.field().rowSpacingCm(), trace.leafStages(day), held)) {
+        late++;
+      }
+    }
+    return 2 * late > facts.traces().years().size();
+  }
+}

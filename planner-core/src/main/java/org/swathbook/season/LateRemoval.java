@@ -1,0 +1,25 @@
+package org.swathbook.season;
+
+import java.util.OptionalDouble;
+import org.swathbook.catalog.Crop;
+
+/**
+ * The crop's leaf stage by which weeds must be out: what they have cost by then is 5 % (critical
+ * times: Knezevic et al. 2003).
+ */
+public final class LateRemoval {
+  private static final double CRITICAL = 0.05;
+
+  private LateRemoval() {}
+
+  /**
+   * Whether a day is past the critical time.
+   *
+   * @param leafStages of the crop on that day
+   * @param afterResidual whether a layer held when the crop came up
+   */
+  public static boolean isLate(
+      Crop crop, OptionalDouble rowCm, double leafStages, boolean afterResidual) {
+    return Removal.of(crop, rowCm).share(leafStages, afterResidual) > CRITICAL * (1 + 1e-9);
+  }
+}
