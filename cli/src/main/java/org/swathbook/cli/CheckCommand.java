@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.book.FieldZone;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.MixReader;
 import org.swathbook.book.file.MixWords;
@@ -28,6 +29,8 @@ import org.swathbook.program.SprayJob;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.weather.Sun;
+import org.swathbook.weather.SunTimes;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -129,7 +132,7 @@ final class CheckCommand implements Callable<Integer> {
                 words)
             : MixReader.read(paths.find(BookPaths.Kind.MIX, words.get(0)), paths, book);
     Field where = book.findField(job.field().value()).orElseThrow();
-    MixJudge judge = MixJudge.of(book, where, job, today, Optional.empty());
+    MixJudge judge = MixJudge.of(book, where, job, today, sun(where, job.date()));
     JudgedMix judged = judge.judge(job);
     Optional<MendedMix> mended = MixMending.of(judge, judged);
     ReportHead head = ReportHead.of(book, List.of(where), today);
@@ -138,6 +141,18 @@ final class CheckCommand implements Callable<Integer> {
             ? CheckJson.of(book, head, where, judged, mended)
             : CheckText.of(book, head, where, judged, mended));
     return exit(judged.judgement());
+  }
+
+  /** Sunrise and sunset at the field; empty when its place or clock is not known. */
+  private static Optional<SunTimes> sun(Field field, LocalDate date) {
+    if (field.latitude().isEmpty() || field.longitude().isEmpty()) {
+      return Optional.empty();
+    }
+    return FieldZone.of(field)
+        .flatMap(
+            zone ->
+                Sun.times(
+                    field.latitude().getAsDouble(), field.longitude().getAsDouble(), date, zone));
   }
 
   private int program(Book book, BookPaths paths, String name, LocalDate today) {

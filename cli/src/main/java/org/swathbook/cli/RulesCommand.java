@@ -3,14 +3,12 @@ package org.swathbook.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Slug;
 import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.text.RulesText;
 import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.RulePage;
-import org.swathbook.rules.label.RulesToCome;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,32 +34,22 @@ final class RulesCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<RulePage> rules = RuleBook.pages();
-    List<RulesToCome.Planned> toCome = RuleBook.toCome();
     if (id == null) {
-      output.print(output.json ? RulesJson.of(rules, toCome) : RulesText.list(rules, toCome));
+      output.print(output.json ? RulesJson.of(rules) : RulesText.list(rules));
       return ExitCode.DONE;
     }
     String slug = Slug.of(id);
     Optional<RulePage> one = rules.stream().filter(r -> r.id().value().equals(slug)).findFirst();
     if (one.isEmpty()) {
-      throw unknown(id, slug, rules, toCome);
+      throw unknown(id, rules);
     }
-    output.print(
-        output.json ? RulesJson.of(List.of(one.get()), List.of()) : RulesText.one(one.get()));
+    output.print(output.json ? RulesJson.of(List.of(one.get())) : RulesText.one(one.get()));
     return ExitCode.DONE;
   }
 
-  private ParameterException unknown(
-      String typed, String slug, List<RulePage> rules, List<RulesToCome.Planned> toCome) {
-    boolean planned = toCome.stream().anyMatch(r -> r.id().value().equals(slug));
-    List<String> known =
-        Stream.concat(
-                rules.stream().map(r -> r.id().value()), toCome.stream().map(r -> r.id().value()))
-            .toList();
+  private ParameterException unknown(String typed, List<RulePage> rules) {
+    List<String> known = rules.stream().map(r -> r.id().value()).toList();
     return new ParameterException(
-        spec.commandLine(),
-        planned
-            ? "the rule " + slug + " is not written yet; every verdict says that it was not checked"
-            : "there is no rule '" + typed + "'" + Complaints.nearest(typed, known));
+        spec.commandLine(), "there is no rule '" + typed + "'" + Complaints.nearest(typed, known));
   }
 }

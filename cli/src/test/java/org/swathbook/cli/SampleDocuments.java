@@ -60,6 +60,6 @@ final class SampleDocuments {
             SampleJudgement.of(),
             SampleStress.results()),
         "rules",
-        RulesJson.of(RuleBook.pages(), RuleBook.toCome()));
+        RulesJson.of(RuleBook.pages()));
   }
 }

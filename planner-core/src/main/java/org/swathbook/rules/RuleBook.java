@@ -14,7 +14,7 @@ import org.swathbook.rules.label.RateBelowUseRule;
 import org.swathbook.rules.label.RecordIncompleteRule;
 import org.swathbook.rules.label.RegistrationStatusRule;
 import org.swathbook.rules.label.RestrictedUseRule;
-import org.swathbook.rules.label.RulesToCome;
+import org.swathbook.rules.label.SetbackWaterRule;
 import org.swathbook.rules.label.SoilLimitRule;
 import org.swathbook.rules.label.TraitNeededRule;
 import org.swathbook.rules.label.ValueFromMemoryRule;
@@ -22,6 +22,7 @@ import org.swathbook.rules.mixture.AdjuvantNeededRule;
 import org.swathbook.rules.mixture.AdjuvantRefusedRule;
 import org.swathbook.rules.mixture.AntagonismRule;
 import org.swathbook.rules.mixture.BelowFullRateRule;
+import org.swathbook.rules.mixture.CarrierVolumeRule;
 import org.swathbook.rules.mixture.CropInjuryStackRule;
 import org.swathbook.rules.mixture.DropletClassRule;
 import org.swathbook.rules.mixture.InsecticidePartnerRule;
@@ -31,6 +32,7 @@ import org.swathbook.rules.mixture.PartnerRefusedRule;
 import org.swathbook.rules.mixture.ResistantBiotypeRule;
 import org.swathbook.rules.mixture.SameActiveTwiceRule;
 import org.swathbook.rules.mixture.SingleSiteRule;
+import org.swathbook.rules.mixture.TankResidueRule;
 import org.swathbook.rules.stewardship.DependsOnOneSiteRule;
 import org.swathbook.rules.stewardship.LateFirstPassRule;
 import org.swathbook.rules.stewardship.LayerGapRule;
@@ -51,6 +53,13 @@ import org.swathbook.rules.timing.RepeatIntervalRule;
 import org.swathbook.rules.timing.ReplantCropRule;
 import org.swathbook.rules.timing.StageWindowRule;
 import org.swathbook.rules.timing.WeedTooTallRule;
+import org.swathbook.rules.weather.InversionRule;
+import org.swathbook.rules.weather.RainTooSoonRule;
+import org.swathbook.rules.weather.SensitiveNeighborRule;
+import org.swathbook.rules.weather.TemperatureRule;
+import org.swathbook.rules.weather.TimeOfDayRule;
+import org.swathbook.rules.weather.WaterQualityRule;
+import org.swathbook.rules.weather.WindRule;
 
 /** Every rule there is, once, in the order of their ids. */
 public final class RuleBook {
@@ -65,6 +74,7 @@ public final class RuleBook {
           new ApplicationCountRule(),
           new BelowFullRateRule(),
           new BurndownMissingRule(),
+          new CarrierVolumeRule(),
           new CatalogStaleRule(),
           new CropInjuryStackRule(),
           new CropNotListedRule(),
@@ -75,6 +85,7 @@ public final class RuleBook {
           new HarvestIntervalRule(),
           new IncorporationNeededRule(),
           new InsecticidePartnerRule(),
+          new InversionRule(),
           new JarTestRule(),
           new LateFirstPassRule(),
           new LayerGapRule(),
@@ -86,6 +97,7 @@ public final class RuleBook {
           new NotVerifiedRule(),
           new PartnerRefusedRule(),
           new PlantingIntervalRule(),
+          new RainTooSoonRule(),
           new RateAboveUseRule(),
           new RateBelowUseRule(),
           new RecordIncompleteRule(),
@@ -95,15 +107,22 @@ public final class RuleBook {
           new ResistantBiotypeRule(),
           new RestrictedUseRule(),
           new SameActiveTwiceRule(),
+          new SensitiveNeighborRule(),
+          new SetbackWaterRule(),
           new SingleSiteRule(),
           new SiteRepeatedRule(),
           new SoilLimitRule(),
           new StageWindowRule(),
           new SurvivorsRule(),
+          new TankResidueRule(),
+          new TemperatureRule(),
+          new TimeOfDayRule(),
           new TraitNeededRule(),
           new ValueFromMemoryRule(),
+          new WaterQualityRule(),
           new WeedNotCoveredRule(),
           new WeedTooTallRule(),
+          new WindRule(),
           new WindowConfidenceRule());
 
   private RuleBook() {}
@@ -131,10 +150,5 @@ public final class RuleBook {
   /** A page for every rule, in the order of their ids. */
   public static List<RulePage> pages() {
     return ALL.stream().map(RulePage::of).toList();
-  }
-
-  /** Rules that are not written yet. */
-  public static List<RulesToCome.Planned> toCome() {
-    return RulesToCome.ALL;
   }
 }

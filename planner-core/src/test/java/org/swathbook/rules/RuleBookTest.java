@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.swathbook.rules.label.RulesToCome;
 
 /** What must hold of the book of rules itself. */
 class RuleBookTest {
@@ -25,15 +24,6 @@ class RuleBookTest {
     List<String> ids = RuleBook.all().stream().map(r -> r.id().value()).toList();
 
     assertThat(ids).isSorted().doesNotHaveDuplicates();
-  }
-
-  @Test
-  void whatIsToComeIsInOrderAndNotThereYet() {
-    List<String> ids = RulesToCome.ALL.stream().map(r -> r.id().value()).toList();
-
-    assertThat(ids).isSorted().doesNotHaveDuplicates();
-    assertThat(ids)
-        .doesNotContainAnyElementsOf(RuleBook.all().stream().map(r -> r.id().value()).toList());
   }
 
   @ParameterizedTest

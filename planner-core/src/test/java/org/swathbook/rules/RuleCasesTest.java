@@ -17,6 +17,7 @@ class RuleCasesTest {
             PairCases.all(),
             TankCases.all(),
             JobCases.all(),
+            DayCases.all(),
             SeasonCases.all())
         .flatMap(List::stream)
         .toList();

@@ -36,6 +36,8 @@ public final class FieldBuilder {
   private Set<Commodity> uses = Set.of(Commodity.GRAIN);
   private Optional<Boolean> erodible = Optional.empty();
   private OptionalDouble residuePct = OptionalDouble.empty();
+  private OptionalDouble waterM = OptionalDouble.empty();
+  private List<String> neighbors = List.of();
 
   private FieldBuilder(String id, String crop, String planted) {
     this.id = id;
@@ -137,6 +139,16 @@ public final class FieldBuilder {
     return this;
   }
 
+  public FieldBuilder waterFeet(double feet) {
+    waterM = OptionalDouble.of(feet * 0.3048);
+    return this;
+  }
+
+  public FieldBuilder neighbors(String... each) {
+    neighbors = List.of(each);
+    return this;
+  }
+
   public FieldBuilder erodible(double percentResidue) {
     erodible = Optional.of(true);
     residuePct = OptionalDouble.of(percentResidue);
@@ -171,7 +183,7 @@ public final class FieldBuilder {
         state,
         Optional.empty(),
         erodible,
-        OptionalDouble.empty(),
-        List.of());
+        waterM,
+        neighbors);
   }
 }

@@ -88,6 +88,7 @@ public final class MixCase {
   private Optional<DropletClass> droplets = Optional.empty();
   private Carrier.Liquid liquid = Carrier.Liquid.WATER;
   private double hardness = 60;
+  private LocalTime time = LocalTime.of(11, 0);
   private SprayWeather weather = fair();
   private List<String> others = List.of();
 
@@ -243,6 +244,11 @@ public final class MixCase {
     return this;
   }
 
+  public MixCase time(LocalTime clock) {
+    time = clock;
+    return this;
+  }
+
   public MixCase method(Method other) {
     method = other;
     return this;
@@ -275,7 +281,7 @@ public final class MixCase {
     return new SprayJob(
         ID,
         planted.plusDays(day),
-        Optional.of(LocalTime.of(11, 0)),
+        Optional.of(time),
         method,
         new Scouted(stage, cropCm, new TreeMap<>(heights)),
         new Mix(doses, adjuvants, gallons),

@@ -4,16 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.swathbook.rules.RulePage;
-import org.swathbook.rules.label.RulesToCome;
 
 /** The result of {@code rules}. */
 public final class RulesJson {
   private RulesJson() {}
 
-  /**
-   * @param toCome rules that are not written yet; they are never among the rules
-   */
-  public static String of(List<RulePage> pages, List<RulesToCome.Planned> toCome) {
+  public static String of(List<RulePage> pages) {
     ObjectNode root = Json.NODES.objectNode();
     root.put("format", "swathbook.rules/1");
     ArrayNode rules = root.putArray("rules");
@@ -27,13 +23,6 @@ public final class RulesJson {
       rule.put("source", String.join("; ", r.sources()));
       rule.put("trips", r.trips());
       rule.put("silent", r.silent());
-    }
-    ArrayNode planned = root.putArray("toCome");
-    for (RulesToCome.Planned r : toCome) {
-      ObjectNode rule = planned.addObject();
-      rule.put("id", r.id().value());
-      rule.put("scope", r.scope());
-      rule.put("question", r.question());
     }
     return Json.write(root);
   }

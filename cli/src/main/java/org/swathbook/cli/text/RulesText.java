@@ -2,14 +2,13 @@ package org.swathbook.cli.text;
 
 import java.util.List;
 import org.swathbook.rules.RulePage;
-import org.swathbook.rules.label.RulesToCome;
 
 /** The report of {@code rules}. */
 public final class RulesText {
   private RulesText() {}
 
-  /** Every rule on a line or two, and those that are still to come. */
-  public static String list(List<RulePage> rules, List<RulesToCome.Planned> toCome) {
+  /** Every rule on a line or two. */
+  public static String list(List<RulePage> rules) {
     Page page = new Page();
     page.line("Swathbook · " + Figures.counted(rules.size(), "rule", "rules"));
     page.wrapped(
@@ -20,16 +19,6 @@ public final class RulesText {
     Table table = new Table(0, "lll");
     rules.forEach(r -> table.row(r.severity().word(), r.id().value(), r.question()));
     table.on(page);
-    if (!toCome.isEmpty()) {
-      page.blank();
-      page.wrapped(
-          0,
-          "Not written yet; every verdict says that they were not checked. Check them yourself:");
-      page.blank();
-      Table planned = new Table(0, "ll");
-      toCome.forEach(r -> planned.row(r.id().value(), r.question()));
-      planned.on(page);
-    }
     return page.toString();
   }
 

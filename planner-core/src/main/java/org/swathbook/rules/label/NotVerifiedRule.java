@@ -5,11 +5,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Ask;
+import org.swathbook.rules.DayRule;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Findings;
-import org.swathbook.rules.Lookup;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PassRule;
+import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
@@ -25,7 +26,7 @@ public final class NotVerifiedRule implements PassRule {
           "What matters here and is not known?",
           "One finding a verdict with a row for every limit of a kind that the uses need and the"
               + " catalog does not state, for every blank fact of the field that a stated limit"
-              + " needs, and one for the rules that are not written yet. It changes no block and no"
+              + " needs. It changes no block and no"
               + " warning; alone it makes the verdict 'unverified'. In a plan nothing is asked of"
               + " the day of spraying: a note says what to check then.",
           List.of(Say.COMMON_PRACTICE),
@@ -37,30 +38,25 @@ public final class NotVerifiedRule implements PassRule {
     return CARD;
   }
 
-  /** In a plan: what is not written yet, and the note on what to check on the day. */
+  /** In a plan: the note on what to check on the day. */
   @Override
   public void judge(PassFacts facts, Findings out) {
-    out.ask(this, About.PROGRAM, () -> new Lookup("not checked yet: " + words(false), LABEL));
-    if (facts.job().isPresent()) {
-      return;
+    if (facts.job().isEmpty()) {
+      out.note(
+          this,
+          About.PROGRAM,
+          () ->
+              Text.of(
+                  "To check on the day of spraying, with the tank as it is loaded: "
+                      + ofTheDay()
+                      + ", residue in the tank, nozzles and insecticides of the season.",
+                  Say.COMMON_PRACTICE));
     }
-    out.note(
-        this,
-        About.PROGRAM,
-        () ->
-            Text.of(
-                "To check on the day of spraying, against every label in the tank: "
-                    + words(true)
-                    + ".",
-                Say.COMMON_PRACTICE));
   }
 
-  private static final String LABEL = "the label of every product in the tank";
-
-  private static String words(boolean ofTheDay) {
-    return RulesToCome.ALL.stream()
-        .filter(r -> r.isOfTheDay() == ofTheDay)
-        .map(RulesToCome.Planned::words)
+  private static String ofTheDay() {
+    return RuleBook.ofScope(DayRule.class).stream()
+        .map(r -> r.id().value().replace('-', ' '))
         .collect(Collectors.joining(", "));
   }
 

@@ -60,8 +60,19 @@ public final class ValueFromMemoryRule implements PassRule {
       }
     }
     if (!remembered.isEmpty()) {
-      out.note(this, facts.about(), () -> note(remembered));
+      boolean inPlan = facts.job().isEmpty();
+      out.note(this, facts.about(), () -> inPlan ? names(remembered) : note(remembered));
     }
+  }
+
+  /** In a plan the kinds would drown the rest; they stand in a check of the tank. */
+  private static Text names(Map<String, SortedSet<String>> remembered) {
+    return Text.of(
+            "Some limits are from memory in the catalog: "
+                + Say.list(new ArrayList<>(remembered.keySet()))
+                + ".",
+            "from memory")
+        .cleared("hold them against the current label");
   }
 
   private static Text note(Map<String, SortedSet<String>> remembered) {

@@ -1,0 +1,75 @@
+package org.swathbook.book;
+
+import java.util.List;
+import java.util.Locale;
+import org.swathbook.measure.Dimension;
+import org.swathbook.measure.Quantity;
+import org.swathbook.measure.Unit;
+
+/**
+ * What lies beside a field.
+ *
+ * @param bearingDegrees in which direction, clockwise from north
+ */
+public record Neighbor(String what, double bearingDegrees, double distanceFt) {
+  private static final List<String> COMPASS =
+      List.of(
+          "N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW",
+          "NW", "NNW");
+
+  /** Words of plants that traces of growth regulators and bleachers ruin (common practice). */
+  private static final List<String> TENDER =
+      List.of(
+          "vineyard",
+          "grape",
+          "tomato",
+          "garden",
+          "orchard",
+          "vegetable",
+          "tobacco",
+          "cotton",
+          "soybean",
+          "bean",
+          "organic",
+          "nursery",
+          "greenhouse",
+          "melon",
+          "pepper",
+          "sunflower",
+          "beet",
+          "potato",
+          "home",
+          "house",
+          "school",
+          "apiary");
+
+  /** {@code vineyard NE 1500 ft}, read from the right; the book's reader has checked it. */
+  public static Neighbor parse(String text) {
+    String[] words = text.strip().split("\\s+");
+    int n = words.length;
+    for (int from = n - 2; from >= 1; from--) {
+      int point = COMPASS.indexOf(words[from].toUpperCase(Locale.ROOT));
+      if (point >= 0) {
+        String distance = String.join(" ", List.of(words).subList(from + 1, n));
+        return new Neighbor(
+            String.join(" ", List.of(words).subList(0, from)),
+            point * 360.0 / COMPASS.size(),
+            Quantity.parse(distance, Dimension.LENGTH, "1500 ft").in(Unit.FOOT));
+      }
+    }
+    throw new IllegalArgumentException("no neighbor: " + text);
+  }
+
+  /** Whether it is plants or people that drift of small amounts harms. */
+  public boolean isTender() {
+    String low = what.toLowerCase(Locale.ROOT);
+    return TENDER.stream().anyMatch(low::contains);
+  }
+
+  /** Whether wind that comes from a direction blows toward it, within 45 degrees. */
+  public boolean isDownwind(double windFromDegrees) {
+    double toward = (windFromDegrees + 180) % 360;
+    double off = Math.abs(toward - bearingDegrees) % 360;
+    return Math.min(off, 360 - off) <= 45 + 1e-9;
+  }
+}

@@ -1,0 +1,170 @@
+package org.swathbook.rules.mixture;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.swathbook.catalog.Stated;
+import org.swathbook.measure.Numbers;
+import org.swathbook.measure.Quantity;
+import org.swathbook.program.Carrier;
+import org.swathbook.rules.About;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.Lookup;
+import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.PassRule;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+import org.swathbook.rules.Where;
+
+/** Spray volume, and what carries it. */
+public final class CarrierVolumeRule implements PassRule {
+  /** What contact actives want where no label names a volume, gal/acre. */
+  private static final double CONTACT_GALLONS = 15;
+
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("carrier-volume"),
+          Severity.BLOCK,
+          "Is there enough spray volume for every partner?",
+          "The spray volume is below the largest least volume that a label states: a block. Below 15"
+              + " gal/acre with a contact active (sites 10, 14, 22) whose label states none: a warning."
+              + " Liquid fertilizer over a crop that is up where a label refuses it: a block. Asks, at"
+              + " the loading pad, for the volume and for what labels say and the catalog does not.",
+          List.of("the labels' own least volumes", Say.COMMON_PRACTICE),
+          "dicamba over soybean at 10 gal/acre, where 15 are the least; liquid fertilizer over corn of V4"
+              + " with mesotrione, which refuses it",
+          "glyphosate and 2,4-D choline at 15 gal/acre");
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  @Override
+  public void judge(PassFacts facts, Findings out) {
+    OptionalDouble gallons = facts.pass().mix().gallonsPerAcre();
+    if (gallons.isEmpty()) {
+      if (facts.job().isPresent()) {
+        out.ask(
+            this,
+            facts.about(),
+            () -> new Lookup("spray volume in gal/acre", "the job: carrier volume"));
+      }
+    } else {
+      for (ActiveUse a : facts.actives()) {
+        volume(facts, a, gallons.getAsDouble(), out);
+      }
+    }
+    if (facts.isInCrop()
+        && facts
+            .job()
+            .filter(j -> j.carrier().liquid() == Carrier.Liquid.LIQUID_FERTILIZER)
+            .isPresent()) {
+      for (ActiveUse a : facts.actives()) {
+        fertilizer(facts, a, out);
+      }
+    }
+  }
+
+  private void volume(PassFacts facts, ActiveUse a, double gallons, Findings out) {
+    About about = facts.about().withIngredient(a.ingredient().id());
+    Stated<Double> least = a.terms().carrierMinGalPerAcre();
+    if (least.isUnknown() && facts.job().isPresent()) {
+      out.ask(
+          this,
+          about,
+          () ->
+              new Lookup(
+                  "least spray volume of " + a.ingredient().name(),
+                  Where.ingredient(a.ingredient(), "carrier.min", "spray volume")));
+    }
+    if (least.find().isPresent()) {
+      double needed = least.find().get();
+      if (Quantity.exceeds(needed, gallons)) {
+        out.block(
+            this,
+            about,
+            () ->
+                low(
+                    "The label of "
+                        + a.ingredient().name()
+                        + " asks for at least "
+                        + volume(needed)
+                        + "; this pass sprays "
+                        + volume(gallons)
+                        + ".",
+                    gallons,
+                    largest(facts, needed),
+                    least.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE)));
+      }
+    } else if (isContact(a) && Quantity.exceeds(CONTACT_GALLONS, gallons)) {
+      out.warn(
+          this,
+          about,
+          () ->
+              low(
+                  Say.start(a.ingredient())
+                      + " must cover leaves; "
+                      + volume(gallons)
+                      + " leaves gaps.",
+                  gallons,
+                  largest(facts, CONTACT_GALLONS),
+                  Say.COMMON_PRACTICE));
+    }
+  }
+
+  private static Text low(String message, double gallons, double needed, String source) {
+    return Text.of(message, source)
+        .compared(volume(gallons), "at least " + volume(needed))
+        .cleared("spray " + volume(needed));
+  }
+
+  /** The least volume that serves the whole tank. */
+  private static double largest(PassFacts facts, double atLeast) {
+    return Math.max(
+        atLeast,
+        facts.actives().stream()
+            .flatMap(a -> a.terms().carrierMinGalPerAcre().find().stream())
+            .mapToDouble(Double::doubleValue)
+            .max()
+            .orElse(atLeast));
+  }
+
+  private static boolean isContact(ActiveUse a) {
+    int site = a.ingredient().site().number();
+    return a.ingredient().hasFoliarActivity() && (site == 10 || site == 14 || site == 22);
+  }
+
+  private void fertilizer(PassFacts facts, ActiveUse a, Findings out) {
+    Stated<Boolean> refused = a.terms().fertilizerRefusedOverCrop();
+    About about = facts.about().withIngredient(a.ingredient().id());
+    if (refused.isUnknown()) {
+      out.ask(
+          this,
+          about,
+          () ->
+              new Lookup(
+                  "whether " + a.ingredient().name() + " may go over the crop in liquid fertilizer",
+                  Where.ingredient(a.ingredient(), "carrier.fertilizer", "carrier")));
+    } else if (refused.find().orElse(false)) {
+      out.block(
+          this,
+          about,
+          () ->
+              Text.of(
+                      "The label of "
+                          + a.ingredient().name()
+                          + " refuses liquid fertilizer as the carrier over a crop that is up.",
+                      refused.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                  .compared("liquid fertilizer", "water")
+                  .cleared("water as the carrier"));
+    }
+  }
+
+  private static String volume(double gallons) {
+    return Numbers.decimals(gallons, 1) + " gal/acre";
+  }
+}

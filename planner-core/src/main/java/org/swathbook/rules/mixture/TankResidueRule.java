@@ -1,0 +1,134 @@
+package org.swathbook.rules.mixture;
+
+import java.util.List;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.TankTerms.CleanOut;
+import org.swathbook.catalog.TankTerms.Rinse;
+import org.swathbook.program.SprayerTank;
+import org.swathbook.rules.About;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.LabelUses;
+import org.swathbook.rules.Lookup;
+import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.PassRule;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+import org.swathbook.rules.Where;
+
+/** What the sprayer held before, and how it was cleaned since. */
+public final class TankResidueRule implements PassRule {
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("tank-residue"),
+          Severity.BLOCK,
+          "Is the tank clean of what injures this crop?",
+          "The last load held an active to whose traces this crop is sensitive and that it does not"
+              + " tolerate by its traits, and the clean-out since was less than that label's. Asks for"
+              + " the last load, the clean-out, and what labels say of both where that is not known. Of"
+              + " no matter in a plan.",
+          List.of(
+              "Agronomy 2020 10:772, a triple rinse takes out 99.996 % of dicamba, and 0.03 g/ha marks"
+                  + " soybean"),
+          "dicamba last, one rinse with water, soybean without the trait",
+          "atrazine and mesotrione last, a triple rinse, soybean; dicamba last, one rinse, soybean with"
+              + " the trait");
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  @Override
+  public void judge(PassFacts facts, Findings out) {
+    if (facts.job().isEmpty()) {
+      return;
+    }
+    SprayerTank tank = facts.job().get().tank();
+    if (tank.lastLoad().isEmpty()) {
+      out.ask(
+          this,
+          facts.about(),
+          () ->
+              new Lookup(
+                  "what the sprayer held before, and how it was cleaned", "the job: sprayer"));
+      return;
+    }
+    for (IngredientId id : tank.lastLoad().get()) {
+      judge(facts, facts.book().catalog().ingredient(id), tank, out);
+    }
+  }
+
+  private void judge(PassFacts facts, Ingredient last, SprayerTank tank, Findings out) {
+    About about = facts.about().withIngredient(last.id());
+    Stated<CleanOut> stated = last.terms().tank().cleanOut();
+    if (isTolerated(facts, last)) {
+      return;
+    }
+    if (stated.isUnknown()) {
+      out.ask(
+          this,
+          about,
+          () ->
+              new Lookup(
+                  "clean-out after " + last.name() + " and the crops that its traces injure",
+                  Where.ingredient(last, "tank.cleanOut", "sprayer clean-out")));
+      return;
+    }
+    boolean sensitive =
+        stated.find().filter(c -> c.sensitive().contains(facts.field().crop())).isPresent();
+    if (!sensitive) {
+      return;
+    }
+    Rinse least = stated.find().orElseThrow().least();
+    if (tank.cleaned().isEmpty()) {
+      out.ask(
+          this,
+          about,
+          () -> new Lookup("how the sprayer was cleaned after " + last.name(), "the job: cleaned"));
+    } else if (tank.cleaned().get().compareTo(least) < 0) {
+      Rinse done = tank.cleaned().get();
+      out.block(
+          this,
+          about,
+          () ->
+              Text.of(
+                      "The last load held "
+                          + last.name()
+                          + ", traces of which injure "
+                          + facts.traces().crop().name()
+                          + "; it was cleaned by "
+                          + words(done)
+                          + ", and its label asks for "
+                          + words(least)
+                          + ".",
+                      stated.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                  .compared(words(done), words(least))
+                  .cleared(
+                      words(least) + " of tank, lines, screens and boom ends before this load"));
+    }
+  }
+
+  /** The crop may be sprayed with it while it stands. */
+  private static boolean isTolerated(PassFacts facts, Ingredient last) {
+    return LabelUses.inCrop(last, facts.field()).stream()
+        .anyMatch(
+            u ->
+                u.isIn(Position.Phase.IN_CROP)
+                    && LabelUses.hasTraits(u, facts.field())
+                    && !u.isHarvestAid());
+  }
+
+  private static String words(Rinse rinse) {
+    return switch (rinse) {
+      case WATER_RINSE -> "one rinse with water";
+      case TRIPLE_RINSE -> "a triple rinse";
+      case CLEANER -> "a rinse with a tank cleaner";
+    };
+  }
+}

@@ -1,0 +1,130 @@
+package org.swathbook.rules.weather;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.swathbook.book.Neighbor;
+import org.swathbook.catalog.Stated;
+import org.swathbook.measure.Quantity;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.DayFacts;
+import org.swathbook.rules.DayRule;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+
+/** Wind that blows toward what must not be hit. */
+public final class SensitiveNeighborRule implements DayRule {
+  /** A quarter of a mile. */
+  private static final double NEAR_FT = 1320;
+
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("sensitive-neighbor"),
+          Severity.BLOCK,
+          "Does the wind blow toward a sensitive neighbor?",
+          "The wind blows within 45 degrees of a listed neighbor: a block where it is nearer than the"
+              + " downwind buffer of a partner's label, and, for a growth regulator whose label has such"
+              + " a buffer, where it is tender plants or people at any listed distance. Else a warning"
+              + " within a quarter of a mile for sites 4, 22 and clomazone. A warning where the"
+              + " direction is not known and a neighbor is that near.",
+          List.of(
+              "labels of dicamba and 2,4-D over tolerant crops: no spraying toward sensitive crops (from"
+                  + " memory)",
+              Say.COMMON_PRACTICE),
+          "dicamba over soybean with wind from the southwest and a vineyard 1500 ft northeast",
+          "the same field with wind from the north");
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  @Override
+  public void judge(DayFacts facts, Findings out) {
+    List<Neighbor> neighbors =
+        facts.pass().field().neighbors().stream().map(Neighbor::parse).toList();
+    OptionalDouble from = facts.job().weather().windFromDegrees();
+    for (Neighbor n : neighbors) {
+      for (ActiveUse a : facts.pass().actives()) {
+        Stated<Double> buffer = a.terms().day().downwindBufferFt();
+        if (from.isEmpty()) {
+          unknownWind(facts, a, n, buffer, out);
+        } else if (n.isDownwind(from.getAsDouble())) {
+          downwind(facts, a, n, buffer, out);
+        }
+      }
+    }
+  }
+
+  private void downwind(
+      DayFacts facts, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
+    boolean inside =
+        buffer.find().isPresent() && Quantity.exceeds(buffer.find().get(), n.distanceFt());
+    boolean toward =
+        buffer.find().isPresent() && a.ingredient().site().number() == 4 && n.isTender();
+    if (inside || toward) {
+      out.block(
+          this,
+          facts.pass().about().withIngredient(a.ingredient().id()),
+          () ->
+              text(a, n, buffer)
+                  .compared(
+                      Math.round(n.distanceFt()) + " ft downwind",
+                      inside
+                          ? Math.round(buffer.find().get()) + " ft"
+                          : "no wind toward sensitive plants")
+                  .cleared(
+                      "wind that blows away from it"
+                          + (inside ? ", or a strip of that width left untreated" : "")
+                          + ", or a partner of another site"));
+    } else if (drifts(a) && n.distanceFt() <= NEAR_FT) {
+      out.warn(
+          this,
+          facts.pass().about().withIngredient(a.ingredient().id()),
+          () ->
+              text(a, n, buffer)
+                  .compared(Math.round(n.distanceFt()) + " ft downwind", "a quarter of a mile")
+                  .cleared("wind that blows away from it, or a partner of another site"));
+    }
+  }
+
+  private static Text text(ActiveUse a, Neighbor n, Stated<Double> buffer) {
+    return Text.of(
+        "The wind blows toward "
+            + n.what()
+            + ", "
+            + Math.round(n.distanceFt())
+            + " ft away, and "
+            + a.ingredient().name()
+            + " must not get there.",
+        buffer.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE));
+  }
+
+  private void unknownWind(
+      DayFacts facts, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
+    boolean matters = buffer.find().isPresent() || drifts(a);
+    if (matters && (n.distanceFt() <= NEAR_FT || n.isTender())) {
+      out.warn(
+          this,
+          facts.pass().about().withIngredient(a.ingredient().id()),
+          () ->
+              Text.of(
+                      "Where the wind comes from is not known, and "
+                          + n.what()
+                          + " lies "
+                          + Math.round(n.distanceFt())
+                          + " ft away.",
+                      Say.COMMON_PRACTICE)
+                  .compared("direction unknown", "wind away from it")
+                  .cleared("write windFrom into the job, and spray with wind away from it"));
+    }
+  }
+
+  private static boolean drifts(ActiveUse a) {
+    int site = a.ingredient().site().number();
+    return site == 4 || site == 22 || a.ingredient().id().value().equals("clomazone");
+  }
+}

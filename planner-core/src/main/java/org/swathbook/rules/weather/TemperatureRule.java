@@ -1,0 +1,170 @@
+package org.swathbook.rules.weather;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.swathbook.catalog.DayTerms.TemperatureLimit;
+import org.swathbook.catalog.Stated;
+import org.swathbook.measure.Unit;
+import org.swathbook.program.SprayWeather;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.DayFacts;
+import org.swathbook.rules.DayRule;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+
+/** Heat and cold against labels, and against what leaves take up and crops stand. */
+public final class TemperatureRule implements DayRule {
+  private static final double HOT_F = 90;
+  private static final double COLD_DAY_F = 60;
+  private static final double COLD_NIGHT_F = 40;
+  private static final Set<Integer> SLOW_IN_COLD = Set.of(9, 10, 27);
+
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("temperature"),
+          Severity.BLOCK,
+          "Is it too hot or too cold for a partner?",
+          "The temperature now or the day's forecast high is above what a label allows, or now below it:"
+              + " a block, a warning where the label advises. Else a warning above 90 F with a contact"
+              + " active or an auxin on leaves, and on a day under 60 F or after a night under 40 F"
+              + " with sites 9, 10 and 27 on leaves. An ask where a stated limit meets no temperature.",
+          List.of("the labels' own limits", Say.COMMON_PRACTICE),
+          "dicamba over soybean with a forecast high of 96 F, where 95 F are the most",
+          "the same at 78 F");
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  @Override
+  public void judge(DayFacts facts, Findings out) {
+    SprayWeather w = facts.job().weather();
+    OptionalDouble high = high(w);
+    boolean asked = false;
+    for (ActiveUse a : facts.pass().actives()) {
+      Stated<TemperatureLimit> limit = a.terms().day().temperature();
+      if (limit.find().isPresent()) {
+        if (high.isEmpty()) {
+          asked = true;
+        } else {
+          label(facts, a, limit, high.getAsDouble(), w, out);
+        }
+      }
+    }
+    boolean matters = has(facts, a -> a.ingredient().isContact() || site(a) == 4 || isSlow(a));
+    if (asked || high.isEmpty() && matters) {
+      Unknowns.ofJob(this, facts, "temperature now, and the day's forecast high", out);
+    }
+    practice(facts, high, w, out);
+  }
+
+  private static OptionalDouble high(SprayWeather w) {
+    if (w.temperatureF().isEmpty()) {
+      return w.highF();
+    }
+    return OptionalDouble.of(
+        Math.max(w.temperatureF().getAsDouble(), w.highF().orElse(Double.NEGATIVE_INFINITY)));
+  }
+
+  private void label(
+      DayFacts facts,
+      ActiveUse a,
+      Stated<TemperatureLimit> limit,
+      double highF,
+      SprayWeather w,
+      Findings out) {
+    TemperatureLimit t = limit.find().orElseThrow();
+    double lowF = w.temperatureF().orElse(highF);
+    boolean hot = t.celsius().most().isPresent() && !t.celsius().allows(inside(t, highF));
+    boolean cold = t.celsius().least().isPresent() && !t.celsius().allows(below(t, lowF));
+    if (!hot && !cold) {
+      return;
+    }
+    double met = hot ? highF : lowF;
+    double bound =
+        Unit.FAHRENHEIT.fromSi((hot ? t.celsius().most() : t.celsius().least()).orElseThrow());
+    String allowed = (hot ? "at most " : "at least ") + Math.round(bound) + " F";
+    out.add(
+        this,
+        t.advice() ? Severity.WARN : Severity.BLOCK,
+        facts.pass().about().withIngredient(a.ingredient().id()),
+        () ->
+            Text.of(
+                    "At "
+                        + Math.round(met)
+                        + " F the label of "
+                        + a.ingredient().name()
+                        + (t.advice() ? " advises not to spray: " : " forbids to spray: ")
+                        + allowed
+                        + ".",
+                    limit.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                .compared(Math.round(met) + " F", allowed)
+                .cleared(hot ? "a cooler day" : "a warmer hour or day"));
+  }
+
+  /** A heat as it meets the upper end alone. */
+  private static double inside(TemperatureLimit t, double f) {
+    return Math.max(Unit.FAHRENHEIT.toSi(f), t.celsius().least().orElse(-273) + 1e-6);
+  }
+
+  private static double below(TemperatureLimit t, double f) {
+    return Math.min(Unit.FAHRENHEIT.toSi(f), t.celsius().most().orElse(1000) - 1e-6);
+  }
+
+  private void practice(DayFacts facts, OptionalDouble high, SprayWeather w, Findings out) {
+    if (high.isPresent()
+        && high.getAsDouble() > HOT_F
+        && has(facts, a -> a.ingredient().isContact() || site(a) == 4)) {
+      warn(
+          facts,
+          Math.round(high.getAsDouble()) + " F",
+          "at most 90 F",
+          "Above 90 F contact actives burn crops and auxins move as vapor.",
+          "a cooler day, or the morning",
+          out);
+    }
+    boolean coldDay = w.highF().isPresent() && w.highF().getAsDouble() < COLD_DAY_F;
+    boolean coldNight =
+        w.coldestNightF().isPresent() && w.coldestNightF().getAsDouble() < COLD_NIGHT_F;
+    if ((coldDay || coldNight) && has(facts, TemperatureRule::isSlow)) {
+      warn(
+          facts,
+          coldDay
+              ? Math.round(w.highF().getAsDouble()) + " F by day"
+              : Math.round(w.coldestNightF().getAsDouble()) + " F by night",
+          "days from 60 F, nights from 40 F",
+          "Weeds that stand still in the cold take up sites 9, 10 and 27 poorly.",
+          "three days of a mean above 50 F",
+          out);
+    }
+  }
+
+  private void warn(
+      DayFacts facts, String actual, String limit, String message, String remedy, Findings out) {
+    out.warn(
+        this,
+        facts.pass().about(),
+        () -> Text.of(message, Say.COMMON_PRACTICE).compared(actual, limit).cleared(remedy));
+  }
+
+  private static boolean isSlow(ActiveUse a) {
+    return SLOW_IN_COLD.contains(site(a));
+  }
+
+  private static int site(ActiveUse a) {
+    return a.ingredient().site().number();
+  }
+
+  private static boolean has(DayFacts facts, Predicate<ActiveUse> what) {
+    return facts.pass().actives().stream()
+        .filter(a -> a.ingredient().hasFoliarActivity())
+        .anyMatch(what);
+  }
+}

@@ -1,0 +1,115 @@
+package org.swathbook.rules.weather;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.swathbook.catalog.Limit;
+import org.swathbook.catalog.Stated;
+import org.swathbook.measure.Numbers;
+import org.swathbook.program.SprayWeather;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.DayFacts;
+import org.swathbook.rules.DayRule;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+
+/** Wind against what each label allows, and against the house's own range. */
+public final class WindRule implements DayRule {
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("wind"),
+          Severity.BLOCK,
+          "Is the wind within what every partner allows?",
+          "The wind, or its gusts where they are given, is above the most that a partner's label allows,"
+              + " or the wind is below the least. Where no label is known to name a wind, a warning"
+              + " outside the house's range. An ask where the wind is not known.",
+          List.of("the labels' own limits", "house rule wind"),
+          "14 mph with dicamba, which allows 10",
+          "7 mph with dicamba; 10 mph, the very limit");
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  @Override
+  public void judge(DayFacts facts, Findings out) {
+    SprayWeather w = facts.job().weather();
+    boolean limited = false;
+    for (ActiveUse a : facts.pass().actives()) {
+      Stated<Limit> limit = a.terms().day().windMph();
+      limited |= limit.find().isPresent();
+      if (limit.find().isPresent() && w.windMph().isPresent()) {
+        judge(facts, a, limit, w, out);
+      }
+    }
+    if (w.windMph().isEmpty()) {
+      Unknowns.ofJob(this, facts, "wind at the field in mph", out);
+    } else if (!limited) {
+      byHouse(facts, top(w), out);
+    }
+  }
+
+  /** What counts against a highest wind. */
+  private static double top(SprayWeather w) {
+    return Math.max(w.windMph().orElseThrow(), w.gustMph().orElse(0));
+  }
+
+  private void judge(
+      DayFacts facts, ActiveUse a, Stated<Limit> limit, SprayWeather w, Findings out) {
+    Limit allowed = limit.find().orElseThrow();
+    double most = top(w);
+    double least = w.windMph().orElseThrow();
+    Limit above = new Limit(OptionalDouble.empty(), false, allowed.most(), allowed.mostExcluded());
+    Limit below =
+        new Limit(allowed.least(), allowed.leastExcluded(), OptionalDouble.empty(), false);
+    if (above.allows(most) && below.allows(least)) {
+      return;
+    }
+    double met = above.allows(most) ? least : most;
+    out.block(
+        this,
+        facts.pass().about().withIngredient(a.ingredient().id()),
+        () ->
+            Text.of(
+                    "Wind of "
+                        + Numbers.decimals(met, 1)
+                        + " mph is outside what the label of "
+                        + a.ingredient().name()
+                        + " allows, "
+                        + words(allowed)
+                        + ".",
+                    limit.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                .compared(Numbers.decimals(met, 1) + " mph", words(allowed))
+                .cleared("hours with wind of " + words(allowed)));
+  }
+
+  private static String words(Limit limit) {
+    return limit + " mph";
+  }
+
+  private void byHouse(DayFacts facts, double mph, Findings out) {
+    double least = facts.pass().book().house().windMinMph();
+    double most = facts.pass().book().house().windMaxMph();
+    if (mph > most * (1 + 1e-9)
+        || facts.job().weather().windMph().orElseThrow() < least * (1 - 1e-9)) {
+      String range = Numbers.decimals(least, 0) + " to " + Numbers.decimals(most, 0) + " mph";
+      out.warn(
+          this,
+          facts.pass().about(),
+          () ->
+              Text.of(
+                      "Wind of "
+                          + Numbers.decimals(mph, 1)
+                          + " mph is outside the house's "
+                          + range
+                          + ".",
+                      "house rule wind")
+                  .compared(Numbers.decimals(mph, 1) + " mph", range)
+                  .cleared("hours with wind of " + range));
+    }
+  }
+}

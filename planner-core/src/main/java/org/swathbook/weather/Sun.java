@@ -1,0 +1,65 @@
+package org.swathbook.weather;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.Optional;
+
+/**
+ * Sunrise and sunset by the equations that NOAA's Global Monitoring Laboratory publishes as its
+ * general solar position calculations (fractional year, equation of time, declination; the sun's
+ * center at 90.833 degrees from the zenith, which takes in refraction and its radius). Good to a
+ * few minutes between the polar circles.
+ */
+public final class Sun {
+  private static final double ZENITH_DEGREES = 90.833;
+
+  private Sun() {}
+
+  /**
+   * @param latitude degrees, north positive
+   * @param longitude degrees, east positive
+   * @return empty where the sun does not rise or set on that day
+   */
+  public static Optional<SunTimes> times(
+      double latitude, double longitude, LocalDate date, ZoneId zone) {
+    double year = 2 * Math.PI / date.lengthOfYear() * (date.getDayOfYear() - 1);
+    double equationMin =
+        229.18
+            * (0.000075
+                + 0.001868 * StrictMath.cos(year)
+                - 0.032077 * StrictMath.sin(year)
+                - 0.014615 * StrictMath.cos(2 * year)
+                - 0.040849 * StrictMath.sin(2 * year));
+    double declination =
+        0.006918
+            - 0.399912 * StrictMath.cos(year)
+            + 0.070257 * StrictMath.sin(year)
+            - 0.006758 * StrictMath.cos(2 * year)
+            + 0.000907 * StrictMath.sin(2 * year)
+            - 0.002697 * StrictMath.cos(3 * year)
+            + 0.00148 * StrictMath.sin(3 * year);
+    double lat = StrictMath.toRadians(latitude);
+    double cosine =
+        StrictMath.cos(StrictMath.toRadians(ZENITH_DEGREES))
+                / (StrictMath.cos(lat) * StrictMath.cos(declination))
+            - StrictMath.tan(lat) * StrictMath.tan(declination);
+    if (!(cosine > -1 && cosine < 1)) {
+      return Optional.empty();
+    }
+    double hourAngle = StrictMath.toDegrees(StrictMath.acos(cosine));
+    double riseMin = 720 - 4 * (longitude + hourAngle) - equationMin;
+    double setMin = 720 - 4 * (longitude - hourAngle) - equationMin;
+    return Optional.of(new SunTimes(civil(date, riseMin, zone), civil(date, setMin, zone)));
+  }
+
+  /** Minutes of UTC from midnight as civil time. */
+  private static LocalTime civil(LocalDate date, double minutes, ZoneId zone) {
+    ZonedDateTime utc =
+        date.atStartOfDay(ZoneOffset.UTC).plus(Duration.ofSeconds(Math.round(60 * minutes)));
+    return utc.withZoneSameInstant(zone).toLocalTime();
+  }
+}
