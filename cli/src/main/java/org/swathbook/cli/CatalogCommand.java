@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
       CatalogShowCommand.class,
       CatalogLintCommand.class,
       CatalogDiffCommand.class,
+      CatalogImpactCommand.class,
       CatalogSchemaCommand.class
     })
 final class CatalogCommand implements Runnable {

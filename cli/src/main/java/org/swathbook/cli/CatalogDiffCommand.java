@@ -1,12 +1,8 @@
 package org.swathbook.cli;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.swathbook.book.file.CatalogPlace;
 import org.swathbook.catalog.review.Change;
 import org.swathbook.catalog.review.Diff;
 import org.swathbook.cli.json.DiffJson;
@@ -14,7 +10,6 @@ import org.swathbook.cli.text.DiffText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -27,8 +22,6 @@ import picocli.CommandLine.Spec;
           + " alone. With one name, what it changes of the starter."
     })
 final class CatalogDiffCommand implements Callable<Integer> {
-  private static final String STARTER = "starter";
-
   @Spec CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "A", description = "The catalog before.")
@@ -41,28 +34,14 @@ final class CatalogDiffCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    String before = other == null ? STARTER : String.valueOf(one);
+    String before = other == null ? NamedCatalog.STARTER : String.valueOf(one);
     String after = other == null ? String.valueOf(one) : other;
     List<Change> changes =
-        Diff.changes(CatalogOption.load(place(before)), CatalogOption.load(place(after)));
+        Diff.changes(
+            CatalogOption.load(NamedCatalog.of(before, spec)),
+            CatalogOption.load(NamedCatalog.of(after, spec)));
     output.print(
         output.json ? DiffJson.of(before, after, changes) : DiffText.of(before, after, changes));
     return ExitCode.DONE;
-  }
-
-  private CatalogPlace place(String typed) {
-    if (typed.equals(STARTER)) {
-      return CatalogPlace.STARTER;
-    }
-    Path dir = Path.of(typed);
-    if (Files.isRegularFile(dir.resolve("book.yaml"))) {
-      return CatalogPlace.of(dir);
-    }
-    if (!Files.isDirectory(dir)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "there is no folder '" + typed + "'; name a book, a catalog folder, or 'starter'");
-    }
-    return new CatalogPlace(true, Optional.of(dir), typed);
   }
 }

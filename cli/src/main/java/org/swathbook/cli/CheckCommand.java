@@ -1,5 +1,6 @@
 package org.swathbook.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -10,14 +11,17 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.FieldZone;
 import org.swathbook.book.file.BookPaths;
+import org.swathbook.book.file.HourlyReader;
 import org.swathbook.book.file.MixReader;
 import org.swathbook.book.file.MixWords;
 import org.swathbook.book.file.ProgramReader;
+import org.swathbook.check.ForecastWeather;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MendedMix;
 import org.swathbook.check.MixJudge;
 import org.swathbook.check.MixMending;
+import org.swathbook.check.OpenHours;
 import org.swathbook.check.ProgramJudge;
 import org.swathbook.cli.json.CheckJson;
 import org.swathbook.cli.report.ReportHead;
@@ -29,6 +33,7 @@ import org.swathbook.program.SprayJob;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.weather.HourlyForecast;
 import org.swathbook.weather.Sun;
 import org.swathbook.weather.SunTimes;
 import picocli.CommandLine.Command;
@@ -132,15 +137,25 @@ final class CheckCommand implements Callable<Integer> {
                 words)
             : MixReader.read(paths.find(BookPaths.Kind.MIX, words.get(0)), paths, book);
     Field where = book.findField(job.field().value()).orElseThrow();
+    Optional<HourlyForecast> forecast = HourlyReader.read(folder(paths), where.station());
+    if (forecast.isPresent()) {
+      job = ForecastWeather.fill(job, forecast.get());
+    }
     MixJudge judge = MixJudge.of(book, where, job, today, sun(where, job.date()));
     JudgedMix judged = judge.judge(job);
     Optional<MendedMix> mended = MixMending.of(judge, judged);
+    Optional<OpenHours> open = forecast.map(f -> OpenHours.of(judged, f, day -> sun(where, day)));
     ReportHead head = ReportHead.of(book, List.of(where), today);
     output.print(
         output.json
-            ? CheckJson.of(book, head, where, judged, mended)
-            : CheckText.of(book, head, where, judged, mended));
+            ? CheckJson.of(book, head, where, judged, mended, open)
+            : CheckText.of(book, head, where, judged, mended, open));
     return exit(judged.judgement());
+  }
+
+  /** An empty path is no folder to the platform. */
+  private static Path folder(BookPaths paths) {
+    return paths.book().toString().isEmpty() ? Path.of(".") : paths.book();
   }
 
   /** Sunrise and sunset at the field; empty when its place or clock is not known. */

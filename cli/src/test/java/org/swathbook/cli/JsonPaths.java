@@ -41,8 +41,13 @@ final class JsonPaths {
           Map.entry("stress.variants", "variant"),
           Map.entry("stress.wateredIn", "wateredIn"),
           Map.entry("halfResistant", "halfResistant"),
-          Map.entry("rules.rules", "rule"),
-          Map.entry("toCome", "ruleToCome"));
+          Map.entry("check.mix", "job"),
+          Map.entry("job.products", "dose"),
+          Map.entry("remedyMix.products", "dose"),
+          Map.entry("remedyMix", "remedyMix"),
+          Map.entry("met", "met"),
+          Map.entry("met.weeds", "metWeed"),
+          Map.entry("rules.rules", "rule"));
 
   private final Set<String> paths = new TreeSet<>();
 

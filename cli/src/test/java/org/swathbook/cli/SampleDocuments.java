@@ -1,23 +1,36 @@
 package org.swathbook.cli;
 
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.CatalogPlace;
+import org.swathbook.book.file.MixWords;
 import org.swathbook.catalog.file.EntryKind;
 import org.swathbook.catalog.file.WrittenCatalog;
 import org.swathbook.catalog.review.Change;
 import org.swathbook.catalog.review.Lint;
 import org.swathbook.catalog.review.Provenance;
+import org.swathbook.check.CatalogImpact;
+import org.swathbook.check.JudgedMix;
+import org.swathbook.check.MixJudge;
+import org.swathbook.check.MixMending;
+import org.swathbook.check.OpenHours;
 import org.swathbook.cli.json.CatalogListJson;
+import org.swathbook.cli.json.CheckJson;
 import org.swathbook.cli.json.DiffJson;
 import org.swathbook.cli.json.EntryJson;
+import org.swathbook.cli.json.ImpactJson;
 import org.swathbook.cli.json.LintJson;
 import org.swathbook.cli.json.PlanJson;
 import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.json.SeasonJson;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.program.SprayJob;
 import org.swathbook.rules.RuleBook;
 
 /** A document of every command, which together hold every key that can occur. */
@@ -28,38 +41,86 @@ final class SampleDocuments {
     Book book = Samples.book();
     ReportHead head = ReportHead.of(book, book.fields(), Samples.TODAY);
     WrittenCatalog catalog = CatalogOption.load(CatalogPlace.STARTER);
-    return Map.of(
-        "catalogList",
-        CatalogListJson.of(catalog, null),
-        "catalogSources",
-        CatalogListJson.sources(Provenance.of(catalog)),
-        "catalogShow",
-        EntryJson.of(
-            catalog.catalog(), catalog.find(EntryKind.INGREDIENT, "metribuzin").orElseThrow()),
-        "catalogLint",
-        LintJson.of(Samples.TODAY, Lint.remarks(catalog, Samples.TODAY)),
-        "catalogDiff",
-        DiffJson.of(
-            "a",
-            "b",
-            List.of(new Change("crop", "corn", "", "name", Optional.of("x"), Optional.empty()))),
-        "plan",
-        PlanJson.of(
-            book,
+    Map<String, String> all =
+        new TreeMap<>(
+            Map.of(
+                "catalogList",
+                CatalogListJson.of(catalog, null),
+                "catalogSources",
+                CatalogListJson.sources(Provenance.of(catalog)),
+                "catalogShow",
+                EntryJson.of(
+                    catalog.catalog(),
+                    catalog.find(EntryKind.INGREDIENT, "metribuzin").orElseThrow()),
+                "catalogLint",
+                LintJson.of(Samples.TODAY, Lint.remarks(catalog, Samples.TODAY)),
+                "catalogDiff",
+                DiffJson.of(
+                    "a",
+                    "b",
+                    List.of(
+                        new Change(
+                            "crop", "corn", "", "name", Optional.of("x"), Optional.empty()))),
+                "plan",
+                PlanJson.of(
+                    book,
+                    head,
+                    List.of(
+                        SamplePlans.recommended().timed(5),
+                        SamplePlans.notRecommended(),
+                        SamplePlans.refused())),
+                "season",
+                SeasonJson.of(
+                    book,
+                    head,
+                    Samples.field(),
+                    Samples.outcome("Sample", 3),
+                    SampleJudgement.of(),
+                    SampleStress.results()),
+                "rules",
+                RulesJson.of(RuleBook.pages())));
+    all.put(
+        "catalogImpact",
+        ImpactJson.of(
             head,
             List.of(
-                SamplePlans.recommended().timed(5),
-                SamplePlans.notRecommended(),
-                SamplePlans.refused())),
-        "season",
-        SeasonJson.of(
+                new CatalogImpact.Hit(
+                    Samples.field(),
+                    Optional.of("Sample"),
+                    Optional.empty(),
+                    SampleJudgement.of().findings().get(0).rule(),
+                    Optional.empty(),
+                    Optional.of(SampleJudgement.of().findings().get(0))))));
+    all.put("check", check(book, head));
+    all.put(
+        "checkProgram",
+        CheckJson.ofProgram(
+            book, head, Samples.field(), Samples.outcome("Sample", 3), SampleJudgement.of()));
+    return all;
+  }
+
+  /** A tank that can be mended, so that every key is there. */
+  private static String check(Book book, ReportHead head) {
+    SprayJob job =
+        MixWords.read(
             book,
-            head,
-            Samples.field(),
-            Samples.outcome("Sample", 3),
-            SampleJudgement.of(),
-            SampleStress.results()),
-        "rules",
-        RulesJson.of(RuleBook.pages()));
+            Samples.field().id().value(),
+            LocalDate.of(2027, 6, 8),
+            OptionalDouble.of(15),
+            List.of("glyphosate 0.75 lb ae/acre"));
+    MixJudge judge = MixJudge.of(book, Samples.field(), job, Samples.TODAY, Optional.empty());
+    JudgedMix judged = judge.judge(job);
+    return CheckJson.of(
+        book,
+        head,
+        Samples.field(),
+        judged,
+        MixMending.of(judge, judged),
+        Optional.of(
+            new OpenHours(
+                List.of(
+                    new OpenHours.Span(
+                        LocalDateTime.of(2027, 6, 8, 9, 0),
+                        LocalDateTime.of(2027, 6, 8, 11, 0))))));
   }
 }

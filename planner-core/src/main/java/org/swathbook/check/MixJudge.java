@@ -67,10 +67,7 @@ public final class MixJudge {
     for (PassRule rule : PASS_RULES) {
       rule.judge(facts, out);
     }
-    DayFacts day = new DayFacts(facts, job, sun);
-    for (DayRule rule : DAY_RULES) {
-      rule.judge(day, out);
-    }
+    out.addAll(dayFindings(facts, job, sun));
     out.addAll(
         SequenceJudge.judge(
             scene.book(),
@@ -80,6 +77,16 @@ public final class MixJudge {
     Judgement judgement =
         Judgement.of(out.withoutPass(), List.of(), List.of(JudgedTank.of(actives)));
     return new JudgedMix(job, facts, judgement);
+  }
+
+  /** What the rules on the day alone say. */
+  static Findings dayFindings(PassFacts facts, SprayJob job, Optional<SunTimes> sun) {
+    Findings out = Findings.all();
+    DayFacts day = new DayFacts(facts, job, sun);
+    for (DayRule rule : DAY_RULES) {
+      rule.judge(day, out);
+    }
+    return out;
   }
 
   private List<ActiveUse> uses(SprayJob job, MixScene.Walked walked, Findings out) {

@@ -54,6 +54,28 @@ public record SprayJob(
         field, date, time, method, scouted, other, carrier, setup, tank, weather, others);
   }
 
+  /** The same in other weather. */
+  public SprayJob with(SprayWeather other) {
+    return new SprayJob(
+        field, date, time, method, scouted, mix, carrier, setup, tank, other, others);
+  }
+
+  /** The same at another time. */
+  public SprayJob on(LocalDate day, LocalTime clock) {
+    return new SprayJob(
+        field,
+        day,
+        Optional.of(clock),
+        method,
+        scouted,
+        mix,
+        carrier,
+        setup,
+        tank,
+        weather,
+        others);
+  }
+
   /** The same with other nozzles. */
   public SprayJob with(SprayerSetup other) {
     return new SprayJob(

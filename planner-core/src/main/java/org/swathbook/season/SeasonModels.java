@@ -16,6 +16,7 @@ public final class SeasonModels {
             SiteCounts.cards(),
             YearWeed.cards(),
             Removal.cards(),
+            LateRemoval.cards(),
             YieldLoss.cards(),
             Seedbank.cards(),
             PassOutcomes.cards())

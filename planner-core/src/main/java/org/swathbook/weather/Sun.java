@@ -6,7 +6,10 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.Optional;
+import org.swathbook.model.ModelCard;
+import org.swathbook.model.ModelSection;
 
 /**
  * Sunrise and sunset by the equations that NOAA's Global Monitoring Laboratory publishes as its
@@ -54,6 +57,18 @@ public final class Sun {
     double riseMin = 720 - 4 * (longitude + hourAngle) - equationMin;
     double setMin = 720 - 4 * (longitude - hourAngle) - equationMin;
     return Optional.of(new SunTimes(civil(date, riseMin, zone), civil(date, setMin, zone)));
+  }
+
+  /** What the reference prints. */
+  static List<ModelCard> cards() {
+    return List.of(
+        ModelCard.of(
+                ModelSection.WEATHER,
+                Sun.class,
+                "sunrise and sunset",
+                "hour angle h of cos h = cos z / (cos φ cos δ) − tan φ tan δ; 720 − 4(λ ± h) − equation of time, minutes of UTC",
+                "NOAA Global Monitoring Laboratory, general solar position calculations")
+            .with("z", ZENITH_DEGREES, "degrees"));
   }
 
   /** Minutes of UTC from midnight as civil time. */

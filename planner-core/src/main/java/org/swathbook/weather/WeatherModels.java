@@ -18,7 +18,9 @@ public final class WeatherModels {
             WetBulb.cards(),
             GapRule.cards(),
             WindHeight.cards(),
-            SprayDays.cards())
+            SprayDays.cards(),
+            HourlyForecast.cards(),
+            Sun.cards())
         .flatMap(List::stream)
         .toList();
   }

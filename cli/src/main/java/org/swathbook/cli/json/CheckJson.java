@@ -8,6 +8,7 @@ import org.swathbook.book.Field;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MendedMix;
+import org.swathbook.check.OpenHours;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.SprayJob;
@@ -26,7 +27,12 @@ public final class CheckJson {
   }
 
   public static String of(
-      Book book, ReportHead head, Field field, JudgedMix judged, Optional<MendedMix> mended) {
+      Book book,
+      ReportHead head,
+      Field field,
+      JudgedMix judged,
+      Optional<MendedMix> mended,
+      Optional<OpenHours> open) {
     CheckJson json = new CheckJson(book, head, field);
     json.root.put("verdict", judged.judgement().verdict().word());
     json.mix(json.root.putObject("mix"), judged.job());
@@ -38,6 +44,12 @@ public final class CheckJson {
       node.put("verdict", mended.get().mix().judgement().verdict().word());
       json.mix(node, mended.get().mix().job());
       json.judgement(node, mended.get().mix().judgement());
+    }
+    if (open.isPresent()) {
+      ArrayNode hours = json.root.putArray("openHours");
+      for (OpenHours.Span s : open.get().spans()) {
+        hours.addObject().put("from", s.from().toString()).put("to", s.to().toString());
+      }
     }
     return Json.write(json.root);
   }

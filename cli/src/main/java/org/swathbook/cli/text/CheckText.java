@@ -8,6 +8,7 @@ import org.swathbook.book.Field;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MendedMix;
+import org.swathbook.check.OpenHours;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.measure.Numbers;
 import org.swathbook.program.ActiveDose;
@@ -31,13 +32,19 @@ public final class CheckText {
 
   /** One tank, and a mended one where something better was found. */
   public static String of(
-      Book book, ReportHead head, Field field, JudgedMix judged, Optional<MendedMix> mended) {
+      Book book,
+      ReportHead head,
+      Field field,
+      JudgedMix judged,
+      Optional<MendedMix> mended,
+      Optional<OpenHours> open) {
     CheckText text = new CheckText(book, field);
     HeadText.on(text.page, "Check of one tank", head);
     text.job(judged.job());
     text.page.blank();
     new FindingText(book.catalog()).verdict(text.page, judged.judgement());
     text.tank(judged);
+    open.ifPresent(text::open);
     mended.ifPresent(text::mended);
     HeadText.foot(text.page, false);
     return text.page.toString();
@@ -133,6 +140,24 @@ public final class CheckText {
         + (seen ? " as seen" : " by the model")
         + "; "
         + PassText.sites(w);
+  }
+
+  private void open(OpenHours open) {
+    page.line(
+        "Hours of the next three days with nothing of the day against this tank, by the forecast");
+    if (open.spans().isEmpty()) {
+      page.line("  none");
+    }
+    for (OpenHours.Span s : open.spans()) {
+      page.line(
+          "  "
+              + Figures.date(s.from().toLocalDate())
+              + "  "
+              + s.from().toLocalTime()
+              + " to "
+              + s.to().toLocalTime());
+    }
+    page.blank();
   }
 
   private void mended(MendedMix mended) {

@@ -49,6 +49,15 @@ public final class BookLoader {
    * @throws ProblemsException with every problem of form and meaning in its files
    */
   public Book load(Path folder) {
+    return load(folder, Optional.empty());
+  }
+
+  /** The same with another catalog in the place of the one that the book names. */
+  public Book load(Path folder, CatalogPlace catalog) {
+    return load(folder, Optional.of(catalog));
+  }
+
+  private Book load(Path folder, Optional<CatalogPlace> other) {
     if (!Files.isDirectory(folder)) {
       throw ProblemsException.of(
           Mark.startOf(folder.toString()),
@@ -58,7 +67,8 @@ public final class BookLoader {
     Problems problems = new Problems();
     List<String> notes = new ArrayList<>();
     BookYaml yaml = bookYaml(folder, problems);
-    Optional<Catalog> catalog = catalog(folder, yaml, problems);
+    Optional<Catalog> catalog =
+        catalog(other.orElseGet(() -> CatalogPlace.of(folder, yaml)), problems);
     if (catalog.isEmpty()) {
       // Without a catalog every name in the tables would look unknown.
       throw new ProblemsException(problems);
@@ -112,9 +122,8 @@ public final class BookLoader {
     }
   }
 
-  private Optional<Catalog> catalog(Path folder, BookYaml yaml, Problems problems) {
+  private Optional<Catalog> catalog(CatalogPlace place, Problems problems) {
     try {
-      CatalogPlace place = CatalogPlace.of(folder, yaml);
       return Optional.of(
           place.folder().isPresent()
               ? catalogs.load(place.starter(), place.folder().get(), place.shown())

@@ -97,6 +97,15 @@ public final class BookPaths {
             : Nearest.hint(name, known));
   }
 
+  /** Every program that the book keeps, in the order of their names. */
+  public List<Path> programs() {
+    Path folder = book.resolve(Kind.PROGRAM.folder());
+    return names(folder).stream()
+        .map(n -> folder.resolve(n + ENDING))
+        .filter(this::isInside)
+        .toList();
+  }
+
   /** Where the program of a field is kept, {@code programs/nd-1.yaml}. */
   public Path programOf(FieldId field) {
     return book.resolve(Kind.PROGRAM.folder()).resolve(field.fileName() + ENDING);

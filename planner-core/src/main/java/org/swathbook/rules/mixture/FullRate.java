@@ -25,9 +25,8 @@ import org.swathbook.season.PassWeed;
 record FullRate(
     ActiveUse use, RateRange range, double lbPerAcre, double lbPerAcreHeld, Rate productRate) {
   /**
-   * Driver weeds above this share of the label's height are no small ones: they want the top of its
-   * range, as other weeds do above the height itself. Default, ours; labels give the higher rates
-   * for larger weeds, each in words of its own.
+   * Plants above this share of the label's height are no small ones: they want the top of its
+   * range. Default, ours; labels give the higher rates for larger weeds, each in words of its own.
    */
   private static final double SMALL = 0.5;
 
@@ -56,8 +55,7 @@ record FullRate(
             .find()
             .map(h -> Rated.tallestCm(h, pressure))
             .orElse(OptionalDouble.empty());
-    double share = pressure.driver().isDriver() ? SMALL : 1;
-    return limit.isEmpty() || !Quantity.exceeds(weed.p90Cm(), share * limit.getAsDouble());
+    return limit.isEmpty() || !Quantity.exceeds(weed.p90Cm(), SMALL * limit.getAsDouble());
   }
 
   private static Optional<FullRate> of(PassFacts facts, ActiveUse active, Use use, Size size) {

@@ -1,0 +1,92 @@
+package org.swathbook.check;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.swathbook.measure.Unit;
+import org.swathbook.program.SprayJob;
+import org.swathbook.program.SprayWeather;
+import org.swathbook.weather.HourlyForecast;
+import org.swathbook.weather.HourlyForecast.Hour;
+
+/** Weather of a job from an hourly forecast, where the job does not say it itself. */
+public final class ForecastWeather {
+  private static final int DAY = 24;
+
+  private ForecastWeather() {}
+
+  /** What the job says stands; a job without a time takes only what its day has. */
+  public static SprayJob fill(SprayJob job, HourlyForecast forecast) {
+    SprayWeather own = job.weather();
+    SprayWeather seen =
+        job.time().isPresent()
+            ? at(job.date().atTime(job.time().get()), forecast)
+            : ofDay(job.date(), forecast);
+    return job.with(
+        new SprayWeather(
+            first(own.windMph(), seen.windMph()),
+            first(own.gustMph(), own.windMph().isPresent() ? own.gustMph() : seen.gustMph()),
+            first(own.windFromDegrees(), seen.windFromDegrees()),
+            first(own.temperatureF(), seen.temperatureF()),
+            first(own.highF(), seen.highF()),
+            first(own.coldestNightF(), seen.coldestNightF()),
+            first(own.humidityPct(), seen.humidityPct()),
+            own.inversion(),
+            first(own.hoursToRain(), seen.hoursToRain()),
+            first(own.rainNext24hIn(), seen.rainNext24hIn()),
+            first(own.rainNext48hIn(), seen.rainNext48hIn()),
+            first(own.rainNext10dIn(), seen.rainNext10dIn())));
+  }
+
+  private static OptionalDouble first(OptionalDouble one, OptionalDouble other) {
+    return one.isPresent() ? one : other;
+  }
+
+  /** The forecast of a time by itself; nobody has seen an inversion. */
+  static SprayWeather at(LocalDateTime time, HourlyForecast forecast) {
+    Optional<Hour> hour = forecast.at(time);
+    return new SprayWeather(
+        in(Unit.MILE_PER_HOUR, hour.map(Hour::windMs)),
+        in(Unit.MILE_PER_HOUR, hour.map(Hour::gustMs)),
+        hour.map(Hour::windFromDegrees).orElse(OptionalDouble.empty()),
+        in(Unit.FAHRENHEIT, hour.map(Hour::temperatureC)),
+        in(Unit.FAHRENHEIT, Optional.of(forecast.highC(time.toLocalDate()))),
+        OptionalDouble.empty(),
+        hour.map(Hour::humidityPct).orElse(OptionalDouble.empty()),
+        Optional.empty(),
+        forecast.hoursToRain(time),
+        inches(forecast.rainMm(time, DAY)),
+        inches(forecast.rainMm(time, 2 * DAY)),
+        inches(forecast.rainMm(time, 10 * DAY)));
+  }
+
+  private static SprayWeather ofDay(LocalDate day, HourlyForecast forecast) {
+    SprayWeather noon = at(day.atTime(LocalTime.NOON), forecast);
+    return new SprayWeather(
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        noon.highF(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        noon.rainNext10dIn());
+  }
+
+  private static OptionalDouble in(Unit unit, Optional<OptionalDouble> si) {
+    OptionalDouble value = si.orElse(OptionalDouble.empty());
+    return value.isPresent()
+        ? OptionalDouble.of(unit.fromSi(value.getAsDouble()))
+        : OptionalDouble.empty();
+  }
+
+  private static OptionalDouble inches(OptionalDouble mm) {
+    return mm.isPresent() ? OptionalDouble.of(mm.getAsDouble() / 25.4) : mm;
+  }
+}
