@@ -138,7 +138,9 @@ final class CropDevelopment {
 
   /** Running stage number: the last stage and the share of the way to the next one. */
   double stage(State state) {
-    return state.reached + (hasNext(state) ? share(next(state), state) : 0);
+    double running = state.reached + (hasNext(state) ? share(next(state), state) : 0);
+    // A share next to 1 would round up to a stage that is not reached.
+    return Math.min(running, Math.nextDown(state.reached + 1.0));
   }
 
   private boolean hasNext(State state) {

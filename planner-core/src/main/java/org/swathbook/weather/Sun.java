@@ -67,7 +67,7 @@ public final class Sun {
                 Sun.class,
                 "sunrise and sunset",
                 "hour angle h of cos h = cos z / (cos φ cos δ) − tan φ tan δ; 720 − 4(λ ± h) − equation of time, minutes of UTC",
-                "NOAA Global Monitoring Laboratory, general solar position calculations")
+                "NOAA Global Monitoring Laboratory, general solar position calculations (from memory)")
             .with("z", ZENITH_DEGREES, "degrees"));
   }
 

@@ -1,0 +1,251 @@
+package org.swathbook.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.swathbook.catalog.DropletClass;
+import org.swathbook.program.Carrier;
+import org.swathbook.program.Mix;
+import org.swathbook.program.SprayJob;
+import org.swathbook.program.SprayWeather;
+import org.swathbook.program.SprayerSetup;
+import org.swathbook.program.SprayerTank;
+import org.swathbook.rules.Ask;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Severity;
+import org.swathbook.testing.FieldBuilder;
+import org.swathbook.testing.MixCase;
+
+/** Each fact taken away in turn from a job of which all is known: it is missed. */
+class MissingFactsTest {
+
+  /**
+   * 2,4-D choline over soybean beside a garden: labels of wind, rain, inversion, droplets, water.
+   */
+  private static MixCase known() {
+    return MixCase.in("soybean", "2,4-D", "glyphosate")
+        .day(24, "V2", 5)
+        .field(f -> f.waterFeet(900).neighbors("garden N 3000 ft"))
+        .tank("2,4-D choline 0.95 ae + glyphosate 1.0 ae")
+        .adjuvant("ammonium-sulfate", "8.5 lb/100 gal")
+        .droplets(DropletClass.VERY_COARSE);
+  }
+
+  record Fact(String name, UnaryOperator<SprayJob> without, String missed) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  static Stream<Fact> facts() {
+    return Stream.of(
+        new Fact("wind", j -> j.with(windless(j.weather())), "wind at the field"),
+        new Fact("time", MissingFactsTest::withoutTime, "whether an inversion stands"),
+        new Fact("inversion and time", MissingFactsTest::withoutTime, "inversion"),
+        new Fact("rain", j -> j.with(rainless(j.weather())), "hours to the next rain"),
+        new Fact(
+            "forecast",
+            j -> j.with(rainless(j.weather())),
+            "rain forecast for the next 24 and 48 hours"),
+        new Fact(
+            "temperature",
+            j -> j.with(coldless(j.weather())),
+            "temperature now, and the day's forecast high"),
+        new Fact(
+            "volume",
+            j -> j.with(new Mix(j.mix().doses(), j.mix().adjuvants(), OptionalDouble.empty())),
+            "spray volume"),
+        new Fact("droplets", j -> j.with(SprayerSetup.UNKNOWN), "droplet class of the nozzles"),
+        new Fact("last load", j -> with(j, SprayerTank.UNKNOWN), "what the sprayer held before"));
+  }
+
+  private static SprayJob with(SprayJob j, SprayerTank tank) {
+    return new SprayJob(
+        j.field(),
+        j.date(),
+        j.time(),
+        j.method(),
+        j.scouted(),
+        j.mix(),
+        j.carrier(),
+        j.setup(),
+        tank,
+        j.weather(),
+        j.others());
+  }
+
+  private static SprayJob withoutTime(SprayJob j) {
+    SprayWeather w = j.weather();
+    return new SprayJob(
+        j.field(),
+        j.date(),
+        Optional.empty(),
+        j.method(),
+        j.scouted(),
+        j.mix(),
+        j.carrier(),
+        j.setup(),
+        j.tank(),
+        new SprayWeather(
+            w.windMph(),
+            w.gustMph(),
+            w.windFromDegrees(),
+            w.temperatureF(),
+            w.highF(),
+            w.coldestNightF(),
+            w.humidityPct(),
+            Optional.empty(),
+            w.hoursToRain(),
+            w.rainNext24hIn(),
+            w.rainNext48hIn(),
+            w.rainNext10dIn()),
+        j.others());
+  }
+
+  private static SprayWeather windless(SprayWeather w) {
+    return new SprayWeather(
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        w.windFromDegrees(),
+        w.temperatureF(),
+        w.highF(),
+        w.coldestNightF(),
+        w.humidityPct(),
+        w.inversion(),
+        w.hoursToRain(),
+        w.rainNext24hIn(),
+        w.rainNext48hIn(),
+        w.rainNext10dIn());
+  }
+
+  private static SprayWeather rainless(SprayWeather w) {
+    return new SprayWeather(
+        w.windMph(),
+        w.gustMph(),
+        w.windFromDegrees(),
+        w.temperatureF(),
+        w.highF(),
+        w.coldestNightF(),
+        w.humidityPct(),
+        w.inversion(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty());
+  }
+
+  private static SprayWeather coldless(SprayWeather w) {
+    return new SprayWeather(
+        w.windMph(),
+        w.gustMph(),
+        w.windFromDegrees(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        w.humidityPct(),
+        w.inversion(),
+        w.hoursToRain(),
+        w.rainNext24hIn(),
+        w.rainNext48hIn(),
+        w.rainNext10dIn());
+  }
+
+  private static List<String> asks(MixCase of, SprayJob job) {
+    return of.judge().judge(job).judgement().asks().stream().map(Ask::what).toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("facts")
+  void aMissingFactOfTheDayIsAskedFor(Fact fact) {
+    MixCase all = known();
+    SprayJob job = all.job();
+
+    assertThat(asks(all, job)).noneMatch(a -> a.contains(fact.missed()));
+    assertThat(asks(all, fact.without().apply(job))).anyMatch(a -> a.contains(fact.missed()));
+  }
+
+  record FieldFact(String name, UnaryOperator<FieldBuilder> without, String missed) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  static Stream<FieldFact> fieldFacts() {
+    return Stream.of(
+        new FieldFact("soil", FieldBuilder::soilUnknown, "soil"),
+        new FieldFact("state", FieldBuilder::stateUnknown, "state"));
+  }
+
+  /** Metribuzin before soybean: its limits hang on soil and pH. */
+  @ParameterizedTest
+  @MethodSource("fieldFacts")
+  void aMissingFactOfTheFieldIsAskedFor(FieldFact fact) {
+    MixCase all =
+        MixCase.in("soybean").day(-1, "", 0).tank("metribuzin 0.3 ai + fomesafen 0.25 ai");
+    MixCase lacking =
+        MixCase.in("soybean").day(-1, "", 0).tank("metribuzin 0.3 ai + fomesafen 0.25 ai");
+    lacking.field(
+        f -> {
+          FieldBuilder changed = fact.without().apply(f);
+          assertThat(changed).isSameAs(f);
+        });
+
+    assertThat(asks(lacking, lacking.job()).size()).isGreaterThan(asks(all, all.job()).size());
+  }
+
+  @Test
+  void waterDistanceIsAskedForWhereALabelKeepsOne() {
+    MixCase corn = MixCase.in("corn").day(20, "V3", 6).tank("atrazine 1.0 ai");
+
+    assertThat(asks(corn, corn.job())).anyMatch(a -> a.contains("nearest well, inlet"));
+  }
+
+  /** Missing traits forbid: a crop that may die is no matter of asking. */
+  @Test
+  void missingTraitsBlock() {
+    MixCase unknown =
+        MixCase.in("soybean")
+            .field(FieldBuilder::traitsUnknown)
+            .day(24, "V2", 5)
+            .tank("glyphosate 1.0 ae");
+
+    assertThat(unknown.findings())
+        .filteredOn(f -> f.rule().value().equals("trait-needed"))
+        .extracting(Finding::severity)
+        .contains(Severity.BLOCK);
+  }
+
+  /** Untested water is a note, as the trade has it: it never alone holds a sprayer back. */
+  @Test
+  void untestedWaterIsANote() {
+    MixCase all = known();
+    SprayJob j = all.job();
+    SprayJob untested =
+        new SprayJob(
+            j.field(),
+            j.date(),
+            j.time(),
+            j.method(),
+            j.scouted(),
+            j.mix(),
+            Carrier.UNKNOWN,
+            j.setup(),
+            j.tank(),
+            j.weather(),
+            j.others());
+
+    assertThat(all.judge().judge(untested).judgement().findings())
+        .filteredOn(f -> f.rule().value().equals("water-quality"))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.NOTE);
+  }
+}

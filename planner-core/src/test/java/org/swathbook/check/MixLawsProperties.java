@@ -1,0 +1,229 @@
+package org.swathbook.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.swathbook.measure.Rate;
+import org.swathbook.program.Adjuvant;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Doses;
+import org.swathbook.program.Mix;
+import org.swathbook.program.SprayJob;
+import org.swathbook.program.SprayWeather;
+import org.swathbook.rules.Ask;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Verdict;
+import org.swathbook.testing.MixCase;
+
+/** What must hold of every tank, with the starter catalog and the rules as they are. */
+class MixLawsProperties {
+  private static final List<MixCase> FIELDS =
+      List.of(
+          MixCase.in("soybean", "glyphosate", "glufosinate", "2,4-D")
+              .day(27, "V3", 7)
+              .weed("AMAPA", 3, 9)
+              .seen("SETFA", 4),
+          MixCase.in("corn", "glyphosate").day(24, "V4", 10).weed("AMATU", 2, 9),
+          MixCase.in("soybean", "dicamba", "glyphosate").day(-8, "", 0).weed("ERICA", 4, 9),
+          MixCase.in("grain-sorghum", "safened-seed").day(0, "", 0).weed("AMAPA", 0));
+
+  private static final List<MixJudge> JUDGES = FIELDS.stream().map(MixCase::judge).toList();
+
+  private static final List<Dose> DOSES =
+      MixCase.CATALOG.products().stream()
+          .map(
+              p -> {
+                Rate step = p.step();
+                Rate spoken = step.in(p.spoken().unit());
+                return Doses.ofProduct(
+                    MixCase.CATALOG,
+                    p,
+                    new Rate(spoken.amount() * 16, spoken.unit(), spoken.area(), spoken.basis()));
+              })
+          .toList();
+
+  record Drawn(int field, List<Dose> doses, List<Adjuvant> adjuvants) {
+    SprayJob job() {
+      return FIELDS.get(field).job().with(new Mix(doses, adjuvants, OptionalDouble.of(15)));
+    }
+
+    Judgement judged() {
+      return judged(job());
+    }
+
+    Judgement judged(SprayJob job) {
+      return JUDGES.get(field).judge(job).judgement();
+    }
+
+    SprayJob with(List<Dose> others) {
+      return job().with(new Mix(others, adjuvants, OptionalDouble.of(15)));
+    }
+  }
+
+  @Provide
+  Arbitrary<Drawn> tanks() {
+    Arbitrary<List<Dose>> doses =
+        Arbitraries.of(DOSES)
+            .list()
+            .uniqueElements(d -> d.product().id())
+            .ofMinSize(1)
+            .ofMaxSize(4);
+    Arbitrary<List<Adjuvant>> adjuvants =
+        Arbitraries.of(
+                new Adjuvant("ammonium-sulfate", "8.5 lb/100 gal"),
+                new Adjuvant("crop-oil", "1 % v/v"),
+                new Adjuvant("nonionic-surfactant", "0.25 % v/v"))
+            .list()
+            .uniqueElements()
+            .ofMaxSize(2);
+    return Combinators.combine(Arbitraries.integers().between(0, 3), doses, adjuvants)
+        .as(Drawn::new);
+  }
+
+  private static Set<String> blocks(Judgement judgement) {
+    Set<String> out = new TreeSet<>();
+    for (Finding f : judgement.findings()) {
+      if (f.severity() == Severity.BLOCK) {
+        out.add(f.rule() + " " + f.about().ingredient().map(Object::toString).orElse(""));
+      }
+    }
+    return out;
+  }
+
+  /**
+   * A partner never clears what a label forbids of another: only a missing adjuvant that the tank's
+   * kinds were to bring is its own affair, and no partner brings one.
+   */
+  @Property(tries = 200)
+  void noProductRemovesAnothersBlock(@ForAll("tanks") Drawn tank, @ForAll("tanks") Drawn more) {
+    Dose added = more.doses().get(0);
+    boolean same =
+        tank.doses().stream().anyMatch(d -> d.product().id().equals(added.product().id()));
+    if (same) {
+      return;
+    }
+    List<Dose> with = new ArrayList<>(tank.doses());
+    with.add(added);
+
+    assertThat(blocks(tank.judged(tank.with(with)))).containsAll(blocks(tank.judged()));
+  }
+
+  @Property(tries = 200)
+  void aHigherRateNeverClearsACap(@ForAll("tanks") Drawn tank) {
+    Dose first = tank.doses().get(0);
+    Rate r = first.rate();
+    Dose doubled =
+        Doses.ofProduct(
+            MixCase.CATALOG,
+            first.product(),
+            new Rate(2 * r.amount(), r.unit(), r.area(), r.basis()));
+    List<Dose> more = new ArrayList<>(tank.doses());
+    more.set(0, doubled);
+
+    Set<String> before = blocks(tank.judged());
+    before.removeIf(b -> !b.startsWith("annual-cap") && !b.startsWith("rate-above-use"));
+    assertThat(blocks(tank.judged(tank.with(more)))).containsAll(before);
+  }
+
+  @Property(tries = 200)
+  void theOrderOfTheTankDoesNotMatter(@ForAll("tanks") Drawn tank, @ForAll long seed) {
+    List<Dose> other = new ArrayList<>(tank.doses());
+    Collections.shuffle(other, new Random(seed));
+
+    Judgement one = tank.judged();
+    Judgement two = tank.judged(tank.with(other));
+    assertThat(two.verdict()).isEqualTo(one.verdict());
+    assertThat(keys(two)).isEqualTo(keys(one));
+    assertThat(two.asks().stream().map(Ask::what).distinct().sorted())
+        .containsExactlyElementsOf(one.asks().stream().map(Ask::what).distinct().sorted().toList());
+  }
+
+  private static List<String> keys(Judgement j) {
+    return j.findings().stream()
+        // two actives of which neither goes with the other are told of one of them
+        .map(f -> f.rule() + " " + f.severity())
+        .sorted()
+        .toList();
+  }
+
+  @Property(tries = 200)
+  void moreWindNeverClearsABlock(@ForAll("tanks") Drawn tank, @ForAll("mph") double mph) {
+    Set<String> calm = windBlocks(tank, mph);
+    Set<String> windy = windBlocks(tank, mph + 5);
+
+    if (mph >= 3) {
+      assertThat(windy).containsAll(calm);
+    }
+  }
+
+  @Provide
+  Arbitrary<Double> mph() {
+    return Arbitraries.doubles().between(0, 30);
+  }
+
+  private static Set<String> windBlocks(Drawn tank, double mph) {
+    SprayWeather w = MixCase.fair();
+    SprayJob job =
+        tank.job()
+            .with(
+                new SprayWeather(
+                    OptionalDouble.of(mph),
+                    OptionalDouble.empty(),
+                    w.windFromDegrees(),
+                    w.temperatureF(),
+                    w.highF(),
+                    w.coldestNightF(),
+                    w.humidityPct(),
+                    w.inversion(),
+                    w.hoursToRain(),
+                    w.rainNext24hIn(),
+                    w.rainNext48hIn(),
+                    w.rainNext10dIn()));
+    Set<String> out = blocks(tank.judged(job));
+    out.removeIf(b -> !b.startsWith("wind"));
+    return out;
+  }
+
+  /** Of which nothing is known but the tank: never clear, whatever is in it. */
+  @Property(tries = 200)
+  void whereNothingIsKnownNothingIsClear(@ForAll("tanks") Drawn tank) {
+    SprayJob bare = SprayJob.of(tank.job().field(), tank.job().date(), Mix.of(tank.doses()));
+
+    assertThat(tank.judged(bare).verdict()).isNotEqualTo(Verdict.CLEAR);
+  }
+
+  /** What is said to be better is better, and is what the rules themselves say of it. */
+  @Property(tries = 20)
+  void aMendedTankIsBetter(@ForAll("tanks") Drawn tank) {
+    MixJudge judge = JUDGES.get(tank.field());
+    JudgedMix broken = judge.judge(tank.job());
+    Optional<MendedMix> mended = MixMending.of(judge, broken);
+
+    mended.ifPresent(
+        m -> {
+          assertThat(count(m.mix(), Severity.BLOCK))
+              .isLessThanOrEqualTo(count(broken, Severity.BLOCK));
+          assertThat(count(m.mix(), Severity.BLOCK) + count(m.mix(), Severity.WARN))
+              .isNotEqualTo(count(broken, Severity.BLOCK) + count(broken, Severity.WARN));
+          assertThat(judge.judge(m.mix().job()).judgement()).isEqualTo(m.mix().judgement());
+        });
+  }
+
+  private static long count(JudgedMix judged, Severity severity) {
+    return judged.judgement().findings().stream().filter(f -> f.severity() == severity).count();
+  }
+}
