@@ -149,7 +149,7 @@ class CatalogCommandTest {
     assertThat(shown.code()).isEqualTo(ExitCode.WRONG_INPUT);
     assertThat(shown.err()).contains("the catalog holds no 'fomesafin'; the nearest is fomesafen");
     assertThat(call("catalog").err())
-        .contains("a command is missing: list, show, lint, diff, schema");
+        .contains("a command is missing: list, show, lint, diff, impact, schema");
   }
 
   @Test

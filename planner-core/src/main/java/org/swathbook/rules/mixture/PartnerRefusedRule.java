@@ -60,7 +60,7 @@ public final class PartnerRefusedRule implements PairRule {
               .filter(a -> !a.isOfOneProductWith(keeper) && !a.ingredient().id().equals(i.id()))
               .map(a -> a.ingredient().name())
               .distinct()
-              .sorted()
+              .sorted(String.CASE_INSENSITIVE_ORDER)
               .toList();
       if (keeper.terms().tank().partners().isUnknown()
           && !partners.isEmpty()
