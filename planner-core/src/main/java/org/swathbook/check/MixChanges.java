@@ -11,7 +11,9 @@ import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.DropletClass;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Product;
+import org.swathbook.catalog.TankTerms.DropletRange;
 import org.swathbook.catalog.Use;
+import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Rate;
 import org.swathbook.program.Adjuvant;
@@ -80,15 +82,50 @@ final class MixChanges {
                   actives.add(new ActiveUse(dose, dose.actives().get(0), Optional.of(use)));
                   List<Dose> doses = new ArrayList<>(job.mix().doses());
                   doses.add(dose);
+                  SprayJob with = job.with(withAdjuvants(with(doses), actives));
+                  SprayJob fitted = withDroplets(with, actives);
+                  String words = "add " + p.id() + " " + Say.productRate(rate);
                   out.add(
                       new MixChange(
-                          "add " + p.id() + " " + Say.productRate(rate),
-                          job.with(withAdjuvants(with(doses), actives)),
+                          fitted.equals(with)
+                              ? words
+                              : words
+                                  + ", "
+                                  + fitted.setup().droplets().orElseThrow()
+                                  + " droplets",
+                          fitted,
                           false));
                 });
       }
     }
     return out;
+  }
+
+  /**
+   * The class that is chosen where every partner allows it and it wets what contact partners must
+   * wet, else the coarsest that does.
+   */
+  private static SprayJob withDroplets(SprayJob job, List<ActiveUse> actives) {
+    Optional<DropletRange> range = TankDroplets.of(actives).allowed();
+    Optional<DropletClass> chosen = job.setup().droplets();
+    if (range.isEmpty() || chosen.isEmpty()) {
+      return job;
+    }
+    boolean contact = actives.stream().map(ActiveUse::ingredient).anyMatch(Ingredient::isContact);
+    Optional<DropletClass> best = Optional.empty();
+    for (DropletClass c : DropletClass.values()) {
+      boolean wets = !contact || c.compareTo(DropletClass.VERY_COARSE) < 0;
+      if (range.get().allows(c) && wets) {
+        best = Optional.of(c);
+        if (chosen.get() == c) {
+          return job;
+        }
+      }
+    }
+    SprayerSetup s = job.setup();
+    return best.isEmpty()
+        ? job
+        : job.with(new SprayerSetup(best, s.speedMph(), s.pressurePsi(), s.nozzlesListed()));
   }
 
   private void rates(int place, List<MixChange> out) {
@@ -229,10 +266,7 @@ final class MixChanges {
       if (v != now) {
         Mix mix = new Mix(job.mix().doses(), job.mix().adjuvants(), OptionalDouble.of(v));
         out.add(
-            new MixChange(
-                "spray " + org.swathbook.measure.Numbers.decimals(v, 1) + " gal/acre",
-                job.with(mix),
-                false));
+            new MixChange("spray " + Numbers.decimals(v, 1) + " gal/acre", job.with(mix), false));
       }
     }
   }

@@ -67,23 +67,13 @@ public final class MixMending {
     }
     long blocks = count(now, Severity.BLOCK);
     long warns = count(now, Severity.WARN);
-    List<Tried> better = new ArrayList<>();
-    for (MixChange c : all) {
-      JudgedMix judged = judge.judge(c.job());
-      Tried t =
-          new Tried(
-              c,
-              judged,
-              count(judged, Severity.BLOCK),
-              count(judged, Severity.WARN),
-              judged.judgement().asks().size());
-      boolean isBetter =
-          t.blocks() < blocks || t.blocks() == blocks && t.warns() < warns && !c.drops();
-      if (isBetter) {
-        better.add(t);
-      }
-    }
-    return better.stream()
+    // Judged side by side: each by itself, and the best of them is the same in any order.
+    return all.parallelStream()
+        .map(this::tried)
+        .filter(
+            t ->
+                t.blocks() < blocks
+                    || t.blocks() == blocks && t.warns() < warns && !t.change().drops())
         .min(
             Comparator.comparingLong(Tried::blocks)
                 .thenComparingLong(Tried::warns)
@@ -91,6 +81,16 @@ public final class MixMending {
                 .thenComparingLong(Tried::asks)
                 .thenComparingLong(this::cents)
                 .thenComparing(t -> t.change().words()));
+  }
+
+  private Tried tried(MixChange change) {
+    JudgedMix judged = judge.judge(change.job());
+    return new Tried(
+        change,
+        judged,
+        count(judged, Severity.BLOCK),
+        count(judged, Severity.WARN),
+        judged.judgement().asks().size());
   }
 
   private static boolean wantsAPartner(Finding f) {

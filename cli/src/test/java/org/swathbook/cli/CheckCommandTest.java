@@ -1,0 +1,212 @@
+package org.swathbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code check} on the demo book: from a file, typed, a whole program, with a forecast. */
+class CheckCommandTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final Path DEMO = ProgramProcess.CLI.resolve("../demo-data");
+
+  @TempDir Path folder;
+
+  @Test
+  void theDemoTankIsAsKept() {
+    Called text = Called.with("check", DEMO, "nd-1-june");
+
+    assertThat(text.code()).isEqualTo(ExitCode.DONE);
+    assertThat(text.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
+    assertThat(text.out()).contains("Verdict: caution").contains("The label is the law.");
+    Goldens.check("demo/check.txt", text.out());
+    Goldens.check("demo/check.json", Called.with("check", DEMO, "nd-1-june", "--json").out());
+  }
+
+  @Test
+  void aTankTypedIsJudgedAndABlockedOneEndsWithOne() throws IOException {
+    Called called =
+        Called.with(
+            "check",
+            DEMO,
+            "--json",
+            "--field",
+            "nd-1",
+            "--date",
+            "2027-06-08",
+            "--volume",
+            "15",
+            "glyphosate-4.5sl 320 fl oz/acre",
+            "ammonium-sulfate 8.5 lb/100 gal");
+
+    assertThat(called.code()).isEqualTo(ExitCode.BLOCKED);
+    JsonNode root = JSON.readTree(called.out());
+    assertThat(root.get("verdict").textValue()).isEqualTo("blocked");
+    assertThat(root.get("findings"))
+        .anySatisfy(
+            f -> {
+              assertThat(f.get("rule").textValue()).isEqualTo("rate-above-use");
+              assertThat(f.get("remedy").textValue()).contains("fl oz/acre of glyphosate-4.5sl");
+            });
+    JsonNode mended = root.get("remedyMix");
+    assertThat(mended.get("verdict").textValue()).isNotEqualTo("blocked");
+    assertThat(mended.get("changes")).isNotEmpty();
+  }
+
+  @Test
+  void aWholeProgramIsJudgedAsASeasonJudgesIt() throws IOException {
+    JsonNode check =
+        JSON.readTree(Called.with("check", DEMO, "--program", "nd-1-two-layers", "--json").out());
+    JsonNode season = JSON.readTree(Called.with("season", DEMO, "nd-1-two-layers", "--json").out());
+
+    assertThat(check.get("findings")).isEqualTo(season.get("findings"));
+    assertThat(Called.with("check", DEMO, "--program", "nd-1-two-layers").out())
+        .contains("PROGRAM: ")
+        .contains("Verdict: ");
+  }
+
+  @Test
+  void everyMistakeIsOnePlainLine() {
+    Called called =
+        Called.with(
+            "check",
+            DEMO,
+            "--field",
+            "nd1x",
+            "--date",
+            "2031-06-08",
+            "glyphosat-4.5sl 32 fl oz/acre",
+            "crop-oil");
+
+    assertThat(called.code()).isEqualTo(2);
+    assertThat(called.out()).isEmpty();
+    assertThat(called.err().lines()).hasSize(4).noneMatch(l -> l.contains("Exception"));
+    assertThat(called.err())
+        .contains("'nd1x' is no field of the book")
+        .contains("2031-06-08 is not in the season 2027")
+        .contains("did you mean 'glyphosate-4.5sl'?")
+        .contains("'crop-oil' is no name with a rate");
+  }
+
+  @Test
+  void aCallThatMeansNothingIsRefused() {
+    assertThat(Called.with("check", DEMO).err()).contains("nothing to check");
+    assertThat(Called.with("check", DEMO, "a", "b").err()).contains("one mix at a time");
+    assertThat(Called.with("check", DEMO, "--program", "x", "y").err())
+        .contains("judges a program alone");
+    assertThat(Called.with("check", DEMO, "--field", "ND-1").err()).contains("no product");
+    assertThat(Called.with("check", DEMO, "--date", "2027-06-08", "nd-1-june").err())
+        .contains("belong to a tank typed here");
+  }
+
+  /** What the mix leaves out comes from the forecast, and the hours that are open are listed. */
+  @Test
+  void aForecastFillsTheDay() throws IOException {
+    Path book = SmallBook.of(folder.resolve("book"), "ND-1");
+    StringBuilder rows = new StringBuilder("time,temp_f,rh_pct,wind_mph,gust_mph,from,rain_in\n");
+    for (int day = 8; day <= 11; day++) {
+      for (int hour = 0; hour < 24; hour++) {
+        // Windy on the first day; calm and dry on the second until rain at 15:00.
+        double wind = day == 8 ? 18 : 6;
+        double rain = day == 9 && hour >= 15 ? 0.3 : 0;
+        rows.append(
+            String.format(
+                java.util.Locale.ROOT,
+                "2027-06-%02dT%02d:00,74,55,%.0f,%.0f,W,%.1f%n",
+                day,
+                hour,
+                wind,
+                wind + 2,
+                rain));
+      }
+    }
+    Files.writeString(book.resolve("weather/sedge-fork-hourly.csv"), rows.toString());
+    String[] tank = {
+      "--json",
+      "--field",
+      "ND-1",
+      "--date",
+      "2027-06-08",
+      "--volume",
+      "15",
+      "glufosinate-2.34sl 36 fl oz/acre",
+      "ammonium-sulfate 8.5 lb/100 gal"
+    };
+
+    JsonNode root = JSON.readTree(Called.with("check", book, tank).out());
+
+    assertThat(root.get("openHours")).isNotEmpty();
+    assertThat(root.get("openHours"))
+        .allSatisfy(
+            s -> {
+              assertThat(s.get("from").textValue()).isGreaterThan("2027-06-08T23");
+              assertThat(s.get("to").textValue().substring(0, 10)).isNotEqualTo("2027-06-08");
+            });
+    // Before the rain of the ninth glufosinate needs its rain-free hours, and none is open in it.
+    assertThat(root.get("openHours"))
+        .noneSatisfy(s -> assertThat(s.get("to").textValue()).isEqualTo("2027-06-09T15:00"));
+  }
+
+  @Test
+  void aMistakeOfTheForecastIsOnePlainLine() throws IOException {
+    Path book = SmallBook.of(folder.resolve("wrong"), "ND-1");
+    Files.writeString(
+        book.resolve("weather/sedge-fork-hourly.csv"),
+        "time,temp_f,wind_mph\n2027-06-08T10:00,74,6\n2027-06-08T10:00,75,6\nnoon,75,-3\n");
+
+    Called called =
+        Called.with(
+            "check", book, "--field", "ND-1", "--date", "2027-06-08", "glyphosate 1 lb ae/acre");
+
+    assertThat(called.code()).isEqualTo(2);
+    assertThat(called.err())
+        .contains("weather/sedge-fork-hourly.csv:3:1: line 2 has this hour already")
+        .contains("weather/sedge-fork-hourly.csv:4:1: 'noon' is no hour of a day")
+        .contains("weather/sedge-fork-hourly.csv:4:9: ");
+  }
+
+  /** A cap that is lowered stops a program that was planned under the higher one. */
+  @Test
+  void theImpactOfAChangedCatalog() throws IOException {
+    Path catalog = Files.createDirectories(folder.resolve("catalog/ingredients"));
+    Path starter =
+        ProgramProcess.CLI.resolve(
+            "../catalog/src/main/resources/org/swathbook/catalog/starter/ingredients/metribuzin.yaml");
+    String text = Files.readString(starter);
+    String changed = text.replaceAll("cap: \\{amount: [0-9.]+", "cap: {amount: 0.1");
+    assertThat(changed).isNotEqualTo(text);
+    Files.writeString(catalog.resolve("metribuzin.yaml"), changed);
+
+    Called called =
+        Called.with(
+            "catalog",
+            "impact",
+            "starter",
+            folder.resolve("catalog").toString(),
+            "--book",
+            DEMO.toString(),
+            "--today",
+            "2027-03-01");
+    assertThat(called.err()).isEmpty();
+    assertThat(called.code()).isEqualTo(ExitCode.DONE);
+    assertThat(called.out()).contains("ND-1").contains("annual-cap: ").contains("-> block");
+
+    Called same =
+        Called.with(
+            "catalog",
+            "impact",
+            "starter",
+            "starter",
+            "--book",
+            DEMO.toString(),
+            "--json",
+            "--today",
+            "2027-03-01");
+    assertThat(JSON.readTree(same.out()).get("hits")).isEmpty();
+  }
+}
