@@ -170,7 +170,7 @@ class CheckCommandTest {
         .contains("weather/sedge-fork-hourly.csv:4:9: ");
   }
 
-  /** A cap that is lowered stops a program that was planned under the higher one. */
+  /** A label that keeps a distance from water stops a program that was planned without it. */
   @Test
   void theImpactOfAChangedCatalog() throws IOException {
     Path catalog = Files.createDirectories(folder.resolve("catalog/ingredients"));
@@ -178,7 +178,7 @@ class CheckCommandTest {
         ProgramProcess.CLI.resolve(
             "../catalog/src/main/resources/org/swathbook/catalog/starter/ingredients/metribuzin.yaml");
     String text = Files.readString(starter);
-    String changed = text.replaceAll("cap: \\{amount: [0-9.]+", "cap: {amount: 0.1");
+    String changed = text.replaceAll("(?m)^setback: .*$", "setback: {lake: 2000 ft}");
     assertThat(changed).isNotEqualTo(text);
     Files.writeString(catalog.resolve("metribuzin.yaml"), changed);
 
@@ -194,7 +194,7 @@ class CheckCommandTest {
             "2027-03-01");
     assertThat(called.err()).isEmpty();
     assertThat(called.code()).isEqualTo(ExitCode.DONE);
-    assertThat(called.out()).contains("ND-1").contains("annual-cap: ").contains("-> block");
+    assertThat(called.out()).contains("ND-1").contains("setback-water: silent -> block");
 
     Called same =
         Called.with(
