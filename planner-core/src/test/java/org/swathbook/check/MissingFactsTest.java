@@ -14,7 +14,6 @@ import org.swathbook.catalog.DropletClass;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Mix;
 import org.swathbook.program.SprayJob;
-import org.swathbook.program.SprayWeather;
 import org.swathbook.program.SprayerSetup;
 import org.swathbook.program.SprayerTank;
 import org.swathbook.rules.Ask;
@@ -22,6 +21,7 @@ import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 import org.swathbook.testing.FieldBuilder;
 import org.swathbook.testing.MixCase;
+import org.swathbook.testing.Sky;
 
 /** Each fact taken away in turn from a job of which all is known: it is missed. */
 class MissingFactsTest {
@@ -47,17 +47,17 @@ class MissingFactsTest {
 
   static Stream<Fact> facts() {
     return Stream.of(
-        new Fact("wind", j -> j.with(windless(j.weather())), "wind at the field"),
+        new Fact("wind", j -> j.with(Sky.fair().windUnknown().weather()), "wind at the field"),
         new Fact("time", MissingFactsTest::withoutTime, "whether an inversion stands"),
         new Fact("inversion and time", MissingFactsTest::withoutTime, "inversion"),
-        new Fact("rain", j -> j.with(rainless(j.weather())), "hours to the next rain"),
+        new Fact("rain", j -> j.with(Sky.fair().rainUnknown().weather()), "hours to the next rain"),
         new Fact(
             "forecast",
-            j -> j.with(rainless(j.weather())),
+            j -> j.with(Sky.fair().rainUnknown().weather()),
             "rain forecast for the next 24 and 48 hours"),
         new Fact(
             "temperature",
-            j -> j.with(coldless(j.weather())),
+            j -> j.with(Sky.fair().temperatureUnknown().weather()),
             "temperature now, and the day's forecast high"),
         new Fact(
             "volume",
@@ -83,7 +83,6 @@ class MissingFactsTest {
   }
 
   private static SprayJob withoutTime(SprayJob j) {
-    SprayWeather w = j.weather();
     return new SprayJob(
         j.field(),
         j.date(),
@@ -94,68 +93,8 @@ class MissingFactsTest {
         j.carrier(),
         j.setup(),
         j.tank(),
-        new SprayWeather(
-            w.windMph(),
-            w.gustMph(),
-            w.windFromDegrees(),
-            w.temperatureF(),
-            w.highF(),
-            w.coldestNightF(),
-            w.humidityPct(),
-            Optional.empty(),
-            w.hoursToRain(),
-            w.rainNext24hIn(),
-            w.rainNext48hIn(),
-            w.rainNext10dIn()),
+        Sky.fair().inversion(Optional.empty()).weather(),
         j.others());
-  }
-
-  private static SprayWeather windless(SprayWeather w) {
-    return new SprayWeather(
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        w.windFromDegrees(),
-        w.temperatureF(),
-        w.highF(),
-        w.coldestNightF(),
-        w.humidityPct(),
-        w.inversion(),
-        w.hoursToRain(),
-        w.rainNext24hIn(),
-        w.rainNext48hIn(),
-        w.rainNext10dIn());
-  }
-
-  private static SprayWeather rainless(SprayWeather w) {
-    return new SprayWeather(
-        w.windMph(),
-        w.gustMph(),
-        w.windFromDegrees(),
-        w.temperatureF(),
-        w.highF(),
-        w.coldestNightF(),
-        w.humidityPct(),
-        w.inversion(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty());
-  }
-
-  private static SprayWeather coldless(SprayWeather w) {
-    return new SprayWeather(
-        w.windMph(),
-        w.gustMph(),
-        w.windFromDegrees(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        w.humidityPct(),
-        w.inversion(),
-        w.hoursToRain(),
-        w.rainNext24hIn(),
-        w.rainNext48hIn(),
-        w.rainNext10dIn());
   }
 
   private static List<String> asks(MixCase of, SprayJob job) {

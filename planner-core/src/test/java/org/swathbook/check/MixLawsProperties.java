@@ -22,12 +22,12 @@ import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
 import org.swathbook.program.Mix;
 import org.swathbook.program.SprayJob;
-import org.swathbook.program.SprayWeather;
 import org.swathbook.rules.Ask;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Verdict;
 import org.swathbook.testing.MixCase;
+import org.swathbook.testing.Sky;
 
 /** What must hold of every tank, with the starter catalog and the rules as they are. */
 class MixLawsProperties {
@@ -176,23 +176,7 @@ class MixLawsProperties {
   }
 
   private static Set<String> windBlocks(Drawn tank, double mph) {
-    SprayWeather w = MixCase.fair();
-    SprayJob job =
-        tank.job()
-            .with(
-                new SprayWeather(
-                    OptionalDouble.of(mph),
-                    OptionalDouble.empty(),
-                    w.windFromDegrees(),
-                    w.temperatureF(),
-                    w.highF(),
-                    w.coldestNightF(),
-                    w.humidityPct(),
-                    w.inversion(),
-                    w.hoursToRain(),
-                    w.rainNext24hIn(),
-                    w.rainNext48hIn(),
-                    w.rainNext10dIn()));
+    SprayJob job = tank.job().with(Sky.fair().wind(mph).weather());
     Set<String> out = blocks(tank.judged(job));
     out.removeIf(b -> !b.startsWith("wind"));
     return out;

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,9 +12,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.swathbook.catalog.DropletClass;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.TankTerms.Rinse;
-import org.swathbook.program.SprayWeather;
 import org.swathbook.testing.MixCase;
-import org.swathbook.testing.Skies;
+import org.swathbook.testing.Sky;
 
 /**
  * Tanks at a limit, just inside and just outside it: a value exactly at a limit is legal. Sunrise
@@ -70,49 +68,15 @@ class BoundaryCasesTest {
 
   private static List<Case> wind() {
     return List.of(
-        of("wind", NONE, "3 mph, the least of dicamba", dicamba().weather(Skies.wind(3))),
-        of("wind", "block", "2.9 mph with dicamba", dicamba().weather(Skies.wind(2.9))),
-        of("wind", NONE, "10 mph, the most of dicamba", dicamba().weather(Skies.wind(10))),
-        of("wind", "block", "10.1 mph with dicamba", dicamba().weather(Skies.wind(10.1))),
-        of("wind", "block", "8 mph with gusts of 11", dicamba().weather(gusts(8, 11))),
-        of("wind", NONE, "8 mph with gusts of 10", dicamba().weather(gusts(8, 10))),
-        of("wind", NONE, "15 mph with 2,4-D choline", choline().weather(Skies.wind(15))),
-        of("wind", "block", "15.1 mph with 2,4-D choline", choline().weather(Skies.wind(15.1))),
-        of("wind", "block", "2 mph with 2,4-D choline", choline().weather(Skies.wind(2))));
-  }
-
-  private static SprayWeather gusts(double mph, double gust) {
-    SprayWeather w = Skies.wind(mph);
-    return new SprayWeather(
-        w.windMph(),
-        OptionalDouble.of(gust),
-        w.windFromDegrees(),
-        w.temperatureF(),
-        w.highF(),
-        w.coldestNightF(),
-        w.humidityPct(),
-        w.inversion(),
-        w.hoursToRain(),
-        w.rainNext24hIn(),
-        w.rainNext48hIn(),
-        w.rainNext10dIn());
-  }
-
-  private static SprayWeather night(double highF, double lowF) {
-    SprayWeather w = Skies.high(highF);
-    return new SprayWeather(
-        w.windMph(),
-        w.gustMph(),
-        w.windFromDegrees(),
-        w.temperatureF(),
-        w.highF(),
-        OptionalDouble.of(lowF),
-        w.humidityPct(),
-        w.inversion(),
-        w.hoursToRain(),
-        w.rainNext24hIn(),
-        w.rainNext48hIn(),
-        w.rainNext10dIn());
+        of("wind", NONE, "3 mph, the least of dicamba", dicamba().sky(Sky.fair().wind(3))),
+        of("wind", "block", "2.9 mph with dicamba", dicamba().sky(Sky.fair().wind(2.9))),
+        of("wind", NONE, "10 mph, the most of dicamba", dicamba().sky(Sky.fair().wind(10))),
+        of("wind", "block", "10.1 mph with dicamba", dicamba().sky(Sky.fair().wind(10.1))),
+        of("wind", "block", "8 mph with gusts of 11", dicamba().sky(Sky.fair().wind(8).gusts(11))),
+        of("wind", NONE, "8 mph with gusts of 10", dicamba().sky(Sky.fair().wind(8).gusts(10))),
+        of("wind", NONE, "15 mph with 2,4-D choline", choline().sky(Sky.fair().wind(15))),
+        of("wind", "block", "15.1 mph with 2,4-D choline", choline().sky(Sky.fair().wind(15.1))),
+        of("wind", "block", "2 mph with 2,4-D choline", choline().sky(Sky.fair().wind(2))));
   }
 
   private static List<Case> temperature() {
@@ -121,48 +85,41 @@ class BoundaryCasesTest {
             "temperature",
             "warn",
             "95 F with dicamba: legal, and hot",
-            dicamba().weather(Skies.high(95))),
-        of("temperature", "block", "95.5 F with dicamba", dicamba().weather(Skies.high(95.5))),
-        of("temperature", NONE, "90 F with glufosinate", glufosinate().weather(Skies.high(90))),
-        of("temperature", "warn", "91 F with glufosinate", glufosinate().weather(Skies.high(91))),
-        of("temperature", NONE, "91 F with glyphosate alone", glyphosate().weather(Skies.high(91))),
-        of("temperature", NONE, "60 F by day with glyphosate", glyphosate().weather(night(60, 45))),
+            dicamba().sky(Sky.fair().high(95))),
+        of("temperature", "block", "95.5 F with dicamba", dicamba().sky(Sky.fair().high(95.5))),
+        of("temperature", NONE, "90 F with glufosinate", glufosinate().sky(Sky.fair().high(90))),
+        of("temperature", "warn", "91 F with glufosinate", glufosinate().sky(Sky.fair().high(91))),
+        of(
+            "temperature",
+            NONE,
+            "91 F with glyphosate alone",
+            glyphosate().sky(Sky.fair().high(91))),
+        of(
+            "temperature",
+            NONE,
+            "60 F by day with glyphosate",
+            glyphosate().sky(Sky.fair().high(60).night(45))),
         of(
             "temperature",
             "warn",
             "59 F by day with glyphosate",
-            glyphosate().weather(night(59, 45))),
+            glyphosate().sky(Sky.fair().high(59).night(45))),
         of(
             "temperature",
             NONE,
             "40 F by night with glyphosate",
-            glyphosate().weather(night(70, 40))),
+            glyphosate().sky(Sky.fair().high(70).night(40))),
         of(
             "temperature",
             "warn",
             "35 F by night with glyphosate",
-            glyphosate().weather(night(70, 35))));
-  }
-
-  private static SprayWeather still(Optional<Boolean> seen) {
-    SprayWeather w = MixCase.fair();
-    return new SprayWeather(
-        OptionalDouble.of(3.5),
-        OptionalDouble.empty(),
-        w.windFromDegrees(),
-        w.temperatureF(),
-        w.highF(),
-        w.coldestNightF(),
-        w.humidityPct(),
-        seen,
-        w.hoursToRain(),
-        w.rainNext24hIn(),
-        w.rainNext48hIn(),
-        w.rainNext10dIn());
+            glyphosate().sky(Sky.fair().high(70).night(35))));
   }
 
   private static MixCase evening(String clock) {
-    return choline().time(LocalTime.parse(clock)).weather(still(Optional.empty()));
+    return choline()
+        .time(LocalTime.parse(clock))
+        .sky(Sky.fair().wind(3.5).inversion(Optional.empty()));
   }
 
   private static List<Case> inversion() {
@@ -176,12 +133,16 @@ class BoundaryCasesTest {
             "inversion",
             NONE,
             "19:50 with wind of 6 mph",
-            choline().time(LocalTime.of(19, 50)).weather(Skies.inversion(Optional.empty()))),
+            choline()
+                .time(LocalTime.of(19, 50))
+                .sky(Sky.fair().wind(6).inversion(Optional.empty()))),
         of(
             "inversion",
             NONE,
             "19:50 in hardly any wind, looked for and none there",
-            choline().time(LocalTime.of(19, 50)).weather(still(Optional.of(false)))));
+            choline()
+                .time(LocalTime.of(19, 50))
+                .sky(Sky.fair().wind(3.5).inversion(Optional.of(false)))));
   }
 
   private static List<Case> hours() {
@@ -214,27 +175,27 @@ class BoundaryCasesTest {
             "rain-too-soon",
             "block",
             "half an inch in 48 hours with 2,4-D choline",
-            choline().weather(Skies.rain(40, 0.5))),
+            choline().sky(Sky.fair().rain(40, 0.5))),
         of(
             "rain-too-soon",
             NONE,
             "0.49 in in 48 hours with 2,4-D choline",
-            choline().weather(Skies.rain(40, 0.49))),
+            choline().sky(Sky.fair().rain(40, 0.49))),
         of(
             "rain-too-soon",
             NONE,
             "two inches in 40 hours with glyphosate",
-            glyphosate().weather(Skies.rain(40, 2))),
+            glyphosate().sky(Sky.fair().rain(40, 2))),
         of(
             "rain-too-soon",
             "note",
             "glyphosate with rain in a quarter of an hour, no driver weed there",
-            glyphosate().weather(Skies.rain(0.25, 0.2))),
+            glyphosate().sky(Sky.fair().rain(0.25, 0.2))),
         of(
             "rain-too-soon",
             "warn",
             "the same on a driver weed that hangs on it",
-            glyphosate().weed("AMATU", 3).weather(Skies.rain(0.25, 0.2))));
+            glyphosate().weed("AMATU", 3).sky(Sky.fair().rain(0.25, 0.2))));
   }
 
   private static List<Case> water() {
@@ -254,14 +215,14 @@ class BoundaryCasesTest {
   }
 
   private static MixCase vineyard(double windFrom) {
-    return dicamba().field(f -> f.neighbors("vineyard NE 1500 ft")).weather(Skies.from(windFrom));
+    return dicamba().field(f -> f.neighbors("vineyard NE 1500 ft")).sky(Sky.fair().from(windFrom));
   }
 
   private static MixCase shelterbelt(double feet, UnaryOperator<MixCase> more) {
     return more.apply(
         dicamba()
             .field(f -> f.neighbors("shelterbelt N " + feet + " ft"))
-            .weather(Skies.from(180)));
+            .sky(Sky.fair().from(180)));
   }
 
   private static List<Case> place() {
@@ -296,7 +257,7 @@ class BoundaryCasesTest {
                 .day(24, "V2", 5)
                 .tank("clethodim 0.125 ai")
                 .field(f -> f.neighbors("vineyard NE 300 ft"))
-                .weather(Skies.from(225))));
+                .sky(Sky.fair().from(225))));
   }
 
   private static List<Case> sprayer() {

@@ -8,7 +8,7 @@ import org.swathbook.catalog.DropletClass;
 import org.swathbook.catalog.TankTerms.Rinse;
 import org.swathbook.program.Carrier;
 import org.swathbook.testing.MixCase;
-import org.swathbook.testing.Skies;
+import org.swathbook.testing.Sky;
 
 /** Examples of the rules on the day, the place and the sprayer, with the starter catalog. */
 final class DayCases {
@@ -47,22 +47,22 @@ final class DayCases {
 
   private static List<RuleCase> air() {
     return List.of(
-        trips("wind", "14 mph with dicamba, which allows 10", dicamba().weather(Skies.wind(14))),
-        silent("wind", "7 mph with dicamba", dicamba().weather(Skies.wind(7))),
-        silent("wind", "10 mph, the very limit", dicamba().weather(Skies.wind(10))),
+        trips("wind", "14 mph with dicamba, which allows 10", dicamba().sky(Sky.fair().wind(14))),
+        silent("wind", "7 mph with dicamba", dicamba().sky(Sky.fair().wind(7))),
+        silent("wind", "10 mph, the very limit", dicamba().sky(Sky.fair().wind(10))),
         trips(
             "temperature",
             "dicamba over soybean with a forecast high of 96 F, where 95 F are the most",
-            dicamba().weather(Skies.high(96)).seen("AMATU", 2)),
-        silent("temperature", "the same at 78 F", dicamba().weather(Skies.high(78))),
+            dicamba().sky(Sky.fair().high(96)).seen("AMATU", 2)),
+        silent("temperature", "the same at 78 F", dicamba().sky(Sky.fair().high(78))),
         trips(
             "inversion",
             "an observed inversion with 2,4-D choline",
-            choline().weather(Skies.inversion(Optional.of(true)))),
+            choline().sky(Sky.fair().wind(6).inversion(Optional.of(true)))),
         silent(
             "inversion",
             "11:00 with wind of 6 mph and none observed",
-            choline().weather(Skies.inversion(Optional.empty()))));
+            choline().sky(Sky.fair().wind(6).inversion(Optional.empty()))));
   }
 
   private static List<RuleCase> hours() {
@@ -75,14 +75,14 @@ final class DayCases {
         trips(
             "rain-too-soon",
             "2,4-D choline with an inch of rain in the next 48 hours",
-            choline().weather(Skies.rain(30, 1.0))),
+            choline().sky(Sky.fair().rain(30, 1.0))),
         silent(
             "rain-too-soon",
             "clethodim with rain in 3 hours",
             MixCase.in("soybean")
                 .day(24, "V2", 5)
                 .tank("clethodim 0.125 ai")
-                .weather(Skies.rain(3, 0.1))));
+                .sky(Sky.fair().rain(3, 0.1))));
   }
 
   private static List<RuleCase> water() {
@@ -119,11 +119,11 @@ final class DayCases {
         trips(
             "sensitive-neighbor",
             "dicamba over soybean with wind from the southwest and a vineyard 1500 ft northeast",
-            dicamba().field(f -> f.neighbors("vineyard NE 1500 ft")).weather(Skies.from(225))),
+            dicamba().field(f -> f.neighbors("vineyard NE 1500 ft")).sky(Sky.fair().from(225))),
         silent(
             "sensitive-neighbor",
             "the same field with wind from the north",
-            dicamba().field(f -> f.neighbors("vineyard NE 1500 ft")).weather(Skies.from(0))));
+            dicamba().field(f -> f.neighbors("vineyard NE 1500 ft")).sky(Sky.fair().from(0))));
   }
 
   private static List<RuleCase> sprayer() {

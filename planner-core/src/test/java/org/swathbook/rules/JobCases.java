@@ -16,9 +16,9 @@ import org.swathbook.catalog.Movement;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.measure.Basis;
 import org.swathbook.program.Carrier;
-import org.swathbook.program.SprayWeather;
 import org.swathbook.testing.IngredientBuilder;
 import org.swathbook.testing.MixCase;
+import org.swathbook.testing.Sky;
 
 /** Examples of the rules on a tank at the loading pad, with the starter catalog. */
 final class JobCases {
@@ -222,7 +222,7 @@ final class JobCases {
             soy()
                 .day(0, "", 0)
                 .weed("AMAPA", 0)
-                .weather(rainAhead(0.1))
+                .sky(Sky.fair().rainOfTenDays(0.1))
                 .tank("S-metolachlor 1.6 ai")),
         silent(
             "no-activating-rain",
@@ -230,25 +230,8 @@ final class JobCases {
             soy()
                 .day(0, "", 0)
                 .weed("AMAPA", 0)
-                .weather(rainAhead(1))
+                .sky(Sky.fair().rainOfTenDays(1))
                 .tank("S-metolachlor 1.6 ai")));
-  }
-
-  private static SprayWeather rainAhead(double inches) {
-    SprayWeather w = MixCase.fair();
-    return new SprayWeather(
-        w.windMph(),
-        w.gustMph(),
-        w.windFromDegrees(),
-        w.temperatureF(),
-        w.highF(),
-        w.coldestNightF(),
-        w.humidityPct(),
-        w.inversion(),
-        w.hoursToRain(),
-        w.rainNext24hIn(),
-        w.rainNext48hIn(),
-        OptionalDouble.of(inches));
   }
 
   private static List<RuleCase> sites() {

@@ -53,7 +53,6 @@ import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.program.Scouted;
 import org.swathbook.program.SprayJob;
-import org.swathbook.program.SprayWeather;
 import org.swathbook.program.SprayerSetup;
 import org.swathbook.program.SprayerTank;
 import org.swathbook.rules.Finding;
@@ -89,7 +88,7 @@ public final class MixCase {
   private Carrier.Liquid liquid = Carrier.Liquid.WATER;
   private double hardness = 60;
   private LocalTime time = LocalTime.of(11, 0);
-  private SprayWeather weather = fair();
+  private Sky sky = Sky.fair();
   private List<String> others = List.of();
 
   private MixCase(String crop, FieldBuilder field, LocalDate planted) {
@@ -234,8 +233,8 @@ public final class MixCase {
     return this;
   }
 
-  public MixCase weather(SprayWeather other) {
-    weather = other;
+  public MixCase sky(Sky other) {
+    sky = other;
     return this;
   }
 
@@ -260,23 +259,6 @@ public final class MixCase {
     return this;
   }
 
-  /** 75 °F, 5 mph from the west, 65 %, no inversion, no rain for days. */
-  public static SprayWeather fair() {
-    return new SprayWeather(
-        OptionalDouble.of(5),
-        OptionalDouble.of(7),
-        OptionalDouble.of(270),
-        OptionalDouble.of(75),
-        OptionalDouble.of(80),
-        OptionalDouble.of(58),
-        OptionalDouble.of(65),
-        Optional.of(false),
-        OptionalDouble.of(72),
-        OptionalDouble.of(0),
-        OptionalDouble.of(0),
-        OptionalDouble.of(1));
-  }
-
   public SprayJob job() {
     return new SprayJob(
         ID,
@@ -289,7 +271,7 @@ public final class MixCase {
             liquid, OptionalDouble.of(hardness), OptionalDouble.of(6.5), OptionalDouble.of(0)),
         new SprayerSetup(droplets, OptionalDouble.of(10), OptionalDouble.of(40), Optional.of(true)),
         tank,
-        weather,
+        sky.weather(),
         others);
   }
 
