@@ -89,6 +89,7 @@ public final class MixCase {
   private double hardness = 60;
   private LocalTime time = LocalTime.of(11, 0);
   private Sky sky = Sky.fair();
+  private Catalog catalog = CATALOG;
   private List<String> others = List.of();
 
   private MixCase(String crop, FieldBuilder field, LocalDate planted) {
@@ -126,15 +127,21 @@ public final class MixCase {
     return this;
   }
 
+  /** Another catalog; to be named before weeds and tank. */
+  public MixCase catalog(Catalog other) {
+    catalog = other;
+    return this;
+  }
+
   /** A weed of no more account than that it was seen. */
   public MixCase seen(String eppo, double inches) {
-    heights.put(CATALOG.findWeed(eppo).orElseThrow().id(), 2.54 * inches);
+    heights.put(catalog.findWeed(eppo).orElseThrow().id(), 2.54 * inches);
     return this;
   }
 
   /** A driver weed of which nine in ten resist these sites, seen at a height unless it is 0. */
   public MixCase weed(String eppo, double inches, int... resists) {
-    Weed weed = CATALOG.findWeed(eppo).orElseThrow();
+    Weed weed = catalog.findWeed(eppo).orElseThrow();
     List<Resistance> all =
         Arrays.stream(resists)
             .mapToObj(
@@ -163,14 +170,14 @@ public final class MixCase {
     return this;
   }
 
-  private static Dose dose(String text) {
+  private Dose dose(String text) {
     String[] words = text.strip().split(" ");
     int n = words.length;
     String name = String.join(" ", Arrays.copyOf(words, n - 2));
-    Ingredient active = CATALOG.findIngredient(name).orElseThrow();
+    Ingredient active = catalog.findIngredient(name).orElseThrow();
     Rate rate = Rate.parse(words[n - 2] + " lb " + words[n - 1] + "/acre");
     Product single =
-        CATALOG.products().stream()
+        catalog.products().stream()
             .filter(p -> p.isSingle() && p.find(active.id()).isPresent())
             .min(java.util.Comparator.comparing(p -> p.id().value()))
             .orElseThrow();
@@ -179,7 +186,7 @@ public final class MixCase {
 
   /** The same of one formulation. */
   public MixCase product(String id, String rate) {
-    doses.add(Doses.ofProduct(CATALOG, CATALOG.findProduct(id).orElseThrow(), Rate.parse(rate)));
+    doses.add(Doses.ofProduct(catalog, catalog.findProduct(id).orElseThrow(), Rate.parse(rate)));
     return this;
   }
 
@@ -254,7 +261,7 @@ public final class MixCase {
   }
 
   public MixCase lastLoad(String active, TankTerms.Rinse cleaned) {
-    IngredientId id = CATALOG.findIngredient(active).orElseThrow().id();
+    IngredientId id = catalog.findIngredient(active).orElseThrow().id();
     tank = new SprayerTank(OptionalDouble.of(1200), Optional.of(List.of(id)), Optional.of(cleaned));
     return this;
   }
@@ -278,12 +285,12 @@ public final class MixCase {
   public Book book() {
     Field f = field.build();
     Map<CropId, CropEconomics> crops = new TreeMap<>();
-    CATALOG.crops().forEach(c -> crops.put(c.id(), new CropEconomics(5, 100)));
+    catalog.crops().forEach(c -> crops.put(c.id(), new CropEconomics(5, 100)));
     StationWeather station = Fixtures.station(f.station());
     return new Book(
         "case",
         2027,
-        CATALOG,
+        catalog,
         HouseRules.DEFAULTS,
         crops,
         Money.ofDollars(9),

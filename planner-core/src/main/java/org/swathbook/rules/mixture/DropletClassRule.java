@@ -141,7 +141,8 @@ public final class DropletClassRule implements PairRule, PassRule {
 
   private void nozzles(PassFacts facts, ActiveUse a, Findings out) {
     boolean confirmed = facts.job().orElseThrow().setup().nozzlesListed().orElse(false);
-    if (a.terms().tank().nozzlesListed().find().orElse(false) && !confirmed) {
+    Stated<Boolean> listed = a.terms().tank().nozzlesListed();
+    if (!confirmed && (listed.isUnknown() || listed.find().orElse(false))) {
       out.ask(
           this,
           facts.about().withIngredient(a.ingredient().id()),

@@ -46,6 +46,9 @@ public final class SensitiveNeighborRule implements DayRule {
   public void judge(DayFacts facts, Findings out) {
     List<Neighbor> neighbors =
         facts.pass().field().neighbors().stream().map(Neighbor::parse).toList();
+    if (neighbors.isEmpty()) {
+      noneListed(facts, out);
+    }
     OptionalDouble from = facts.job().weather().windFromDegrees();
     for (Neighbor n : neighbors) {
       for (ActiveUse a : facts.pass().actives()) {
@@ -56,6 +59,27 @@ public final class SensitiveNeighborRule implements DayRule {
           downwind(facts, a, n, buffer, out);
         }
       }
+    }
+  }
+
+  /** The list may be empty because nobody filled it. */
+  private void noneListed(DayFacts facts, Findings out) {
+    List<String> keeping =
+        facts.pass().actives().stream()
+            .filter(a -> a.terms().day().downwindBufferFt().find().isPresent())
+            .map(a -> a.ingredient().name())
+            .distinct()
+            .toList();
+    if (!keeping.isEmpty()) {
+      out.note(
+          this,
+          facts.pass().about(),
+          () ->
+              Text.of(
+                  "No neighbor of this field is listed; labels keep a distance downwind for "
+                      + Say.list(keeping)
+                      + ", so look what lies there.",
+                  "the labels' own buffers"));
     }
   }
 

@@ -1,0 +1,180 @@
+package org.swathbook.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.DropletClass;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.TankTerms.Rinse;
+import org.swathbook.catalog.Use;
+import org.swathbook.rules.Verdict;
+import org.swathbook.testing.MixCase;
+
+/**
+ * Each limit that a tank needs taken out of the catalog in turn: it is asked for, and what was not
+ * blocked is never clear. The rest of the catalog is the starter's.
+ */
+class UnstatedLimitsTest {
+
+  /**
+   * @param path components of the ingredient's records that lead to the limit; {@code use} stands
+   *     for every use
+   */
+  record Gap(String active, String path, Function<Catalog, MixCase> job) {
+    @Override
+    public String toString() {
+      return active + " " + path;
+    }
+  }
+
+  private static MixCase post(Catalog catalog) {
+    return MixCase.in("soybean", "glyphosate", "2,4-D")
+        .catalog(catalog)
+        .day(24, "V2", 5)
+        .field(f -> f.waterFeet(5000))
+        .weed("AMATU", 3)
+        .droplets(DropletClass.COARSE)
+        .applied(-20, "glyphosate 0.8 ae")
+        .tank("glyphosate 1.0 ae")
+        .adjuvant("ammonium-sulfate", "8.5 lb/100 gal");
+  }
+
+  private static MixCase pre(Catalog catalog) {
+    return MixCase.in("soybean")
+        .catalog(catalog)
+        .day(-8, "", 0)
+        .field(f -> f.waterFeet(5000))
+        .tank("metribuzin 0.3 ai");
+  }
+
+  private static MixCase two(Catalog catalog) {
+    return post(catalog).tank("clethodim 0.125 ai");
+  }
+
+  static Stream<Gap> gaps() {
+    List<Gap> out = new ArrayList<>();
+    for (String limit :
+        List.of(
+            "use.traits",
+            "use.timing",
+            "use.cropHeightCm",
+            "use.rates",
+            "use.caps",
+            "use.applications",
+            "use.repeatDays",
+            "use.weedHeights",
+            "terms.restrictedUse",
+            "terms.carrierMinGalPerAcre",
+            "terms.setbacks",
+            "terms.tank.adjuvantNeeded",
+            "terms.tank.adjuvantRefused",
+            "terms.tank.droplets")) {
+      out.add(new Gap("glyphosate", limit, UnstatedLimitsTest::post));
+    }
+    for (String limit :
+        List.of("use.rates", "use.timing", "use.plantingInterval", "use.soilPh", "use.caps")) {
+      out.add(new Gap("metribuzin", limit, UnstatedLimitsTest::pre));
+    }
+    out.add(new Gap("clethodim", "terms.tank.partners", UnstatedLimitsTest::two));
+    out.add(
+        new Gap(
+            "clethodim",
+            "terms.tank.cleanOut",
+            c ->
+                MixCase.in("corn")
+                    .catalog(c)
+                    .day(20, "V3", 6)
+                    .lastLoad("clethodim", Rinse.CLEANER)
+                    .tank("mesotrione 0.094 ai")));
+    out.add(
+        new Gap(
+            "mesotrione",
+            "terms.tank.insecticides",
+            c ->
+                MixCase.in("corn")
+                    .catalog(c)
+                    .day(20, "V3", 6)
+                    .others("organophosphate")
+                    .tank("mesotrione 0.094 ai")));
+    return out.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("gaps")
+  void isAskedFor(Gap gap) {
+    Judgement known = gap.job().apply(MixCase.CATALOG).judged().judgement();
+    Judgement unknown = gap.job().apply(without(gap)).judged().judgement();
+
+    assertThat(unknown.asks().size()).isGreaterThan(known.asks().size());
+    assertThat(unknown.verdict()).isNotEqualTo(Verdict.CLEAR);
+  }
+
+  private static Catalog without(Gap gap) {
+    Catalog c = MixCase.CATALOG;
+    List<String> path = Arrays.asList(gap.path().split("\\."));
+    List<Ingredient> changed = new ArrayList<>();
+    for (Ingredient i : c.ingredients()) {
+      changed.add(
+          i.id().equals(c.findIngredient(gap.active()).orElseThrow().id()) ? unstated(i, path) : i);
+    }
+    return new Catalog(
+        changed, c.products(), c.weeds(), c.crops(), c.responses(), c.interactions());
+  }
+
+  private static Ingredient unstated(Ingredient i, List<String> path) {
+    List<Use> uses = new ArrayList<>();
+    for (Use u : i.uses()) {
+      List<String> inUse = path.get(0).equals("use") ? path.subList(1, path.size()) : path;
+      uses.add((Use) replaced(u, inUse));
+    }
+    Ingredient withUses = (Ingredient) with(i, "uses", uses);
+    return path.get(0).equals("use") ? withUses : (Ingredient) replaced(withUses, path);
+  }
+
+  /** The record with one limit in it, or in a record in it, unknown. */
+  private static Object replaced(Record record, List<String> path) {
+    String name = path.get(0);
+    Object old = value(record, name);
+    Object fresh =
+        path.size() == 1
+            ? Stated.unknown(name)
+            : replaced((Record) old, path.subList(1, path.size()));
+    return with(record, name, fresh);
+  }
+
+  private static Object with(Record record, String name, Object fresh) {
+    RecordComponent[] parts = record.getClass().getRecordComponents();
+    Object[] values = new Object[parts.length];
+    for (int p = 0; p < parts.length; p++) {
+      values[p] = parts[p].getName().equals(name) ? fresh : value(record, parts[p].getName());
+    }
+    try {
+      Constructor<?> canonical =
+          record
+              .getClass()
+              .getDeclaredConstructor(
+                  Arrays.stream(parts).map(RecordComponent::getType).toArray(Class[]::new));
+      return canonical.newInstance(values);
+    } catch (ReflectiveOperationException e) {
+      throw new LinkageError(e.getMessage(), e);
+    }
+  }
+
+  private static Object value(Record record, String name) {
+    try {
+      return record.getClass().getMethod(name).invoke(record);
+    } catch (ReflectiveOperationException e) {
+      throw new LinkageError(e.getMessage(), e);
+    }
+  }
+}
