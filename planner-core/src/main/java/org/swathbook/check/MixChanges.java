@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.swathbook.book.SoilRates;
+import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.DropletClass;
@@ -23,9 +24,12 @@ import org.swathbook.program.Mix;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayerSetup;
 import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.Finding;
 import org.swathbook.rules.LabelUses;
 import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.Rated;
 import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
 import org.swathbook.tank.TankNeeds;
 
 /** The single changes of a tank and of a sprayer that may mend it; crop, weeds and day stay. */
@@ -38,26 +42,75 @@ final class MixChanges {
 
   private final PassFacts facts;
   private final SprayJob job;
+  private final List<Finding> against;
 
   MixChanges(JudgedMix judged) {
     this.facts = judged.facts();
     this.job = judged.job();
+    this.against =
+        judged.judgement().findings().stream()
+            .filter(f -> f.severity() == Severity.BLOCK || f.severity() == Severity.WARN)
+            .toList();
   }
 
-  /** Other rates, fewer products, other adjuvants, volume, droplets. */
+  /**
+   * Other rates, fewer products, other adjuvants, volume, droplets: what may clear something that
+   * stands against the tank.
+   */
   List<MixChange> ofWhatIsThere() {
     List<MixChange> out = new ArrayList<>();
     for (int d = 0; d < job.mix().doses().size(); d++) {
-      rates(d, out);
-      without(d, out);
+      if (isNamed(job.mix().doses().get(d))) {
+        rates(d, out);
+        without(d, out);
+      }
     }
     Mix fitted = withAdjuvants(job.mix(), facts.actives());
     if (!fitted.equals(job.mix())) {
       out.add(new MixChange(adjuvantWords(fitted), job.with(fitted), false));
     }
-    volumes(out);
-    droplets(out);
+    if (stands("carrier-volume")) {
+      volumes(out);
+    }
+    if (stands("droplet-class")) {
+      droplets(out);
+    }
     return out;
+  }
+
+  private boolean stands(String rule) {
+    return against.stream().anyMatch(f -> f.rule().value().equals(rule));
+  }
+
+  /** Whether something speaks of an active of the dose, or of the whole tank by a block. */
+  private boolean isNamed(Dose dose) {
+    return against.stream()
+        .anyMatch(
+            f ->
+                f.about()
+                    .ingredient()
+                    .map(i -> dose.actives().stream().anyMatch(a -> a.ingredient().id().equals(i)))
+                    .orElse(f.severity() == Severity.BLOCK));
+  }
+
+  /**
+   * Whether an active is rated to work on a weed of which something is said, by leaf or soil, and
+   * the weed does not resist it.
+   */
+  private boolean mayHelp(Ingredient active) {
+    for (Finding f : against) {
+      if (f.about().weed().isPresent()) {
+        WeedPressure weed = facts.outcome(f.about().weed().get()).pressure();
+        double foliar = Rated.foliarPct(facts, weed, active).orElse(0);
+        double soil = Rated.soilPct(facts, weed, active).orElse(0);
+        if (!Rated.isResisted(weed, active)
+            && (foliar >= 100 * facts.book().house().effectiveSite()
+                || soil >= 100 * facts.book().house().effectiveSoilSite())) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** One more product, at its highest rate that the label allows here. */
@@ -68,7 +121,7 @@ final class MixChanges {
       Ingredient active = catalog.ingredient(p.contents().get(0).ingredient());
       boolean there =
           facts.actives().stream().anyMatch(a -> a.ingredient().id().equals(active.id()));
-      if (!p.isSingle() || there) {
+      if (!p.isSingle() || there || !mayHelp(active)) {
         continue;
       }
       for (Use use :
