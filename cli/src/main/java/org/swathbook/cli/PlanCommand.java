@@ -11,6 +11,7 @@ import org.swathbook.cli.json.PlanJson;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.PlanText;
+import org.swathbook.plan.PlanWishes;
 import org.swathbook.plan.Planner;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,7 +24,10 @@ import picocli.CommandLine.Spec;
 /** Plans the season of fields. */
 @Command(
     name = "plan",
-    description = "Plans fields: the program recommended for each, others to compare, and why.")
+    description = {
+      "Plans fields: the program recommended for each, others to compare, and why.",
+      "For example: plan ND-1 --without dicamba --without 'site 14' --max-passes 3 --budget 70"
+    })
 final class PlanCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
@@ -36,6 +40,7 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
   @Mixin OutputOption output = new OutputOption();
+  @Mixin WishOptions wishOptions = new WishOptions();
 
   @Option(
       names = "--save",
@@ -68,17 +73,19 @@ final class PlanCommand implements Callable<Integer> {
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     List<Field> fields = fields(book);
+    PlanWishes wishes = wishOptions.read(book.catalog());
     SavedPrograms saved = new SavedPrograms(paths, force);
     if (save) {
       saved.checkFree(fields);
     }
     FieldPlans planning =
-        new FieldPlans(new Planner(book), today, threads, timing, spec.commandLine().getErr());
+        new FieldPlans(
+            new Planner(book, wishes), today, threads, timing, spec.commandLine().getErr());
     List<PlannedField> plans = planning.of(fields);
     if (save) {
       saved.write(plans).forEach(spec.commandLine().getErr()::println);
     }
-    ReportHead head = ReportHead.of(book, fields, today);
+    ReportHead head = ReportHead.of(book, fields, today).asked(wishes.words(book.catalog()));
     output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
     return plans.stream().allMatch(PlannedField::isRefused) ? ExitCode.BLOCKED : ExitCode.DONE;
   }

@@ -20,11 +20,18 @@ final class FieldEvaluator implements Evaluator {
   private final PlanSpace space;
   private final Legality legality;
   private final Kernel kernel;
+  private final PlanWishes wishes;
   private final Map<Stop, PreparedPass> prepared = new HashMap<>();
   private final Map<Draft, Double> quick = new HashMap<>();
   private final Map<Draft, Boolean> legal = new HashMap<>();
 
   FieldEvaluator(Book book, TraceSet traces, PlanSpace space, Legality legality) {
+    this(book, traces, space, legality, PlanWishes.NONE);
+  }
+
+  FieldEvaluator(
+      Book book, TraceSet traces, PlanSpace space, Legality legality, PlanWishes wishes) {
+    this.wishes = wishes;
     this.book = book;
     this.space = space;
     this.legality = legality;
@@ -49,7 +56,8 @@ final class FieldEvaluator implements Evaluator {
         cents[i] += space.option(o).cost().cents();
       }
     }
-    return QuickScore.of(book, kernel, passes, cents);
+    return QuickScore.of(book, kernel, passes, cents)
+        - Goal.PER_WISH * wishes.missing(space.actives(draft));
   }
 
   private PreparedPass prepare(Stop stop) {
@@ -59,12 +67,27 @@ final class FieldEvaluator implements Evaluator {
 
   @Override
   public boolean legal(Draft draft) {
-    return legal.computeIfAbsent(draft, d -> legality.allows(d, space));
+    return legal.computeIfAbsent(draft, d -> isAffordable(d) && legality.allows(d, space));
+  }
+
+  /** Every pass made, adjuvants aside, which have no price. */
+  private boolean isAffordable(Draft draft) {
+    if (wishes.budgetPerAcre().isEmpty()) {
+      return true;
+    }
+    long cents = draft.stops().size() * book.passCost().cents();
+    for (Stop stop : draft.stops()) {
+      for (int o : stop.options()) {
+        cents += space.option(o).cost().cents();
+      }
+    }
+    return cents <= wishes.budgetPerAcre().get().cents();
   }
 
   @Override
   public Walked full(Draft draft) {
     SeasonOutcome outcome = SeasonWalk.walk(book, kernel, space.program(draft, "draft"));
-    return new Walked(draft, outcome, HouseRuleCheck.broken(book, outcome));
+    return new Walked(
+        draft, outcome, HouseRuleCheck.broken(book, outcome), wishes.missing(space.actives(draft)));
   }
 }

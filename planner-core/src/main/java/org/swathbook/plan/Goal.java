@@ -14,14 +14,19 @@ final class Goal {
 
   private static final double PER_DEFICIT = 60;
 
+  /** What was asked for goes before all house rules. */
+  static final double PER_WISH = 5000;
+
   private Goal() {}
 
   /**
-   * Fewest house rules broken, then by how far in whole steps (a pass with one of two sites goes
-   * before one with none), then highest net return, lowest cost, and a fixed order of drafts.
+   * Fewest wishes unmet, then fewest house rules broken, then by how far in whole steps (a pass
+   * with one of two sites goes before one with none), then highest net return, lowest cost, and a
+   * fixed order of drafts.
    */
   static final Comparator<Walked> BEST =
-      Comparator.comparingInt(Walked::brokenRules)
+      Comparator.comparingInt(Walked::lacking)
+          .thenComparingInt(Walked::brokenRules)
           .thenComparingInt(w -> (int) HouseDeficit.of(w.broken()))
           .thenComparing(Comparator.comparing(Walked::net).reversed())
           .thenComparing(Walked::cost)
@@ -29,6 +34,7 @@ final class Goal {
 
   static double of(Walked w) {
     return w.net().dollars()
+        - PER_WISH * w.lacking()
         - PER_RULE * w.brokenRules()
         - PER_DEFICIT * HouseDeficit.of(w.broken());
   }

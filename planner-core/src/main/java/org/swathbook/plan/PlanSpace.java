@@ -5,8 +5,11 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.swathbook.book.Field;
 import org.swathbook.book.HouseRules;
+import org.swathbook.catalog.IngredientId;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
@@ -22,6 +25,7 @@ final class PlanSpace {
   private final DateGrid grid;
   private final List<DoseOption> options;
   private final PairVerdict pairs;
+  private final int maxPasses;
   private final Map<Long, Boolean> knownPairs = new HashMap<>();
   private final List<BitSet> legal;
   private final List<List<Integer>> legalLists;
@@ -43,6 +47,18 @@ final class PlanSpace {
       List<DoseOption> options,
       UseVerdict verdict,
       PairVerdict pairs) {
+    this(field, house, grid, options, verdict, pairs, house.maxPasses());
+  }
+
+  PlanSpace(
+      Field field,
+      HouseRules house,
+      DateGrid grid,
+      List<DoseOption> options,
+      UseVerdict verdict,
+      PairVerdict pairs,
+      int maxPasses) {
+    this.maxPasses = maxPasses;
     this.field = field;
     this.house = house;
     this.grid = grid;
@@ -115,11 +131,18 @@ final class PlanSpace {
   }
 
   int maxPasses() {
-    return house.maxPasses();
+    return maxPasses;
   }
 
   int maxProducts() {
     return house.maxProducts();
+  }
+
+  /** All actives of a draft. */
+  Set<IngredientId> actives(Draft draft) {
+    Set<IngredientId> out = new TreeSet<>();
+    draft.stops().forEach(s -> s.options().forEach(o -> out.add(option(o).ingredient())));
+    return out;
   }
 
   Mix mix(Stop stop) {

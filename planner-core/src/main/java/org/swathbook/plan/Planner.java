@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.catalog.Ingredient;
 import org.swathbook.check.FieldRefusal;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
@@ -25,9 +26,16 @@ import org.swathbook.season.SeasonWalk;
  */
 public final class Planner {
   private final Book book;
+  private final PlanWishes wishes;
 
   public Planner(Book book) {
+    this(book, PlanWishes.NONE);
+  }
+
+  /** A planner that does as it is asked beside the house rules. */
+  public Planner(Book book, PlanWishes wishes) {
     this.book = book;
+    this.wishes = wishes;
   }
 
   /**
@@ -44,7 +52,13 @@ public final class Planner {
     Legality legality = new Legality(book, traces, grid);
     PlanSpace space =
         new PlanSpace(
-            field, book.house(), grid, made.options(), legality::allows, legality::allows);
+            field,
+            book.house(),
+            grid,
+            made.options(),
+            (o, date) -> wishes.allows(active(o)) && legality.allows(o, date),
+            legality::allows,
+            Math.min(book.house().maxPasses(), wishes.maxPasses().orElse(Integer.MAX_VALUE)));
     if (!space.anythingLegal()) {
       return refused(traces, legality.blocks(made.options()), made, grid);
     }
@@ -53,7 +67,7 @@ public final class Planner {
 
   private FieldPlan search(
       TraceSet traces, PlanSpace space, Legality legality, OptionMaker.Made made, LocalDate today) {
-    FieldEvaluator evaluator = new FieldEvaluator(book, traces, space, legality);
+    FieldEvaluator evaluator = new FieldEvaluator(book, traces, space, legality, wishes);
     Strengths strengths = new Strengths(book, traces, space.options());
     Moves moves = new Moves(space, evaluator);
     Starts starts = new Starts(space, strengths, book.house(), evaluator);
@@ -69,7 +83,9 @@ public final class Planner {
       search.best().ifPresent(w -> search.withoutEachActiveOf(w, space));
     }
     List<Walked> walked =
-        search.walked().stream().filter(w -> !w.draft().stops().isEmpty()).toList();
+        search.walked().stream()
+            .filter(w -> !w.draft().stops().isEmpty() && w.lacking() == 0)
+            .toList();
     SearchNote note =
         new SearchNote(
             space.options().size(), space.grid().size(), evaluator.scored(), false, made.leftOut());
@@ -79,7 +95,7 @@ public final class Planner {
       return new FieldPlan(
           traces.field(),
           traces,
-          Optional.of(new Refusal(legality.blocks(made.options()), List.of(), List.of())),
+          Optional.of(new Refusal(legality.blocks(asked(made)), List.of(), List.of())),
           List.of(),
           note);
     }
@@ -92,6 +108,17 @@ public final class Planner {
                     programs.get(0).judgement().brokenHouseRules(),
                     Relaxations.of(walked)));
     return new FieldPlan(traces.field(), traces, refusal, programs, note);
+  }
+
+  private Ingredient active(DoseOption option) {
+    return option.dose().actives().get(0).ingredient();
+  }
+
+  /** The doses whose blocks tell why there is no program: those asked for, else all. */
+  private List<DoseOption> asked(OptionMaker.Made made) {
+    return wishes.include().isEmpty()
+        ? made.options()
+        : made.options().stream().filter(o -> wishes.include().contains(o.ingredient())).toList();
   }
 
   private static boolean meetsHouseRules(Search search) {

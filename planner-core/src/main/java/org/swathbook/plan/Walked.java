@@ -5,8 +5,12 @@ import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.measure.Money;
 import org.swathbook.season.SeasonOutcome;
 
-/** A draft walked in full: its season and the house rules that it breaks. */
-record Walked(Draft draft, SeasonOutcome outcome, List<BrokenHouseRule> broken) {
+/**
+ * A draft walked in full: its season and the house rules that it breaks.
+ *
+ * @param lacking how many actives that were asked for it does not use
+ */
+record Walked(Draft draft, SeasonOutcome outcome, List<BrokenHouseRule> broken, int lacking) {
 
   Walked {
     broken = List.copyOf(broken);
@@ -31,6 +35,6 @@ record Walked(Draft draft, SeasonOutcome outcome, List<BrokenHouseRule> broken) 
   }
 
   boolean meetsHouseRules() {
-    return broken.isEmpty();
+    return broken.isEmpty() && lacking == 0;
   }
 }

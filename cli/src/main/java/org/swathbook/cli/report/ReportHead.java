@@ -30,6 +30,17 @@ public record ReportHead(
     notes = List.copyOf(notes);
   }
 
+  /** With what was asked of the result, first among the notes. */
+  public ReportHead asked(List<String> wishes) {
+    if (wishes.isEmpty()) {
+      return this;
+    }
+    List<String> all = new ArrayList<>();
+    all.add("Asked: " + String.join("; ", wishes) + ".");
+    all.addAll(notes);
+    return new ReportHead(book, season, today, stations, all);
+  }
+
   public static ReportHead of(Book book, List<Field> fields, LocalDate today) {
     Map<String, Station> stations = new LinkedHashMap<>();
     for (Field f : fields) {

@@ -1,0 +1,138 @@
+package org.swathbook.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.book.Book;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Site;
+import org.swathbook.measure.Money;
+import org.swathbook.program.Pass;
+
+/** What an adviser asks of a plan is met by every program that is shown, or none is shown. */
+class PlanWishesTest {
+  private static final LocalDate TODAY = LocalDate.parse("2027-03-01");
+
+  @TempDir static Path folder;
+  private static Book book;
+
+  @BeforeAll
+  static void load() {
+    book = new DemoCopy(folder.resolve("book")).load();
+  }
+
+  private static FieldPlan plan(PlanWishes wishes) {
+    return new Planner(book, wishes).plan(book.findField("ND-1").orElseThrow(), TODAY);
+  }
+
+  private static PlanWishes wishes(
+      Set<IngredientId> without,
+      Set<Site> sites,
+      Set<IngredientId> include,
+      Optional<Money> budget,
+      OptionalInt passes) {
+    return new PlanWishes(
+        new TreeSet<>(without), new TreeSet<>(sites), new TreeSet<>(include), budget, passes);
+  }
+
+  private static Set<IngredientId> actives(PlannedProgram p) {
+    return passes(p)
+        .flatMap(x -> x.mix().actives().stream())
+        .map(a -> a.ingredient().id())
+        .collect(Collectors.toSet());
+  }
+
+  private static Stream<Pass> passes(PlannedProgram p) {
+    return p.outcome().program().passes().stream();
+  }
+
+  @Test
+  void anActiveAndASiteAreLeftOut() {
+    IngredientId flumioxazin = IngredientId.of("flumioxazin");
+    FieldPlan plan =
+        plan(
+            wishes(
+                Set.of(flumioxazin),
+                Set.of(Site.of(15)),
+                Set.of(),
+                Optional.empty(),
+                OptionalInt.empty()));
+
+    assertThat(plan.programs()).isNotEmpty();
+    assertThat(plan.programs())
+        .allSatisfy(
+            p -> {
+              assertThat(actives(p)).doesNotContain(flumioxazin);
+              assertThat(
+                      passes(p)
+                          .flatMap(x -> x.mix().actives().stream())
+                          .map(a -> a.ingredient().site().number()))
+                  .doesNotContain(15);
+            });
+  }
+
+  @Test
+  void anActiveIsInEveryProgram() {
+    IngredientId clethodim = IngredientId.of("clethodim");
+    FieldPlan plan =
+        plan(wishes(Set.of(), Set.of(), Set.of(clethodim), Optional.empty(), OptionalInt.empty()));
+
+    assertThat(plan.programs()).isNotEmpty();
+    assertThat(plan.programs()).allSatisfy(p -> assertThat(actives(p)).contains(clethodim));
+  }
+
+  @Test
+  void budgetAndPassesBind() {
+    Money budget = Money.ofDollars(40);
+    FieldPlan plan =
+        plan(wishes(Set.of(), Set.of(), Set.of(), Optional.of(budget), OptionalInt.of(1)));
+
+    assertThat(plan.programs()).isNotEmpty();
+    assertThat(plan.programs())
+        .allSatisfy(
+            p -> {
+              assertThat(p.outcome().passes()).hasSize(1);
+              assertThat(p.outcome().cost().orElseThrow().cents())
+                  .isLessThanOrEqualTo(budget.cents());
+            });
+  }
+
+  /** Nothing costs so little that a trip is paid: no program, and no wrong one in its place. */
+  @Test
+  void whatCannotBeMetShowsNothing() {
+    FieldPlan plan =
+        plan(
+            wishes(
+                Set.of(),
+                Set.of(),
+                Set.of(),
+                Optional.of(Money.ofDollars(1)),
+                OptionalInt.empty()));
+
+    assertThat(plan.programs()).isEmpty();
+    assertThat(plan.refusal()).isPresent();
+  }
+
+  @Test
+  void nothingAskedChangesNothing() {
+    List<String> plain =
+        new Planner(book)
+            .plan(book.findField("ND-1").orElseThrow(), TODAY).programs().stream()
+                .map(p -> p.outcome().program().toString())
+                .toList();
+
+    assertThat(plan(PlanWishes.NONE).programs().stream().map(p -> p.outcome().program().toString()))
+        .containsExactlyElementsOf(plain);
+  }
+}
