@@ -1,7 +1,6 @@
 package org.swathbook.cli;
 
 import java.io.PrintWriter;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -10,25 +9,24 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
 import org.swathbook.book.Field;
 import org.swathbook.cli.report.PlannedField;
-import org.swathbook.plan.Planner;
 
 /** Plans fields on several threads; the results come in the order of the fields. */
 final class FieldPlans {
-  private final Planner planner;
-  private final LocalDate today;
+  private final Function<Field, PlannedField> planner;
   private final int threads;
   private final boolean timing;
   private final Progress progress;
 
   /**
+   * @param planner plans one field; called from several threads
    * @param timing whether the plans tell the time that they took
    * @param err where progress is told
    */
-  FieldPlans(Planner planner, LocalDate today, int threads, boolean timing, PrintWriter err) {
+  FieldPlans(Function<Field, PlannedField> planner, int threads, boolean timing, PrintWriter err) {
     this.planner = planner;
-    this.today = today;
     this.threads = threads;
     this.timing = timing;
     this.progress = new Progress(err, System.nanoTime());
@@ -53,7 +51,7 @@ final class FieldPlans {
 
   private PlannedField plan(Field field) {
     long start = System.nanoTime();
-    PlannedField plan = PlannedField.of(planner.plan(field, today));
+    PlannedField plan = planner.apply(field);
     long millis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
     return timing ? plan.timed(millis) : plan;
   }

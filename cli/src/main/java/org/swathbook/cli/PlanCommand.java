@@ -7,12 +7,15 @@ import java.util.concurrent.Callable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
+import org.swathbook.catalog.Ingredient;
 import org.swathbook.cli.json.PlanJson;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.PlanText;
+import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.PlanWishes;
 import org.swathbook.plan.Planner;
+import org.swathbook.plan.WhyNot;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -74,13 +77,17 @@ final class PlanCommand implements Callable<Integer> {
     Book book = bookOption.load(paths);
     List<Field> fields = fields(book);
     PlanWishes wishes = wishOptions.read(book.catalog());
+    wishOptions.asked(book.catalog());
     SavedPrograms saved = new SavedPrograms(paths, force);
     if (save) {
       saved.checkFree(fields);
     }
     FieldPlans planning =
         new FieldPlans(
-            new Planner(book, wishes), today, threads, timing, spec.commandLine().getErr());
+            field -> planned(book, wishes, field, today),
+            threads,
+            timing,
+            spec.commandLine().getErr());
     List<PlannedField> plans = planning.of(fields);
     if (save) {
       saved.write(plans).forEach(spec.commandLine().getErr()::println);
@@ -88,6 +95,15 @@ final class PlanCommand implements Callable<Integer> {
     ReportHead head = ReportHead.of(book, fields, today).asked(wishes.words(book.catalog()));
     output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
     return plans.stream().allMatch(PlannedField::isRefused) ? ExitCode.BLOCKED : ExitCode.DONE;
+  }
+
+  private PlannedField planned(Book book, PlanWishes wishes, Field field, LocalDate today) {
+    FieldPlan plan = new Planner(book, wishes).plan(field, today);
+    List<WhyNot> answers = new ArrayList<>();
+    for (Ingredient active : wishOptions.asked(book.catalog())) {
+      answers.add(WhyNot.of(book, wishes, plan, active, today));
+    }
+    return PlannedField.of(plan, answers);
   }
 
   /** The fields typed, each once, in the order of the book. */

@@ -48,6 +48,19 @@ final class WishOptions {
       description = "At most so many passes, and never more than the house allows.")
   @Nullable Integer maxPasses;
 
+  @Option(
+      names = "--why-not",
+      paramLabel = "INGREDIENT",
+      description =
+          "Tell what stands against this ingredient: the rule that refuses it, or the better"
+              + " program. May be given more than once.")
+  List<String> whyNot = new ArrayList<>();
+
+  /** The actives that are asked about, each once; a wrong name is refused. */
+  List<Ingredient> asked(Catalog catalog) {
+    return whyNot.stream().map(typed -> ingredient(catalog, typed)).distinct().toList();
+  }
+
   PlanWishes read(Catalog catalog) {
     TreeSet<IngredientId> actives = new TreeSet<>();
     TreeSet<Site> sites = new TreeSet<>();

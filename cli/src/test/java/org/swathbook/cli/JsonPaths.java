@@ -30,6 +30,7 @@ final class JsonPaths {
           Map.entry("refusal", "refusal"),
           Map.entry("relaxations", "relaxation"),
           Map.entry("search", "search"),
+          Map.entry("whyNot", "whyNot"),
           Map.entry("years", "year"),
           Map.entry("yearPass.weeds", "yearPassWeed"),
           Map.entry("year.layers", "layer"),

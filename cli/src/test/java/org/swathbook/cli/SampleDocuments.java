@@ -68,7 +68,8 @@ final class SampleDocuments {
                     List.of(
                         SamplePlans.recommended().timed(5),
                         SamplePlans.notRecommended(),
-                        SamplePlans.refused())),
+                        SamplePlans.refused(),
+                        SamplePlans.asked())),
                 "season",
                 SeasonJson.of(
                     book,

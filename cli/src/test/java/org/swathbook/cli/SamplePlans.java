@@ -13,6 +13,7 @@ import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
 import org.swathbook.plan.SearchNote;
+import org.swathbook.plan.WhyNot;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.RuleId;
@@ -85,6 +86,26 @@ final class SamplePlans {
         List.of(programs),
         new SearchNote(
             214, 38, 41233, false, List.of("glyphosate-4.5sl: every driver weed resists site 9")),
+        List.of(),
+        OptionalLong.empty());
+  }
+
+  /** The refused field, asked about an active that a rule refuses and about one that it has. */
+  static PlannedField asked() {
+    PlannedField plan = refused();
+    return new PlannedField(
+        plan.field(),
+        plan.refusal(),
+        plan.programs(),
+        plan.search(),
+        List.of(
+            new WhyNot(
+                Samples.CATALOG.findIngredient("fomesafen").orElseThrow(),
+                false,
+                Optional.empty(),
+                "",
+                plan.refusal().orElseThrow().because(),
+                List.of("fomesafen-2sl: no price in prices.csv"))),
         OptionalLong.empty());
   }
 }

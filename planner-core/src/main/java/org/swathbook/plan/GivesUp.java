@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
+import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WeedOutcome;
 
 /** What a program gives up, and saves, against the first one, in words. */
@@ -16,21 +17,37 @@ final class GivesUp {
   private GivesUp() {}
 
   static String against(Walked first, Walked other) {
+    return against(first.outcome(), first.brokenNames(), other.outcome(), other.brokenNames());
+  }
+
+  static String against(PlannedProgram first, PlannedProgram other) {
+    return against(
+        first.outcome(),
+        first.judgement().brokenNames(),
+        other.outcome(),
+        other.judgement().brokenNames());
+  }
+
+  private static String against(
+      SeasonOutcome first,
+      List<String> firstBroken,
+      SeasonOutcome other,
+      List<String> otherBroken) {
     List<String> parts = new ArrayList<>();
-    Money cost = other.cost().minus(first.cost());
+    Money cost = other.cost().orElseThrow().minus(first.cost().orElseThrow());
     if (cost.cents() != 0) {
       parts.add(
           "costs $" + new Money(Math.abs(cost.cents())) + (cost.cents() > 0 ? " more" : " less"));
     }
-    Money net = other.net().minus(first.net());
+    Money net = other.net().orElseThrow().minus(first.net().orElseThrow());
     parts.add(
         net.cents() == 0
             ? "same net return"
             : "net $"
                 + new Money(Math.abs(net.cents()))
                 + (net.cents() > 0 ? " higher" : " lower"));
-    for (WeedOutcome w : other.outcome().weeds()) {
-      WeedOutcome f = first.outcome().weed(w.pressure().weed().id());
+    for (WeedOutcome w : other.weeds()) {
+      WeedOutcome f = first.weed(w.pressure().weed().id());
       if (w.pressure().driver().isDriver()
           && Math.abs(w.controlPct() - f.controlPct()) >= SAME_CONTROL) {
         parts.add(
@@ -42,8 +59,7 @@ final class GivesUp {
                 + " %");
       }
     }
-    List<String> more =
-        other.brokenNames().stream().filter(r -> !first.brokenNames().contains(r)).toList();
+    List<String> more = otherBroken.stream().filter(r -> !firstBroken.contains(r)).toList();
     if (!more.isEmpty()) {
       parts.add("breaks " + String.join(" and ", more));
     }

@@ -40,6 +40,13 @@ public record PlanWishes(
     include = Collections.unmodifiableSortedSet(new TreeSet<>(include));
   }
 
+  /** With one more active that some pass is to bring. */
+  PlanWishes including(IngredientId active) {
+    TreeSet<IngredientId> all = new TreeSet<>(include);
+    all.add(active);
+    return new PlanWishes(without, withoutSites, all, budgetPerAcre, maxPasses);
+  }
+
   boolean allows(Ingredient active) {
     return !without.contains(active.id()) && !withoutSites.contains(active.site());
   }

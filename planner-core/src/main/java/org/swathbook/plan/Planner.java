@@ -114,9 +114,12 @@ public final class Planner {
     return option.dose().actives().get(0).ingredient();
   }
 
-  /** The doses whose blocks tell why there is no program: those asked for, else all. */
+  /**
+   * The doses whose blocks tell why there is no program: those asked for; none where only money or
+   * the number of passes stands against it.
+   */
   private List<DoseOption> asked(OptionMaker.Made made) {
-    return wishes.include().isEmpty()
+    return wishes.equals(PlanWishes.NONE)
         ? made.options()
         : made.options().stream().filter(o -> wishes.include().contains(o.ingredient())).toList();
   }

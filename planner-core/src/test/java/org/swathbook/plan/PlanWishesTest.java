@@ -135,4 +135,30 @@ class PlanWishesTest {
     assertThat(plan(PlanWishes.NONE).programs().stream().map(p -> p.outcome().program().toString()))
         .containsExactlyElementsOf(plain);
   }
+
+  /** Atrazine kills soybean, and the rule that says so is the answer. */
+  @Test
+  void whyNotNamesTheRuleOrTheBetterProgram() {
+    FieldPlan plan = plan(PlanWishes.NONE);
+    WhyNot atrazine =
+        WhyNot.of(
+            book,
+            PlanWishes.NONE,
+            plan,
+            book.catalog().findIngredient("atrazine").orElseThrow(),
+            TODAY);
+
+    assertThat(atrazine.inFirst()).isFalse();
+    assertThat(atrazine.with()).isEmpty();
+    assertThat(atrazine.blocks()).extracting(f -> f.rule().value()).contains("crop-not-listed");
+
+    WhyNot used =
+        WhyNot.of(
+            book,
+            PlanWishes.NONE,
+            plan,
+            book.catalog().ingredient(actives(plan.programs().get(0)).iterator().next()),
+            TODAY);
+    assertThat(used.inFirst()).isTrue();
+  }
 }

@@ -11,6 +11,7 @@ import org.swathbook.cli.report.ReportHead;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
+import org.swathbook.plan.WhyNot;
 
 /** The result of {@code plan}. */
 public final class PlanJson {
@@ -36,6 +37,18 @@ public final class PlanJson {
       program.put("recommended", p.recommended());
       program.put("givesUp", p.givesUp());
       json.into(program, p.outcome(), p.judgement());
+    }
+    if (!plan.whyNot().isEmpty()) {
+      ArrayNode answers = node.putArray("whyNot");
+      for (WhyNot w : plan.whyNot()) {
+        ObjectNode answer = answers.addObject();
+        answer.put("ingredient", w.active().name());
+        answer.put("inFirst", w.inFirst());
+        answer.set("netPerAcre", Json.money(w.with().flatMap(p -> p.outcome().net())));
+        answer.put("givesUp", w.givesUp());
+        answer.set("leftOut", Json.texts(w.leftOut()));
+        answer.set("findings", new FindingJson(book.catalog()).findings(w.blocks()));
+      }
     }
     ObjectNode search = node.putObject("search");
     search.put("options", plan.search().options());

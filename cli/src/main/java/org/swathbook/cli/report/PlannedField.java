@@ -8,6 +8,7 @@ import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.SearchNote;
+import org.swathbook.plan.WhyNot;
 
 /**
  * The plan of a field without the trace behind it, so that reports over hundreds of fields fit into
@@ -21,19 +22,26 @@ public record PlannedField(
     Optional<Refusal> refusal,
     List<PlannedProgram> programs,
     SearchNote search,
+    List<WhyNot> whyNot,
     OptionalLong millis) {
 
   public PlannedField {
     programs = List.copyOf(programs);
+    whyNot = List.copyOf(whyNot);
   }
 
   public static PlannedField of(FieldPlan plan) {
+    return of(plan, List.of());
+  }
+
+  /** With answers on actives that it was asked about. */
+  public static PlannedField of(FieldPlan plan, List<WhyNot> whyNot) {
     return new PlannedField(
-        plan.field(), plan.refusal(), plan.programs(), plan.search(), OptionalLong.empty());
+        plan.field(), plan.refusal(), plan.programs(), plan.search(), whyNot, OptionalLong.empty());
   }
 
   public PlannedField timed(long took) {
-    return new PlannedField(field, refusal, programs, search, OptionalLong.of(took));
+    return new PlannedField(field, refusal, programs, search, whyNot, OptionalLong.of(took));
   }
 
   /** Whether there is nothing legal to show. */

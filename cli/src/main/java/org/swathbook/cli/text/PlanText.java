@@ -14,6 +14,7 @@ import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
 import org.swathbook.plan.SearchNote;
+import org.swathbook.plan.WhyNot;
 
 /** The report of {@code plan}. */
 public final class PlanText {
@@ -76,13 +77,36 @@ public final class PlanText {
         AlternativeText.on(page, program);
       }
     }
+    plan.whyNot().forEach(w -> whyNot(book.catalog(), page, w));
     search(page, plan);
+  }
+
+  private static void whyNot(Catalog catalog, Page page, WhyNot why) {
+    page.line("Why not " + why.active().name() + "?");
+    if (why.inFirst()) {
+      page.line("  The first program uses it.");
+    } else if (why.with().isPresent()) {
+      page.wrapped(2, "The best program found with it:");
+      AlternativeText.on(page, why.with().get());
+      page.wrapped(
+          4, 6, why.givesUp().isEmpty() ? "" : "against the first program: " + why.givesUp());
+      if (why.givesUp().contains("higher")) {
+        page.wrapped(4, 6, "It is better: the first search, which is heuristic, had missed it.");
+      }
+    } else {
+      page.line("  No legal program with it was found.");
+      why.leftOut().forEach(l -> page.wrapped(2, 4, l));
+      new FindingText(catalog).findings(page, why.blocks());
+    }
+    page.blank();
   }
 
   private static void refusal(Catalog catalog, Page page, Refusal refusal, PlannedField plan) {
     page.line(
         plan.isRefused()
-            ? "REFUSED: nothing legal can be planned for this field"
+            ? refusal.because().isEmpty()
+                ? "REFUSED: no legal program was found that meets what was asked"
+                : "REFUSED: nothing legal can be planned for this field"
             : "No program meets every house rule");
     new FindingText(catalog).findings(page, refusal.because());
     refusal
