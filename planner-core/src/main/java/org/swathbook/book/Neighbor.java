@@ -17,31 +17,21 @@ public record Neighbor(String what, double bearingDegrees, double distanceFt) {
           "N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW",
           "NW", "NNW");
 
-  /** Words of plants that traces of growth regulators and bleachers ruin (common practice). */
-  private static final List<String> TENDER =
+  /** Words of what small amounts of drift do not harm; everything else they may (default, ours). */
+  private static final List<String> HARDY =
       List.of(
-          "vineyard",
-          "grape",
-          "tomato",
-          "garden",
-          "orchard",
-          "vegetable",
-          "tobacco",
-          "cotton",
-          "soybean",
-          "bean",
-          "organic",
-          "nursery",
-          "greenhouse",
-          "melon",
-          "pepper",
-          "sunflower",
-          "beet",
-          "potato",
-          "home",
-          "house",
-          "school",
-          "apiary");
+          "shelterbelt",
+          "windbreak",
+          "river",
+          "creek",
+          "stream",
+          "pond",
+          "lake",
+          "ditch",
+          "road",
+          "railroad",
+          "fallow",
+          "stubble");
 
   /** {@code vineyard NE 1500 ft}, read from the right; the book's reader has checked it. */
   public static Neighbor parse(String text) {
@@ -60,10 +50,10 @@ public record Neighbor(String what, double bearingDegrees, double distanceFt) {
     throw new IllegalArgumentException("no neighbor: " + text);
   }
 
-  /** Whether it is plants or people that drift of small amounts harms. */
+  /** Whether it may be plants or people that drift of small amounts harms. */
   public boolean isTender() {
     String low = what.toLowerCase(Locale.ROOT);
-    return TENDER.stream().anyMatch(low::contains);
+    return HARDY.stream().noneMatch(low::contains);
   }
 
   /** Whether wind that comes from a direction blows toward it, within 45 degrees. */

@@ -76,6 +76,19 @@ class BoundaryCasesTest {
         of("wind", NONE, "8 mph with gusts of 10", dicamba().sky(Sky.fair().wind(8).gusts(10))),
         of("wind", NONE, "15 mph with 2,4-D choline", choline().sky(Sky.fair().wind(15))),
         of("wind", "block", "15.1 mph with 2,4-D choline", choline().sky(Sky.fair().wind(15.1))),
+        of(
+            "wind",
+            "block",
+            "gusts of 25 mph, the wind not known",
+            dicamba().sky(Sky.fair().windUnknown().gusts(25))),
+        of(
+            "wind",
+            "warn",
+            "14 mph with a partner whose label names no wind",
+            MixCase.in("soybean", "glyphosate")
+                .day(24, "V2", 5)
+                .tank("glyphosate 1.0 ae + fomesafen 0.25 ai")
+                .sky(Sky.fair().wind(14))),
         of("wind", "block", "2 mph with 2,4-D choline", choline().sky(Sky.fair().wind(2))));
   }
 
@@ -241,6 +254,16 @@ class BoundaryCasesTest {
         of(
             "sensitive-neighbor",
             "block",
+            "strawberries, which no list of words knows",
+            dicamba().field(f -> f.neighbors("strawberries NE 1500 ft")).sky(Sky.fair().from(225))),
+        of(
+            "sensitive-neighbor",
+            NONE,
+            "a vineyard two miles away",
+            dicamba().field(f -> f.neighbors("vineyard NE 10560 ft")).sky(Sky.fair().from(225))),
+        of(
+            "sensitive-neighbor",
+            "block",
             "shelterbelt at 239 ft, inside the buffer of 240",
             shelterbelt(239, m -> m)),
         of(
@@ -274,6 +297,14 @@ class BoundaryCasesTest {
             NONE,
             "dicamba last and a cleaner, which is more",
             glufosinate().lastLoad("dicamba", Rinse.CLEANER)),
+        of(
+            "tank-residue",
+            "block",
+            "paraquat last and water alone, over corn: only hoods may go there",
+            MixCase.in("corn")
+                .day(20, "V3", 6)
+                .lastLoad("paraquat", Rinse.WATER_RINSE)
+                .tank("mesotrione 0.094 ai")),
         of(
             "tank-residue",
             "block",

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.swathbook.catalog.Setbacks;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Terms;
+import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
@@ -78,13 +79,13 @@ public final class SetbackWaterRule implements UseRule {
                           + " keeps "
                           + words(feet)
                           + "; water lies "
-                          + Math.round(here)
+                          + Numbers.decimals(here, 1)
                           + " ft from this field.",
                       setbacks.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
-                  .compared(Math.round(here) + " ft", Math.round(most) + " ft")
+                  .compared(Numbers.decimals(here, 1) + " ft", Math.round(most) + " ft")
                   .cleared(
                       "leave a strip of "
-                          + Math.round(most - here)
+                          + (long) Math.ceil(most - here)
                           + " ft toward the water, or take another active"));
     }
   }

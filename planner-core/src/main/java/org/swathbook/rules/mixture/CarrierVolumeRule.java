@@ -165,6 +165,6 @@ public final class CarrierVolumeRule implements PassRule {
   }
 
   private static String volume(double gallons) {
-    return Numbers.decimals(gallons, 1) + " gal/acre";
+    return Numbers.decimals(gallons, 2) + " gal/acre";
   }
 }

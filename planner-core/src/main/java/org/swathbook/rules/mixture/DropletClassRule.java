@@ -135,7 +135,8 @@ public final class DropletClassRule implements PairRule, PassRule {
                           + " droplets leave gaps.",
                       Say.COMMON_PRACTICE)
                   .compared(chosen.spelling(), "finer than very coarse")
-                  .cleared("20 gal/acre, or coarse droplets where every label allows them"));
+                  .cleared(
+                      "coarse or finer droplets where every label allows them, else another partner"));
     }
   }
 

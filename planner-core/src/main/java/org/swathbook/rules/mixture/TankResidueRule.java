@@ -3,6 +3,7 @@ package org.swathbook.rules.mixture;
 import java.util.List;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.CleanOut;
@@ -114,12 +115,13 @@ public final class TankResidueRule implements PassRule {
     }
   }
 
-  /** The crop may be sprayed with it while it stands. */
+  /** The crop may be sprayed over the top with it while it stands. */
   private static boolean isTolerated(PassFacts facts, Ingredient last) {
     return LabelUses.inCrop(last, facts.field()).stream()
         .anyMatch(
             u ->
                 u.isIn(Position.Phase.IN_CROP)
+                    && u.isBy(Method.BROADCAST)
                     && LabelUses.hasTraits(u, facts.field())
                     && !u.isHarvestAid());
   }

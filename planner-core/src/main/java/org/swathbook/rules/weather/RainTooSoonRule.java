@@ -58,7 +58,8 @@ public final class RainTooSoonRule implements DayRule {
       }
       Stated<Double> runoff = a.terms().day().runoffRainHours();
       if (runoff.find().isPresent()) {
-        needsForecast |= ahead(w, runoff.find().get()).isEmpty();
+        needsForecast |=
+            runoff.find().get() > 24 ? w.rainNext48hIn().isEmpty() : ahead(w, 1).isEmpty();
         runoff(facts, a, runoff, w, out);
       }
     }
@@ -109,7 +110,8 @@ public final class RainTooSoonRule implements DayRule {
 
   /** Inches of the forecast within so many hours; the longer forecast where none is so short. */
   private static OptionalDouble ahead(SprayWeather w, double hours) {
-    return hours <= 24 && w.rainNext24hIn().isPresent() ? w.rainNext24hIn() : w.rainNext48hIn();
+    boolean shorter = hours <= 24 || w.rainNext48hIn().isEmpty();
+    return shorter && w.rainNext24hIn().isPresent() ? w.rainNext24hIn() : w.rainNext48hIn();
   }
 
   private void runoff(

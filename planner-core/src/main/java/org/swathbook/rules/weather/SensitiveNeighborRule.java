@@ -20,6 +20,9 @@ public final class SensitiveNeighborRule implements DayRule {
   /** A quarter of a mile. */
   private static final double NEAR_FT = 1320;
 
+  /** What lies farther is no neighbor (default, ours). */
+  private static final double FAR_FT = 5280;
+
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("sensitive-neighbor"),
@@ -27,7 +30,7 @@ public final class SensitiveNeighborRule implements DayRule {
           "Does the wind blow toward a sensitive neighbor?",
           "The wind blows within 45 degrees of a listed neighbor: a block where it is nearer than the"
               + " downwind buffer of a partner's label, and, for a growth regulator whose label has such"
-              + " a buffer, where it is tender plants or people at any listed distance. Else a warning"
+              + " a buffer, where it is tender plants or people within a mile. Else a warning"
               + " within a quarter of a mile for sites 4, 22 and clomazone. A warning where the"
               + " direction is not known and a neighbor is that near.",
           List.of(
@@ -88,7 +91,10 @@ public final class SensitiveNeighborRule implements DayRule {
     boolean inside =
         buffer.find().isPresent() && Quantity.exceeds(buffer.find().get(), n.distanceFt());
     boolean toward =
-        buffer.find().isPresent() && a.ingredient().site().number() == 4 && n.isTender();
+        buffer.find().isPresent()
+            && a.ingredient().site().number() == 4
+            && n.isTender()
+            && n.distanceFt() <= FAR_FT;
     if (inside || toward) {
       out.block(
           this,
@@ -117,9 +123,9 @@ public final class SensitiveNeighborRule implements DayRule {
 
   private static Text text(ActiveUse a, Neighbor n, Stated<Double> buffer) {
     return Text.of(
-        "The wind blows toward "
+        "The wind blows toward the neighbor '"
             + n.what()
-            + ", "
+            + "', "
             + Math.round(n.distanceFt())
             + " ft away, and "
             + a.ingredient().name()
@@ -130,7 +136,7 @@ public final class SensitiveNeighborRule implements DayRule {
   private void unknownWind(
       DayFacts facts, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
     boolean matters = buffer.find().isPresent() || drifts(a);
-    if (matters && (n.distanceFt() <= NEAR_FT || n.isTender())) {
+    if (matters && (n.distanceFt() <= NEAR_FT || n.isTender() && n.distanceFt() <= FAR_FT)) {
       out.warn(
           this,
           facts.pass().about().withIngredient(a.ingredient().id()),

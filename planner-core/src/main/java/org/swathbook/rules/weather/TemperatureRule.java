@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.swathbook.catalog.DayTerms.TemperatureLimit;
 import org.swathbook.catalog.Stated;
+import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Unit;
 import org.swathbook.program.SprayWeather;
 import org.swathbook.rules.ActiveUse;
@@ -51,15 +52,14 @@ public final class TemperatureRule implements DayRule {
     for (ActiveUse a : facts.pass().actives()) {
       Stated<TemperatureLimit> limit = a.terms().day().temperature();
       if (limit.find().isPresent()) {
-        if (high.isEmpty()) {
-          asked = true;
-        } else {
+        asked |= w.highF().isEmpty();
+        if (high.isPresent()) {
           label(facts, a, limit, high.getAsDouble(), w, out);
         }
       }
     }
     boolean matters = has(facts, a -> a.ingredient().isContact() || site(a) == 4 || isSlow(a));
-    if (asked || high.isEmpty() && matters) {
+    if (asked || w.highF().isEmpty() && matters) {
       Unknowns.ofJob(this, facts, "temperature now, and the day's forecast high", out);
     }
     practice(facts, high, w, out);
@@ -90,7 +90,7 @@ public final class TemperatureRule implements DayRule {
     double met = hot ? highF : lowF;
     double bound =
         Unit.FAHRENHEIT.fromSi((hot ? t.celsius().most() : t.celsius().least()).orElseThrow());
-    String allowed = (hot ? "at most " : "at least ") + Math.round(bound) + " F";
+    String allowed = (hot ? "at most " : "at least ") + degrees(bound);
     out.add(
         this,
         t.advice() ? Severity.WARN : Severity.BLOCK,
@@ -98,14 +98,14 @@ public final class TemperatureRule implements DayRule {
         () ->
             Text.of(
                     "At "
-                        + Math.round(met)
-                        + " F the label of "
+                        + degrees(met)
+                        + " the label of "
                         + a.ingredient().name()
                         + (t.advice() ? " advises not to spray: " : " forbids to spray: ")
                         + allowed
                         + ".",
                     limit.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
-                .compared(Math.round(met) + " F", allowed)
+                .compared(degrees(met), allowed)
                 .cleared(hot ? "a cooler day" : "a warmer hour or day"));
   }
 
@@ -124,7 +124,7 @@ public final class TemperatureRule implements DayRule {
         && has(facts, a -> a.ingredient().isContact() || site(a) == 4)) {
       warn(
           facts,
-          Math.round(high.getAsDouble()) + " F",
+          degrees(high.getAsDouble()),
           "at most 90 F",
           "Above 90 F contact actives burn crops and auxins move as vapor.",
           "a cooler day, or the morning",
@@ -137,8 +137,8 @@ public final class TemperatureRule implements DayRule {
       warn(
           facts,
           coldDay
-              ? Math.round(w.highF().getAsDouble()) + " F by day"
-              : Math.round(w.coldestNightF().getAsDouble()) + " F by night",
+              ? degrees(w.highF().getAsDouble()) + " by day"
+              : degrees(w.coldestNightF().getAsDouble()) + " by night",
           "days from 60 F, nights from 40 F",
           "Weeds that stand still in the cold take up sites 9, 10 and 27 poorly.",
           "three days of a mean above 50 F",
@@ -152,6 +152,10 @@ public final class TemperatureRule implements DayRule {
         this,
         facts.pass().about(),
         () -> Text.of(message, Say.COMMON_PRACTICE).compared(actual, limit).cleared(remedy));
+  }
+
+  private static String degrees(double f) {
+    return Numbers.decimals(f, 2) + " F";
   }
 
   private static boolean isSlow(ActiveUse a) {

@@ -60,7 +60,8 @@ public final class WaterQualityRule implements DayRule {
     if (acids.isEmpty() || water.liquid() != Carrier.Liquid.WATER) {
       return;
     }
-    if (water.hardnessPpmCaCo3().isEmpty()) {
+    boolean iron = Quantity.exceeds(water.ironPpm().orElse(0), MOST_IRON_PPM);
+    if (water.hardnessPpmCaCo3().isEmpty() && !iron) {
       out.note(
           this,
           facts.pass().about(),
@@ -70,9 +71,8 @@ public final class WaterQualityRule implements DayRule {
                   Say.COMMON_PRACTICE));
       return;
     }
-    double calcium = CA_PER_CACO3 * water.hardnessPpmCaCo3().getAsDouble();
+    double calcium = CA_PER_CACO3 * water.hardnessPpmCaCo3().orElse(0);
     boolean hard = Quantity.exceeds(calcium, MOST_CA_PPM);
-    boolean iron = Quantity.exceeds(water.ironPpm().orElse(0), MOST_IRON_PPM);
     if ((hard || iron) && !hasConditioner(facts)) {
       out.warn(this, facts.pass().about(), () -> text(facts, acids, calcium, hard, water));
     }
@@ -124,6 +124,8 @@ public final class WaterQualityRule implements DayRule {
                 ? "ammonium-sulfate at "
                     + Numbers.decimals(pounds, 1)
                     + " lb/100 gal, first into the water"
-                : "a conditioner without ammonium, which " + Say.list(refusing) + " refuses");
+                : "a conditioner without ammonium, which "
+                    + Say.list(refusing)
+                    + (refusing.size() == 1 ? " refuses" : " refuse"));
   }
 }

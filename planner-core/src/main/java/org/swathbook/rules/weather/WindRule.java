@@ -24,8 +24,8 @@ public final class WindRule implements DayRule {
           Severity.BLOCK,
           "Is the wind within what every partner allows?",
           "The wind, or its gusts where they are given, is above the most that a partner's label allows,"
-              + " or the wind is below the least. Where no label is known to name a wind, a warning"
-              + " outside the house's range. An ask where the wind is not known.",
+              + " or the wind is below the least. Where a partner's label is not known to name a wind, a"
+              + " warning outside the house's range. An ask where the wind is not known.",
           List.of("the labels' own limits", "house rule wind"),
           "14 mph with dicamba, which allows 10",
           "7 mph with dicamba; 10 mph, the very limit");
@@ -38,57 +38,70 @@ public final class WindRule implements DayRule {
   @Override
   public void judge(DayFacts facts, Findings out) {
     SprayWeather w = facts.job().weather();
-    boolean limited = false;
+    boolean unlimited = false;
     for (ActiveUse a : facts.pass().actives()) {
       Stated<Limit> limit = a.terms().day().windMph();
-      limited |= limit.find().isPresent();
-      if (limit.find().isPresent() && w.windMph().isPresent()) {
+      if (limit.find().isPresent()) {
         judge(facts, a, limit, w, out);
+      } else {
+        unlimited = true;
       }
     }
     if (w.windMph().isEmpty()) {
       Unknowns.ofJob(this, facts, "wind at the field in mph", out);
-    } else if (!limited) {
+    } else if (unlimited) {
       byHouse(facts, top(w), out);
     }
   }
 
-  /** What counts against a highest wind. */
+  /** What counts against a highest wind; below zero when neither wind nor gusts are known. */
   private static double top(SprayWeather w) {
-    return Math.max(w.windMph().orElseThrow(), w.gustMph().orElse(0));
+    return Math.max(w.windMph().orElse(-1), w.gustMph().orElse(-1));
   }
 
   private void judge(
       DayFacts facts, ActiveUse a, Stated<Limit> limit, SprayWeather w, Findings out) {
     Limit allowed = limit.find().orElseThrow();
     double most = top(w);
-    double least = w.windMph().orElseThrow();
     Limit above = new Limit(OptionalDouble.empty(), false, allowed.most(), allowed.mostExcluded());
     Limit below =
         new Limit(allowed.least(), allowed.leastExcluded(), OptionalDouble.empty(), false);
-    if (above.allows(most) && below.allows(least)) {
+    boolean tooMuch = most >= 0 && !above.allows(most);
+    boolean tooLittle = w.windMph().isPresent() && !below.allows(w.windMph().getAsDouble());
+    if (!tooMuch && !tooLittle) {
       return;
     }
-    double met = above.allows(most) ? least : most;
+    double met = tooMuch ? most : w.windMph().orElseThrow();
     out.block(
         this,
         facts.pass().about().withIngredient(a.ingredient().id()),
         () ->
             Text.of(
                     "Wind of "
-                        + Numbers.decimals(met, 1)
-                        + " mph is outside what the label of "
+                        + mph(met)
+                        + " is outside what the label of "
                         + a.ingredient().name()
                         + " allows, "
                         + words(allowed)
                         + ".",
                     limit.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
-                .compared(Numbers.decimals(met, 1) + " mph", words(allowed))
+                .compared(mph(met), words(allowed))
                 .cleared("hours with wind of " + words(allowed)));
   }
 
   private static String words(Limit limit) {
-    return limit + " mph";
+    if (limit.least().isPresent() && limit.most().isPresent()) {
+      return Numbers.decimals(limit.least().getAsDouble(), 2)
+          + " to "
+          + mph(limit.most().getAsDouble());
+    }
+    return limit.most().isPresent()
+        ? "at most " + mph(limit.most().getAsDouble())
+        : "at least " + mph(limit.least().orElse(0));
+  }
+
+  private static String mph(double value) {
+    return Numbers.decimals(value, 3) + " mph";
   }
 
   private void byHouse(DayFacts facts, double mph, Findings out) {
@@ -102,13 +115,9 @@ public final class WindRule implements DayRule {
           facts.pass().about(),
           () ->
               Text.of(
-                      "Wind of "
-                          + Numbers.decimals(mph, 1)
-                          + " mph is outside the house's "
-                          + range
-                          + ".",
+                      "Wind of " + mph(mph) + " is outside the house's " + range + ".",
                       "house rule wind")
-                  .compared(Numbers.decimals(mph, 1) + " mph", range)
+                  .compared(mph(mph), range)
                   .cleared("hours with wind of " + range));
     }
   }
