@@ -216,7 +216,9 @@ class LoadingPadBoundaryTest {
   private static List<Case> age() {
     return List.of(
         of("catalog-stale", NONE, "12 months on the day", reviewed("2026-06-10")),
-        of("catalog-stale", "note", "12 months and a day", reviewed("2026-06-09")));
+        of("catalog-stale", "note", "12 months and a day", reviewed("2026-06-09")),
+        of("catalog-stale", "note", "the house's 18 months on the day", reviewed("2025-12-10")),
+        of("catalog-stale", "warn", "18 months and a day", reviewed("2025-12-09")));
   }
 
   /** Harvest is on 1 October, days to it in the catalog from memory. */
