@@ -37,6 +37,7 @@ public final class ForecastWeather {
             first(own.humidityPct(), seen.humidityPct()),
             own.inversion(),
             first(own.hoursToRain(), seen.hoursToRain()),
+            own.hoursToRain().isPresent() ? OptionalDouble.empty() : seen.dryHours(),
             first(own.rainNext24hIn(), seen.rainNext24hIn()),
             first(own.rainNext48hIn(), seen.rainNext48hIn()),
             first(own.rainNext10dIn(), seen.rainNext10dIn())));
@@ -59,6 +60,7 @@ public final class ForecastWeather {
         hour.map(Hour::humidityPct).orElse(OptionalDouble.empty()),
         Optional.empty(),
         forecast.hoursToRain(time),
+        forecast.hoursToRain(time).isPresent() ? OptionalDouble.empty() : forecast.dryHours(time),
         inches(forecast.rainMm(time, DAY)),
         inches(forecast.rainMm(time, 2 * DAY)),
         rainOfDays(time, forecast));
@@ -75,6 +77,7 @@ public final class ForecastWeather {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         Optional.empty(),
+        OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),

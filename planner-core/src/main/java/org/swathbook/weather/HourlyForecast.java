@@ -45,9 +45,6 @@ public final class HourlyForecast {
   /** Rain of an hour from which on it counts as rain. */
   private static final double RAIN_MM = 0.2;
 
-  /** A forecast that stays dry to its end says enough when it reaches so far. */
-  private static final int LONG_ENOUGH_H = 24;
-
   private final NavigableMap<LocalDateTime, Hour> hours = new TreeMap<>();
 
   /**
@@ -100,21 +97,34 @@ public final class HourlyForecast {
   }
 
   /**
-   * Hours from a time to the beginning of the first hour with rain, 0 inside of one. Where none
-   * comes before the forecast ends or has a hole: the hours that are known to be dry, at least a
-   * day, else empty.
+   * Hours from a time to the beginning of the first hour with rain, 0 inside of one; empty when
+   * none comes before the forecast ends or has a hole.
    */
   public OptionalDouble hoursToRain(LocalDateTime from) {
+    LocalDateTime end = endOfDry(from);
+    return rainOf(end).isPresent() ? OptionalDouble.of(hours(from, end)) : OptionalDouble.empty();
+  }
+
+  /** Hours from a time on that are known to be dry; empty when the first is not known. */
+  public OptionalDouble dryHours(LocalDateTime from) {
+    return rainOf(from.truncatedTo(ChronoUnit.HOURS)).isPresent()
+        ? OptionalDouble.of(hours(from, endOfDry(from)))
+        : OptionalDouble.empty();
+  }
+
+  /** The first hour from a time on with rain, or of which nothing is known. */
+  private LocalDateTime endOfDry(LocalDateTime from) {
     LocalDateTime t = from.truncatedTo(ChronoUnit.HOURS);
     OptionalDouble rain = rainOf(t);
     while (rain.isPresent() && rain.getAsDouble() < RAIN_MM) {
       t = t.plusHours(1);
       rain = rainOf(t);
     }
-    double dryH = Math.max(0, Duration.between(from, t).toSeconds() / 3600.0);
-    return rain.isPresent() || dryH >= LONG_ENOUGH_H
-        ? OptionalDouble.of(dryH)
-        : OptionalDouble.empty();
+    return t;
+  }
+
+  private static double hours(LocalDateTime from, LocalDateTime to) {
+    return Math.max(0, Duration.between(from, to).toSeconds() / 3600.0);
   }
 
   private OptionalDouble rainOf(LocalDateTime fullHour) {
@@ -129,9 +139,8 @@ public final class HourlyForecast {
                 ModelSection.WEATHER,
                 HourlyForecast.class,
                 "rain of a forecast",
-                "an hour with at least so much counts as rain; dry to its end, it must reach so far",
+                "an hour with at least so much counts as rain",
                 "default, ours")
-            .with("least", RAIN_MM, "mm")
-            .with("reach", LONG_ENOUGH_H, "h"));
+            .with("least", RAIN_MM, "mm"));
   }
 }

@@ -53,8 +53,11 @@ class HourlyForecastProperties {
     OptionalDouble now = f.hoursToRain(START.plusMinutes(minute));
     OptionalDouble later = f.hoursToRain(START.plusMinutes(minute + 30));
 
-    if (now.isPresent() && now.getAsDouble() >= 0.5 && later.isPresent()) {
-      assertThat(later.getAsDouble()).isCloseTo(now.getAsDouble() - 0.5, within(1e-9));
+    if (now.isPresent()) {
+      assertThat(f.dryHours(START.plusMinutes(minute))).isEqualTo(now);
+    }
+    if (now.isPresent() && now.getAsDouble() >= 0.5) {
+      assertThat(later.orElseThrow()).isCloseTo(now.getAsDouble() - 0.5, within(1e-9));
     }
   }
 
@@ -64,7 +67,7 @@ class HourlyForecastProperties {
       @ForAll("rains") List<Double> rains, @ForAll @IntRange(max = 7000) int minute) {
     HourlyForecast f = of(rains);
     LocalDateTime from = START.plusMinutes(minute);
-    int dry = (int) f.hoursToRain(from).orElse(0);
+    int dry = (int) f.dryHours(from).orElse(0);
     int first = minute / 60;
     int end = (int) Math.ceil((minute + 60 * dry) / 60.0);
 

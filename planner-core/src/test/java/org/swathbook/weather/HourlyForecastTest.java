@@ -63,13 +63,15 @@ class HourlyForecastTest {
   }
 
   @Test
-  void aDryForecastSaysEnoughOnlyWhenItReachesADay() {
+  void aForecastThatEndsDrySaysHowLongItIsDry() {
     HourlyForecast f = new HourlyForecast(hours(48));
 
-    assertThat(f.hoursToRain(at("10:00"))).hasValue(38);
-    assertThat(f.hoursToRain(START.plusHours(24))).hasValue(24);
-    assertThat(f.hoursToRain(START.plusHours(25))).isEmpty();
-    assertThat(f.hoursToRain(START.minusHours(2))).isEmpty();
+    assertThat(f.hoursToRain(at("10:00"))).isEmpty();
+    assertThat(f.dryHours(at("10:00"))).hasValue(38);
+    assertThat(f.dryHours(at("10:15"))).hasValue(37.75);
+    assertThat(f.dryHours(START.plusHours(48))).isEmpty();
+    assertThat(f.dryHours(START.minusHours(2))).isEmpty();
+    assertThat(new HourlyForecast(hours(48, 15)).dryHours(at("15:30"))).hasValue(0);
   }
 
   @Test
@@ -83,6 +85,7 @@ class HourlyForecastTest {
 
     for (HourlyForecast f : List.of(gone, silent)) {
       assertThat(f.hoursToRain(at("10:00"))).isEmpty();
+      assertThat(f.dryHours(at("10:00"))).hasValue(2);
       assertThat(f.hoursToRain(at("13:00"))).hasValue(7);
       assertThat(f.rainMm(at("10:00"), 2)).hasValue(0);
       assertThat(f.rainMm(at("10:00"), 3)).isEmpty();
