@@ -121,7 +121,7 @@ final class SampleDocuments {
             new OpenHours(
                 List.of(
                     new OpenHours.Span(
-                        LocalDateTime.of(2027, 6, 8, 9, 0),
-                        LocalDateTime.of(2027, 6, 8, 11, 0))))));
+                        LocalDateTime.of(2027, 6, 8, 9, 0), LocalDateTime.of(2027, 6, 8, 11, 0))),
+                List.of("hours to the next rain"))));
   }
 }

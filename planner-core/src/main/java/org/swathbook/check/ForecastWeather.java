@@ -14,6 +14,8 @@ import org.swathbook.weather.HourlyForecast.Hour;
 /** Weather of a job from an hourly forecast, where the job does not say it itself. */
 public final class ForecastWeather {
   private static final int DAY = 24;
+  private static final int LONGEST_DAYS = 10;
+  private static final int SHORTEST_DAYS = 7;
 
   private ForecastWeather() {}
 
@@ -35,6 +37,7 @@ public final class ForecastWeather {
             first(own.humidityPct(), seen.humidityPct()),
             own.inversion(),
             first(own.hoursToRain(), seen.hoursToRain()),
+            own.hoursToRain().isPresent() ? OptionalDouble.empty() : seen.dryHours(),
             first(own.rainNext24hIn(), seen.rainNext24hIn()),
             first(own.rainNext48hIn(), seen.rainNext48hIn()),
             first(own.rainNext10dIn(), seen.rainNext10dIn())));
@@ -57,9 +60,10 @@ public final class ForecastWeather {
         hour.map(Hour::humidityPct).orElse(OptionalDouble.empty()),
         Optional.empty(),
         forecast.hoursToRain(time),
+        forecast.hoursToRain(time).isPresent() ? OptionalDouble.empty() : forecast.dryHours(time),
         inches(forecast.rainMm(time, DAY)),
         inches(forecast.rainMm(time, 2 * DAY)),
-        inches(forecast.rainMm(time, 10 * DAY)));
+        rainOfDays(time, forecast));
   }
 
   private static SprayWeather ofDay(LocalDate day, HourlyForecast forecast) {
@@ -76,7 +80,19 @@ public final class ForecastWeather {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
+        OptionalDouble.empty(),
         noon.rainNext10dIn());
+  }
+
+  /** Of ten days, or of as many of them as are forecast, down to seven. */
+  private static OptionalDouble rainOfDays(LocalDateTime time, HourlyForecast forecast) {
+    for (int days = LONGEST_DAYS; days >= SHORTEST_DAYS; days--) {
+      OptionalDouble mm = forecast.rainMm(time, days * DAY);
+      if (mm.isPresent()) {
+        return inches(mm);
+      }
+    }
+    return OptionalDouble.empty();
   }
 
   private static OptionalDouble in(Unit unit, Optional<OptionalDouble> si) {

@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
  * @param coldestNightF lowest of the nights just past
  * @param inversion whether one is observed
  * @param hoursToRain until the next rain
+ * @param dryHours hours from now on that a forecast calls dry, where it does not reach to the next
+ *     rain
  * @param rainNext24hIn inches
  * @param rainNext10dIn inches of the next seven to ten days
  */
@@ -25,6 +27,7 @@ public record SprayWeather(
     OptionalDouble humidityPct,
     Optional<Boolean> inversion,
     OptionalDouble hoursToRain,
+    OptionalDouble dryHours,
     OptionalDouble rainNext24hIn,
     OptionalDouble rainNext48hIn,
     OptionalDouble rainNext10dIn) {
@@ -42,9 +45,13 @@ public record SprayWeather(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),
+          OptionalDouble.empty(),
           OptionalDouble.empty());
 
   public SprayWeather {
+    if (hoursToRain.isPresent() && dryHours.isPresent()) {
+      throw new IllegalArgumentException("the next rain is known, or only how long it stays dry");
+    }
     windFromDegrees.ifPresent(
         d -> {
           if (!(d >= 0 && d < 360)) {

@@ -3,122 +3,98 @@ package org.swathbook.tank;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import org.swathbook.catalog.AdjuvantKind;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.swathbook.program.Adjuvant;
+import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 
 /**
  * The order in which a tank is filled, by formulation: what has to dissolve or disperse first, what
- * makes an emulsion late, what wets last. Order after Oklahoma State University Extension PSS-2789,
- * SDSU Extension, Utah State University Extension and the North Dakota guide as quoted; where they
- * disagree the step says so. A label's own order goes before all of it.
+ * makes an emulsion late, what wets last; out of five published guides, see {@link PartOrder}. A
+ * label's own order goes before it.
+ *
+ * @param steps from the first of the carrier to topping up
+ * @param disagreements guides that have two things of this tank the other way round, as sentences
+ *     without an end; empty where none of them does
  */
-public final class MixingOrder {
+public record MixingOrder(List<String> steps, List<String> disagreements) {
 
-  /**
-   * A step.
-   *
-   * @param what product, adjuvant or work
-   * @param why the kind of thing it is: {@code water-dispersible granule}
-   * @param disagreement where sources put it elsewhere; empty when they agree
-   */
-  public record Step(String what, String why, String disagreement) {}
+  private record Poured(TankPart part, String name) {}
 
-  private record Placed(int rank, Step step) {}
+  public MixingOrder {
+    steps = List.copyOf(steps);
+    disagreements = List.copyOf(disagreements);
+  }
 
-  private MixingOrder() {}
-
-  /** From the first water to topping up. */
-  public static List<Step> of(Mix mix) {
-    List<Placed> placed = new ArrayList<>();
-    placed.add(
-        new Placed(
-            0,
-            new Step(
-                "half the water, agitator running",
-                "carrier",
-                "sources say a third to three quarters")));
+  /** The same however the mix is written. */
+  public static MixingOrder of(Mix mix, Carrier.Liquid liquid) {
+    List<Poured> poured = new ArrayList<>();
     for (Dose d : mix.doses()) {
-      placed.add(ofFormulation(d.product().name(), d.product().formulation()));
+      poured.add(new Poured(TankPart.ofFormulation(d.product().formulation()), d.product().name()));
     }
     for (Adjuvant a : mix.adjuvants()) {
-      placed.add(ofAdjuvant(a));
+      poured.add(new Poured(TankPart.ofAdjuvant(a.kind()), a.kind()));
     }
-    if (placed.stream().anyMatch(p -> p.rank() == 3 || p.rank() == 4)) {
-      placed.add(
-          new Placed(
-              5, new Step("wait until all that is dry is uniform, some minutes", "agitation", "")));
-    }
-    placed.add(new Placed(13, new Step("top up with water", "carrier", "")));
-    placed.sort(Comparator.comparingInt(Placed::rank).thenComparing(p -> p.step().what()));
-    return placed.stream().map(Placed::step).distinct().toList();
+    poured.sort(
+        Comparator.comparingInt((Poured p) -> PartOrder.place(p.part()))
+            .thenComparing(Poured::name));
+    return new MixingOrder(steps(poured, liquid), disagreements(poured));
   }
 
   /** Whether it is poured dry. */
   public static boolean isDry(String formulation) {
-    return switch (code(formulation)) {
-      case "WG", "WDG", "DF", "WP", "WT", "WS", "SG", "SP", "ST" -> true;
-      default -> false;
-    };
+    return TankPart.ofFormulation(formulation).isDry();
   }
 
   /** Whether it makes an emulsion. */
   public static boolean isEmulsion(String formulation) {
-    return switch (code(formulation)) {
-      case "EC", "EW", "EO", "OD", "ME", "SE" -> true;
-      default -> false;
-    };
+    TankPart part = TankPart.ofFormulation(formulation);
+    return part == TankPart.EMULSION || part == TankPart.SUSPENDED_EMULSION;
   }
 
-  private static String code(String formulation) {
-    return formulation.toUpperCase(Locale.ROOT);
-  }
-
-  private static Placed ofFormulation(String name, String formulation) {
-    return switch (code(formulation)) {
-      case "SG", "SP", "ST" ->
-          new Placed(
-              3,
-              new Step(
-                  name,
-                  "soluble dry product",
-                  "North Dakota has it early, Utah State after emulsions and solutions"));
-      case "WG", "WDG", "DF", "WP", "WT", "WS" ->
-          new Placed(4, new Step(name, "dry, dispersed in water; stir it to a slurry first", ""));
-      case "SC", "F", "FL" -> new Placed(6, new Step(name, "suspension", ""));
-      case "CS", "ZC", "ZE", "ZW" ->
-          new Placed(
-              7,
-              new Step(
-                  name, "capsules in suspension", "SDSU has capsules after concentrates of oil"));
-      case "SE" -> new Placed(8, new Step(name, "suspended emulsion", ""));
-      case "EC", "EW", "EO", "OD", "ME", "DC" ->
-          new Placed(9, new Step(name, "makes an emulsion", ""));
-      case "SL", "S" ->
-          new Placed(
-              10, new Step(name, "solution", "Oklahoma State has solutions before emulsions"));
-      default ->
-          new Placed(9, new Step(name, "formulation " + formulation + ": see its label", ""));
-    };
-  }
-
-  private static Placed ofAdjuvant(Adjuvant a) {
-    Optional<AdjuvantKind> kind = AdjuvantKind.find(a.kind());
-    if (kind.isEmpty()) {
-      return new Placed(11, new Step(a.kind(), "adjuvant: see its label", ""));
+  private static List<String> steps(List<Poured> poured, Carrier.Liquid liquid) {
+    String carrier = liquid == Carrier.Liquid.WATER ? "water" : "liquid fertilizer";
+    int lastDry = -1;
+    for (int i = 0; i < poured.size(); i++) {
+      lastDry = poured.get(i).part().isDry() ? i : lastDry;
     }
-    return switch (kind.get()) {
-      case AMMONIUM_SULFATE -> new Placed(2, new Step(a.kind(), "water conditioner", ""));
-      case VOLATILITY_REDUCER ->
-          new Placed(2, new Step(a.kind(), "before the herbicide, unless its label says else", ""));
-      case NONIONIC_SURFACTANT -> new Placed(11, new Step(a.kind(), "wets, foams", ""));
-      case CROP_OIL, METHYLATED_SEED_OIL ->
-          new Placed(11, new Step(a.kind(), "oil", "North Dakota has oils with emulsions"));
-      case LIQUID_NITROGEN -> new Placed(12, new Step(a.kind(), "liquid fertilizer", ""));
-      case DRIFT_REDUCER -> new Placed(12, new Step(a.kind(), "drift reducer", ""));
-    };
+    List<String> out = new ArrayList<>();
+    out.add("half the " + carrier + ", agitator running");
+    for (int i = 0; i < poured.size(); i++) {
+      out.add(poured.get(i).name());
+      if (i == lastDry) {
+        out.add("wait until all that is dry is uniform, some minutes");
+      }
+    }
+    out.add("top up with " + carrier);
+    return out.stream().distinct().toList();
+  }
+
+  private static List<String> disagreements(List<Poured> poured) {
+    SortedSet<TankPart> parts = new TreeSet<>(Comparator.comparingInt(PartOrder::place));
+    poured.forEach(p -> parts.add(p.part()));
+    List<String> out = new ArrayList<>();
+    for (TankPart first : parts) {
+      for (TankPart later : parts) {
+        if (PartOrder.place(first) < PartOrder.place(later)) {
+          List<String> others =
+              MixingGuide.ALL.stream()
+                  .filter(g -> g.puts(later, first))
+                  .map(MixingGuide::name)
+                  .toList();
+          if (!others.isEmpty()) {
+            out.add(
+                String.join(" and ", others)
+                    + (others.size() == 1 ? " puts " : " put ")
+                    + later.plural()
+                    + " before "
+                    + first.plural());
+          }
+        }
+      }
+    }
+    return out;
   }
 }

@@ -1,11 +1,9 @@
 package org.swathbook.weather;
 
-import java.time.Duration;
 import java.time.LocalDate;
-import java.time.LocalTime;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.model.ModelCard;
@@ -25,7 +23,7 @@ public final class Sun {
   /**
    * @param latitude degrees, north positive
    * @param longitude degrees, east positive
-   * @return empty where the sun does not rise or set on that day
+   * @return empty where the sun does not both rise and set within that day of the zone's calendar
    */
   public static Optional<SunTimes> times(
       double latitude, double longitude, LocalDate date, ZoneId zone) {
@@ -56,7 +54,11 @@ public final class Sun {
     double hourAngle = StrictMath.toDegrees(StrictMath.acos(cosine));
     double riseMin = 720 - 4 * (longitude + hourAngle) - equationMin;
     double setMin = 720 - 4 * (longitude - hourAngle) - equationMin;
-    return Optional.of(new SunTimes(civil(date, riseMin, zone), civil(date, setMin, zone)));
+    LocalDateTime rise = civil(date, riseMin, zone);
+    LocalDateTime set = civil(date, setMin, zone);
+    return rise.toLocalDate().equals(date) && set.toLocalDate().equals(date)
+        ? Optional.of(new SunTimes(rise.toLocalTime(), set.toLocalTime()))
+        : Optional.empty();
   }
 
   /** What the reference prints. */
@@ -72,9 +74,10 @@ public final class Sun {
   }
 
   /** Minutes of UTC from midnight as civil time. */
-  private static LocalTime civil(LocalDate date, double minutes, ZoneId zone) {
-    ZonedDateTime utc =
-        date.atStartOfDay(ZoneOffset.UTC).plus(Duration.ofSeconds(Math.round(60 * minutes)));
-    return utc.withZoneSameInstant(zone).toLocalTime();
+  private static LocalDateTime civil(LocalDate date, double minutes, ZoneId zone) {
+    return date.atStartOfDay(ZoneOffset.UTC)
+        .plusSeconds(Math.round(60 * minutes))
+        .withZoneSameInstant(zone)
+        .toLocalDateTime();
   }
 }

@@ -29,6 +29,7 @@ public final class FieldBuilder {
   private List<Double> ph = List.of(6.6);
   private String station = "sedge-fork";
   private OptionalDouble latitude = OptionalDouble.of(40.7);
+  private OptionalDouble longitude = OptionalDouble.empty();
   private boolean irrigated;
   private Optional<String> state = Optional.of("NE");
   private List<CropId> nextCrops = List.of();
@@ -108,6 +109,13 @@ public final class FieldBuilder {
     return this;
   }
 
+  /** Degrees, north and east positive. */
+  public FieldBuilder place(double latitudeDegrees, double longitudeDegrees) {
+    latitude = OptionalDouble.of(latitudeDegrees);
+    longitude = OptionalDouble.of(longitudeDegrees);
+    return this;
+  }
+
   public FieldBuilder latitudeUnknown() {
     latitude = OptionalDouble.empty();
     return this;
@@ -174,7 +182,7 @@ public final class FieldBuilder {
         residuePct,
         station,
         latitude,
-        OptionalDouble.empty(),
+        longitude,
         Optional.empty(),
         nextCrops,
         nextCropPlantDate,

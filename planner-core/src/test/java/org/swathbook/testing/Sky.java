@@ -14,6 +14,7 @@ public final class Sky {
   private OptionalDouble night = OptionalDouble.of(58);
   private Optional<Boolean> inversion = Optional.of(false);
   private OptionalDouble toRain = OptionalDouble.of(72);
+  private OptionalDouble dry = OptionalDouble.empty();
   private OptionalDouble next24 = OptionalDouble.of(0);
   private OptionalDouble next48 = OptionalDouble.of(0);
   private OptionalDouble next10d = OptionalDouble.of(1);
@@ -80,6 +81,13 @@ public final class Sky {
     return this;
   }
 
+  /** A forecast that ends after so many dry hours. */
+  public Sky dryFor(double hours) {
+    toRain = OptionalDouble.empty();
+    dry = OptionalDouble.of(hours);
+    return this;
+  }
+
   public Sky rainOfTenDays(double inches) {
     next10d = OptionalDouble.of(inches);
     return this;
@@ -104,6 +112,7 @@ public final class Sky {
         OptionalDouble.of(65),
         inversion,
         toRain,
+        dry,
         next24,
         next48,
         next10d);

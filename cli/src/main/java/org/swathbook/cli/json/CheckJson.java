@@ -50,6 +50,7 @@ public final class CheckJson {
       for (OpenHours.Span s : open.get().spans()) {
         hours.addObject().put("from", s.from().toString()).put("to", s.to().toString());
       }
+      json.root.set("openHoursNotKnown", Json.texts(open.get().notKnown()));
     }
     return Json.write(json.root);
   }

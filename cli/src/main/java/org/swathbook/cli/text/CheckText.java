@@ -157,6 +157,9 @@ public final class CheckText {
               + " to "
               + s.to().toLocalTime());
     }
+    if (!open.notKnown().isEmpty()) {
+      page.wrapped(2, 4, "More may be open; not said: " + String.join("; ", open.notKnown()));
+    }
     page.blank();
   }
 

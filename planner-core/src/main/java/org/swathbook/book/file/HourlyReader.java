@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -22,9 +23,9 @@ import org.swathbook.source.Texts;
 import org.swathbook.weather.HourlyForecast;
 
 /**
- * Reads {@code weather/STATION-hourly.csv}, a forecast: {@code time} of the hour's beginning in
- * civil time of the station, {@code temp_f} or {@code temp_c}, {@code rh_pct}, {@code wind_mph} or
- * {@code wind_ms}, {@code gust_mph} or {@code gust_ms}, {@code from}, {@code rain_in} or {@code
+ * Reads {@code weather/STATION-hourly.csv}, a forecast: {@code time} of the full hour's beginning
+ * in civil time of the station, {@code temp_f} or {@code temp_c}, {@code rh_pct}, {@code wind_mph}
+ * or {@code wind_ms}, {@code gust_mph} or {@code gust_ms}, {@code from}, {@code rain_in} or {@code
  * rain_mm}. Cells may be blank: not said.
  */
 public final class HourlyReader {
@@ -150,7 +151,12 @@ public final class HourlyReader {
           "'" + text + "' is no hour of a day; write for example 2027-06-08T10:00");
     }
     try {
-      return Texts.date(t.substring(0, cut)).atTime(Texts.time(t.substring(cut + 1)));
+      LocalDateTime time = Texts.date(t.substring(0, cut)).atTime(Texts.time(t.substring(cut + 1)));
+      if (!time.equals(time.truncatedTo(ChronoUnit.HOURS))) {
+        throw new MeasureException(
+            "'" + text + "' is no full hour; write one row an hour, on the hour");
+      }
+      return time;
     } catch (DateTimeParseException e) {
       throw new MeasureException(
           "'" + text + "' is no hour of a day; write for example 2027-06-08T10:00");

@@ -264,6 +264,7 @@ public final class MixReader {
             number(map, "humidity", t -> 100 * Texts.share(t), "55 %"),
             map.find("inversion", Texts::yesNo, "no"),
             number(map, "rainIn", Texts.in(Unit.HOUR, "12 h"), "12 h"),
+            OptionalDouble.empty(),
             number(map, "rainNext24h", Texts.in(Unit.INCH, "0.1 in"), "0.1 in"),
             number(map, "rainNext48h", Texts.in(Unit.INCH, "0.1 in"), "0.1 in"),
             number(map, "rainNext10d", Texts.in(Unit.INCH, "1.2 in"), "1.2 in"));

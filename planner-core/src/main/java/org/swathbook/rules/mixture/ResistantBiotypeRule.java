@@ -25,8 +25,8 @@ public final class ResistantBiotypeRule implements PassRule {
           Severity.WARN,
           "Is a part of the weed's plants left alone by everything that works on the rest?",
           "Every foliar, or every soil, site of the pass that takes half or more of a weed is on its"
-              + " list of resistances: the plants that resist them all are controlled to less than"
-              + " 50 %. The message gives their share and number.",
+              + " list of resistances: on the plants that resist them all, no site left does half. The"
+              + " message gives their share and number, or says that none is listed with all of them.",
           List.of(Say.COMMON_PRACTICE),
           "glyphosate alone on kochia that resists site 9",
           "glyphosate + fluroxypyr on the same kochia");
@@ -90,14 +90,16 @@ public final class ResistantBiotypeRule implements PassRule {
                 + " is met by "
                 + names
                 + " alone, and "
-                + Say.share(share)
-                + " of its plants resist that: "
-                + Say.perAcre(left)
-                + " "
-                + which
-                + " on an acre.",
+                + (share > 0
+                    ? Say.share(share)
+                        + " of its plants resist that: "
+                        + Say.perAcre(left)
+                        + " "
+                        + which
+                        + " on an acre."
+                    : "a part of its plants resists each of them; none is listed with all."),
             "the field's list of resistances")
-        .compared(Say.share(share) + " resist", "none")
+        .compared(share > 0 ? Say.share(share) + " resist" : "each is resisted", "none")
         .cleared("a partner of another " + kind + " site; a sample if it is only suspected");
   }
 

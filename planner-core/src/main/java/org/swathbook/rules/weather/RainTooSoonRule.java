@@ -52,7 +52,7 @@ public final class RainTooSoonRule implements DayRule {
         if (hours.isUnknown()) {
           Unknowns.ofLabel(this, facts, a, "rain-free hours", "rainfast", out);
         } else if (hours.find().isPresent()) {
-          needsHours = true;
+          needsHours |= isUnknown(w, hours.find().get());
           rainfast(facts, a, hours, w, out);
         }
       }
@@ -63,7 +63,7 @@ public final class RainTooSoonRule implements DayRule {
         runoff(facts, a, runoff, w, out);
       }
     }
-    if (needsHours && w.hoursToRain().isEmpty()) {
+    if (needsHours) {
       Unknowns.ofJob(this, facts, "hours to the next rain", out);
     }
     if (needsForecast) {
@@ -93,6 +93,12 @@ public final class RainTooSoonRule implements DayRule {
                     hours.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
                 .compared(Numbers.decimals(left, 1) + " h", Numbers.decimals(needed, 1) + " h")
                 .cleared("a day without rain for so long, or a partner that is taken up sooner"));
+  }
+
+  /** Whether nobody knows if so many hours stay dry. */
+  private static boolean isUnknown(SprayWeather w, double hours) {
+    return w.hoursToRain().isEmpty()
+        && (w.dryHours().isEmpty() || Quantity.exceeds(hours, w.dryHours().getAsDouble()));
   }
 
   private static boolean isCountedOn(DayFacts facts, ActiveUse a) {
