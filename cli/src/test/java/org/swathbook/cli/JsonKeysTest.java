@@ -137,7 +137,8 @@ class JsonKeysTest {
             "finding.about",
             "about.ingredient",
             "about.weed",
-            "about.pass");
+            "about.pass",
+            "about.neighbor");
   }
 
   @Test

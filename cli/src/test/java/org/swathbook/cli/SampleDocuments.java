@@ -2,6 +2,7 @@ package org.swathbook.cli;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import org.swathbook.catalog.review.Lint;
 import org.swathbook.catalog.review.Provenance;
 import org.swathbook.check.CatalogImpact;
 import org.swathbook.check.JudgedMix;
+import org.swathbook.check.Judgement;
 import org.swathbook.check.MixJudge;
 import org.swathbook.check.MixMending;
 import org.swathbook.check.OpenHours;
@@ -31,6 +33,7 @@ import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.json.SeasonJson;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.program.SprayJob;
+import org.swathbook.rules.Finding;
 import org.swathbook.rules.RuleBook;
 
 /** A document of every command, which together hold every key that can occur. */
@@ -115,7 +118,7 @@ final class SampleDocuments {
         book,
         head,
         Samples.field(),
-        judged,
+        withNeighbor(judged),
         MixMending.of(judge, judged),
         Optional.of(
             new OpenHours(
@@ -123,5 +126,15 @@ final class SampleDocuments {
                     new OpenHours.Span(
                         LocalDateTime.of(2027, 6, 8, 9, 0), LocalDateTime.of(2027, 6, 8, 11, 0))),
                 List.of("hours to the next rain"))));
+  }
+
+  private static JudgedMix withNeighbor(JudgedMix judged) {
+    Judgement j = judged.judgement();
+    List<Finding> findings = new ArrayList<>(j.findings());
+    findings.add(SampleJudgement.downwind());
+    return new JudgedMix(
+        judged.job(),
+        judged.facts(),
+        new Judgement(j.verdict(), findings, j.asks(), j.brokenHouseRules(), j.tanks()));
   }
 }

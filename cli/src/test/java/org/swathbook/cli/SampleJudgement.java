@@ -105,6 +105,21 @@ final class SampleJudgement {
     return new Ask(new RuleId(rule), what, "the current label", about);
   }
 
+  /** Of a tank on its day, about what lies beside the field. */
+  static Finding downwind() {
+    return new Finding(
+        new RuleId("sensitive-neighbor"),
+        Severity.BLOCK,
+        "The wind blows toward the neighbor 'vineyard', 200 ft away.",
+        "240 ft",
+        "200 ft downwind",
+        "the label's own buffer",
+        "wind that blows away from it",
+        About.PROGRAM
+            .withIngredient(IngredientId.of("dicamba"))
+            .withNeighbor("vineyard NE 200 ft"));
+  }
+
   static BrokenHouseRule broken() {
     return new BrokenHouseRule(
         "maxExposedEmergence", Optional.of(Samples.PALMER), OptionalInt.empty(), 5, 9.2);

@@ -15,7 +15,10 @@ import java.util.function.Supplier;
  */
 public final class Findings {
 
-  /** Severity, pass (what concerns the whole program last), rule, active, weed, product, words. */
+  /**
+   * Severity, pass (what concerns the whole program last), rule, active, weed, product, neighbor,
+   * words.
+   */
   public static final Comparator<Finding> ORDER =
       Comparator.comparing(Finding::severity)
           .thenComparing(f -> f.about().pass().orElse(Integer.MAX_VALUE))
@@ -23,6 +26,7 @@ public final class Findings {
           .thenComparing(f -> f.about().ingredient().map(i -> i.value()).orElse(""))
           .thenComparing(f -> f.about().weed().map(w -> w.value()).orElse(""))
           .thenComparing(f -> f.about().product().map(p -> p.value()).orElse(""))
+          .thenComparing(f -> f.about().neighbor().orElse(""))
           .thenComparing(Finding::message);
 
   /** Active or nothing, then the rule that asks, then the words. */

@@ -43,6 +43,11 @@ public final class Sky {
     return this;
   }
 
+  public Sky directionUnknown() {
+    from = OptionalDouble.empty();
+    return this;
+  }
+
   public Sky windUnknown() {
     wind = OptionalDouble.empty();
     gust = OptionalDouble.empty();

@@ -51,6 +51,7 @@ final class FindingJson {
     about.product().ifPresent(p -> node.put("product", p.value()));
     about.weed().ifPresent(w -> node.put("weed", w.value()));
     about.pass().ifPresent(p -> node.put("pass", p + 1));
+    about.neighbor().ifPresent(n -> node.put("neighbor", n));
     return node;
   }
 }

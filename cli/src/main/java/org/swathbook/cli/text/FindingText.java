@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalInt;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.check.Judgement;
 import org.swathbook.rules.About;
@@ -81,7 +80,7 @@ final class FindingText {
               f.actual(),
               f.source(),
               f.remedy(),
-              new About(a.ingredient(), a.product(), a.weed(), OptionalInt.empty()));
+              a.withoutPass());
       List<Integer> passes = out.computeIfAbsent(anywhere, k -> new ArrayList<>());
       a.pass().ifPresent(p -> passes.add(p + 1));
     }
@@ -139,6 +138,7 @@ final class FindingText {
         .filter(p -> about.ingredient().isEmpty() || !p.isSingle())
         .ifPresent(p -> parts.add(p.name()));
     about.weed().ifPresent(w -> parts.add(catalog.weed(w).name()));
+    about.neighbor().ifPresent(parts::add);
     return String.join(" · ", parts);
   }
 }

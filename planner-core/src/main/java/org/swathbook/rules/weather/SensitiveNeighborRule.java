@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.swathbook.book.Neighbor;
 import org.swathbook.catalog.Stated;
 import org.swathbook.measure.Quantity;
+import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.DayFacts;
 import org.swathbook.rules.DayRule;
@@ -47,19 +48,20 @@ public final class SensitiveNeighborRule implements DayRule {
 
   @Override
   public void judge(DayFacts facts, Findings out) {
-    List<Neighbor> neighbors =
-        facts.pass().field().neighbors().stream().map(Neighbor::parse).toList();
+    List<String> neighbors = facts.pass().field().neighbors();
     if (neighbors.isEmpty()) {
       noneListed(facts, out);
     }
     OptionalDouble from = facts.job().weather().windFromDegrees();
-    for (Neighbor n : neighbors) {
+    for (String written : neighbors) {
+      Neighbor n = Neighbor.parse(written);
+      About about = facts.pass().about().withNeighbor(written.strip());
       for (ActiveUse a : facts.pass().actives()) {
         Stated<Double> buffer = a.terms().day().downwindBufferFt();
         if (from.isEmpty()) {
-          unknownWind(facts, a, n, buffer, out);
+          unknownWind(about, a, n, buffer, out);
         } else if (n.isDownwind(from.getAsDouble())) {
-          downwind(facts, a, n, buffer, out);
+          downwind(about, a, n, buffer, out);
         }
       }
     }
@@ -86,8 +88,7 @@ public final class SensitiveNeighborRule implements DayRule {
     }
   }
 
-  private void downwind(
-      DayFacts facts, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
+  private void downwind(About about, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
     boolean inside =
         buffer.find().isPresent() && Quantity.exceeds(buffer.find().get(), n.distanceFt());
     boolean toward =
@@ -98,7 +99,7 @@ public final class SensitiveNeighborRule implements DayRule {
     if (inside || toward) {
       out.block(
           this,
-          facts.pass().about().withIngredient(a.ingredient().id()),
+          about.withIngredient(a.ingredient().id()),
           () ->
               text(a, n, buffer)
                   .compared(
@@ -113,7 +114,7 @@ public final class SensitiveNeighborRule implements DayRule {
     } else if (drifts(a) && n.distanceFt() <= NEAR_FT) {
       out.warn(
           this,
-          facts.pass().about().withIngredient(a.ingredient().id()),
+          about.withIngredient(a.ingredient().id()),
           () ->
               text(a, n, buffer)
                   .compared(Math.round(n.distanceFt()) + " ft downwind", "a quarter of a mile")
@@ -134,12 +135,12 @@ public final class SensitiveNeighborRule implements DayRule {
   }
 
   private void unknownWind(
-      DayFacts facts, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
+      About about, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
     boolean matters = buffer.find().isPresent() || drifts(a);
     if (matters && (n.distanceFt() <= NEAR_FT || n.isTender() && n.distanceFt() <= FAR_FT)) {
       out.warn(
           this,
-          facts.pass().about().withIngredient(a.ingredient().id()),
+          about.withIngredient(a.ingredient().id()),
           () ->
               Text.of(
                       "Where the wind comes from is not known, and "
