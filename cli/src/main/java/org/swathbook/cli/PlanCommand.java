@@ -8,9 +8,12 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.catalog.Ingredient;
+import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.PlanJson;
+import org.swathbook.cli.report.ComparedField;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.CompareText;
 import org.swathbook.cli.text.PlanText;
 import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.PlanWishes;
@@ -44,6 +47,7 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin TodayOption todayOption = new TodayOption();
   @Mixin OutputOption output = new OutputOption();
   @Mixin WishOptions wishOptions = new WishOptions();
+  @Mixin CompareOption compareOption = new CompareOption();
 
   @Option(
       names = "--save",
@@ -78,6 +82,9 @@ final class PlanCommand implements Callable<Integer> {
     List<Field> fields = fields(book);
     PlanWishes wishes = wishOptions.read(book.catalog());
     wishOptions.asked(book.catalog());
+    if (compareOption.isGiven()) {
+      return compared(book, paths, fields, wishes, today);
+    }
     SavedPrograms saved = new SavedPrograms(paths, force);
     if (save) {
       saved.checkFree(fields);
@@ -95,6 +102,19 @@ final class PlanCommand implements Callable<Integer> {
     ReportHead head = ReportHead.of(book, fields, today).asked(wishes.words(book.catalog()));
     output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
     return plans.stream().allMatch(PlannedField::isRefused) ? ExitCode.BLOCKED : ExitCode.DONE;
+  }
+
+  private int compared(
+      Book book, BookPaths paths, List<Field> fields, PlanWishes wishes, LocalDate today) {
+    if (save || timing || !wishOptions.whyNot.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "--compare goes without --save, --timing and --why-not");
+    }
+    ComparedField compared = compareOption.compare(book, paths, fields, wishes, today);
+    ReportHead head = ReportHead.of(book, fields, today).asked(wishes.words(book.catalog()));
+    output.print(
+        output.json ? CompareJson.of(book, head, compared) : CompareText.of(book, head, compared));
+    return compared.isBlocked() ? ExitCode.BLOCKED : ExitCode.DONE;
   }
 
   private PlannedField planned(Book book, PlanWishes wishes, Field field, LocalDate today) {

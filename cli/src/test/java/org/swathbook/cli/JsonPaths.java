@@ -18,6 +18,7 @@ final class JsonPaths {
       Map.ofEntries(
           Map.entry("fields", "field"),
           Map.entry("programs", "program"),
+          Map.entry("compare", "program"),
           Map.entry("summary", "program"),
           Map.entry("program.passes", "pass"),
           Map.entry("year.passes", "yearPass"),

@@ -8,6 +8,7 @@ import org.swathbook.book.Book;
 import org.swathbook.cli.json.PlanJson;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.CompareText;
 import org.swathbook.cli.text.PlanText;
 
 /** The look of a plan, over figures set by hand: recommended, not recommended, refused. */
@@ -27,5 +28,12 @@ class PlanReportsTest {
   @Test
   void planAsJson() {
     Goldens.check("sample/plan.json", PlanJson.of(book, head, plans));
+  }
+
+  @Test
+  void comparison() {
+    String text = CompareText.of(book, head, SamplePlans.compared());
+    assertThat(text.lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
+    Goldens.check("sample/compare.txt", text);
   }
 }

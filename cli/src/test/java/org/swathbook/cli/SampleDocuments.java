@@ -24,6 +24,7 @@ import org.swathbook.check.MixMending;
 import org.swathbook.check.OpenHours;
 import org.swathbook.cli.json.CatalogListJson;
 import org.swathbook.cli.json.CheckJson;
+import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.DiffJson;
 import org.swathbook.cli.json.EntryJson;
 import org.swathbook.cli.json.ImpactJson;
@@ -95,6 +96,7 @@ final class SampleDocuments {
                     SampleJudgement.of().findings().get(0).rule(),
                     Optional.empty(),
                     Optional.of(SampleJudgement.of().findings().get(0))))));
+    all.put("planCompare", CompareJson.of(book, head, SamplePlans.compared()));
     all.put("check", check(book, head));
     all.put(
         "checkProgram",

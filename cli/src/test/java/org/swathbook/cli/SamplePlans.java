@@ -7,8 +7,11 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.cli.report.ComparedField;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.AgainstFirst;
+import org.swathbook.plan.ComparedProgram;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
@@ -107,5 +110,34 @@ final class SamplePlans {
                 plan.refusal().orElseThrow().because(),
                 List.of("fomesafen-2sl: no price in prices.csv"))),
         OptionalLong.empty());
+  }
+
+  /** Two programs side by side, and one that could not be had. */
+  static ComparedField compared() {
+    return new ComparedField(
+        Samples.field(),
+        List.of(
+            compared("two-layers", true, 2, new AgainstFirst(List.of(), List.of())),
+            compared(
+                "one-layer",
+                false,
+                1,
+                new AgainstFirst(
+                    List.of("net return $12.50 lower", "breaks minFoliarSites of the house"),
+                    List.of("costs $31.20 less")))),
+        List.of("best is left out: the planner found no legal program."));
+  }
+
+  private static ComparedProgram compared(
+      String name, boolean recommended, int passes, AgainstFirst against) {
+    return new ComparedProgram(
+        name,
+        recommended,
+        new ComparedProgram.Judged(
+            Samples.outcome(name, passes),
+            recommended ? SampleJudgement.of() : SampleJudgement.of(SampleJudgement.broken()),
+            Optional.of(Money.ofDollars(-12.5))),
+        against,
+        List.of("It is a sample."));
   }
 }

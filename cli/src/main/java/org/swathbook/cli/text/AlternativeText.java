@@ -15,7 +15,18 @@ final class AlternativeText {
     page.apart(
         "  " + program.name(),
         ProgramText.money(outcome) + "; " + program.judgement().verdict().word());
-    Table passes = new Table(4, "rl");
+    passes(page, 4, outcome);
+    page.wrapped(4, 6, "control, mean (worst year): " + ProgramText.drivers(outcome));
+    page.wrapped(4, 6, ProgramText.broken(program.judgement()));
+    if (!program.givesUp().isBlank()) {
+      page.wrapped(4, 6, "against the first program: " + program.givesUp());
+    }
+    page.blank();
+  }
+
+  /** Date and actives of each pass. */
+  static void passes(Page page, int indent, SeasonOutcome outcome) {
+    Table passes = new Table(indent, "rl");
     for (PassOutcome p : outcome.passes()) {
       passes.row(
           Figures.day(p.planned()),
@@ -25,12 +36,6 @@ final class AlternativeText {
                   : " (missed in " + Figures.years(p.missedYears()) + ")"));
     }
     passes.on(page);
-    page.wrapped(4, 6, "control, mean (worst year): " + ProgramText.drivers(outcome));
-    page.wrapped(4, 6, ProgramText.broken(program.judgement()));
-    if (!program.givesUp().isBlank()) {
-      page.wrapped(4, 6, "against the first program: " + program.givesUp());
-    }
-    page.blank();
   }
 
   private static String actives(PassOutcome pass) {

@@ -1,0 +1,180 @@
+package org.swathbook.cli;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.file.BookPaths;
+import org.swathbook.book.file.ProgramReader;
+import org.swathbook.cli.report.ComparedField;
+import org.swathbook.cli.report.PlannedField;
+import org.swathbook.growth.TraceBuilder;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.plan.ComparedProgram;
+import org.swathbook.plan.LastSeason;
+import org.swathbook.plan.PlanWishes;
+import org.swathbook.plan.PlannedProgram;
+import org.swathbook.plan.Planner;
+import org.swathbook.program.Program;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Programs of one field side by side. */
+final class CompareOption {
+  private static final String BEST = "best";
+  private static final String LAST_YEAR = "last-year";
+
+  @Spec(Spec.Target.MIXEE)
+  CommandSpec spec;
+
+  @Option(
+      names = "--compare",
+      arity = "1..*",
+      paramLabel = "PROGRAM",
+      description =
+          "Hold programs of the field against the first one named: files or names in the folder"
+              + " programs of the book, best for the planner's own, last-year for what the journal"
+              + " sprayed. One alone is held against the planner's best.")
+  List<String> typed = new ArrayList<>();
+
+  boolean isGiven() {
+    return !typed.isEmpty();
+  }
+
+  /** The words as typed, each once; one alone stands behind the planner's best. */
+  private List<String> words() {
+    Set<String> words = new LinkedHashSet<>();
+    typed.forEach(t -> words.add(isWord(t) ? t.strip().toLowerCase(Locale.ROOT) : t.strip()));
+    if (words.size() > 1) {
+      return List.copyOf(words);
+    }
+    if (words.contains(BEST)) {
+      throw wrong("best alone has nothing to be held against; name another program");
+    }
+    return List.of(BEST, words.iterator().next());
+  }
+
+  private static boolean isWord(String typed) {
+    String word = typed.strip();
+    return word.equalsIgnoreCase(BEST) || word.equalsIgnoreCase(LAST_YEAR);
+  }
+
+  /**
+   * Reads, plans and walks what is to be compared.
+   *
+   * @param fields fields typed, which must be one
+   * @param wishes what is asked of the planner's best
+   */
+  ComparedField compare(
+      Book book, BookPaths paths, List<Field> fields, PlanWishes wishes, LocalDate today) {
+    if (fields.size() != 1) {
+      throw wrong("programs of one field are compared; name the field, as plan ND-1 --compare");
+    }
+    Field field = fields.get(0);
+    List<String> words = words();
+    if (!wishes.equals(PlanWishes.NONE) && !words.contains(BEST)) {
+      throw wrong("what is asked of a plan concerns best alone, which is not compared here");
+    }
+    // Files first: what is wrong with them is told before the planner works.
+    List<Optional<Program>> read = words.stream().map(w -> read(w, book, paths, field)).toList();
+    TraceSet traces = TraceBuilder.build(book, field, today);
+    List<ComparedProgram.Named> programs = new ArrayList<>();
+    List<String> notes = new ArrayList<>();
+    for (int i = 0; i < words.size(); i++) {
+      String word = words.get(i);
+      if (read.get(i).isPresent()) {
+        programs.add(new ComparedProgram.Named(word, false, read.get(i).orElseThrow(), List.of()));
+      } else if (word.equals(BEST)) {
+        best(book, wishes, field, today, programs, notes);
+      } else {
+        LastSeason last = lastYear(book, traces);
+        programs.add(new ComparedProgram.Named(word, false, last.program(), last.notes()));
+      }
+    }
+    try {
+      return new ComparedField(
+          field, ComparedProgram.of(book, traces, programs, today), List.copyOf(notes));
+    } catch (IllegalArgumentException e) {
+      throw wrong(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private void best(
+      Book book,
+      PlanWishes wishes,
+      Field field,
+      LocalDate today,
+      List<ComparedProgram.Named> programs,
+      List<String> notes) {
+    PlannedField plan =
+        new FieldPlans(
+                f -> PlannedField.of(new Planner(book, wishes).plan(f, today)),
+                1,
+                false,
+                spec.commandLine().getErr())
+            .of(List.of(field))
+            .get(0);
+    if (plan.isRefused()) {
+      String rules =
+          String.join(
+              ", ",
+              plan.refusal().stream()
+                  .flatMap(r -> r.because().stream())
+                  .map(f -> f.rule().value())
+                  .distinct()
+                  .toList());
+      notes.add(
+          "best is left out: the planner found no legal program"
+              + (rules.isEmpty() ? "." : "; what stands against it: " + rules + "."));
+      return;
+    }
+    PlannedProgram first = plan.programs().get(0);
+    programs.add(
+        new ComparedProgram.Named(
+            BEST,
+            first.recommended(),
+            first.outcome().program(),
+            List.of(
+                first.recommended()
+                    ? "The planner recommends it."
+                    : "The least bad that the planner found; it is not recommended.",
+                "Its search is heuristic: a better program may exist.")));
+  }
+
+  private LastSeason lastYear(Book book, TraceSet traces) {
+    try {
+      return LastSeason.of(book, traces);
+    } catch (IllegalArgumentException e) {
+      throw wrong("last-year: " + e.getMessage());
+    }
+  }
+
+  /** The program of a file; empty for a word that stands for another one. */
+  private Optional<Program> read(String word, Book book, BookPaths paths, Field field) {
+    if (isWord(word)) {
+      return Optional.empty();
+    }
+    Program program = ProgramReader.read(paths.find(BookPaths.Kind.PROGRAM, word), paths, book);
+    if (!program.field().equals(field.id())) {
+      throw wrong(
+          "the program "
+              + word
+              + " is one of "
+              + program.field()
+              + "; compare programs of "
+              + field.id());
+    }
+    return Optional.of(program);
+  }
+
+  private ParameterException wrong(String what) {
+    return new ParameterException(spec.commandLine(), what);
+  }
+}
