@@ -91,6 +91,11 @@ record MixingGuide(String name, List<Set<TankPart>> steps) {
     return a >= 0 && b >= 0 && a < b;
   }
 
+  /** Whether it gives such a thing a place. */
+  boolean names(TankPart part) {
+    return step(part) >= 0;
+  }
+
   private int step(TankPart part) {
     for (int s = 0; s < steps.size(); s++) {
       if (steps.get(s).contains(part)) {

@@ -3,6 +3,7 @@ package org.swathbook.tank;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.swathbook.program.Adjuvant;
@@ -15,16 +16,26 @@ import org.swathbook.program.Mix;
  * makes an emulsion late, what wets last; out of five published guides, see {@link PartOrder}. A
  * label's own order goes before it.
  *
- * @param steps from the first of the carrier to topping up
+ * @param sequence from the first of the carrier to topping up
  * @param disagreements guides that have two things of this tank the other way round, as sentences
  *     without an end; empty where none of them does
  */
-public record MixingOrder(List<String> steps, List<String> disagreements) {
+public record MixingOrder(List<MixingStep> sequence, List<String> disagreements) {
 
-  private record Poured(TankPart part, String name) {}
+  private record Poured(TankPart part, MixingStep.Kind kind, String name, String formulation) {
+
+    MixingStep step() {
+      return new MixingStep(
+          kind,
+          name,
+          formulation.isEmpty() ? Optional.empty() : Optional.of(formulation),
+          Optional.of(part.plural()),
+          MixingGuide.ALL.stream().filter(g -> g.names(part)).map(MixingGuide::name).toList());
+    }
+  }
 
   public MixingOrder {
-    steps = List.copyOf(steps);
+    sequence = List.copyOf(sequence);
     disagreements = List.copyOf(disagreements);
   }
 
@@ -32,15 +43,23 @@ public record MixingOrder(List<String> steps, List<String> disagreements) {
   public static MixingOrder of(Mix mix, Carrier.Liquid liquid) {
     List<Poured> poured = new ArrayList<>();
     for (Dose d : mix.doses()) {
-      poured.add(new Poured(TankPart.ofFormulation(d.product().formulation()), d.product().name()));
+      String code = d.product().formulation();
+      poured.add(
+          new Poured(
+              TankPart.ofFormulation(code), MixingStep.Kind.PRODUCT, d.product().name(), code));
     }
     for (Adjuvant a : mix.adjuvants()) {
-      poured.add(new Poured(TankPart.ofAdjuvant(a.kind()), a.kind()));
+      poured.add(new Poured(TankPart.ofAdjuvant(a.kind()), MixingStep.Kind.ADJUVANT, a.kind(), ""));
     }
     poured.sort(
         Comparator.comparingInt((Poured p) -> PartOrder.place(p.part()))
             .thenComparing(Poured::name));
-    return new MixingOrder(steps(poured, liquid), disagreements(poured));
+    return new MixingOrder(sequence(poured, liquid), disagreements(poured));
+  }
+
+  /** The same in words. */
+  public List<String> steps() {
+    return sequence.stream().map(MixingStep::what).toList();
   }
 
   /** Whether it is poured dry. */
@@ -54,21 +73,24 @@ public record MixingOrder(List<String> steps, List<String> disagreements) {
     return part == TankPart.EMULSION || part == TankPart.SUSPENDED_EMULSION;
   }
 
-  private static List<String> steps(List<Poured> poured, Carrier.Liquid liquid) {
+  private static List<MixingStep> sequence(List<Poured> poured, Carrier.Liquid liquid) {
     String carrier = liquid == Carrier.Liquid.WATER ? "water" : "liquid fertilizer";
     int lastDry = -1;
     for (int i = 0; i < poured.size(); i++) {
       lastDry = poured.get(i).part().isDry() ? i : lastDry;
     }
-    List<String> out = new ArrayList<>();
-    out.add("half the " + carrier + ", agitator running");
+    List<MixingStep> out = new ArrayList<>();
+    out.add(
+        MixingStep.of(MixingStep.Kind.CARRIER_FIRST, "half the " + carrier + ", agitator running"));
     for (int i = 0; i < poured.size(); i++) {
-      out.add(poured.get(i).name());
+      out.add(poured.get(i).step());
       if (i == lastDry) {
-        out.add("wait until all that is dry is uniform, some minutes");
+        out.add(
+            MixingStep.of(
+                MixingStep.Kind.WAIT, "wait until all that is dry is uniform, some minutes"));
       }
     }
-    out.add("top up with " + carrier);
+    out.add(MixingStep.of(MixingStep.Kind.TOP_UP, "top up with " + carrier));
     return out.stream().distinct().toList();
   }
 

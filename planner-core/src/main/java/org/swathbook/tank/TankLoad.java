@@ -105,6 +105,26 @@ public record TankLoad(
     return one.get().compareTo(other) >= 0 ? one.get() : other;
   }
 
+  /**
+   * How much goes in at a step of mixing; nothing for a step that pours none of these, and an empty
+   * amount where it is not known.
+   */
+  public Optional<Optional<Quantity>> find(MixingStep step) {
+    return switch (step.kind()) {
+      case PRODUCT ->
+          products.stream()
+              .filter(p -> p.product().name().equals(step.what()))
+              .map(p -> Optional.of(p.amount()))
+              .findFirst();
+      case ADJUVANT ->
+          adjuvants.stream()
+              .filter(a -> a.kind().equals(step.what()))
+              .map(LoadedAdjuvant::amount)
+              .findFirst();
+      case CARRIER_FIRST, WAIT, TOP_UP -> Optional.empty();
+    };
+  }
+
   /** Room that liquid products and adjuvants take. */
   public double liquidGallons() {
     return Stream.concat(

@@ -1,6 +1,6 @@
 /**
- * What a tank needs besides its products: adjuvants and spray volume. Facts from the labels' terms,
- * no verdicts.
+ * What a tank needs besides its products: adjuvants and spray volume; and how it is filled: loads,
+ * amounts, order, water, jar test, clean-out. Facts from the labels' terms, no verdicts.
  */
 @NullMarked
 package org.swathbook.tank;
