@@ -16,6 +16,7 @@ public final class ForecastWeather {
   private static final int DAY = 24;
   private static final int LONGEST_DAYS = 10;
   private static final int SHORTEST_DAYS = 7;
+  private static final int COLD_SPELL_DAYS = 3;
 
   private ForecastWeather() {}
 
@@ -40,7 +41,12 @@ public final class ForecastWeather {
             own.hoursToRain().isPresent() ? OptionalDouble.empty() : seen.dryHours(),
             first(own.rainNext24hIn(), seen.rainNext24hIn()),
             first(own.rainNext48hIn(), seen.rainNext48hIn()),
-            first(own.rainNext10dIn(), seen.rainNext10dIn())));
+            first(own.rainNext10dIn(), seen.rainNext10dIn()),
+            first(own.meanPast3dF(), seen.meanPast3dF()),
+            first(own.meanNext3dF(), seen.meanNext3dF()),
+            own.windForecast()
+                || own.windMph().isEmpty()
+                    && (seen.windMph().isPresent() || seen.gustMph().isPresent())));
   }
 
   private static OptionalDouble first(OptionalDouble one, OptionalDouble other) {
@@ -63,7 +69,10 @@ public final class ForecastWeather {
         forecast.hoursToRain(time).isPresent() ? OptionalDouble.empty() : forecast.dryHours(time),
         inches(forecast.rainMm(time, DAY)),
         inches(forecast.rainMm(time, 2 * DAY)),
-        rainOfDays(time, forecast));
+        rainOfDays(time, forecast),
+        meanF(time.toLocalDate().minusDays(COLD_SPELL_DAYS), forecast),
+        meanF(time.toLocalDate(), forecast),
+        true);
   }
 
   private static SprayWeather ofDay(LocalDate day, HourlyForecast forecast) {
@@ -81,7 +90,10 @@ public final class ForecastWeather {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        noon.rainNext10dIn());
+        noon.rainNext10dIn(),
+        noon.meanPast3dF(),
+        noon.meanNext3dF(),
+        false);
   }
 
   /** Of ten days, or of as many of them as are forecast, down to seven. */
@@ -93,6 +105,19 @@ public final class ForecastWeather {
       }
     }
     return OptionalDouble.empty();
+  }
+
+  /** Mean of three days from one on, each by its extremes; empty when an hour is missing. */
+  private static OptionalDouble meanF(LocalDate from, HourlyForecast forecast) {
+    double sum = 0;
+    for (int i = 0; i < COLD_SPELL_DAYS; i++) {
+      OptionalDouble mean = forecast.meanC(from.plusDays(i));
+      if (mean.isEmpty()) {
+        return mean;
+      }
+      sum += mean.getAsDouble();
+    }
+    return OptionalDouble.of(Unit.FAHRENHEIT.fromSi(sum / COLD_SPELL_DAYS));
   }
 
   private static OptionalDouble in(Unit unit, Optional<OptionalDouble> si) {

@@ -32,14 +32,17 @@ public record OpenHours(List<Span> spans, List<String> notKnown) {
   private static final int DAYS = 3;
   private static final int LAST_MINUTE = 59;
 
-  /** Weather of which everything that a forecast can say is said. */
+  /**
+   * Weather of which everything that a forecast can say is said; days that are over it may lack. So
+   * cool a day asks for them, and what is asked here is not asked of the forecast.
+   */
   private static final SprayWeather ALL_SAID =
       new SprayWeather(
           OptionalDouble.of(6),
           OptionalDouble.of(8),
           OptionalDouble.of(0),
-          OptionalDouble.of(75),
-          OptionalDouble.of(80),
+          OptionalDouble.of(65),
+          OptionalDouble.of(65),
           OptionalDouble.of(60),
           OptionalDouble.of(60),
           Optional.empty(),
@@ -47,7 +50,10 @@ public record OpenHours(List<Span> spans, List<String> notKnown) {
           OptionalDouble.empty(),
           OptionalDouble.of(0),
           OptionalDouble.of(0),
-          OptionalDouble.of(0));
+          OptionalDouble.of(0),
+          OptionalDouble.empty(),
+          OptionalDouble.of(60),
+          true);
 
   private static final Optional<SunTimes> ANY_SUN =
       Optional.of(new SunTimes(LocalTime.of(6, 0), LocalTime.of(20, 0)));

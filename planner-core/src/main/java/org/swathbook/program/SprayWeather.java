@@ -16,6 +16,9 @@ import java.util.OptionalDouble;
  *     rain
  * @param rainNext24hIn inches
  * @param rainNext10dIn inches of the next seven to ten days
+ * @param meanPast3dF mean temperature of the three days before
+ * @param meanNext3dF mean temperature of the day and the two after it
+ * @param windForecast whether wind or gusts are a forecast and not measured at the field
  */
 public record SprayWeather(
     OptionalDouble windMph,
@@ -30,7 +33,10 @@ public record SprayWeather(
     OptionalDouble dryHours,
     OptionalDouble rainNext24hIn,
     OptionalDouble rainNext48hIn,
-    OptionalDouble rainNext10dIn) {
+    OptionalDouble rainNext10dIn,
+    OptionalDouble meanPast3dF,
+    OptionalDouble meanNext3dF,
+    boolean windForecast) {
 
   public static final SprayWeather UNKNOWN =
       new SprayWeather(
@@ -46,7 +52,10 @@ public record SprayWeather(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),
-          OptionalDouble.empty());
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          false);
 
   public SprayWeather {
     if (hoursToRain.isPresent() && dryHours.isPresent()) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -75,6 +76,19 @@ public final class HourlyForecast {
     return hours.subMap(day.atStartOfDay(), day.plusDays(1).atStartOfDay()).values().stream()
         .flatMapToDouble(h -> h.temperatureC().stream())
         .max();
+  }
+
+  /**
+   * Mean of the highest and lowest temperature of a day; empty when one of its hours names none.
+   */
+  public OptionalDouble meanC(LocalDate day) {
+    DoubleSummaryStatistics all =
+        hours.subMap(day.atStartOfDay(), day.plusDays(1).atStartOfDay()).values().stream()
+            .flatMapToDouble(h -> h.temperatureC().stream())
+            .summaryStatistics();
+    return all.getCount() == Duration.ofDays(1).toHours()
+        ? OptionalDouble.of((all.getMin() + all.getMax()) / 2)
+        : OptionalDouble.empty();
   }
 
   /**

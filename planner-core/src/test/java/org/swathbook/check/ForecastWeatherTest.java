@@ -85,6 +85,26 @@ class ForecastWeatherTest {
         .isEmpty();
   }
 
+  /** 10 °F-degrees colder from the day on: (75 + 65)/2 on the first day, 65 on the next two. */
+  @Test
+  void meansOfThreeDaysAreThoseOfTheirExtremes() {
+    HourlyForecast colder = ForecastHours.fair("2027-06-01", 264).degreesF(73, 264, 65).build();
+    SprayWeather w = ForecastWeather.fill(JOB, colder).weather();
+
+    assertThat(w.meanPast3dF().orElseThrow()).isCloseTo(75, within(1e-9));
+    assertThat(w.meanNext3dF().orElseThrow()).isCloseTo((70 + 65 + 65) / 3.0, within(1e-9));
+    assertThat(ForecastWeather.fill(JOB, forecast(71).build()).weather().meanNext3dF()).isEmpty();
+  }
+
+  @Test
+  void windIsAForecastUnlessTheJobNamesIt() {
+    HourlyForecast windy = forecast(72).build();
+    SprayWeather measured = Sky.fair().wind(9).weather();
+
+    assertThat(ForecastWeather.fill(JOB, windy).weather().windForecast()).isTrue();
+    assertThat(ForecastWeather.fill(JOB.with(measured), windy).weather().windForecast()).isFalse();
+  }
+
   /** Nobody knows the hour: the day's high and the rain to come are all that can be said. */
   @Test
   void aJobWithoutATimeTakesItsDay() {

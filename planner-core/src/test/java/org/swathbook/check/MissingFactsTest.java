@@ -33,6 +33,7 @@ class MissingFactsTest {
     return MixCase.in("soybean", "2,4-D", "glyphosate")
         .day(24, "V2", 5)
         .field(f -> f.waterFeet(900).neighbors("garden N 3000 ft"))
+        .seen("SETFA", 3)
         .tank("2,4-D choline 0.95 ae + glyphosate 1.0 ae")
         .adjuvant("ammonium-sulfate", "8.5 lb/100 gal")
         .droplets(DropletClass.VERY_COARSE);
@@ -59,6 +60,10 @@ class MissingFactsTest {
             "temperature",
             j -> j.with(Sky.fair().temperatureUnknown().weather()),
             "temperature now, and the day's forecast high"),
+        new Fact(
+            "three days before",
+            j -> j.with(Sky.fair().high(65).meansUnknown().weather()),
+            "mean temperature of the three days before"),
         new Fact(
             "volume",
             j -> j.with(new Mix(j.mix().doses(), j.mix().adjuvants(), OptionalDouble.empty())),
@@ -161,6 +166,14 @@ class MissingFactsTest {
         .filteredOn(f -> f.rule().value().equals("trait-needed"))
         .extracting(Finding::severity)
         .contains(Severity.BLOCK);
+  }
+
+  /** On a warm day no cold spell lasts, whatever the days before were. */
+  @Test
+  void theDaysBeforeAWarmDayAreNotAskedFor() {
+    SprayJob warm = known().job().with(Sky.fair().high(70).meansUnknown().weather());
+
+    assertThat(asks(known(), warm)).noneMatch(a -> a.contains("three days before"));
   }
 
   /** Untested water is a note, as the trade has it: it never alone holds a sprayer back. */

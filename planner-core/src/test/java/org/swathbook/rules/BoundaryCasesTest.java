@@ -89,6 +89,26 @@ class BoundaryCasesTest {
                 .day(24, "V2", 5)
                 .tank("glyphosate 1.0 ae + fomesafen 0.25 ai")
                 .sky(Sky.fair().wind(14))),
+        of(
+            "wind",
+            "warn",
+            "a forecast of 8 mph, 80 % of what dicamba allows",
+            dicamba().sky(Sky.fair().wind(8).forecast())),
+        of(
+            "wind",
+            NONE,
+            "a forecast of 7.9 mph with dicamba",
+            dicamba().sky(Sky.fair().wind(7.9).forecast())),
+        of(
+            "wind",
+            NONE,
+            "8 mph measured at the field with dicamba",
+            dicamba().sky(Sky.fair().wind(8))),
+        of(
+            "wind",
+            NONE,
+            "a forecast of 7 mph with gusts of 9, which are below the limit itself",
+            dicamba().sky(Sky.fair().wind(7).gusts(9).forecast())),
         of("wind", "block", "2 mph with 2,4-D choline", choline().sky(Sky.fair().wind(2))));
   }
 
@@ -126,7 +146,42 @@ class BoundaryCasesTest {
             "temperature",
             "warn",
             "35 F by night with glyphosate",
-            glyphosate().sky(Sky.fair().high(70).night(35))));
+            glyphosate().sky(Sky.fair().high(70).night(35))),
+        of(
+            "temperature",
+            NONE,
+            "a mean of 50 F over the three days before, and glyphosate",
+            cold(50, 60).tank("glyphosate 1.0 ae")),
+        of(
+            "temperature",
+            "warn",
+            "a mean of 49.9 F over the three days before, and glyphosate",
+            cold(49.9, 60).tank("glyphosate 1.0 ae")),
+        of(
+            "temperature",
+            "warn",
+            "a mean of 49 F over the day and the two after, and clethodim",
+            cold(55, 49).tank("clethodim 0.125 ai")),
+        of(
+            "temperature",
+            NONE,
+            "the same with fomesafen, which moves nowhere in the plant",
+            cold(49, 49).tank("fomesafen 0.25 ai")),
+        of(
+            "temperature",
+            NONE,
+            "the same with clethodim where no weed stands",
+            MixCase.in("soybean")
+                .day(24, "V2", 5)
+                .tank("clethodim 0.125 ai")
+                .sky(Sky.fair().high(65).means(49, 49))));
+  }
+
+  private static MixCase cold(double pastF, double nextF) {
+    return MixCase.in("soybean", "glyphosate")
+        .day(24, "V2", 5)
+        .seen("SETFA", 3)
+        .sky(Sky.fair().high(65).means(pastF, nextF));
   }
 
   private static MixCase evening(String clock) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import org.swathbook.book.Application;
 import org.swathbook.book.Biotypes;
 import org.swathbook.book.Book;
@@ -91,6 +92,7 @@ public final class MixCase {
   private Sky sky = Sky.fair();
   private Catalog catalog = CATALOG;
   private List<String> others = List.of();
+  private UnaryOperator<StationWeather> stationChange = s -> s;
 
   private MixCase(String crop, FieldBuilder field, LocalDate planted) {
     this.crop = crop;
@@ -245,6 +247,12 @@ public final class MixCase {
     return this;
   }
 
+  /** Another record of the field's station. */
+  public MixCase station(UnaryOperator<StationWeather> change) {
+    stationChange = change;
+    return this;
+  }
+
   public MixCase others(String... classes) {
     others = List.of(classes);
     return this;
@@ -286,7 +294,7 @@ public final class MixCase {
     Field f = field.build();
     Map<CropId, CropEconomics> crops = new TreeMap<>();
     catalog.crops().forEach(c -> crops.put(c.id(), new CropEconomics(5, 100)));
-    StationWeather station = Fixtures.station(f.station());
+    StationWeather station = stationChange.apply(Fixtures.station(f.station()));
     return new Book(
         "case",
         2027,

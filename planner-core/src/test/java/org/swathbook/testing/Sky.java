@@ -19,6 +19,10 @@ public final class Sky {
   private OptionalDouble next48 = OptionalDouble.of(0);
   private OptionalDouble next10d = OptionalDouble.of(1);
 
+  private OptionalDouble past3d = OptionalDouble.of(66);
+  private OptionalDouble next3d = OptionalDouble.of(68);
+  private boolean windForecast = false;
+
   private Sky() {}
 
   /** 75 °F, 5 mph from the west, no inversion, no rain for three days. */
@@ -63,6 +67,25 @@ public final class Sky {
 
   public Sky night(double lowF) {
     night = OptionalDouble.of(lowF);
+    return this;
+  }
+
+  /** Mean temperatures of the three days before, and of the day and the two after it. */
+  public Sky means(double pastF, double nextF) {
+    past3d = OptionalDouble.of(pastF);
+    next3d = OptionalDouble.of(nextF);
+    return this;
+  }
+
+  public Sky meansUnknown() {
+    past3d = OptionalDouble.empty();
+    next3d = OptionalDouble.empty();
+    return this;
+  }
+
+  /** Wind and gusts are a forecast. */
+  public Sky forecast() {
+    windForecast = true;
     return this;
   }
 
@@ -120,6 +143,9 @@ public final class Sky {
         dry,
         next24,
         next48,
-        next10d);
+        next10d,
+        past3d,
+        next3d,
+        windForecast);
   }
 }

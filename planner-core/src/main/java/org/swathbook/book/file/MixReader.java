@@ -267,7 +267,10 @@ public final class MixReader {
             OptionalDouble.empty(),
             number(map, "rainNext24h", Texts.in(Unit.INCH, "0.1 in"), "0.1 in"),
             number(map, "rainNext48h", Texts.in(Unit.INCH, "0.1 in"), "0.1 in"),
-            number(map, "rainNext10d", Texts.in(Unit.INCH, "1.2 in"), "1.2 in"));
+            number(map, "rainNext10d", Texts.in(Unit.INCH, "1.2 in"), "1.2 in"),
+            number(map, "meanPast3d", Texts.in(Unit.FAHRENHEIT, "61 F"), "61 F"),
+            number(map, "meanNext3d", Texts.in(Unit.FAHRENHEIT, "64 F"), "64 F"),
+            false);
     map.done();
     return out;
   }

@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import org.swathbook.catalog.DayTerms.TemperatureLimit;
 import org.swathbook.catalog.Stated;
 import org.swathbook.measure.Numbers;
+import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Unit;
 import org.swathbook.program.SprayWeather;
 import org.swathbook.rules.ActiveUse;
@@ -18,12 +19,20 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
+import org.swathbook.season.PassWeed;
 
 /** Heat and cold against labels, and against what leaves take up and crops stand. */
 public final class TemperatureRule implements DayRule {
   private static final double HOT_F = 90;
   private static final double COLD_DAY_F = 60;
   private static final double COLD_NIGHT_F = 40;
+
+  /** Mean of three days below which weeds hardly grow. */
+  private static final double STILL_F = 50;
+
+  /** A day as warm as this tells that no cold spell lasts (default, ours). */
+  private static final double SURELY_OVER_F = 70;
+
   private static final Set<Integer> SLOW_IN_COLD = Set.of(9, 10, 27);
 
   public static final RuleCard CARD =
@@ -34,7 +43,10 @@ public final class TemperatureRule implements DayRule {
           "The temperature now or the day's forecast high is above what a label allows, or now below it:"
               + " a block, a warning where the label advises. Else a warning above 90 F with a contact"
               + " active or an auxin on leaves, and on a day under 60 F or after a night under 40 F"
-              + " with sites 9, 10 and 27 on leaves. An ask where a stated limit meets no temperature.",
+              + " with sites 9, 10 and 27 on leaves; and where the three days before, or the day and the"
+              + " two after, have a mean below 50 F and weeds stand that a systemic active, or one of"
+              + " those sites, is to enter by the leaves. An ask where a stated limit meets no"
+              + " temperature, and for the three days before on a day that stays below 70 F.",
           List.of("the labels' own limits", Say.COMMON_PRACTICE),
           "dicamba over soybean with a forecast high of 96 F, where 95 F are the most",
           "the same at 78 F");
@@ -63,6 +75,7 @@ public final class TemperatureRule implements DayRule {
       Unknowns.ofJob(this, facts, "temperature now, and the day's forecast high", out);
     }
     practice(facts, high, w, out);
+    coldSpell(facts, out);
   }
 
   private static OptionalDouble high(SprayWeather w) {
@@ -144,6 +157,44 @@ public final class TemperatureRule implements DayRule {
           "three days of a mean above 50 F",
           out);
     }
+  }
+
+  /** Weeds that do not grow move nothing to where it would kill them. */
+  private void coldSpell(DayFacts facts, Findings out) {
+    boolean weedsStand =
+        facts.pass().pass().weeds().stream().anyMatch(PassWeed::stands)
+            || !facts.job().scouted().weedHeightCm().isEmpty();
+    if (!weedsStand || !has(facts, a -> isSlow(a) || !a.ingredient().isContact())) {
+      return;
+    }
+    ColdSpell spell = ColdSpell.around(facts);
+    if (isCold(spell.pastF())) {
+      still(facts, spell.pastF().getAsDouble(), "the three days before", out);
+    } else if (isCold(spell.nextF())) {
+      still(facts, spell.nextF().getAsDouble(), "that day and the two after", out);
+    }
+    OptionalDouble high = facts.job().weather().highF();
+    if (spell.pastF().isEmpty() && high.isPresent() && high.getAsDouble() < SURELY_OVER_F) {
+      Unknowns.ofJob(this, facts, "mean temperature of the three days before", out);
+    }
+  }
+
+  private static boolean isCold(OptionalDouble meanF) {
+    return meanF.isPresent() && Quantity.exceeds(STILL_F, meanF.getAsDouble());
+  }
+
+  private void still(DayFacts facts, double meanF, String when, Findings out) {
+    warn(
+        facts,
+        degrees(meanF),
+        "a mean of 50 F over three days",
+        "With a mean of "
+            + degrees(meanF)
+            + " over "
+            + when
+            + " weeds hardly grow, and what is to move in them does not.",
+        "three days of a mean from 50 F on",
+        out);
   }
 
   private void warn(

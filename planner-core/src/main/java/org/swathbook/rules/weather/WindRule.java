@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.swathbook.catalog.Limit;
 import org.swathbook.catalog.Stated;
 import org.swathbook.measure.Numbers;
+import org.swathbook.measure.Quantity;
 import org.swathbook.program.SprayWeather;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.DayFacts;
@@ -18,15 +19,22 @@ import org.swathbook.rules.Text;
 
 /** Wind against what each label allows, and against the house's own range. */
 public final class WindRule implements DayRule {
+  /**
+   * Share of a label's highest wind from which a forecast leaves no room; its gusts already are
+   * room, and count against the limit itself.
+   */
+  private static final double NEAR = 0.8;
+
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("wind"),
           Severity.BLOCK,
           "Is the wind within what every partner allows?",
           "The wind, or its gusts where they are given, is above the most that a partner's label allows,"
-              + " or the wind is below the least. Where a partner's label is not known to name a wind, a"
+              + " or the wind is below the least. A warning where a wind that is only forecast comes to"
+              + " 80 % of the most. Where a partner's label is not known to name a wind, a"
               + " warning outside the house's range. An ask where the wind is not known.",
-          List.of("the labels' own limits", "house rule wind"),
+          List.of("the labels' own limits", "house rule wind", "80 % of a forecast: default"),
           "14 mph with dicamba, which allows 10",
           "7 mph with dicamba; 10 mph, the very limit");
 
@@ -69,6 +77,7 @@ public final class WindRule implements DayRule {
     boolean tooMuch = most >= 0 && !above.allows(most);
     boolean tooLittle = w.windMph().isPresent() && !below.allows(w.windMph().getAsDouble());
     if (!tooMuch && !tooLittle) {
+      near(facts, a, limit, out);
       return;
     }
     double met = tooMuch ? most : w.windMph().orElseThrow();
@@ -87,6 +96,34 @@ public final class WindRule implements DayRule {
                     limit.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
                 .compared(mph(met), words(allowed))
                 .cleared("hours with wind of " + words(allowed)));
+  }
+
+  private void near(DayFacts facts, ActiveUse a, Stated<Limit> limit, Findings out) {
+    SprayWeather w = facts.job().weather();
+    Limit allowed = limit.find().orElseThrow();
+    if (!w.windForecast() || w.windMph().isEmpty() || allowed.most().isEmpty()) {
+      return;
+    }
+    double mph = w.windMph().getAsDouble();
+    double from = NEAR * allowed.most().getAsDouble();
+    if (!Quantity.exceeds(from, mph)) {
+      out.warn(
+          this,
+          facts.pass().about().withIngredient(a.ingredient().id()),
+          () ->
+              Text.of(
+                      "Wind of "
+                          + mph(mph)
+                          + " is forecast, 80 % or more of what the label of "
+                          + a.ingredient().name()
+                          + " allows; the wind at the field may be above it.",
+                      limit.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                  .compared(mph(mph), words(allowed))
+                  .cleared(
+                      "hours with less than "
+                          + mph(from)
+                          + " forecast, or the wind measured at the field when you spray"));
+    }
   }
 
   private static String words(Limit limit) {

@@ -58,7 +58,7 @@ class MixReaderTest {
                 sprayer: {tank: 1200 gal, lastLoad: [S-metolachlor, glyphosate], cleaned: triple-rinse}
                 weather: {wind: 7 mph, gust: 9 mph, windFrom: W, temperature: 78 F, high: 84 F,
                   nightLow: 58 F, humidity: 55 %, inversion: no, rainIn: 12 h, rainNext24h: 0.1 in,
-                  rainNext48h: 0.2 in, rainNext10d: 1 in}
+                  rainNext48h: 0.2 in, rainNext10d: 1 in, meanPast3d: 61 F, meanNext3d: 18 C}
                 others: [organophosphate]
                 """
                 + PRODUCTS);
@@ -80,6 +80,9 @@ class MixReaderTest {
     assertThat(job.weather().humidityPct().orElseThrow()).isCloseTo(55, within(1e-9));
     assertThat(job.weather().inversion()).contains(false);
     assertThat(job.weather().rainNext10dIn().orElseThrow()).isCloseTo(1, within(1e-9));
+    assertThat(job.weather().meanPast3dF().orElseThrow()).isCloseTo(61, within(1e-9));
+    assertThat(job.weather().meanNext3dF().orElseThrow()).isCloseTo(64.4, within(1e-9));
+    assertThat(job.weather().windForecast()).isFalse();
     assertThat(job.others()).containsExactly("organophosphate");
   }
 
