@@ -18,7 +18,7 @@ public final class Main {
     ResultStream result = new ResultStream(new FileOutputStream(FileDescriptor.out));
     PrintWriter out = new PrintWriter(new BufferedWriter(new OutputStreamWriter(result, UTF_8)));
     PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, UTF_8), true);
-    int code = run(commandLine(out, err), args);
+    int code = run(commandLine(out, err, args), args);
     out.flush();
     code = result.codeAfterwards(code, err);
     err.flush();
@@ -30,9 +30,17 @@ public final class Main {
    *
    * @param out takes the result and nothing else
    * @param err takes complaints and progress
+   * @param args what it will be called with; without any it knows every command
    */
-  static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+  static CommandLine commandLine(PrintWriter out, PrintWriter err, String... args) {
     CommandLine root = new CommandLine(new Swathbook());
+    // Before what follows, which is handed down to the commands that are there.
+    // And in a plain loop: Java would take a class of this age out of its archive for a method of
+    // it
+    // that is handed on.
+    for (Class<?> command : Swathbook.commandsFor(args)) {
+      root.addSubcommand(command);
+    }
     root.setOut(out);
     root.setErr(err);
     root.setCaseInsensitiveEnumValuesAllowed(true);

@@ -1,5 +1,6 @@
 package org.swathbook.cli;
 
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,15 +21,7 @@ import picocli.CommandLine.Spec;
       "2:The input or the call is wrong; nothing was printed as a result, nothing written.",
       "3:The program itself failed."
     },
-    versionProvider = Swathbook.Version.class,
-    subcommands = {
-      InitCommand.class,
-      PlanCommand.class,
-      SeasonCommand.class,
-      CheckCommand.class,
-      CatalogCommand.class,
-      RulesCommand.class
-    })
+    versionProvider = Swathbook.Version.class)
 final class Swathbook implements Runnable {
   @Spec CommandSpec spec;
 
@@ -54,6 +47,30 @@ final class Swathbook implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(spec.commandLine(), "a command is missing");
+  }
+
+  /**
+   * The commands that a call needs to know. Making one from its notes takes long beside a short
+   * command, so a call that starts with the name of one gets it alone; any other may ask for the
+   * help of them all, or for what comes nearest to a word.
+   */
+  static List<Class<?>> commandsFor(String... args) {
+    return switch (args.length == 0 ? "" : args[0]) {
+      case "init" -> List.of(InitCommand.class);
+      case "plan" -> List.of(PlanCommand.class);
+      case "season" -> List.of(SeasonCommand.class);
+      case "check" -> List.of(CheckCommand.class);
+      case "catalog" -> List.of(CatalogCommand.class);
+      case "rules" -> List.of(RulesCommand.class);
+      default ->
+          List.of(
+              InitCommand.class,
+              PlanCommand.class,
+              SeasonCommand.class,
+              CheckCommand.class,
+              CatalogCommand.class,
+              RulesCommand.class);
+    };
   }
 
   /** The version written into the jar when it was built. */

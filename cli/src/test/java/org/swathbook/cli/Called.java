@@ -12,7 +12,8 @@ record Called(int code, String out, String err) {
   static Called with(String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    int code = Main.run(Main.commandLine(new PrintWriter(out), new PrintWriter(err, true)), args);
+    int code =
+        Main.run(Main.commandLine(new PrintWriter(out), new PrintWriter(err, true), args), args);
     return new Called(code, out.toString(), err.toString());
   }
 

@@ -96,7 +96,10 @@ public final class CatalogLoader {
     }
     return made.get(
         new CatalogContent(withStarter, own),
-        key -> CatalogAssembler.assemble(files(withStarter, own), problems));
+        key ->
+            withStarter && own.isEmpty()
+                ? MadeStarter.read(resource(MadeStarter.NAME))
+                : CatalogAssembler.assemble(files(withStarter, own), problems));
   }
 
   private static List<CatalogFile> files(boolean withStarter, List<CatalogFile> own) {

@@ -4,24 +4,30 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.swathbook.catalog.Catalog;
 import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.Problems;
 
-/** Run by the build: parses the folder of the starter catalog into one file. */
+/**
+ * Run by the build: parses the folder of the starter catalog into one file, and makes the catalog
+ * of it in another.
+ */
 public final class StarterBuild {
   private StarterBuild() {}
 
   /**
-   * Makes the file anew.
+   * Makes the files anew.
    *
-   * @param args the folder, and the file to write
-   * @throws org.swathbook.source.ProblemsException when a file is no YAML or does not belong there
+   * @param args the folder, and the folder to write into
+   * @throws org.swathbook.source.ProblemsException with everything that is wrong in the starter
    */
   public static void main(String[] args) throws IOException {
     List<CatalogFile> files = files(Path.of(args[0]));
     Path out = Path.of(args[1]);
-    Files.createDirectories(out.toAbsolutePath().getParent());
-    AtomicFiles.write(out, new StarterFile().write(files));
+    Files.createDirectories(out.toAbsolutePath());
+    AtomicFiles.write(out.resolve(StarterFile.NAME), new StarterFile().write(files));
+    Catalog catalog = CatalogAssembler.assemble(files, new Problems());
+    AtomicFiles.write(out.resolve(MadeStarter.NAME), MadeStarter.write(catalog));
   }
 
   /**

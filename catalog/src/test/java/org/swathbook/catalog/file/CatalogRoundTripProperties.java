@@ -28,6 +28,16 @@ class CatalogRoundTripProperties {
     again.forEach((path, text) -> assertThat(text).as(path).isEqualTo(files.get(path)));
   }
 
+  /** The same of a catalog that is kept made, as the build keeps the starter. */
+  @Property
+  void aMadeCatalogReadsBackTheSame(@ForAll("catalogs") Catalog catalog) {
+    byte[] made = MadeStarter.write(catalog);
+    Catalog read = MadeStarter.read(made);
+    WrittenFiles.assertSame(read, catalog);
+    assertThat(CatalogWriter.write(read)).isEqualTo(CatalogWriter.write(catalog));
+    assertThat(MadeStarter.write(read)).isEqualTo(made);
+  }
+
   @Tag("slow")
   @Property(tries = 3000)
   void manyCatalogsReadBackTheSame(@ForAll("catalogs") Catalog catalog) {
