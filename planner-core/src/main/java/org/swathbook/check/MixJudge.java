@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.growth.PassTiming;
+import org.swathbook.growth.Timings;
 import org.swathbook.program.SprayJob;
 import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
@@ -50,11 +52,44 @@ public final class MixJudge {
   }
 
   public JudgedMix judge(SprayJob job) {
-    MixScene.Walked walked = scene.walk(job);
+    return judge(job, withoutWalk(job));
+  }
+
+  /**
+   * The same, or nothing when labels and journal alone block the job more often than so many times;
+   * nobody then needs to know what it would do to the weeds.
+   */
+  Optional<JudgedMix> judge(SprayJob job, long mostBlocks) {
+    WithoutWalk known = withoutWalk(job);
+    return Judgement.leastBlocks(known.ofUses(), known.ofSequence()) > mostBlocks
+        ? Optional.empty()
+        : Optional.of(judge(job, known));
+  }
+
+  /** What is found of a job without walking the season. */
+  private record WithoutWalk(List<ActiveUse> actives, Findings ofUses, Findings ofSequence) {}
+
+  private WithoutWalk withoutWalk(SprayJob job) {
+    PassTiming timing = Timings.on(scene.traces(), job.date());
     Findings out = Findings.all();
     RuleBook.nextCrop().judgeJournal(scene.book(), field, out);
-    List<ActiveUse> actives = uses(job, walked, out);
-    PairJudge.judge(actives, about(walked), out);
+    List<ActiveUse> actives = uses(job, timing, out);
+    PairJudge.judge(actives, About.PROGRAM.withPass(scene.passIndex()), out);
+    Findings sequence =
+        SequenceJudge.judge(
+            scene.book(),
+            field,
+            List.of(
+                new DatedMix(
+                    scene.passIndex(),
+                    job.date(),
+                    PassPositions.of(scene.traces(), timing),
+                    job.mix())));
+    return new WithoutWalk(actives, out, sequence);
+  }
+
+  private JudgedMix judge(SprayJob job, WithoutWalk known) {
+    MixScene.Walked walked = scene.walk(job);
     PassFacts facts =
         new PassFacts(
             scene.book(),
@@ -62,20 +97,16 @@ public final class MixJudge {
             walked.season(),
             walked.pass(),
             PassPositions.of(scene.traces(), walked.pass().timing()),
-            actives,
+            known.actives(),
             Optional.of(job));
+    Findings out = known.ofUses();
     for (PassRule rule : PASS_RULES) {
       rule.judge(facts, out);
     }
     out.addAll(dayFindings(facts, job, sun));
-    out.addAll(
-        SequenceJudge.judge(
-            scene.book(),
-            field,
-            List.of(
-                new DatedMix(walked.pass().index(), job.date(), facts.positions(), job.mix()))));
+    out.addAll(known.ofSequence());
     Judgement judgement =
-        Judgement.of(out.withoutPass(), List.of(), List.of(JudgedTank.of(actives)));
+        Judgement.of(out.withoutPass(), List.of(), List.of(JudgedTank.of(known.actives())));
     return new JudgedMix(job, facts, judgement);
   }
 
@@ -89,18 +120,13 @@ public final class MixJudge {
     return out;
   }
 
-  private List<ActiveUse> uses(SprayJob job, MixScene.Walked walked, Findings out) {
+  private List<ActiveUse> uses(SprayJob job, PassTiming timing, Findings out) {
     List<ActiveUse> actives = new ArrayList<>();
     for (UseFacts facts :
-        UseJudge.facts(
-            scene.book(), scene.traces(), walked.pass().index(), walked.pass().timing(), job)) {
+        UseJudge.facts(scene.book(), scene.traces(), scene.passIndex(), timing, job)) {
       out.addAll(UseJudge.judge(facts));
       actives.add(new ActiveUse(facts.dose(), facts.active(), UseJudge.choose(facts)));
     }
     return actives;
-  }
-
-  private static About about(MixScene.Walked walked) {
-    return About.PROGRAM.withPass(walked.pass().index());
   }
 }

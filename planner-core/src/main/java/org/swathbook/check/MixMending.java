@@ -69,7 +69,7 @@ public final class MixMending {
     long warns = count(now, Severity.WARN);
     // Judged side by side: each by itself, and the best of them is the same in any order.
     return all.parallelStream()
-        .map(this::tried)
+        .flatMap(change -> tried(change, blocks).stream())
         .filter(
             t ->
                 t.blocks() < blocks
@@ -83,14 +83,21 @@ public final class MixMending {
                 .thenComparing(t -> t.change().words()));
   }
 
-  private Tried tried(MixChange change) {
-    JudgedMix judged = judge.judge(change.job());
-    return new Tried(
-        change,
-        judged,
-        count(judged, Severity.BLOCK),
-        count(judged, Severity.WARN),
-        judged.judgement().asks().size());
+  /** Empty for what cannot be taken: it blocks more often, or drops a product and not a block. */
+  private Optional<Tried> tried(MixChange change, long blocks) {
+    long most = change.drops() ? blocks - 1 : blocks;
+    return most < 0
+        ? Optional.empty()
+        : judge
+            .judge(change.job(), most)
+            .map(
+                judged ->
+                    new Tried(
+                        change,
+                        judged,
+                        count(judged, Severity.BLOCK),
+                        count(judged, Severity.WARN),
+                        judged.judgement().asks().size()));
   }
 
   private static boolean wantsAPartner(Finding f) {

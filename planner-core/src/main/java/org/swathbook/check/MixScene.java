@@ -143,6 +143,11 @@ final class MixScene {
     return new Walked(season, season.passes().get(passes.size() - 1));
   }
 
+  /** Place of the job's pass in the season: after all that was sprayed before. */
+  int passIndex() {
+    return before.size();
+  }
+
   Book book() {
     return book;
   }

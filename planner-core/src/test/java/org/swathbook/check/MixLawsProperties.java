@@ -16,6 +16,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 import org.swathbook.measure.Rate;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
@@ -71,6 +72,20 @@ class MixLawsProperties {
 
     SprayJob with(List<Dose> others) {
       return job().with(new Mix(others, adjuvants, OptionalDouble.of(15)));
+    }
+  }
+
+  /** What mending does not look into blocks more often than it may, and the rest is the same. */
+  @Property(tries = 100)
+  void onlyWhatBlocksMoreOftenIsPassedOver(
+      @ForAll("tanks") Drawn tank, @ForAll @IntRange(max = 4) int mostBlocks) {
+    Judgement all = tank.judged();
+    long blocks = all.findings().stream().filter(f -> f.severity() == Severity.BLOCK).count();
+    Optional<JudgedMix> some = JUDGES.get(tank.field()).judge(tank.job(), mostBlocks);
+    if (some.isPresent()) {
+      assertThat(some.get().judgement()).isEqualTo(all);
+    } else {
+      assertThat(blocks).isGreaterThan(mostBlocks);
     }
   }
 
