@@ -13,6 +13,7 @@ import org.swathbook.book.Field;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Weed;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.growth.FieldOutdoors;
 import org.swathbook.growth.ScoutedField;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
@@ -67,18 +68,18 @@ final class MixScene {
     ScoutedField known = ScoutedField.of(withAll, field, observedTo);
     Scouted crop =
         new Scouted(job.scouted().cropStage(), job.scouted().cropHeightCm(), new TreeMap<>());
-    MixScene modelled =
-        with(withAll, field, observedTo, known.and(job.date(), crop, Map.of()), before);
+    ScoutedField cropSeen = known.and(job.date(), crop, Map.of());
+    FieldOutdoors outdoors = TraceBuilder.outdoors(withAll, field, observedTo, cropSeen);
+    MixScene modelled = with(withAll, field, outdoors.with(cropSeen), before);
     if (job.scouted().weedHeightCm().isEmpty()) {
       return modelled;
     }
     Map<WeedId, Double> fewest = modelled.fewest(job);
-    return with(withAll, field, observedTo, known.and(job.date(), job.scouted(), fewest), before);
+    return with(
+        withAll, field, outdoors.with(known.and(job.date(), job.scouted(), fewest)), before);
   }
 
-  private static MixScene with(
-      Book book, Field field, LocalDate observedTo, ScoutedField seen, List<Pass> before) {
-    TraceSet traces = TraceBuilder.build(book, field, observedTo, seen);
+  private static MixScene with(Book book, Field field, TraceSet traces, List<Pass> before) {
     return new MixScene(book, field, Kernel.of(book, traces), before);
   }
 

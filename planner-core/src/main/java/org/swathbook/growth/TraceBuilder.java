@@ -52,17 +52,24 @@ public final class TraceBuilder {
     return build(book, field, observedTo, WeatherEdit.NONE);
   }
 
-  /** The same with what was seen of the field in the place of the book's own scoutings. */
-  public static TraceSet build(Book book, Field field, LocalDate observedTo, ScoutedField seen) {
-    return build(book, field, observedTo, WeatherEdit.NONE, seen);
+  /**
+   * The outdoors in which the season's own weather up to a day is real in every year, with what was
+   * seen of crop and water in the place of the book's own scoutings.
+   *
+   * @throws IllegalArgumentException as {@link #build(Book, Field)}
+   */
+  public static FieldOutdoors outdoors(
+      Book book, Field field, LocalDate observedTo, ScoutedField seen) {
+    return outdoors(book, field, observedTo, WeatherEdit.NONE, seen);
   }
 
   /** The same under another weather, as far as it is not observed yet. */
   public static TraceSet build(Book book, Field field, LocalDate observedTo, WeatherEdit weather) {
-    return build(book, field, observedTo, weather, ScoutedField.of(book, field, observedTo));
+    ScoutedField seen = ScoutedField.of(book, field, observedTo);
+    return outdoors(book, field, observedTo, weather, seen).with(seen);
   }
 
-  private static TraceSet build(
+  private static FieldOutdoors outdoors(
       Book book, Field field, LocalDate observedTo, WeatherEdit weather, ScoutedField seen) {
     StationWeather station = book.station(field);
     List<Integer> years = station.scenarioYears();
@@ -76,12 +83,12 @@ public final class TraceBuilder {
     List<WeedPressure> weeds = book.weedsOf(field.id());
     Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(texture(field), latitude(field)));
     SoilAge age = new SoilAge(new SoilAge.Parameters(SoilAge.reference(station, topsoil)));
-    List<SeasonTrace> traces = new ArrayList<>();
+    List<FieldOutdoors.Year> out = new ArrayList<>();
     for (int year : years) {
       List<WeatherDay> days = ScenarioDays.of(station, year, book.season(), observedTo, weather);
-      traces.add(year(book, field, crop, weeds, year, days, topsoil, age, seen));
+      out.add(year(book, field, crop, weeds, year, days, topsoil, age, seen));
     }
-    return new TraceSet(field, crop, weeds, traces);
+    return new FieldOutdoors(field, crop, weeds, book.season(), seen, out);
   }
 
   /** What the trace assumes because the field does not say it, in words; empty when it says all. */
@@ -110,7 +117,7 @@ public final class TraceBuilder {
     return field.latitude().orElse(ASSUMED_LATITUDE);
   }
 
-  private static SeasonTrace year(
+  private static FieldOutdoors.Year year(
       Book book,
       Field field,
       Crop crop,
@@ -149,22 +156,16 @@ public final class TraceBuilder {
             .run(days, canopy);
     fillSoil(daily, days, outdoors.soilAge);
     List<CohortSet> cohorts = new ArrayList<>();
-    int[] neededUntil = new int[weeds.size()];
+    List<Integer> neededUntil = new ArrayList<>();
     for (int w = 0; w < weeds.size(); w++) {
       WeedPressure p = weeds.get(w);
       double[] perM2 = SeedlingDays.perM2(outdoors.emerging[w], p.perM2());
-      CohortSet modelled =
-          CohortBuilder.build(p.weed(), perM2, outdoors.thermal[w], plantingDay, tilled);
-      cohorts.add(
-          ScoutedCohorts.apply(
-              modelled, scouted.sights(p.weed().id(), days.size()), plantingDay, tilled));
+      cohorts.add(CohortBuilder.build(p.weed(), perM2, outdoors.thermal[w], plantingDay, tilled));
       int free = Math.min(canopy.canopyDay(), harvestDay - FREE_BEFORE_HARVEST);
-      neededUntil[w] = Math.max(0, Math.min(free, SeedlingDays.dayOfShare(perM2, NEARLY_ALL_UP)));
+      neededUntil.add(Math.max(0, Math.min(free, SeedlingDays.dayOfShare(perM2, NEARLY_ALL_UP))));
     }
-    return new SeasonTrace(
+    return new FieldOutdoors.Year(
         year,
-        season,
-        crop,
         plantingDay,
         clock.emergenceDay(),
         harvestDay,
