@@ -23,7 +23,9 @@ import org.swathbook.check.MixJudge;
 import org.swathbook.check.MixMending;
 import org.swathbook.check.OpenHours;
 import org.swathbook.check.ProgramJudge;
+import org.swathbook.check.SeasonSoFar;
 import org.swathbook.cli.json.CheckJson;
+import org.swathbook.cli.report.JournalNotes;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.CheckText;
 import org.swathbook.growth.TraceBuilder;
@@ -174,9 +176,14 @@ final class CheckCommand implements Callable<Integer> {
     Program read = ProgramReader.read(paths.find(BookPaths.Kind.PROGRAM, name), paths, book);
     Field where = book.findField(read.field().value()).orElseThrow();
     TraceSet traces = TraceBuilder.build(book, where, today);
-    SeasonOutcome outcome = SeasonWalk.walk(book, traces, read);
+    SeasonSoFar soFar = SeasonSoFar.of(book, where, today);
+    SeasonSoFar.Standing standing = soFar.standing(book, traces, read, today);
+    SeasonOutcome outcome = SeasonWalk.walk(book, traces, standing.program());
     Judgement judgement = ProgramJudge.judge(book, traces, outcome, today);
-    ReportHead head = ReportHead.of(book, List.of(where), today);
+    ReportHead head =
+        ReportHead.of(book, List.of(where), today)
+            .noted(JournalNotes.of(where, soFar))
+            .noted(standing.notes());
     output.print(
         output.json
             ? CheckJson.ofProgram(book, head, where, outcome, judgement)

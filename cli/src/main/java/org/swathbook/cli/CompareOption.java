@@ -11,6 +11,7 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
+import org.swathbook.check.SeasonSoFar;
 import org.swathbook.cli.report.ComparedField;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.growth.TraceBuilder;
@@ -90,12 +91,12 @@ final class CompareOption {
     for (int i = 0; i < words.size(); i++) {
       String word = words.get(i);
       if (read.get(i).isPresent()) {
-        programs.add(new ComparedProgram.Named(word, false, read.get(i).orElseThrow(), List.of()));
+        programs.add(standing(word, read.get(i).orElseThrow(), List.of(), book, traces, today));
       } else if (word.equals(BEST)) {
         best(book, wishes, field, today, programs, notes);
       } else {
         LastSeason last = lastYear(book, traces);
-        programs.add(new ComparedProgram.Named(word, false, last.program(), last.notes()));
+        programs.add(standing(word, last.program(), last.notes(), book, traces, today));
       }
     }
     try {
@@ -103,6 +104,25 @@ final class CompareOption {
           field, ComparedProgram.of(book, traces, programs, today), List.copyOf(notes));
     } catch (IllegalArgumentException e) {
       throw wrong(String.valueOf(e.getMessage()));
+    }
+  }
+
+  /** A program on what the journal has made of the season. */
+  private ComparedProgram.Named standing(
+      String word,
+      Program written,
+      List<String> notes,
+      Book book,
+      TraceSet traces,
+      LocalDate today) {
+    try {
+      SeasonSoFar.Standing s =
+          SeasonSoFar.of(book, traces.field(), today).standing(book, traces, written, today);
+      List<String> all = new ArrayList<>(notes);
+      all.addAll(s.notes());
+      return new ComparedProgram.Named(word, false, s.program(), all);
+    } catch (IllegalArgumentException e) {
+      throw wrong(word + ": " + e.getMessage());
     }
   }
 

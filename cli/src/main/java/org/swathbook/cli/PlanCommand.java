@@ -8,9 +8,11 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.catalog.Ingredient;
+import org.swathbook.check.SeasonSoFar;
 import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.PlanJson;
 import org.swathbook.cli.report.ComparedField;
+import org.swathbook.cli.report.JournalNotes;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.CompareText;
@@ -99,9 +101,16 @@ final class PlanCommand implements Callable<Integer> {
     if (save) {
       saved.write(plans).forEach(spec.commandLine().getErr()::println);
     }
-    ReportHead head = ReportHead.of(book, fields, today).asked(wishes.words(book.catalog()));
+    ReportHead head = head(book, fields, wishes, today);
     output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
     return plans.stream().allMatch(PlannedField::isRefused) ? ExitCode.BLOCKED : ExitCode.DONE;
+  }
+
+  private static ReportHead head(
+      Book book, List<Field> fields, PlanWishes wishes, LocalDate today) {
+    List<String> made = new ArrayList<>();
+    fields.forEach(f -> made.addAll(JournalNotes.of(f, SeasonSoFar.of(book, f, today))));
+    return ReportHead.of(book, fields, today).noted(made).asked(wishes.words(book.catalog()));
   }
 
   private int compared(
@@ -111,7 +120,7 @@ final class PlanCommand implements Callable<Integer> {
           spec.commandLine(), "--compare goes without --save, --timing and --why-not");
     }
     ComparedField compared = compareOption.compare(book, paths, fields, wishes, today);
-    ReportHead head = ReportHead.of(book, fields, today).asked(wishes.words(book.catalog()));
+    ReportHead head = head(book, fields, wishes, today);
     output.print(
         output.json ? CompareJson.of(book, head, compared) : CompareText.of(book, head, compared));
     return compared.isBlocked() ? ExitCode.BLOCKED : ExitCode.DONE;

@@ -10,7 +10,9 @@ import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
+import org.swathbook.check.SeasonSoFar;
 import org.swathbook.cli.json.SeasonJson;
+import org.swathbook.cli.report.JournalNotes;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.SeasonText;
 import org.swathbook.growth.TraceBuilder;
@@ -65,11 +67,16 @@ final class SeasonCommand implements Callable<Integer> {
             paths.find(BookPaths.Kind.PROGRAM, String.valueOf(program)), paths, book);
     Field field = book.findField(read.field().value()).orElseThrow();
     TraceSet traces = TraceBuilder.build(book, field, today);
-    SeasonOutcome outcome = SeasonWalk.walk(book, traces, read);
+    SeasonSoFar soFar = SeasonSoFar.of(book, field, today);
+    SeasonSoFar.Standing standing = soFar.standing(book, traces, read, today);
+    SeasonOutcome outcome = SeasonWalk.walk(book, traces, standing.program());
     Judgement judgement = ProgramJudge.judge(book, traces, outcome, today);
     List<StressResult> stressed =
         stress ? stressed(Situation.of(book, traces, outcome, judgement, today)) : List.of();
-    ReportHead head = ReportHead.of(book, List.of(field), today);
+    ReportHead head =
+        ReportHead.of(book, List.of(field), today)
+            .noted(JournalNotes.of(field, soFar))
+            .noted(standing.notes());
     output.print(
         output.json
             ? SeasonJson.of(book, head, field, outcome, judgement, stressed)

@@ -114,6 +114,32 @@ class PlanCommandTest {
     return text.substring(start, end);
   }
 
+  /** The journal stands in the saved program's place for what is made, with the same numbers. */
+  @Test
+  void aPlanOfASeasonUnderWayWalksToItsOwnNumbers() throws IOException {
+    Path begun = SmallBook.of(dir.resolve("begun"), "ND-1");
+    SmallBook.append(
+        begun,
+        "applications.csv",
+        "T-27-1,1,,2027-05-12,08:00,ND-1,2027,76.0,flumioxazin,DEMO-1,0.08,lb ai/acre,M-1,soybean,"
+            + "pre,AMAPA,Applicator One,DEMO-4101,5,NW,75,");
+    String[] book = {"--book", begun.toString(), "--today", "2027-05-26"};
+    Called plan =
+        Called.with("plan", "ND-1", "--save", "--json", book[0], book[1], book[2], book[3]);
+    Called season = Called.with("season", "nd-1", "--json", book[0], book[1], book[2], book[3]);
+    ObjectNode planned =
+        (ObjectNode) JSON.readTree(plan.out()).get("fields").get(0).get("programs").get(0);
+    planned.remove(List.of("recommended", "givesUp"));
+
+    assertThat(planned.get("passes").get(0).get("made").asBoolean()).isTrue();
+    assertThat(planned.get("passes").get(1).get("made").asBoolean()).isFalse();
+    assertThat(JSON.readTree(season.out()).get("summary")).isEqualTo(planned);
+    assertThat(JSON.readTree(season.out()).get("notes").toString())
+        .contains("Made in ND-1 this season, by the journal: 2027-05-12 flumioxazin.");
+    assertThat(Called.with("season", "nd-1", book[0], book[1], book[2], book[3]).out())
+        .contains("MADE on this day, as the journal has it");
+  }
+
   @Test
   void threadsChangeNoByte() {
     assertThat(call("plan", "--json", "--threads", "1").out()).isEqualTo(json.out());

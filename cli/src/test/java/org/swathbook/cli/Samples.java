@@ -277,7 +277,8 @@ final class Samples {
                 index == 2
                     ? List.of()
                     : List.of(site(index == 0 ? 5 : 15, "metribuzin", 84, false, true))),
-            new PassWeed(FOXTAIL, true, 2.1, 5, 8, 6, 11, List.of(), List.of())));
+            new PassWeed(FOXTAIL, true, 2.1, 5, 8, 6, 11, List.of(), List.of())),
+        false);
   }
 
   private static SiteControl site(

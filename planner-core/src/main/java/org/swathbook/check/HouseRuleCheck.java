@@ -36,7 +36,10 @@ public final class HouseRuleCheck {
 
   private HouseRuleCheck() {}
 
-  /** In the order of the names, then passes, then the field's weeds. */
+  /**
+   * In the order of the names, then passes, then the field's weeds. What a pass that is made lacks
+   * is not held against the program: nothing can change it.
+   */
   public static List<BrokenHouseRule> broken(Book book, SeasonOutcome season) {
     HouseRules house = book.house();
     List<WeedOutcome> drivers =
@@ -45,13 +48,18 @@ public final class HouseRuleCheck {
     List<BrokenHouseRule> soil = new ArrayList<>();
     for (PassOutcome pass : season.passes()) {
       for (WeedOutcome driver : drivers) {
-        sites(house, season, pass, driver, foliar, soil);
+        if (!pass.made()) {
+          sites(house, season, pass, driver, foliar, soil);
+        }
       }
     }
     List<BrokenHouseRule> out = new ArrayList<>(foliar);
     out.addAll(soil);
     for (WeedOutcome w : drivers) {
       for (WeedOutcome.LayerOverlap o : HouseTests.shortOverlaps(house, w)) {
+        if (season.passes().get(o.nextPass()).made()) {
+          continue;
+        }
         out.add(
             new BrokenHouseRule(
                 MIN_LAYER_OVERLAP,

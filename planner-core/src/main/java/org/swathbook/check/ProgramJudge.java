@@ -20,7 +20,11 @@ import org.swathbook.rules.UseFacts;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.SeasonOutcome;
 
-/** All rules on a program and the season that it makes. */
+/**
+ * All rules on a program and the season that it makes. Passes that are made count in all of it, in
+ * sums and intervals by the journal; they are not judged again themselves, for nothing can change
+ * them.
+ */
 public final class ProgramJudge {
   private static final List<PassRule> PASS_RULES = RuleBook.ofScope(PassRule.class);
   private static final List<ProgramRule> PROGRAM_RULES = RuleBook.ofScope(ProgramRule.class);
@@ -33,6 +37,10 @@ public final class ProgramJudge {
     List<DatedMix> dated = new ArrayList<>();
     List<JudgedTank> tanks = new ArrayList<>();
     for (PassOutcome pass : season.passes()) {
+      if (pass.made()) {
+        tanks.add(JudgedTank.of(List.of()));
+        continue;
+      }
       tanks.add(JudgedTank.of(judgePass(book, traces, season, pass, out)));
       dated.add(
           new DatedMix(
@@ -47,7 +55,15 @@ public final class ProgramJudge {
     for (ProgramRule rule : PROGRAM_RULES) {
       rule.judge(facts, out);
     }
-    return Judgement.of(out, HouseRuleCheck.broken(book, season), tanks);
+    return Judgement.of(toCome(season, out), HouseRuleCheck.broken(book, season), tanks);
+  }
+
+  /** Without what is said of passes that are made. */
+  private static Findings toCome(SeasonOutcome season, Findings out) {
+    return out.without(
+        f ->
+            f.about().pass().isPresent()
+                && season.passes().get(f.about().pass().getAsInt()).made());
   }
 
   /** Judges the pass and returns the use of each of its actives. */

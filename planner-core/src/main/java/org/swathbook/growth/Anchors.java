@@ -25,6 +25,9 @@ public final class Anchors {
     if (anchor instanceof Anchor.OnDate on) {
       return Optional.of(on.date());
     }
+    if (anchor instanceof Anchor.Made made) {
+      return Optional.of(made.date());
+    }
     if (anchor instanceof Anchor.FromPlanting from) {
       return Optional.of(traces.field().plantDate().plusDays(from.days()));
     }

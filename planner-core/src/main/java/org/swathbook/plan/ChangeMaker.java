@@ -55,7 +55,7 @@ final class ChangeMaker {
   List<SingleChange> ofPasses() {
     List<SingleChange> out = new ArrayList<>();
     for (StandingPass s : standing) {
-      if (!s.planned().isBefore(terms.from())) {
+      if (!s.planned().isBefore(terms.from()) && !(s.pass().at() instanceof Anchor.Made)) {
         tank(s, out);
         moves(s, out);
       }

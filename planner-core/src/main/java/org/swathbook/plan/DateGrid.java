@@ -45,6 +45,15 @@ final class DateGrid {
     return Math.max(FIRST_DAY, Math.min(LAST_DAY, daysFromPlanting)) - FIRST_DAY;
   }
 
+  /** First place that is not before a day; {@link #size()} when all are. */
+  int firstFrom(LocalDate day) {
+    int place = 0;
+    while (place < size() && date(place).isBefore(day)) {
+      place++;
+    }
+    return place;
+  }
+
   /**
    * Places to which a pass may move at once: one and two days, and one to four house steps, either
    * way.

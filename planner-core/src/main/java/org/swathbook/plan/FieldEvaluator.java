@@ -1,12 +1,22 @@
 package org.swathbook.plan;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.swathbook.book.Book;
+import org.swathbook.catalog.IngredientId;
 import org.swathbook.check.HouseRuleCheck;
+import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.measure.Money;
+import org.swathbook.program.Mix;
+import org.swathbook.program.Pass;
+import org.swathbook.program.Program;
 import org.swathbook.season.Kernel;
+import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PreparedPass;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
@@ -21,21 +31,35 @@ final class FieldEvaluator implements Evaluator {
   private final Legality legality;
   private final Kernel kernel;
   private final PlanWishes wishes;
+  private final List<Pass> made;
+  private final List<PreparedPass> facts = new ArrayList<>();
   private final Map<Stop, PreparedPass> prepared = new HashMap<>();
   private final Map<Draft, Double> quick = new HashMap<>();
   private final Map<Draft, Boolean> legal = new HashMap<>();
 
   FieldEvaluator(Book book, TraceSet traces, PlanSpace space, Legality legality) {
-    this(book, traces, space, legality, PlanWishes.NONE);
+    this(book, traces, space, legality, PlanWishes.NONE, List.of());
   }
 
+  /**
+   * @param made passes that the journal has of the season; every draft comes after them
+   */
   FieldEvaluator(
-      Book book, TraceSet traces, PlanSpace space, Legality legality, PlanWishes wishes) {
+      Book book,
+      TraceSet traces,
+      PlanSpace space,
+      Legality legality,
+      PlanWishes wishes,
+      List<Pass> made) {
     this.wishes = wishes;
+    this.made = List.copyOf(made);
     this.book = book;
     this.space = space;
     this.legality = legality;
     this.kernel = Kernel.of(book, traces);
+    for (Pass p : made) {
+      facts.add(kernel.made(p.mix(), SeasonSoFar.dateOf(p)));
+    }
   }
 
   /** Drafts scored so far. */
@@ -49,15 +73,31 @@ final class FieldEvaluator implements Evaluator {
   }
 
   private double score(Draft draft) {
-    List<PreparedPass> passes = draft.stops().stream().map(this::prepare).toList();
+    List<PreparedPass> passes = new ArrayList<>(facts);
+    draft.stops().forEach(s -> passes.add(prepare(s)));
     long[] cents = new long[passes.size()];
-    for (int i = 0; i < cents.length; i++) {
-      for (int o : draft.stops().get(i).options()) {
+    for (int i = 0; i < facts.size(); i++) {
+      cents[i] = known(facts.get(i).mix());
+    }
+    for (int i = facts.size(); i < cents.length; i++) {
+      for (int o : draft.stops().get(i - facts.size()).options()) {
         cents[i] += space.option(o).cost().cents();
       }
     }
-    return QuickScore.of(book, kernel, passes, cents)
-        - Goal.PER_WISH * wishes.missing(space.actives(draft));
+    return QuickScore.of(book, kernel, passes, cents) - Goal.PER_WISH * lacking(draft);
+  }
+
+  /** What was sprayed without a price is the same in every draft, and counts as nothing here. */
+  private long known(Mix mix) {
+    return mix.doses().stream()
+        .mapToLong(d -> book.prices().perAcre(d).orElse(Money.ZERO).cents())
+        .sum();
+  }
+
+  private int lacking(Draft draft) {
+    Set<IngredientId> used = new TreeSet<>(space.actives(draft));
+    made.forEach(p -> p.mix().actives().forEach(a -> used.add(a.ingredient().id())));
+    return wishes.missing(used);
   }
 
   private PreparedPass prepare(Stop stop) {
@@ -75,7 +115,10 @@ final class FieldEvaluator implements Evaluator {
     if (wishes.budgetPerAcre().isEmpty()) {
       return true;
     }
-    long cents = draft.stops().size() * book.passCost().cents();
+    long cents = (facts.size() + draft.stops().size()) * book.passCost().cents();
+    for (PreparedPass p : facts) {
+      cents += known(p.mix());
+    }
     for (Stop stop : draft.stops()) {
       for (int o : stop.options()) {
         cents += space.option(o).cost().cents();
@@ -86,8 +129,24 @@ final class FieldEvaluator implements Evaluator {
 
   @Override
   public Walked full(Draft draft) {
-    SeasonOutcome outcome = SeasonWalk.walk(book, kernel, space.program(draft, "draft"));
+    List<Pass> passes = new ArrayList<>(made);
+    passes.addAll(space.program(draft, "draft").passes());
+    SeasonOutcome outcome =
+        SeasonWalk.walk(book, kernel, new Program("draft", kernel.traces().field().id(), passes));
     return new Walked(
-        draft, outcome, HouseRuleCheck.broken(book, outcome), wishes.missing(space.actives(draft)));
+        draft,
+        outcome,
+        HouseRuleCheck.broken(book, outcome),
+        lacking(draft),
+        outcome.cost().orElseGet(() -> knownCost(outcome)));
+  }
+
+  private Money knownCost(SeasonOutcome outcome) {
+    long cents = 0;
+    int years = outcome.years().size();
+    for (PassOutcome p : outcome.passes()) {
+      cents += (known(p.mix()) + book.passCost().cents()) * (years - p.missedYears().size());
+    }
+    return new Money(Math.floorDiv(2 * cents + years, 2L * years));
   }
 }

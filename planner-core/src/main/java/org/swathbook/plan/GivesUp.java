@@ -2,6 +2,7 @@ package org.swathbook.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
 import org.swathbook.season.SeasonOutcome;
@@ -17,35 +18,50 @@ final class GivesUp {
   private GivesUp() {}
 
   static String against(Walked first, Walked other) {
-    return against(first.outcome(), first.brokenNames(), other.outcome(), other.brokenNames());
+    return against(
+        Optional.of(other.cost().minus(first.cost())),
+        Optional.of(other.net().minus(first.net())),
+        first.outcome(),
+        first.brokenNames(),
+        other.outcome(),
+        other.brokenNames());
   }
 
   static String against(PlannedProgram first, PlannedProgram other) {
+    SeasonOutcome a = first.outcome();
+    SeasonOutcome b = other.outcome();
     return against(
-        first.outcome(),
+        b.cost().flatMap(m -> a.cost().map(m::minus)),
+        b.net().flatMap(m -> a.net().map(m::minus)),
+        a,
         first.judgement().brokenNames(),
-        other.outcome(),
+        b,
         other.judgement().brokenNames());
   }
 
   private static String against(
+      Optional<Money> cost,
+      Optional<Money> net,
       SeasonOutcome first,
       List<String> firstBroken,
       SeasonOutcome other,
       List<String> otherBroken) {
     List<String> parts = new ArrayList<>();
-    Money cost = other.cost().orElseThrow().minus(first.cost().orElseThrow());
-    if (cost.cents() != 0) {
-      parts.add(
-          "costs $" + new Money(Math.abs(cost.cents())) + (cost.cents() > 0 ? " more" : " less"));
-    }
-    Money net = other.net().orElseThrow().minus(first.net().orElseThrow());
-    parts.add(
-        net.cents() == 0
-            ? "same net return"
-            : "net $"
-                + new Money(Math.abs(net.cents()))
-                + (net.cents() > 0 ? " higher" : " lower"));
+    cost.filter(c -> c.cents() != 0)
+        .ifPresent(
+            c ->
+                parts.add(
+                    "costs $"
+                        + new Money(Math.abs(c.cents()))
+                        + (c.cents() > 0 ? " more" : " less")));
+    net.ifPresent(
+        n ->
+            parts.add(
+                n.cents() == 0
+                    ? "same net return"
+                    : "net $"
+                        + new Money(Math.abs(n.cents()))
+                        + (n.cents() > 0 ? " higher" : " lower")));
     for (WeedOutcome w : other.weeds()) {
       WeedOutcome f = first.weed(w.pressure().weed().id());
       if (w.pressure().driver().isDriver()

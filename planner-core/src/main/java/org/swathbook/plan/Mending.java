@@ -39,7 +39,7 @@ final class Mending {
           HouseTests.isLostWithOneSite(house, weed) || HouseTests.isShortOfControl(house, weed);
       boolean needsLayer =
           HouseTests.isExposed(house, weed) || !HouseTests.shortOverlaps(house, weed).isEmpty();
-      for (PassOutcome pass : now.outcome().passes()) {
+      for (PassOutcome pass : now.toCome()) {
         mendPass(out, now, pass, w, needsSite, needsLayer);
       }
     }
@@ -67,7 +67,8 @@ final class Mending {
     if (!foliar && !soil) {
       return;
     }
-    int date = now.draft().stops().get(pass.index()).date();
+    int place = pass.index() - now.made();
+    int date = now.draft().stops().get(place).date();
     List<Integer> choices = new ArrayList<>();
     for (int option : space.legalOn(date)) {
       Site site = space.option(option).dose().actives().get(0).ingredient().site();
@@ -77,7 +78,7 @@ final class Mending {
         choices.add(option);
       }
     }
-    out.addAll(moves.adding(now.draft(), pass.index(), choices));
+    out.addAll(moves.adding(now.draft(), place, choices));
   }
 
   private static boolean has(List<SiteControl> sites, Site site) {

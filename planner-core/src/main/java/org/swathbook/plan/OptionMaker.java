@@ -45,7 +45,15 @@ final class OptionMaker {
   }
 
   /** Options in the order of product id and rate, and what was left out with the reason. */
-  record Made(List<DoseOption> options, List<String> leftOut) {}
+  record Made(List<DoseOption> options, List<String> leftOut) {
+
+    /** With one more remark. */
+    Made withLeftOut(String remark) {
+      List<String> all = new ArrayList<>(leftOut);
+      all.add(0, remark);
+      return new Made(options, List.copyOf(all));
+    }
+  }
 
   static Made make(Book book, Field field) {
     OptionMaker m = new OptionMaker(book, field);

@@ -11,10 +11,12 @@ import org.swathbook.catalog.Ingredient;
 import org.swathbook.check.FieldRefusal;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
+import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
+import org.swathbook.rules.Say;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
@@ -45,6 +47,8 @@ public final class Planner {
     TraceSet traces = TraceBuilder.build(book, field, today);
     OptionMaker.Made made = OptionMaker.make(book, field);
     DateGrid grid = new DateGrid(field, book.house().dateStepDays());
+    SeasonSoFar soFar = SeasonSoFar.of(book, field, today);
+    int first = grid.firstFrom(today);
     FieldRefusal past = FieldRefusal.of(book, field);
     if (past.isRefused()) {
       return refused(traces, past.findings(), made, grid);
@@ -56,21 +60,43 @@ public final class Planner {
             book.house(),
             grid,
             made.options(),
-            (o, date) -> wishes.allows(active(o)) && legality.allows(o, date),
+            (o, date) ->
+                date >= first
+                    && wishes.allows(active(o))
+                    && !soFar.isSameApplication(o.dose(), grid.date(date))
+                    && legality.allows(o, date),
             legality::allows,
-            Math.min(book.house().maxPasses(), wishes.maxPasses().orElse(Integer.MAX_VALUE)));
-    if (!space.anythingLegal()) {
-      return refused(traces, legality.blocks(made.options()), made, grid);
+            Math.max(0, mostPasses() - soFar.made().size()));
+    if (!space.anythingLegal() && soFar.isEmpty()) {
+      return first < grid.size()
+          ? refused(traces, legality.blocks(made.options()), made, grid)
+          : refused(traces, List.of(), made.withLeftOut(allOver(today)), grid);
     }
-    return search(traces, space, legality, made, today);
+    return search(traces, space, legality, made, soFar, today);
+  }
+
+  private int mostPasses() {
+    return Math.min(book.house().maxPasses(), wishes.maxPasses().orElse(Integer.MAX_VALUE));
+  }
+
+  private static String allOver(LocalDate today) {
+    return "every day of the season on which a pass can be planned: all are before today, "
+        + Say.date(today);
   }
 
   private FieldPlan search(
-      TraceSet traces, PlanSpace space, Legality legality, OptionMaker.Made made, LocalDate today) {
-    FieldEvaluator evaluator = new FieldEvaluator(book, traces, space, legality, wishes);
+      TraceSet traces,
+      PlanSpace space,
+      Legality legality,
+      OptionMaker.Made made,
+      SeasonSoFar soFar,
+      LocalDate today) {
+    FieldEvaluator evaluator =
+        new FieldEvaluator(book, traces, space, legality, wishes, soFar.made());
     Strengths strengths = new Strengths(book, traces, space.options());
     Moves moves = new Moves(space, evaluator);
-    Starts starts = new Starts(space, strengths, book.house(), evaluator);
+    Starts starts =
+        new Starts(space, strengths, book.house(), evaluator, space.grid().firstFrom(today));
     Mending mending = new Mending(space, strengths, book.house(), moves);
     Search search = new Search(moves, mending, starts, evaluator);
     for (Draft start : starts.all()) {
@@ -83,14 +109,12 @@ public final class Planner {
       search.best().ifPresent(w -> search.withoutEachActiveOf(w, space));
     }
     List<Walked> walked =
-        search.walked().stream()
-            .filter(w -> !w.draft().stops().isEmpty() && w.lacking() == 0)
-            .toList();
+        search.walked().stream().filter(w -> w.hasPasses() && w.lacking() == 0).toList();
     SearchNote note =
         new SearchNote(
             space.options().size(), space.grid().size(), evaluator.scored(), false, made.leftOut());
-    List<PlannedProgram> programs =
-        named(traces, space, new Tanks(book, traces, space, legality), walked, today);
+    Tanks tanks = new Tanks(book, traces, space, legality, soFar.made());
+    List<PlannedProgram> programs = named(traces, space, tanks, walked, today);
     if (programs.isEmpty()) {
       return new FieldPlan(
           traces.field(),

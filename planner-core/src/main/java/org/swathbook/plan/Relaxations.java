@@ -25,6 +25,7 @@ final class Relaxations {
     for (String rule : rules) {
       Optional<Walked> best =
           walked.stream()
+              .filter(w -> w.outcome().net().isPresent())
               .filter(w -> w.brokenRules() == 1 && w.brokenNames().get(0).equals(rule))
               .min(Goal.BEST);
       best.ifPresent(w -> out.add(relaxation(rule, w)));

@@ -52,7 +52,7 @@ final class Search {
 
   /** The best of them; empty when nothing was legal. */
   Optional<Walked> best() {
-    return walked.values().stream().filter(w -> !w.draft().stops().isEmpty()).min(Goal.BEST);
+    return walked.values().stream().filter(Walked::hasPasses).min(Goal.BEST);
   }
 
   /** The top of the hill reached from a start; empty when the start is not legal. */
@@ -68,7 +68,7 @@ final class Search {
   void fromNearMisses(int mostPasses) {
     Map<String, Walked> nearest = new TreeMap<>();
     for (Walked w : walked.values()) {
-      if (w.brokenRules() == 1 && !w.draft().stops().isEmpty()) {
+      if (w.brokenRules() == 1 && w.hasPasses()) {
         nearest.merge(w.brokenNames().get(0), w, (a, b) -> NEARER.compare(a, b) <= 0 ? a : b);
       }
     }

@@ -1,5 +1,6 @@
 package org.swathbook.plan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -10,6 +11,7 @@ import org.swathbook.check.SequenceJudge;
 import org.swathbook.growth.Anchors;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
+import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.rules.PassPositions;
@@ -41,10 +43,10 @@ final class StandingPasses {
   }
 
   private StandingPass make(Pass p) {
+    LocalDate date = Anchors.resolve(p.at(), kernel.traces(), book.house().sizePercentile());
     return new StandingPass(
         p,
-        kernel.prepare(
-            p.mix(), Anchors.resolve(p.at(), kernel.traces(), book.house().sizePercentile())));
+        p.at() instanceof Anchor.Made ? kernel.made(p.mix(), date) : kernel.prepare(p.mix(), date));
   }
 
   /** A product without a price counts as free here: what lacks it is the same in all programs. */

@@ -17,7 +17,18 @@ final class Starts {
   private final HouseRules house;
   private final Evaluator evaluator;
 
+  private final int firstDate;
+
   Starts(PlanSpace space, Strengths strengths, HouseRules house, Evaluator evaluator) {
+    this(space, strengths, house, evaluator, 0);
+  }
+
+  /**
+   * @param firstDate first date on which anything can still be sprayed
+   */
+  Starts(
+      PlanSpace space, Strengths strengths, HouseRules house, Evaluator evaluator, int firstDate) {
+    this.firstDate = firstDate;
     this.space = space;
     this.strengths = strengths;
     this.house = house;
@@ -39,8 +50,24 @@ final class Starts {
     for (int early : new int[] {-30, -21, -3}) {
       out.add(filled(Draft.EMPTY, early, house.minFoliarSites(), house.minSoilSitesFirst()));
     }
+    if (firstDate > 0) {
+      underWay(out);
+    }
     out.add(Draft.EMPTY);
     return List.copyOf(out);
+  }
+
+  /** In a season that has begun: a pass soon, with another to follow. */
+  private void underWay(Set<Draft> out) {
+    for (int wait : new int[] {0, 7, 14}) {
+      if (firstDate + wait < space.grid().size()) {
+        int day = space.grid().daysFromPlanting(firstDate + wait);
+        Draft soon = post(Draft.EMPTY, day);
+        out.add(soon);
+        out.add(filled(Draft.EMPTY, day, house.minFoliarSites(), 0));
+        out.add(post(soon, day + 18));
+      }
+    }
   }
 
   /**

@@ -23,8 +23,13 @@ final class Tanks {
   private final TraceSet traces;
   private final PlanSpace space;
   private final Legality legality;
+  private final List<Pass> made;
 
-  Tanks(Book book, TraceSet traces, PlanSpace space, Legality legality) {
+  /**
+   * @param made passes that the journal has of the season; they stay as they are
+   */
+  Tanks(Book book, TraceSet traces, PlanSpace space, Legality legality, List<Pass> made) {
+    this.made = List.copyOf(made);
     this.book = book;
     this.traces = traces;
     this.space = space;
@@ -32,16 +37,12 @@ final class Tanks {
   }
 
   Program program(Draft draft, String name) {
-    return new Program(
-        name,
-        traces.field().id(),
-        draft.stops().stream()
-            .map(
-                s ->
-                    new Pass(
-                        new Anchor.FromPlanting(space.grid().daysFromPlanting(s.date())),
-                        filled(s)))
-            .toList());
+    List<Pass> passes = new ArrayList<>(made);
+    for (Stop s : draft.stops()) {
+      passes.add(
+          new Pass(new Anchor.FromPlanting(space.grid().daysFromPlanting(s.date())), filled(s)));
+    }
+    return new Program(name, traces.field().id(), passes);
   }
 
   private Mix filled(Stop stop) {

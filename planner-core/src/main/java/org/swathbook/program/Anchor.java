@@ -14,6 +14,14 @@ public sealed interface Anchor {
     }
   }
 
+  /** Made on that day, as the journal has it: the same day in every year, whatever came of it. */
+  record Made(LocalDate date) implements Anchor {
+    @Override
+    public String toString() {
+      return date.toString();
+    }
+  }
+
   /** So many days from planting, negative before it. */
   record FromPlanting(int days) implements Anchor {
     @Override

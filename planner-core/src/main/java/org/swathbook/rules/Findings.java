@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /**
@@ -108,6 +109,20 @@ public final class Findings {
       out.findings.add(f.withoutPass());
     }
     out.asks.addAll(asks);
+    return out;
+  }
+
+  /** The same less some findings, each now counted once; all asks stay. */
+  public Findings without(Predicate<Finding> gone) {
+    Findings out = new Findings(wordless);
+    for (Finding f : findings) {
+      if (!gone.test(f)) {
+        out.findings.add(f);
+        out.counts.merge(f.severity(), 1, Integer::sum);
+      }
+    }
+    out.asks.addAll(asks);
+    out.counts.put(Severity.ASK, asks.size());
     return out;
   }
 

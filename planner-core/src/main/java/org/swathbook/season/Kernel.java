@@ -101,7 +101,7 @@ public final class Kernel {
       day[y] = d < trace.days() && windows.allow(effect.actives(), trace, d) ? d : -1;
       met[y] = windows.met(effect.actives(), trace, trace.dayOf(planned));
     }
-    return prepared(mix, effect, timing, day, met);
+    return prepared(mix, effect, timing, day, met, false);
   }
 
   /**
@@ -115,11 +115,11 @@ public final class Kernel {
     int[] day = timing.years().stream().mapToInt(PassTiming.YearDay::day).toArray();
     boolean[] met = new boolean[day.length];
     java.util.Arrays.fill(met, true);
-    return prepared(mix, effects.of(mix), timing, day, met);
+    return prepared(mix, effects.of(mix), timing, day, met, true);
   }
 
   private PreparedPass prepared(
-      Mix mix, MixEffect effect, PassTiming timing, int[] day, boolean[] met) {
+      Mix mix, MixEffect effect, PassTiming timing, int[] day, boolean[] met, boolean made) {
     int[] soilActive = withSoilActivity(effect.actives());
     int years = day.length;
     int weeds = traces.weeds().size();
@@ -144,6 +144,7 @@ public final class Kernel {
         timing,
         day,
         met,
+        made,
         phase,
         view,
         soilActive,

@@ -17,6 +17,7 @@ import org.swathbook.program.Mix;
  *     effect, no cost
  * @param cost products on one acre; empty when a product has no price
  * @param weeds in the order of the field's list
+ * @param made it is a fact, made on its very date in every year
  */
 public record PassOutcome(
     int index,
@@ -29,7 +30,8 @@ public record PassOutcome(
     Mix mix,
     List<Integer> missedYears,
     Optional<Money> cost,
-    List<PassWeed> weeds) {
+    List<PassWeed> weeds,
+    boolean made) {
 
   public PassOutcome {
     missedYears = List.copyOf(missedYears);

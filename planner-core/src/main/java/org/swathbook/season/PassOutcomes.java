@@ -61,7 +61,8 @@ final class PassOutcomes {
         pass.mix(),
         pass.missedYears(),
         book.prices().perAcre(pass.mix()),
-        weeds);
+        weeds,
+        pass.isMade());
   }
 
   /** Weeds that stand at the passes made in a year: by pass, then in the field's order. */

@@ -22,6 +22,7 @@ public final class PreparedPass {
   private final PassTiming timing;
   private final int[] day;
   private final boolean[] met;
+  private final boolean made;
   private final Position.Phase[] phase;
   private final DayView[] view;
   private final SoilEffect[][][] soil;
@@ -35,6 +36,7 @@ public final class PreparedPass {
       PassTiming timing,
       int[] day,
       boolean[] met,
+      boolean made,
       Position.Phase[] phase,
       DayView[] view,
       int[] soilActive,
@@ -45,6 +47,7 @@ public final class PreparedPass {
     this.timing = timing;
     this.day = day;
     this.met = met;
+    this.made = made;
     this.phase = phase;
     this.view = view;
     this.soilActive = soilActive;
@@ -79,6 +82,11 @@ public final class PreparedPass {
 
   public boolean isMissed(int year) {
     return day[year] < 0;
+  }
+
+  /** Whether it is a fact: made, or taken as made, on its very date. */
+  public boolean isMade() {
+    return made;
   }
 
   /** Whether the first suitable day after a wait of the house's queue lies in all its windows. */

@@ -75,7 +75,10 @@ public final class SeasonWalk {
     List<PreparedPass> out = new ArrayList<>();
     for (Pass pass : program.passes()) {
       LocalDate date = Anchors.resolve(pass.at(), kernel.traces(), percentile);
-      out.add(kernel.prepare(pass.mix(), date));
+      out.add(
+          pass.at() instanceof Anchor.Made
+              ? kernel.made(pass.mix(), date)
+              : kernel.prepare(pass.mix(), date));
     }
     out.sort(Comparator.comparing(PreparedPass::planned));
     return List.copyOf(out);

@@ -65,7 +65,8 @@ final class SeasonCase {
             mix,
             List.of(),
             Optional.empty(),
-            Arrays.asList(met)));
+            Arrays.asList(met),
+            false));
     return this;
   }
 

@@ -36,6 +36,7 @@ final class PassJson {
     node.put("at", anchor(pass));
     node.put("daysAfterPlanting", PlannedDay.afterPlanting(field, pass));
     node.put("date", pass.planned().toString());
+    node.put("made", pass.made());
     node.putArray("dateRange").add(pass.earliest().toString()).add(pass.latest().toString());
     node.put("medianDate", pass.timing().medianDate().toString());
     pass.missedYears().forEach(node.putArray("missedYears")::add);

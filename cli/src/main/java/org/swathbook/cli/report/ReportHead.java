@@ -41,6 +41,13 @@ public record ReportHead(
     return new ReportHead(book, season, today, stations, all);
   }
 
+  /** With more notes at the end. */
+  public ReportHead noted(List<String> more) {
+    List<String> all = new ArrayList<>(notes);
+    all.addAll(more);
+    return new ReportHead(book, season, today, stations, all);
+  }
+
   public static ReportHead of(Book book, List<Field> fields, LocalDate today) {
     Map<String, Station> stations = new LinkedHashMap<>();
     for (Field f : fields) {

@@ -31,6 +31,7 @@ final class AlternativeText {
       passes.row(
           Figures.day(p.planned()),
           actives(p)
+              + (p.made() ? " (made)" : "")
               + (p.missedYears().isEmpty()
                   ? ""
                   : " (missed in " + Figures.years(p.missedYears()) + ")"));

@@ -90,6 +90,9 @@ final class PassText {
   }
 
   private String timing(PassOutcome pass) {
+    if (pass.made()) {
+      return "MADE on this day, as the journal has it; crop " + pass.cropStage();
+    }
     if (pass.missedYears().size() == outcome.years().size()) {
       return "MISSED in every year: no day fit to spray in its window";
     }
