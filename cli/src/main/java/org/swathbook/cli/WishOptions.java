@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Site;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.PlanWishes;
@@ -24,10 +25,10 @@ final class WishOptions {
 
   @Option(
       names = "--without",
-      paramLabel = "INGREDIENT|SITE",
+      paramLabel = "INGREDIENT|PRODUCT|SITE",
       description =
-          "Plan without this ingredient, or without any of a site, as 'site 14'. May be given more"
-              + " than once.")
+          "Plan without this ingredient, without a product that cannot be had, or without any of a"
+              + " site, as 'site 14'. May be given more than once.")
   List<String> without = new ArrayList<>();
 
   @Option(
@@ -63,11 +64,15 @@ final class WishOptions {
 
   PlanWishes read(Catalog catalog) {
     TreeSet<IngredientId> actives = new TreeSet<>();
+    TreeSet<ProductId> products = new TreeSet<>();
     TreeSet<Site> sites = new TreeSet<>();
     for (String typed : without) {
       Optional<Site> site = site(typed);
       if (site.isPresent()) {
         sites.add(site.get());
+      } else if (catalog.findIngredient(typed).isEmpty()
+          && catalog.findProduct(typed).isPresent()) {
+        products.add(catalog.findProduct(typed).get().id());
       } else {
         actives.add(ingredient(catalog, typed).id());
       }
@@ -89,6 +94,7 @@ final class WishOptions {
     }
     return new PlanWishes(
         actives,
+        products,
         sites,
         with,
         Optional.ofNullable(budget).map(Money::ofDollars),

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.catalog.Ingredient;
 import org.swathbook.check.FieldRefusal;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
@@ -62,7 +61,7 @@ public final class Planner {
             made.options(),
             (o, date) ->
                 date >= first
-                    && wishes.allows(active(o))
+                    && wishes.allows(o.dose())
                     && !soFar.isSameApplication(o.dose(), grid.date(date))
                     && legality.allows(o, date),
             legality::allows,
@@ -132,10 +131,6 @@ public final class Planner {
                     programs.get(0).judgement().brokenHouseRules(),
                     Relaxations.of(walked)));
     return new FieldPlan(traces.field(), traces, refusal, programs, note);
-  }
-
-  private Ingredient active(DoseOption option) {
-    return option.dose().actives().get(0).ingredient();
   }
 
   /**

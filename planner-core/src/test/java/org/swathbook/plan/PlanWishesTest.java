@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Site;
 import org.swathbook.measure.Money;
 import org.swathbook.program.Pass;
@@ -80,6 +81,26 @@ class PlanWishesTest {
                           .map(a -> a.ingredient().site().number()))
                   .doesNotContain(15);
             });
+  }
+
+  /** Another product of the same active may stand in. */
+  @Test
+  void aProductThatCannotBeHadIsLeftOut() {
+    ProductId flumioxazin = ProductId.of("flumioxazin-51wg");
+    FieldPlan plan =
+        plan(
+            new PlanWishes(
+                new TreeSet<>(),
+                new TreeSet<>(Set.of(flumioxazin)),
+                new TreeSet<>(),
+                new TreeSet<>(),
+                Optional.empty(),
+                OptionalInt.empty()));
+
+    assertThat(plan.programs()).isNotEmpty();
+    assertThat(plan.programs())
+        .flatMap(p -> passes(p).flatMap(x -> x.mix().doses().stream()).toList())
+        .noneMatch(d -> d.product().id().equals(flumioxazin));
   }
 
   @Test
