@@ -79,6 +79,7 @@ class JsonKeysTest {
             "search.options",
             "search.dates",
             "search.labels",
+            "search.combined",
             "search.exact",
             "search.millis");
   }

@@ -88,7 +88,12 @@ final class SamplePlans {
         refusal,
         List.of(programs),
         new SearchNote(
-            214, 38, 41233, false, List.of("glyphosate-4.5sl: every driver weed resists site 9")),
+            214,
+            38,
+            41233,
+            60,
+            false,
+            List.of("glyphosate-4.5sl: every driver weed resists site 9")),
         List.of(),
         OptionalLong.empty());
   }

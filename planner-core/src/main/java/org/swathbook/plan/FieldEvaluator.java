@@ -62,6 +62,10 @@ final class FieldEvaluator implements Evaluator {
     }
   }
 
+  Kernel kernel() {
+    return kernel;
+  }
+
   /** Drafts scored so far. */
   int scored() {
     return quick.size();

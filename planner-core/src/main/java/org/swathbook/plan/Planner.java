@@ -107,13 +107,22 @@ public final class Planner {
     if (!meetsHouseRules(search)) {
       search.best().ifPresent(w -> search.withoutEachActiveOf(w, space));
     }
+    // Passes made are no candidates: what was sprayed cannot be left out of a program.
+    Combining.Result combined =
+        soFar.isEmpty() ? Combining.of(book, space, evaluator, search) : Combining.Result.NOTHING;
+    combined.best().ifPresent(w -> search.walk(w.draft()));
     List<Walked> walked =
         search.walked().stream().filter(w -> w.hasPasses() && w.lacking() == 0).toList();
-    SearchNote note =
-        new SearchNote(
-            space.options().size(), space.grid().size(), evaluator.scored(), false, made.leftOut());
     Tanks tanks = new Tanks(book, traces, space, legality, soFar.made());
     List<PlannedProgram> programs = named(traces, space, tanks, walked, today);
+    SearchNote note =
+        new SearchNote(
+            space.options().size(),
+            space.grid().size(),
+            evaluator.scored() + combined.scored(),
+            combined.passes(),
+            combined.exact() && isFirst(combined.best(), programs),
+            made.leftOut());
     if (programs.isEmpty()) {
       return new FieldPlan(
           traces.field(),
@@ -145,6 +154,14 @@ public final class Planner {
 
   private static boolean meetsHouseRules(Search search) {
     return search.best().filter(Walked::meetsHouseRules).isPresent();
+  }
+
+  /** Whether the first program shown is that one; a rule of the whole program may block it. */
+  private static boolean isFirst(Optional<Walked> best, List<PlannedProgram> programs) {
+    return !programs.isEmpty()
+        && programs.get(0).recommended()
+        && best.isPresent()
+        && programs.get(0).outcome().net().equals(best.get().outcome().net());
   }
 
   /** Names programs until every one of them is judged and none is blocked. */
@@ -188,6 +205,6 @@ public final class Planner {
         traces,
         Optional.of(new Refusal(because, List.of(), List.of())),
         List.of(),
-        new SearchNote(made.options().size(), grid.size(), 0, false, made.leftOut()));
+        new SearchNote(made.options().size(), grid.size(), 0, 0, false, made.leftOut()));
   }
 }

@@ -7,10 +7,14 @@ import java.util.List;
  *
  * @param options doses that may be chosen on some date, {@code dates} candidate dates, {@code
  *     labels} programs scored
- * @param exact optimality is proved over the candidates
+ * @param combined passes of the best programs met, of which all programs were then compared; 0 when
+ *     none were
+ * @param exact whether it is proved that of all programs made of those passes none that meets the
+ *     house rules has a higher net return than the first one shown
  * @param leftOut products that were left out before the search and why, for the reader
  */
-public record SearchNote(int options, int dates, int labels, boolean exact, List<String> leftOut) {
+public record SearchNote(
+    int options, int dates, int labels, int combined, boolean exact, List<String> leftOut) {
 
   public SearchNote {
     leftOut = List.copyOf(leftOut);

@@ -2,6 +2,7 @@ package org.swathbook.rules;
 
 import java.util.List;
 import org.swathbook.book.HouseRules;
+import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Quantity;
 import org.swathbook.season.PassWeed;
@@ -27,7 +28,11 @@ public final class HouseTests {
 
   /** Foliar sites that a pass owes a driver weed: none when it does not stand. */
   public static int foliarSitesAsked(HouseRules house, PassWeed weed) {
-    return weed.stands() ? house.minFoliarSites() : 0;
+    return foliarSitesAsked(house, weed.stands());
+  }
+
+  public static int foliarSitesAsked(HouseRules house, boolean stands) {
+    return stands ? house.minFoliarSites() : 0;
   }
 
   /** Soil sites that a pass owes a driver weed: none when it lays no layer against it. */
@@ -50,16 +55,29 @@ public final class HouseTests {
             .filter(
                 y -> y.layers().stream().anyMatch(l -> l.pass() == pass && l.weed().equals(weed)))
             .count();
-    return years > 0 && 2 * years >= season.years().size();
+    return isLayer((int) years, season.years().size());
+  }
+
+  /**
+   * @param years in which the pass lays a layer against the weed
+   */
+  public static boolean isLayer(int years, int ofYears) {
+    return years > 0 && 2 * years >= ofYears;
   }
 
   /**
    * Too much emergence with no layer that holds: in the median year, or twice that in one of five.
    */
   public static boolean isExposed(HouseRules house, WeedOutcome weed) {
-    double mostPct = 100 * house.maxExposed(weed.pressure().weed().id());
-    return Quantity.exceeds(weed.exposedPct(), mostPct)
-        || Quantity.exceeds(weed.exposedWorstFifthPct(), WORST_YEAR * mostPct);
+    return isExposed(
+        house, weed.pressure().weed().id(), weed.exposedPct(), weed.exposedWorstFifthPct());
+  }
+
+  public static boolean isExposed(
+      HouseRules house, WeedId weed, double medianPct, double worstFifthPct) {
+    double mostPct = 100 * house.maxExposed(weed);
+    return Quantity.exceeds(medianPct, mostPct)
+        || Quantity.exceeds(worstFifthPct, WORST_YEAR * mostPct);
   }
 
   /**
@@ -82,31 +100,46 @@ public final class HouseTests {
 
   /** Pairs of layers that overlap too little in the median year or leave holes in too many. */
   public static List<WeedOutcome.LayerOverlap> shortOverlaps(HouseRules house, WeedOutcome weed) {
-    return weed.overlaps().stream()
-        .filter(o -> o.stillToComePct() >= HARDLY_ANY_TO_COME_PCT)
-        .filter(
-            o ->
-                o.medianDays() < house.minLayerOverlapDays()
-                    || Quantity.exceeds(o.negativeShare(), HOLES))
-        .toList();
+    return weed.overlaps().stream().filter(o -> isShort(house, o)).toList();
+  }
+
+  public static boolean isShort(HouseRules house, WeedOutcome.LayerOverlap o) {
+    return o.stillToComePct() >= HARDLY_ANY_TO_COME_PCT
+        && (o.medianDays() < house.minLayerOverlapDays()
+            || Quantity.exceeds(o.negativeShare(), HOLES));
   }
 
   /** Below the season's control of a driver weed, or of another weed. */
   public static boolean isShortOfControl(HouseRules house, WeedOutcome weed) {
-    return Quantity.exceeds(controlAskedPct(house, weed), weed.controlPct());
+    return isShortOfControl(house, weed.pressure(), weed.controlPct());
+  }
+
+  public static boolean isShortOfControl(HouseRules house, WeedPressure weed, double controlPct) {
+    return Quantity.exceeds(controlAskedPct(house, weed), controlPct);
   }
 
   public static double controlAskedPct(HouseRules house, WeedOutcome weed) {
-    return 100
-        * (weed.pressure().driver().isDriver() ? house.seasonControl() : house.otherControl());
+    return controlAskedPct(house, weed.pressure());
+  }
+
+  private static double controlAskedPct(HouseRules house, WeedPressure weed) {
+    return 100 * (weed.driver().isDriver() ? house.seasonControl() : house.otherControl());
   }
 
   /** With the site gone whose loss hurts most, control falls below the house level. */
   public static boolean isLostWithOneSite(HouseRules house, WeedOutcome weed) {
-    return Quantity.exceeds(100 * house.oneSiteGone(), weed.controlPctWithoutWeakest());
+    return isLostWithOneSite(house, weed.controlPctWithoutWeakest());
+  }
+
+  public static boolean isLostWithOneSite(HouseRules house, double controlPctWithoutWeakest) {
+    return Quantity.exceeds(100 * house.oneSiteGone(), controlPctWithoutWeakest);
   }
 
   public static boolean isShortOfWindows(HouseRules house, SeasonOutcome season) {
-    return Quantity.exceeds(100 * house.windowConfidence(), season.windowConfidencePct());
+    return isShortOfWindows(house, season.windowConfidencePct());
+  }
+
+  public static boolean isShortOfWindows(HouseRules house, double windowConfidencePct) {
+    return Quantity.exceeds(100 * house.windowConfidence(), windowConfidencePct);
   }
 }

@@ -24,6 +24,10 @@ final class CellWalk {
   private final HouseRules house;
   private final HeightClock[] clocks;
   private final @Nullable Census census;
+  private final double @Nullable [] loads;
+
+  /** Place of the first cohort of the next biotype among all loads. */
+  private int loadsFrom;
 
   /** Of the plants that the soil lets live, the share that the leaves' actives have left. */
   private double[] alive = new double[0];
@@ -54,13 +58,15 @@ final class CellWalk {
       Optional<Site> without,
       HouseRules house,
       HeightClock[] clocks,
-      @Nullable Census census) {
+      @Nullable Census census,
+      double @Nullable [] loads) {
     this.passes = passes;
     this.without = without;
     this.soil = new SoilJoint(passes, without.map(Site::number).orElse(-1), house.missSoil());
     this.house = house;
     this.clocks = clocks;
     this.census = census;
+    this.loads = loads;
   }
 
   /** Plants/m² that count in the yield loss. */
@@ -187,6 +193,7 @@ final class CellWalk {
     ratedAlive += share * weighted(cell, late ? aliveWhenRated : alive);
     killedBeforeCounts += share * killed(cell);
     close(cell, share);
+    loadsFrom += n;
     if (cell.costs != null) {
       inherit(cell);
     }
@@ -271,13 +278,17 @@ final class CellWalk {
     CountCosts costs = cell.costs;
     for (int c = 0; costs != null && c < cell.endedByHarvest; c++) {
       double start = cell.start[c] * inSoil[c];
-      loadSum += start * cell.weight[c] * (alive[c] * costs.left(c) + cost[c]);
+      double bears = start * cell.weight[c] * (alive[c] * costs.left(c) + cost[c]);
+      loadSum += bears;
+      tell(c, share * bears);
     }
     for (int c = cell.endedByHarvest; c < cell.upByHarvest; c++) {
       // What the soil kills costs nothing whenever it does: plants are an inch tall at most.
       double start = cell.start[c] * inSoil[c];
       double lives = costs == null ? alive[c] : alive[c] * costs.left(c);
-      loadSum += start * cell.weight[c] * (lives + cost[c]);
+      double bears = start * cell.weight[c] * (lives + cost[c]);
+      loadSum += bears;
+      tell(c, share * bears);
       seeds += start * cell.weight[c] * alive[c];
       if (cell.upByNeeded[c]) {
         before += start * alive[c];
@@ -289,6 +300,12 @@ final class CellWalk {
     survivors += share * before;
     allSurvivors += share * (before + after);
     seeding += share * seeds;
+  }
+
+  private void tell(int cohort, double load) {
+    if (loads != null) {
+      loads[loadsFrom + cohort] = load;
+    }
   }
 
   private void escape(YearWeed cell, double share) {

@@ -46,6 +46,7 @@ public final class Kernel {
   private final HeightClock[] clocks;
   private final YearWeed[][] grid;
   private final DayViews views;
+  private final CohortPlaces cohorts;
   private final Map<LocalDate, PassTiming> timings = new ConcurrentHashMap<>();
 
   private Kernel(Book book, TraceSet traces) {
@@ -70,6 +71,7 @@ public final class Kernel {
       }
     }
     this.views = new DayViews(traces, clocks, removal);
+    this.cohorts = CohortPlaces.of(traces);
   }
 
   public static Kernel of(Book book, TraceSet traces) {
@@ -184,14 +186,43 @@ public final class Kernel {
     return run(passes, Optional.of(without), null);
   }
 
+  /** What the passes leave to cost the crop, cohort by cohort. */
+  public Loads loads(List<PreparedPass> passes) {
+    double[] loads = new double[cohorts.size()];
+    Score score = run(passes, Optional.empty(), null, loads);
+    for (int y = 0; y < grid.length; y++) {
+      double x = 0;
+      for (int w = 0; w < clocks.length; w++) {
+        for (int i = cohorts.from(y, w); i < cohorts.to(y, w); i++) {
+          loads[i] *= yieldLoss.perPlant(w);
+          x += loads[i];
+        }
+      }
+      // Dollars that all of the year lost, shared out by what each has on its account.
+      double perLoad = x > 0 ? score.loss[y] * dollarsPerAcre / grid.length / x : 0;
+      for (int i = cohorts.from(y, 0); i < cohorts.to(y, clocks.length - 1); i++) {
+        loads[i] *= perLoad;
+      }
+    }
+    return new Loads(score, loads);
+  }
+
   Score run(List<PreparedPass> passes, Optional<Site> without, @Nullable Census census) {
+    return run(passes, without, census, null);
+  }
+
+  private Score run(
+      List<PreparedPass> passes,
+      Optional<Site> without,
+      @Nullable Census census,
+      double @Nullable [] loads) {
     for (int p = 1; p < passes.size(); p++) {
       if (passes.get(p).planned().isBefore(passes.get(p - 1).planned())) {
         throw new IllegalArgumentException("passes come in the order of their dates");
       }
     }
     Score score = new Score(grid.length, clocks.length, dollarsPerAcre);
-    CellWalk walk = new CellWalk(passes, without, house, clocks, census);
+    CellWalk walk = new CellWalk(passes, without, house, clocks, census, loads);
     for (int y = 0; y < grid.length; y++) {
       int harvest = traces.years().get(y).harvestDay();
       double x = 0;
@@ -211,6 +242,14 @@ public final class Kernel {
       score.loss[y] = yieldLoss.share(x);
     }
     return score;
+  }
+
+  CohortPlaces cohorts() {
+    return cohorts;
+  }
+
+  HeightClock clock(int weed) {
+    return clocks[weed];
   }
 
   YearWeed cell(int year, int weed) {

@@ -110,7 +110,7 @@ final class LayerFinder {
       int pass = p;
       if (byYear.stream().anyMatch(y -> find(y, pass).isPresent())) {
         if (previous >= 0) {
-          out.add(overlap(weed, byYear, previous, p));
+          out.add(overlap(traces, weed, byYear, previous, p));
         }
         previous = p;
       }
@@ -118,8 +118,8 @@ final class LayerFinder {
     return out;
   }
 
-  private WeedOutcome.LayerOverlap overlap(
-      int weed, List<List<LayerSpan>> byYear, int first, int next) {
+  static WeedOutcome.LayerOverlap overlap(
+      TraceSet traces, int weed, List<List<LayerSpan>> byYear, int first, int next) {
     List<Double> days = new ArrayList<>();
     List<Double> toCome = new ArrayList<>();
     int holes = 0;

@@ -32,7 +32,7 @@ final class PassOutcomes {
     this.traces = kernel.traces();
     this.passes = passes;
     this.census = census;
-    this.sites = new SiteCounts(kernel, census);
+    this.sites = new SiteCounts(kernel);
   }
 
   PassOutcome of(int index) {
@@ -112,11 +112,19 @@ final class PassOutcomes {
         Stats.median(p90),
         Arrays.stream(p90).min().orElse(Double.NaN),
         Arrays.stream(p90).max().orElse(Double.NaN),
-        sites.foliar(pass, index, weed, stands),
+        sites.foliar(pass, weed, stands, heightClasses(index, weed)),
         sites.soil(pass, weed));
   }
 
-  private static boolean stands(double perM2, double season) {
+  private int[] heightClasses(int index, int weed) {
+    int[] out = new int[traces.years().size()];
+    for (int y = 0; y < out.length; y++) {
+      out[y] = census.standing(index, y, weed).percentileClass(kernel.house().sizePercentile());
+    }
+    return out;
+  }
+
+  static boolean stands(double perM2, double season) {
     return perM2 > 0 && perM2 >= Math.max(STANDS_PER_M2, STANDS_SHARE * season);
   }
 

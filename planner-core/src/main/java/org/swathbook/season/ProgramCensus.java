@@ -78,18 +78,10 @@ final class ProgramCensus implements Census {
       byte[] heightClass) {
     PreparedPass prepared = passes.get(pass);
     SeasonTrace trace = traces.years().get(year);
-    YearWeed cell = kernel.cell(year, weed);
     WeedPressure pressure = traces.weeds().get(weed);
-    Biotype b = pressure.biotypes().get(biotype);
     int day = prepared.timing().years().get(year).day();
-    double[] number = day < trace.plantingDay() ? cell.first : cell.start;
-    for (int c = from; c < up; c++) {
-      double plants = number[c] * b.share() * alive[c];
-      if (plants > 0) {
-        double cm = trace.cohorts(weed).model().heightCm(age[c]);
-        standing[pass][year][weed].add(plants, cm, heightClass[c]);
-      }
-    }
+    standing[pass][year][weed].add(
+        kernel, day, year, weed, biotype, from, up, alive, age, heightClass);
     if (!prepared.isMissed(year) && day <= trace.harvestDay()) {
       meet(prepared, year, weed, pressure, metSites[year][weed][biotype], from, up, heightClass);
     }

@@ -23,19 +23,21 @@ final class SiteCounts {
   private static final int FIRST_ACTIVE_DAYS = 21;
 
   private final Kernel kernel;
-  private final ProgramCensus census;
   private final HouseRules house;
   private final TraceSet traces;
 
-  SiteCounts(Kernel kernel, ProgramCensus census) {
+  SiteCounts(Kernel kernel) {
     this.kernel = kernel;
-    this.census = census;
     this.house = kernel.house();
     this.traces = kernel.traces();
   }
 
-  /** Means over the years in which the pass is made and the weed stands; empty when in none. */
-  List<SiteControl> foliar(PreparedPass pass, int passIndex, int weed, boolean[] stands) {
+  /**
+   * Means over the years in which the pass is made and the weed stands; empty when in none.
+   *
+   * @param heightClass by year, of the plants by which the pass is judged
+   */
+  List<SiteControl> foliar(PreparedPass pass, int weed, boolean[] stands, int[] heightClass) {
     MixEffect effect = pass.effect();
     WeedPressure pressure = traces.weeds().get(weed);
     Map<Site, List<SiteControl>> bySite = new TreeMap<>();
@@ -49,8 +51,7 @@ final class SiteCounts {
       int years = 0;
       for (int y = 0; y < stands.length; y++) {
         if (stands[y] && !pass.isMissed(y)) {
-          int k = census.standing(passIndex, y, weed).percentileClass(house.sizePercentile());
-          sum += felt * kernel.foliar(pass, y, weed).alone(a, k);
+          sum += felt * kernel.foliar(pass, y, weed).alone(a, heightClass[y]);
           years++;
         }
       }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.swathbook.control.HeightClasses;
+import org.swathbook.growth.SeasonTrace;
 
 /** The plants of one weed that stand when a pass comes in one year. */
 final class StandingPlants {
@@ -16,6 +17,30 @@ final class StandingPlants {
   void add(double number, double heightCm, int heightClass) {
     groups.add(new Group(number, heightCm, heightClass));
     perM2 += number;
+  }
+
+  /** All plants of a biotype that a walk sees standing on a day. */
+  void add(
+      Kernel kernel,
+      int day,
+      int year,
+      int weed,
+      int biotype,
+      int from,
+      int up,
+      double[] alive,
+      double[] age,
+      byte[] heightClass) {
+    SeasonTrace trace = kernel.traces().years().get(year);
+    YearWeed cell = kernel.cell(year, weed);
+    double share = kernel.traces().weeds().get(weed).biotypes().get(biotype).share();
+    double[] number = day < trace.plantingDay() ? cell.first : cell.start;
+    for (int c = from; c < up; c++) {
+      double plants = number[c] * share * alive[c];
+      if (plants > 0) {
+        add(plants, trace.cohorts(weed).model().heightCm(age[c]), heightClass[c]);
+      }
+    }
   }
 
   double perM2() {

@@ -54,6 +54,7 @@ public final class PlanJson {
     search.put("options", plan.search().options());
     search.put("dates", plan.search().dates());
     search.put("labels", plan.search().labels());
+    search.put("combined", plan.search().combined());
     search.put("exact", plan.search().exact());
     search.set("leftOut", Json.texts(plan.search().leftOut()));
     plan.millis().ifPresent(ms -> search.put("millis", ms));

@@ -163,7 +163,11 @@ public final class PlanText {
                 + Figures.count(note.labels())
                 + " programs scored; exact: "
                 + (note.exact()
-                    ? "yes, none is better over these candidates"
+                    ? "yes, over the "
+                        + note.combined()
+                        + " passes of the best programs that a heuristic search met: of all programs"
+                        + " made of them none that meets the house rules nets more; a better one"
+                        + " with other passes may exist"
                     : "no, a heuristic search: a better program may exist"));
     plan.millis().ifPresent(ms -> parts.add("It took " + Figures.count((double) ms) + " ms"));
     if (!note.leftOut().isEmpty()) {

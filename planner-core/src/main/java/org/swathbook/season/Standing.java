@@ -1,0 +1,76 @@
+package org.swathbook.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.growth.TraceSet;
+
+/**
+ * The plants of each weed that stand on the date of a pass after some others. They are the same for
+ * whatever tank comes then.
+ */
+public final class Standing {
+  private final boolean[][] stands;
+  private final boolean[] inMedianYear;
+  private final int[][] heightClass;
+
+  private Standing(boolean[][] stands, boolean[] inMedianYear, int[][] heightClass) {
+    this.stands = stands;
+    this.inMedianYear = inMedianYear;
+    this.heightClass = heightClass;
+  }
+
+  /**
+   * @param next any pass on the date
+   */
+  public static Standing of(Kernel kernel, List<PreparedPass> passes, PreparedPass next) {
+    TraceSet traces = kernel.traces();
+    int years = traces.years().size();
+    int weeds = traces.weeds().size();
+    StandingPlants[][] plants = new StandingPlants[weeds][years];
+    for (StandingPlants[] of : plants) {
+      for (int y = 0; y < years; y++) {
+        of[y] = new StandingPlants();
+      }
+    }
+    List<PreparedPass> all = new ArrayList<>(passes);
+    all.add(next);
+    Census census =
+        (pass, year, weed, biotype, from, up, alive, age, heightClass) -> {
+          if (pass == passes.size()) {
+            int day = next.timing().years().get(year).day();
+            plants[weed][year].add(
+                kernel, day, year, weed, biotype, from, up, alive, age, heightClass);
+          }
+        };
+    kernel.run(all, Optional.empty(), census);
+    boolean[][] stands = new boolean[weeds][years];
+    boolean[] inMedianYear = new boolean[weeds];
+    int[][] heightClass = new int[weeds][years];
+    double percentile = kernel.house().sizePercentile();
+    for (int w = 0; w < weeds; w++) {
+      double[] perM2 = new double[years];
+      for (int y = 0; y < years; y++) {
+        perM2[y] = plants[w][y].perM2();
+        stands[w][y] = PassOutcomes.stands(perM2[y], kernel.cell(y, w).totalEmergence);
+        heightClass[w][y] = plants[w][y].percentileClass(percentile);
+      }
+      inMedianYear[w] = PassOutcomes.stands(Stats.median(perM2), traces.weeds().get(w).perM2());
+    }
+    return new Standing(stands, inMedianYear, heightClass);
+  }
+
+  /** Whether a weed stands in the median year. */
+  public boolean stands(int weed) {
+    return inMedianYear[weed];
+  }
+
+  /** Foliar sites of a pass on that date that are effective on a weed. */
+  public int effectiveSites(Kernel kernel, PreparedPass pass, int weed) {
+    return (int)
+        new SiteCounts(kernel)
+            .foliar(pass, weed, stands[weed], heightClass[weed]).stream()
+                .filter(SiteControl::effective)
+                .count();
+  }
+}

@@ -1,0 +1,158 @@
+package org.swathbook.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.statistics.Statistics;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.growth.TraceBuilder;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.season.Kernel;
+
+/** The exact search held against a look at every program that can be made of some passes. */
+class ExactSearchProperties {
+  private static final int MOST_PASSES = 3;
+  private static final long UNBOUNDED = Long.MAX_VALUE;
+
+  /** A field, and passes of the best programs that a few climbs met. */
+  record Ground(Book book, PlanSpace space, FieldEvaluator evaluator, List<Stop> stops) {}
+
+  /** Some of the passes of a ground. */
+  record Task(Ground ground, List<Stop> stops) {}
+
+  private static final Map<String, Ground> GROUNDS = new ConcurrentHashMap<>();
+
+  private static Ground ground(String name) {
+    return GROUNDS.computeIfAbsent(name, ExactSearchProperties::make);
+  }
+
+  private static Ground make(String name) {
+    Book book;
+    try {
+      Path folder = Files.createTempDirectory("exact");
+      folder.toFile().deleteOnExit();
+      book = new DemoCopy(folder.resolve("book")).load();
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+    Field field = book.findField(name).orElseThrow();
+    TraceSet traces = TraceBuilder.build(book, field);
+    DateGrid grid = new DateGrid(field, book.house().dateStepDays());
+    Legality legality = new Legality(book, traces, grid);
+    PlanSpace space =
+        new PlanSpace(
+            field,
+            book.house(),
+            grid,
+            OptionMaker.make(book, field).options(),
+            legality::allows,
+            legality::allows);
+    FieldEvaluator evaluator = new FieldEvaluator(book, traces, space, legality);
+    Strengths strengths = new Strengths(book, traces, space.options());
+    Moves moves = new Moves(space, evaluator);
+    Starts starts = new Starts(space, strengths, book.house(), evaluator);
+    Search search =
+        new Search(moves, new Mending(space, strengths, book.house(), moves), starts, evaluator);
+    starts.all().stream().limit(4).forEach(s -> search.climb(s, space.maxPasses()));
+    Set<Stop> stops = new LinkedHashSet<>();
+    search.walked().stream()
+        .sorted(Goal.BEST)
+        .limit(60)
+        .forEach(w -> stops.addAll(w.draft().stops()));
+    return new Ground(book, space, evaluator, stops.stream().limit(40).toList());
+  }
+
+  @Provide
+  Arbitrary<Task> tasks() {
+    return Arbitraries.of("ND-4", "OB-1", "QH-1")
+        .map(ExactSearchProperties::ground)
+        .flatMap(
+            g ->
+                Combinators.combine(
+                        Arbitraries.of(g.stops().subList(0, Math.min(8, g.stops().size())))
+                            .set()
+                            .ofMinSize(2)
+                            .ofMaxSize(4),
+                        Arbitraries.of(g.stops()).set().ofMinSize(2).ofMaxSize(7))
+                    .as(
+                        (best, others) -> {
+                          Set<Stop> all = new LinkedHashSet<>(best);
+                          all.addAll(others);
+                          return new Task(g, List.copyOf(all));
+                        }));
+  }
+
+  @Property(tries = 60)
+  void noProgramMadeOfThePassesIsBetter(@ForAll("tasks") Task task) {
+    ExactSearch.Result found = search(task, EnumSet.allOf(Pruning.class), UNBOUNDED);
+    assertThat(found.exact()).isTrue();
+    Optional<Walked> best = bestOfAll(task);
+    assertThat(found.best().map(Walked::draft)).isEqualTo(best.map(Walked::draft));
+    Statistics.label("some program meets the house rules")
+        .collect(best.isPresent())
+        .coverage(c -> c.check(true).percentage(p -> p >= 20));
+  }
+
+  @Property(tries = 20)
+  void eachPruningSwitchedOffChangesNothing(@ForAll("tasks") Task task) {
+    ExactSearch.Result all = search(task, EnumSet.allOf(Pruning.class), UNBOUNDED);
+    for (Pruning off : Pruning.values()) {
+      ExactSearch.Result without = search(task, EnumSet.complementOf(EnumSet.of(off)), UNBOUNDED);
+      assertThat(without.best().map(Walked::draft)).isEqualTo(all.best().map(Walked::draft));
+    }
+  }
+
+  @Property(tries = 20)
+  void aProofCutShortIsNotCalledOne(@ForAll("tasks") Task task) {
+    ExactSearch.Result whole = search(task, EnumSet.noneOf(Pruning.class), UNBOUNDED);
+    ExactSearch.Result cut = search(task, EnumSet.noneOf(Pruning.class), whole.scored() - 1);
+    assertThat(whole.exact()).isTrue();
+    assertThat(cut.exact()).isFalse();
+  }
+
+  private static ExactSearch.Result search(Task task, Set<Pruning> prunings, long mostScored) {
+    Ground g = task.ground();
+    Kernel kernel = g.evaluator().kernel();
+    Candidates candidates = new Candidates(g.book(), kernel, g.space(), task.stops());
+    return new ExactSearch(
+            candidates, g.book().house(), MOST_PASSES, g.evaluator(), prunings, mostScored)
+        .run(Optional.empty());
+  }
+
+  private static Optional<Walked> bestOfAll(Task task) {
+    List<Draft> drafts = new ArrayList<>();
+    grow(drafts, Draft.EMPTY, task.stops(), 0);
+    return drafts.stream()
+        .filter(task.ground().evaluator()::legal)
+        .map(task.ground().evaluator()::full)
+        .filter(Walked::meetsHouseRules)
+        .min(Goal.BEST);
+  }
+
+  private static void grow(List<Draft> out, Draft draft, List<Stop> stops, int from) {
+    for (int i = from; i < stops.size() && draft.stops().size() < MOST_PASSES; i++) {
+      if (!draft.hasDate(stops.get(i).date())) {
+        Draft longer = draft.with(stops.get(i));
+        out.add(longer);
+        grow(out, longer, stops, i + 1);
+      }
+    }
+  }
+}
