@@ -6,6 +6,8 @@ import java.util.Optional;
 /** Kinds of adjuvants that labels ask for or refuse. */
 public enum AdjuvantKind {
   AMMONIUM_SULFATE("ammonium-sulfate"),
+  /** Takes hardness out of the water without ammonium, for labels that refuse it. */
+  WATER_CONDITIONER("water-conditioner"),
   CROP_OIL("crop-oil"),
   METHYLATED_SEED_OIL("methylated-seed-oil"),
   NONIONIC_SURFACTANT("nonionic-surfactant"),

@@ -30,7 +30,10 @@ import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.Rated;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
+import org.swathbook.tank.InHundredGallons;
+import org.swathbook.tank.Partner;
 import org.swathbook.tank.TankNeeds;
+import org.swathbook.tank.WaterConditioner;
 
 /** The single changes of a tank and of a sprayer that may mend it; crop, weeds and day stay. */
 final class MixChanges {
@@ -68,6 +71,9 @@ final class MixChanges {
     Mix fitted = withAdjuvants(job.mix(), facts.actives());
     if (!fitted.equals(job.mix())) {
       out.add(new MixChange(adjuvantWords(fitted), job.with(fitted), false));
+    }
+    if (stands("water-quality")) {
+      conditioned(out);
     }
     if (stands("carrier-volume")) {
       volumes(out);
@@ -261,6 +267,20 @@ final class MixChanges {
     return new Mix(doses, job.mix().adjuvants(), job.mix().gallonsPerAcre());
   }
 
+  /** With what takes the hardness out of the water. */
+  private void conditioned(List<MixChange> out) {
+    List<Partner> partners = facts.actives().stream().map(ActiveUse::partner).toList();
+    Optional<Adjuvant> conditioner = WaterConditioner.of(job.carrier(), partners);
+    if (conditioner.isEmpty() || job.mix().adjuvants().contains(conditioner.get())) {
+      return;
+    }
+    List<Adjuvant> adjuvants = new ArrayList<>(job.mix().adjuvants());
+    adjuvants.removeIf(a -> a.kind().equals(conditioner.get().kind()));
+    adjuvants.add(conditioner.get());
+    Mix mix = new Mix(job.mix().doses(), adjuvants, job.mix().gallonsPerAcre());
+    out.add(new MixChange(adjuvantWords(mix), job.with(mix), false));
+  }
+
   /** What the labels ask for together, and of what was there all that none refuses. */
   private static Mix withAdjuvants(Mix mix, List<ActiveUse> actives) {
     List<Adjuvant> needed =
@@ -284,11 +304,23 @@ final class MixChanges {
       }
     }
     for (Adjuvant a : needed) {
+      out.removeIf(o -> isLess(o, a, mix.gallonsPerAcre()));
       if (out.stream().noneMatch(o -> o.kind().equals(a.kind()))) {
         out.add(a);
       }
     }
     return new Mix(mix.doses(), out, mix.gallonsPerAcre());
+  }
+
+  /** Whether it is less of the same kind; false where that cannot be told. */
+  private static boolean isLess(Adjuvant one, Adjuvant than, OptionalDouble gallonsPerAcre) {
+    Optional<Quantity> a = InHundredGallons.least(one.rate(), gallonsPerAcre);
+    Optional<Quantity> b = InHundredGallons.least(than.rate(), gallonsPerAcre);
+    return one.kind().equals(than.kind())
+        && a.isPresent()
+        && b.isPresent()
+        && a.get().unit().dimension() == b.get().unit().dimension()
+        && Quantity.exceeds(b.get().si(), a.get().si());
   }
 
   private String adjuvantWords(Mix fitted) {

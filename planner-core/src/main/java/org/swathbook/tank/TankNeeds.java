@@ -10,8 +10,11 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.swathbook.catalog.AdjuvantKind;
+import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.AdjuvantNeed;
+import org.swathbook.catalog.Terms;
 import org.swathbook.program.Adjuvant;
 
 /**
@@ -21,7 +24,8 @@ import org.swathbook.program.Adjuvant;
  *     largest rate in that unit: of several rates of one kind the one that is more governs, and
  *     which that is depends on the spray volume
  * @param unmet needs whose every kind some partner refuses, by active
- * @param gallonsPerAcre the largest least spray volume that is stated; empty when none is
+ * @param gallonsPerAcre the largest least or advised spray volume that is stated, as far as no
+ *     label states a highest below it; empty when none is
  */
 public record TankNeeds(
     List<Adjuvant> adjuvants, List<UnmetNeed> unmet, OptionalDouble gallonsPerAcre) {
@@ -50,10 +54,30 @@ public record TankNeeds(
     return new TankNeeds(
         adjuvants(open, chosen(open, refused)),
         unmet.stream().distinct().sorted(ORDER).toList(),
+        gallons(partners));
+  }
+
+  private static OptionalDouble gallons(List<Partner> partners) {
+    OptionalDouble least = largest(partners, Terms::carrierMinGalPerAcre);
+    OptionalDouble advised = largest(partners, Terms::carrierAdvisedGalPerAcre);
+    if (advised.isEmpty()) {
+      return least;
+    }
+    double most =
         partners.stream()
-            .flatMap(p -> p.terms().carrierMinGalPerAcre().find().stream())
+            .flatMap(p -> p.terms().carrierMaxGalPerAcre().find().stream())
             .mapToDouble(Double::doubleValue)
-            .max());
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    return OptionalDouble.of(Math.max(least.orElse(0), Math.min(most, advised.getAsDouble())));
+  }
+
+  private static OptionalDouble largest(
+      List<Partner> partners, Function<Terms, Stated<Double>> volume) {
+    return partners.stream()
+        .flatMap(p -> volume.apply(p.terms()).find().stream())
+        .mapToDouble(Double::doubleValue)
+        .max();
   }
 
   private static final Comparator<UnmetNeed> ORDER =
@@ -79,7 +103,7 @@ public record TankNeeds(
         .toList();
   }
 
-  /** Every set of kinds is tried: there are seven kinds. */
+  /** Every set of kinds is tried: there are eight kinds. */
   private static Set<AdjuvantKind> chosen(List<AdjuvantNeed> needs, Set<AdjuvantKind> refused) {
     AdjuvantKind[] all = AdjuvantKind.values();
     Set<AdjuvantKind> best = EnumSet.allOf(AdjuvantKind.class);

@@ -62,7 +62,7 @@ enum TankPart {
       return OTHER;
     }
     return switch (known.get()) {
-      case AMMONIUM_SULFATE -> CONDITIONER;
+      case AMMONIUM_SULFATE, WATER_CONDITIONER -> CONDITIONER;
       case VOLATILITY_REDUCER -> VOLATILITY_REDUCER;
       case NONIONIC_SURFACTANT -> SURFACTANT;
       case CROP_OIL, METHYLATED_SEED_OIL -> OIL;

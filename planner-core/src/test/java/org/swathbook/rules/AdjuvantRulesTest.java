@@ -6,6 +6,8 @@ import static org.swathbook.rules.SeasonCases.soybean;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.swathbook.catalog.Movement;
 import org.swathbook.measure.Basis;
 import org.swathbook.program.Mix;
@@ -57,6 +59,27 @@ class AdjuvantRulesTest {
     Mix mix = CaseBook.with(book.mix("oily", "0.1 lb ai/acre"), "methylated-seed-oil", "1 pt/acre");
 
     assertThat(said(book, mix, "adjuvant-needed")).isEmpty();
+  }
+
+  /** The figure of a need is that of the kind it names first; rounded to a jug it is enough. */
+  @ParameterizedTest
+  @CsvSource({
+    "crop-oil,0.97 % v/v,1",
+    "crop-oil,0.98 % v/v,0",
+    "crop-oil,1 gal/100 gal,0",
+    "crop-oil,3 qt/100 gal,1",
+    "crop-oil,1 lb/100 gal,0",
+    "crop-oil,as the label says,0",
+    "methylated-seed-oil,0.5 % v/v,0"
+  })
+  void lessThanTheLabelAsksForIsAWarning(String kind, String rate, int warnings) {
+    CaseBook book = book();
+    Mix mix = CaseBook.with(book.mix("oily", "0.1 lb ai/acre"), kind, rate);
+
+    assertThat(said(book, mix, "adjuvant-needed"))
+        .hasSize(warnings)
+        .allMatch(f -> f.severity() == Severity.WARN)
+        .allMatch(f -> f.limit().equals("at least 1 gal in 100 gal"));
   }
 
   @Test

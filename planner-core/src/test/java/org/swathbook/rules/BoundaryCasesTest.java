@@ -278,8 +278,57 @@ class BoundaryCasesTest {
         of(
             "water-quality",
             NONE,
+            "600 ppm takes 2.16 lb of ammonium sulfate in 100 gal: 2.2 are there",
+            acidic("2.2 lb/100 gal", 600)),
+        of(
+            "water-quality",
+            "warn",
+            "2.1 lb of ammonium sulfate in 100 gal at 600 ppm",
+            acidic("2.1 lb/100 gal", 600)),
+        of(
+            "water-quality",
+            "warn",
+            "0.3 lb of ammonium sulfate an acre in 15 gal, 2 lb in 100 gal, at 600 ppm",
+            acidic("0.3 lb/acre", 600)),
+        of(
+            "water-quality",
+            NONE,
+            "2.5 % of the liquid, 8.5 lb in 100 gal, at 900 ppm",
+            acidic("2.5 % v/v", 900)),
+        of(
+            "water-quality",
+            NONE,
+            "dicamba, which refuses ammonium, with a conditioner without it",
+            dicamba().adjuvant("water-conditioner", "1 % v/v").hardness(600)),
+        of("water-quality", "warn", "dicamba in hard water", dicamba().hardness(600)),
+        of("water-quality", NONE, "flumioxazin in water of pH 7", flumioxazin(7)),
+        of("water-quality", "warn", "flumioxazin in water of pH 7.1", flumioxazin(7.1)),
+        of("water-quality", "warn", "flumioxazin in water of pH 4.9", flumioxazin(4.9)),
+        of("water-quality", NONE, "dicamba in water of pH 5", dicamba().ph(5)),
+        of("water-quality", "warn", "dicamba in water of pH 4.9", dicamba().ph(4.9)),
+        of(
+            "water-quality",
+            NONE,
+            "glyphosate, of which no range is known, in water of pH 8",
+            glyphosate().ph(8)),
+        of("water-quality", "note", "glyphosate in water of pH 8.1", glyphosate().ph(8.1)),
+        of(
+            "water-quality",
+            NONE,
             "900 ppm with S-metolachlor, which is no weak acid",
             MixCase.in("soybean").day(0, "", 0).tank("S-metolachlor 1.2 ai").hardness(900)));
+  }
+
+  private static MixCase acidic(String sulfate, double ppm) {
+    return glyphosate().adjuvant("ammonium-sulfate", sulfate).hardness(ppm);
+  }
+
+  private static MixCase flumioxazin(double ph) {
+    return MixCase.in("soybean").day(-20, "", 0).tank("flumioxazin 0.06 ai").ph(ph);
+  }
+
+  private static MixCase saflufenacil(double gallons) {
+    return MixCase.in("soybean").day(-40, "", 0).tank("saflufenacil 0.022 ai").gallons(gallons);
   }
 
   private static MixCase vineyard(double windFrom) {
@@ -342,6 +391,14 @@ class BoundaryCasesTest {
     return List.of(
         of("carrier-volume", NONE, "dicamba at 15 gal/acre", dicamba().gallons(15)),
         of("carrier-volume", "block", "dicamba at 14.9 gal/acre", dicamba().gallons(14.9)),
+        of(
+            "carrier-volume",
+            NONE,
+            "saflufenacil at 15 gal/acre, which is advised",
+            saflufenacil(15)),
+        of("carrier-volume", "warn", "saflufenacil at 14.9 gal/acre", saflufenacil(14.9)),
+        of("carrier-volume", "warn", "saflufenacil at 10 gal/acre, its least", saflufenacil(10)),
+        of("carrier-volume", "block", "saflufenacil at 9.9 gal/acre", saflufenacil(9.9)),
         of(
             "tank-residue",
             NONE,

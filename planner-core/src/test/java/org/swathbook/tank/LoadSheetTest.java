@@ -73,6 +73,9 @@ class LoadSheetTest {
         new Terms(
             t.foliar(),
             t.carrierMinGalPerAcre(),
+            t.carrierAdvisedGalPerAcre(),
+            t.carrierMaxGalPerAcre(),
+            t.waterPh(),
             t.fertilizerRefusedOverCrop(),
             Stated.unknown("re-entry"),
             Stated.unknown("restricted use"),

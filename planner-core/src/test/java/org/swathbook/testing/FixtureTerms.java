@@ -25,6 +25,21 @@ final class FixtureTerms {
     return of(foliar, restrictedUse, List.of(), Set.of());
   }
 
+  static Terms withVolumes(Terms t, double least, double advised, double most) {
+    return new Terms(
+        t.foliar(),
+        Stated.value(least, SOURCE),
+        Stated.value(advised, SOURCE),
+        Stated.value(most, SOURCE),
+        t.waterPh(),
+        t.fertilizerRefusedOverCrop(),
+        t.reentryHours(),
+        t.restrictedUse(),
+        t.tank(),
+        t.day(),
+        t.setbacks());
+  }
+
   static Terms of(
       Stated<Foliar> foliar,
       Stated<Boolean> restrictedUse,
@@ -33,6 +48,9 @@ final class FixtureTerms {
     return new Terms(
         foliar,
         Stated.unknown("carrier volume"),
+        Stated.none(SOURCE),
+        Stated.none(SOURCE),
+        Stated.none(SOURCE),
         Stated.none(SOURCE),
         Stated.value(12.0, SOURCE),
         restrictedUse,

@@ -40,6 +40,7 @@ public final class IngredientBuilder {
   private Stated<Foliar> foliar = Stated.none(SOURCE);
   private Optional<String> incorporation = Optional.empty();
   private boolean restricted;
+  private double[] volumes = {};
   private final List<AdjuvantNeed> adjuvants = new ArrayList<>();
   private final Set<AdjuvantKind> refusedAdjuvants = new LinkedHashSet<>();
   private final List<UseBuilder> uses = new ArrayList<>();
@@ -97,6 +98,12 @@ public final class IngredientBuilder {
     return this;
   }
 
+  /** Least, advised and highest spray volume of the label, gal/acre. */
+  public IngredientBuilder volumes(double least, double advised, double most) {
+    volumes = new double[] {least, advised, most};
+    return this;
+  }
+
   /** Any one of the kinds, by their spelling. */
   public IngredientBuilder needs(String rate, boolean refusedWithout, String... kinds) {
     adjuvants.add(new AdjuvantNeed(kinds(kinds), Optional.of(rate), refusedWithout));
@@ -130,7 +137,11 @@ public final class IngredientBuilder {
   public Ingredient build() {
     Stated<Boolean> restrictedUse =
         restricted ? Stated.value(true, SOURCE) : Stated.unknown("restricted use");
-    Terms terms = FixtureTerms.of(foliar, restrictedUse, adjuvants, refusedAdjuvants);
+    Terms plain = FixtureTerms.of(foliar, restrictedUse, adjuvants, refusedAdjuvants);
+    Terms terms =
+        volumes.length == 0
+            ? plain
+            : FixtureTerms.withVolumes(plain, volumes[0], volumes[1], volumes[2]);
     return new Ingredient(
         IngredientId.of(name),
         name,

@@ -88,6 +88,7 @@ public final class MixCase {
   private Optional<DropletClass> droplets = Optional.empty();
   private Carrier.Liquid liquid = Carrier.Liquid.WATER;
   private double hardness = 60;
+  private double ph = 6.5;
   private LocalTime time = LocalTime.of(11, 0);
   private Sky sky = Sky.fair();
   private Catalog catalog = CATALOG;
@@ -242,6 +243,11 @@ public final class MixCase {
     return this;
   }
 
+  public MixCase ph(double ofWater) {
+    ph = ofWater;
+    return this;
+  }
+
   public MixCase sky(Sky other) {
     sky = other;
     return this;
@@ -283,7 +289,7 @@ public final class MixCase {
         new Scouted(stage, cropCm, new TreeMap<>(heights)),
         new Mix(doses, adjuvants, gallons),
         new Carrier(
-            liquid, OptionalDouble.of(hardness), OptionalDouble.of(6.5), OptionalDouble.of(0)),
+            liquid, OptionalDouble.of(hardness), OptionalDouble.of(ph), OptionalDouble.of(0)),
         new SprayerSetup(droplets, OptionalDouble.of(10), OptionalDouble.of(40), Optional.of(true)),
         tank,
         sky.weather(),

@@ -5,7 +5,9 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.swathbook.catalog.Foliar;
+import org.swathbook.catalog.Limit;
 import org.swathbook.catalog.Setbacks;
+import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Terms;
 import org.swathbook.measure.MeasureException;
@@ -39,6 +41,9 @@ final class TermsReader {
     return new Terms(
         Stated.unknown("activity through leaves"),
         Stated.unknown("least spray volume"),
+        Stated.unknown("advised spray volume"),
+        Stated.unknown("highest spray volume"),
+        Stated.unknown("pH of the water"),
         Stated.unknown("liquid fertilizer as carrier over the crop"),
         Stated.unknown("re-entry interval"),
         Stated.unknown("whether it is restricted-use"),
@@ -50,11 +55,18 @@ final class TermsReader {
   /** The keys of {@code in} laid over {@code base}. */
   Terms read(MapReader in, Place place, Terms base) {
     Stated<Double> least = base.carrierMinGalPerAcre();
+    Stated<Double> advised = base.carrierAdvisedGalPerAcre();
+    Stated<Double> most = base.carrierMaxGalPerAcre();
+    Stated<Limit> ph = base.waterPh();
     Stated<Boolean> fertilizer = base.fertilizerRefusedOverCrop();
     Optional<Node> carrier = in.find("carrier");
     if (carrier.isPresent() && Entry.isNone(carrier.get())) {
-      least = Stated.none(entry.source(place.then("carrier"), carrier.get().mark()));
-      fertilizer = Stated.none(entry.source(place.then("carrier"), carrier.get().mark()));
+      Source source = entry.source(place.then("carrier"), carrier.get().mark());
+      least = Stated.none(source);
+      advised = Stated.none(source);
+      most = Stated.none(source);
+      ph = Stated.none(source);
+      fertilizer = Stated.none(source);
     } else if (carrier.isPresent()) {
       Optional<MapReader> keys =
           MapReader.of(carrier.get(), "carrier: {min: 10 gal/acre}", in.problems());
@@ -68,6 +80,31 @@ final class TermsReader {
                 "min",
                 entry.stated(
                     m, "min", at, "least spray volume", TermsReader::gallons, "10 gal/acre"));
+        advised =
+            over(
+                advised,
+                m,
+                "advised",
+                entry.stated(
+                    m, "advised", at, "advised spray volume", TermsReader::gallons, "15 gal/acre"));
+        most =
+            over(
+                most,
+                m,
+                "max",
+                entry.stated(
+                    m, "max", at, "highest spray volume", TermsReader::gallons, "40 gal/acre"));
+        ph =
+            over(
+                ph,
+                m,
+                "waterPh",
+                entry.stated(
+                    m,
+                    "waterPh",
+                    at,
+                    "pH of the water",
+                    n -> Limits.read(n, SoilConditions.PH, "5-7", entry.problems())));
         fertilizer =
             over(
                 fertilizer,
@@ -81,11 +118,15 @@ final class TermsReader {
                     only("refused after emergence"),
                     "refused after emergence"));
         m.done();
+        checkOrder(m, least, advised, most);
       }
     }
     return new Terms(
         over(base.foliar(), in, "foliar", foliar(in, place)),
         least,
+        advised,
+        most,
+        ph,
         fertilizer,
         over(
             base.reentryHours(),
@@ -102,6 +143,27 @@ final class TermsReader {
         tankReader.read(in, place, base.tank()),
         dayReader.read(in, place, base.day()),
         over(base.setbacks(), in, "setback", setbacks(in, place)));
+  }
+
+  /** What is asked for, then what is advised, then what is the most. */
+  private static void checkOrder(
+      MapReader m, Stated<Double> least, Stated<Double> advised, Stated<Double> most) {
+    double low = least.find().orElse(0.0);
+    double middle = advised.find().orElse(low);
+    double high = most.find().orElse(Double.POSITIVE_INFINITY);
+    if (low > high || middle > high) {
+      m.problems()
+          .add(
+              m.mark(),
+              "the highest spray volume lies below another one",
+              "write 'min', then 'advised', then 'max', each at least as high as the one before");
+    } else if (advised.find().isPresent() && !(middle > low)) {
+      m.problems()
+          .add(
+              m.mark(),
+              "the advised spray volume is not above the least",
+              "leave 'advised' out, or write 'min' lower");
+    }
   }
 
   private Stated<Foliar> foliar(MapReader in, Place place) {

@@ -1,8 +1,10 @@
 package org.swathbook.catalog.file;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.swathbook.catalog.Foliar;
+import org.swathbook.catalog.Limit;
 import org.swathbook.catalog.Setbacks;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Terms;
@@ -70,18 +72,31 @@ final class TermsWriter {
 
   private void carrier(MapWriter into, KeyPath at, Terms terms) {
     Optional<Stated<Double>> least = differing(terms, Terms::carrierMinGalPerAcre);
+    Optional<Stated<Double>> advised = differing(terms, Terms::carrierAdvisedGalPerAcre);
+    Optional<Stated<Double>> most = differing(terms, Terms::carrierMaxGalPerAcre);
+    Optional<Stated<Limit>> ph = differing(terms, Terms::waterPh);
     Optional<Stated<Boolean>> fertilizer = differing(terms, Terms::fertilizerRefusedOverCrop);
-    if (least.filter(Stated::isNone).isPresent()
-        && fertilizer.filter(Stated::isNone).isPresent()
-        && least.get().findSource().equals(fertilizer.get().findSource())) {
-      entry.text(into, "carrier", at, least.get(), ExactText::number);
+    List<Optional<? extends Stated<?>>> all = List.of(least, advised, most, ph, fertilizer);
+    if (all.stream().allMatch(s -> s.isPresent() && s.get().isNone())
+        && all.stream().map(s -> s.orElseThrow().findSource()).distinct().count() == 1) {
+      entry.text(into, "carrier", at, least.orElseThrow(), ExactText::number);
       return;
     }
     MapWriter map = new MapWriter();
     KeyPath here = at.then("carrier");
-    least.ifPresent(s -> entry.text(map, "min", here, s, g -> ExactText.number(g) + " gal/acre"));
+    least.ifPresent(s -> entry.text(map, "min", here, s, TermsWriter::gallons));
+    advised.ifPresent(s -> entry.text(map, "advised", here, s, TermsWriter::gallons));
+    most.ifPresent(s -> entry.text(map, "max", here, s, TermsWriter::gallons));
+    ph.ifPresent(
+        s ->
+            entry.stated(
+                map, "waterPh", here, s, l -> LimitsWriter.compared(l, ExactText::number)));
     fertilizer.ifPresent(s -> entry.only(map, "fertilizer", here, s, "refused after emergence"));
     putUnlessEmpty(into, "carrier", map);
+  }
+
+  private static String gallons(double perAcre) {
+    return ExactText.number(perAcre) + " gal/acre";
   }
 
   static void putUnlessEmpty(MapWriter into, String key, MapWriter block) {

@@ -2,6 +2,7 @@ package org.swathbook.catalog.file;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -45,6 +46,9 @@ final class RandomTerms {
     return new Terms(
         own.of(Terms::foliar, this::foliar),
         own.of(Terms::carrierMinGalPerAcre, () -> draw.number(1, 40)),
+        own.of(Terms::carrierAdvisedGalPerAcre, () -> draw.number(41, 50)),
+        own.of(Terms::carrierMaxGalPerAcre, () -> draw.number(51, 90)),
+        own.of(Terms::waterPh, this::ph),
         own.of(Terms::fertilizerRefusedOverCrop, () -> true),
         own.of(Terms::reentryHours, draw::hours),
         own.of(Terms::restrictedUse, () -> draw.chance(0.5)),
@@ -80,6 +84,14 @@ final class RandomTerms {
     <T> Stated<T> of(Function<Terms, Stated<T>> part, Supplier<T> value) {
       return draw.chance(share) ? draw.known(value) : part.apply(base);
     }
+  }
+
+  private Limit ph() {
+    double least = draw.number(0, 7);
+    return draw.pick(
+        new Limit(OptionalDouble.of(least), false, OptionalDouble.of(least + 2), false),
+        Limit.atLeast(least),
+        Limit.below(least));
   }
 
   private Foliar foliar() {

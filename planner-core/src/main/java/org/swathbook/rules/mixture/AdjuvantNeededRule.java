@@ -3,6 +3,7 @@ package org.swathbook.rules.mixture;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Ingredient;
@@ -10,6 +11,7 @@ import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.AdjuvantNeed;
 import org.swathbook.measure.Numbers;
+import org.swathbook.measure.Quantity;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
@@ -23,11 +25,16 @@ import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
 import org.swathbook.rules.Where;
+import org.swathbook.tank.AmmoniumSulfate;
+import org.swathbook.tank.InHundredGallons;
 import org.swathbook.tank.TankNeeds;
 import org.swathbook.tank.UnmetNeed;
 
 /** An adjuvant that a label asks for and that is not in the tank. */
 public final class AdjuvantNeededRule implements PassRule {
+  /** So much less comes from rounding a rate to the measures of a jug, and is enough (default). */
+  private static final double ROUNDING = 0.02;
+
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("adjuvant-needed"),
@@ -35,8 +42,9 @@ public final class AdjuvantNeededRule implements PassRule {
           "Is every adjuvant in the tank that a label asks for?",
           "A label asks for an adjuvant and none of the kinds that would do is in the tank, or a"
               + " partner refuses each of them: a warning, and a block where the label forbids to"
-              + " spray without it. An ask where the catalog does not say what is needed. Rates are"
-              + " not compared.",
+              + " spray without it. A warning where less of it is in the tank than the label's rate,"
+              + " as far as both can be brought to 100 gal of spray. An ask where the catalog does"
+              + " not say what is needed.",
           List.of("the labels' own needs"),
           "dicamba over soybean without a volatility reducer",
           "glyphosate with ammonium sulfate");
@@ -57,7 +65,10 @@ public final class AdjuvantNeededRule implements PassRule {
         out.ask(this, about, () -> missing(a.ingredient()));
       }
       for (AdjuvantNeed need : needs.find().orElse(List.of())) {
-        if (need.anyOf().stream().noneMatch(held::contains)) {
+        AdjuvantKind first = need.anyOf().iterator().next();
+        if (held.contains(first)) {
+          amount(facts, a, need, first, needs.findSource(), together, out);
+        } else if (need.anyOf().stream().noneMatch(held::contains)) {
           out.add(
               this,
               need.refusedWithout() ? Severity.BLOCK : Severity.WARN,
@@ -66,6 +77,64 @@ public final class AdjuvantNeededRule implements PassRule {
         }
       }
     }
+  }
+
+  /** The rate of a need is that of the kind it names first. */
+  private void amount(
+      PassFacts facts,
+      ActiveUse a,
+      AdjuvantNeed need,
+      AdjuvantKind kind,
+      Optional<Source> source,
+      TankNeeds together,
+      Findings out) {
+    OptionalDouble gallons = facts.pass().mix().gallonsPerAcre();
+    Optional<Quantity> asked = need.rate().flatMap(r -> InHundredGallons.least(r, gallons));
+    if (asked.isEmpty()) {
+      return;
+    }
+    Optional<Quantity> most = Optional.empty();
+    for (Adjuvant held : facts.pass().mix().adjuvants()) {
+      if (AdjuvantKind.find(held.kind()).equals(Optional.of(kind))) {
+        Optional<Quantity> amount = InHundredGallons.least(held.rate(), gallons);
+        if (amount.isEmpty() || !isComparable(kind, amount.get(), asked.get())) {
+          return;
+        }
+        most = most.isPresent() && most.get().si() >= amount.get().si() ? most : amount;
+      }
+    }
+    double heldSi = si(kind, most.orElseThrow());
+    if (Quantity.exceeds(si(kind, asked.get()) * (1 - ROUNDING), heldSi)) {
+      Quantity there = most.get();
+      out.warn(
+          this,
+          facts.about().withIngredient(a.ingredient().id()),
+          () ->
+              Text.of(
+                      "The label of "
+                          + a.ingredient().name()
+                          + " asks for "
+                          + UnmetNeed.words(need)
+                          + "; there is less "
+                          + kind
+                          + " in the tank.",
+                      source.map(Source::text).orElse(Say.COMMON_PRACTICE))
+                  .compared(words(there), "at least " + words(asked.get()))
+                  .cleared(String.join("; ", amounts(need, together))));
+    }
+  }
+
+  private static boolean isComparable(AdjuvantKind kind, Quantity one, Quantity other) {
+    return kind == AdjuvantKind.AMMONIUM_SULFATE
+        || one.unit().dimension() == other.unit().dimension();
+  }
+
+  private static double si(AdjuvantKind kind, Quantity amount) {
+    return kind == AdjuvantKind.AMMONIUM_SULFATE ? AmmoniumSulfate.pounds(amount) : amount.si();
+  }
+
+  private static String words(Quantity amount) {
+    return Numbers.decimals(amount.value(), 2) + " " + amount.unit().symbol() + " in 100 gal";
   }
 
   private static Set<AdjuvantKind> held(PassFacts facts) {

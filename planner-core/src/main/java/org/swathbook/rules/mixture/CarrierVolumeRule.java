@@ -2,7 +2,9 @@ package org.swathbook.rules.mixture;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.Terms;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
 import org.swathbook.program.Carrier;
@@ -29,7 +31,8 @@ public final class CarrierVolumeRule implements PassRule {
           new RuleId("carrier-volume"),
           Severity.BLOCK,
           "Is there enough spray volume for every partner?",
-          "The spray volume is below the largest least volume that a label states: a block. Below 15"
+          "The spray volume is below the least or above the highest volume that a label states: a"
+              + " block; below the volume that a label advises: a warning. Below 15"
               + " gal/acre with a contact active (sites 10, 14, 22) whose label states none: a warning."
               + " Liquid fertilizer over a crop that is up where a label refuses it: a block. Asks, at"
               + " the loading pad, for the volume and for what labels say and the catalog does not.",
@@ -81,56 +84,130 @@ public final class CarrierVolumeRule implements PassRule {
                   "least spray volume of " + a.ingredient().name(),
                   Where.ingredient(a.ingredient(), "carrier.min", "spray volume")));
     }
-    if (least.find().isPresent()) {
+    Stated<Double> advised = a.terms().carrierAdvisedGalPerAcre();
+    highest(facts, a, gallons, out);
+    if (least.find().isPresent() && Quantity.exceeds(least.find().get(), gallons)) {
       double needed = least.find().get();
-      if (Quantity.exceeds(needed, gallons)) {
-        out.block(
-            this,
-            about,
-            () ->
-                low(
-                    "The label of "
-                        + a.ingredient().name()
-                        + " asks for at least "
-                        + volume(needed)
-                        + "; this pass sprays "
-                        + volume(gallons)
-                        + ".",
-                    gallons,
-                    largest(facts, needed),
-                    least.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE)));
-      }
-    } else if (isContact(a) && Quantity.exceeds(CONTACT_GALLONS, gallons)) {
+      out.block(
+          this,
+          about,
+          () ->
+              low(
+                  facts,
+                  "The label of "
+                      + a.ingredient().name()
+                      + " asks for at least "
+                      + volume(needed)
+                      + "; this pass sprays "
+                      + volume(gallons)
+                      + ".",
+                  gallons,
+                  needed,
+                  least.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE)));
+    } else if (advised.find().isPresent() && Quantity.exceeds(advised.find().get(), gallons)) {
+      double needed = advised.find().get();
       out.warn(
           this,
           about,
           () ->
               low(
+                  facts,
+                  "The label of "
+                      + a.ingredient().name()
+                      + " advises at least "
+                      + volume(needed)
+                      + "; this pass sprays "
+                      + volume(gallons)
+                      + ".",
+                  gallons,
+                  needed,
+                  advised.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE)));
+    } else if (least.find().isEmpty()
+        && advised.find().isEmpty()
+        && isContact(a)
+        && Quantity.exceeds(CONTACT_GALLONS, gallons)) {
+      out.warn(
+          this,
+          about,
+          () ->
+              low(
+                  facts,
                   Say.start(a.ingredient())
                       + " must cover leaves; "
                       + volume(gallons)
                       + " leaves gaps.",
                   gallons,
-                  largest(facts, CONTACT_GALLONS),
+                  CONTACT_GALLONS,
                   Say.COMMON_PRACTICE));
     }
   }
 
-  private static Text low(String message, double gallons, double needed, String source) {
-    return Text.of(message, source)
-        .compared(volume(gallons), "at least " + volume(needed))
-        .cleared("spray " + volume(needed));
+  private void highest(PassFacts facts, ActiveUse a, double gallons, Findings out) {
+    Stated<Double> most = a.terms().carrierMaxGalPerAcre();
+    if (most.find().isPresent() && Quantity.exceeds(gallons, most.find().get())) {
+      double allowed = most.find().get();
+      out.block(
+          this,
+          facts.about().withIngredient(a.ingredient().id()),
+          () ->
+              Text.of(
+                      "The label of "
+                          + a.ingredient().name()
+                          + " allows at most "
+                          + volume(allowed)
+                          + "; this pass sprays "
+                          + volume(gallons)
+                          + ".",
+                      most.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                  .compared(volume(gallons), "at most " + volume(allowed))
+                  .cleared(remedy(facts, allowed)));
+    }
   }
 
-  /** The least volume that serves the whole tank. */
-  private static double largest(PassFacts facts, double atLeast) {
-    return Math.max(
-        atLeast,
+  private static Text low(
+      PassFacts facts, String message, double gallons, double needed, String source) {
+    return Text.of(message, source)
+        .compared(volume(gallons), "at least " + volume(needed))
+        .cleared(remedy(facts, needed));
+  }
+
+  /**
+   * The lowest volume that meets every label of the tank, from one that answers the finding on; and
+   * what a load of it covers.
+   */
+  private static String remedy(PassFacts facts, double answer) {
+    double least = largest(facts, Terms::carrierMinGalPerAcre).orElse(0);
+    double most =
         facts.actives().stream()
-            .flatMap(a -> a.terms().carrierMinGalPerAcre().find().stream())
+            .flatMap(a -> a.terms().carrierMaxGalPerAcre().find().stream())
             .mapToDouble(Double::doubleValue)
-            .max()
-            .orElse(atLeast));
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    if (Quantity.exceeds(least, most)) {
+      return "two passes: no volume is within all labels of this tank";
+    }
+    double advised = largest(facts, Terms::carrierAdvisedGalPerAcre).orElse(0);
+    double spray = Math.min(most, Math.max(answer, Math.max(least, advised)));
+    String load =
+        facts
+            .job()
+            .filter(j -> j.tank().gallons().isPresent())
+            .map(
+                j ->
+                    "; a load of "
+                        + Numbers.decimals(j.tank().gallons().getAsDouble(), 1)
+                        + " gal then covers "
+                        + Numbers.decimals(j.tank().gallons().getAsDouble() / spray, 1)
+                        + " acres")
+            .orElse("");
+    return "spray " + volume(spray) + load;
+  }
+
+  private static OptionalDouble largest(PassFacts facts, Function<Terms, Stated<Double>> volume) {
+    return facts.actives().stream()
+        .flatMap(a -> volume.apply(a.terms()).find().stream())
+        .mapToDouble(Double::doubleValue)
+        .max();
   }
 
   private static boolean isContact(ActiveUse a) {

@@ -1,10 +1,12 @@
 package org.swathbook.rules.weather;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
+import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Carrier;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.DayFacts;
@@ -15,30 +17,31 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
+import org.swathbook.tank.AmmoniumSulfate;
+import org.swathbook.tank.InHundredGallons;
+import org.swathbook.tank.WaterConditioner;
 
-/** Salts of hard water that tie up weak acids. */
+/** Salts of hard water that tie up weak acids, and water in which an active breaks down. */
 public final class WaterQualityRule implements DayRule {
-  private static final double CA_PER_CACO3 = 0.4;
   private static final double MOST_CA_PPM = 150;
   private static final double MOST_IRON_PPM = 5;
-
-  /** Pounds of ammonium sulfate in 100 gal for a ppm of calcium. */
-  private static final double AMS_PER_CA = 0.009;
-
-  /** What labels of glyphosate ask for at least, lb in 100 gal. */
-  private static final double LEAST_AMS = 8.5;
+  private static final String BY_SALTS =
+      "North Dakota State University, ammonium sulfate by water salts (from memory)";
 
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("water-quality"),
           Severity.WARN,
-          "Does the water tie up a partner?",
+          "Does the water tie up or break down a partner?",
           "The water has more than 150 ppm of calcium (0.4 of its hardness as CaCO3) or 5 ppm of iron, a"
               + " weak acid is on leaves (sites 9, 1 and 10, salts of site 4), and no conditioner is in"
-              + " the tank. A note where the water was not tested.",
+              + " the tank, or less ammonium sulfate than the salts take. The pH of the water is outside"
+              + " the range in which a partner keeps. A note where the water was not tested, and where"
+              + " its pH is below 5 or above 8 and the catalog has no range for a partner.",
           List.of(
               "North Dakota State University, ammonium sulfate by water salts, 0.009 lb a ppm of calcium"
-                  + " (from memory)",
+                  + " and 0.042 lb a ppm of iron (from memory)",
+              "the labels' own ranges of pH",
               Say.COMMON_PRACTICE),
           "glyphosate in water of 600 ppm CaCO3 without ammonium sulfate",
           "2,4-D choline with ammonium sulfate at 320 ppm CaCO3");
@@ -51,15 +54,29 @@ public final class WaterQualityRule implements DayRule {
   @Override
   public void judge(DayFacts facts, Findings out) {
     Carrier water = facts.job().carrier();
-    List<String> acids = new ArrayList<>();
-    for (ActiveUse a : facts.pass().actives()) {
-      if (isWeakAcid(a) && !acids.contains(a.ingredient().name())) {
-        acids.add(a.ingredient().name());
-      }
-    }
-    if (acids.isEmpty() || water.liquid() != Carrier.Liquid.WATER) {
+    if (water.liquid() != Carrier.Liquid.WATER) {
       return;
     }
+    WaterPh.judge(this, facts, water.ph(), out);
+    List<String> acids =
+        facts.pass().actives().stream()
+            .filter(WaterQualityRule::isWeakAcid)
+            .map(a -> a.ingredient().name())
+            .distinct()
+            .toList();
+    if (!acids.isEmpty()) {
+      salts(facts, acids, water, out);
+    }
+  }
+
+  private static boolean isWeakAcid(ActiveUse a) {
+    int site = a.ingredient().site().number();
+    boolean salt = a.dose().product().formulation().equals("SL");
+    return a.ingredient().hasFoliarActivity()
+        && (site == 9 || site == 10 || site == 1 || site == 4 && salt);
+  }
+
+  private void salts(DayFacts facts, List<String> acids, Carrier water, Findings out) {
     boolean iron = Quantity.exceeds(water.ironPpm().orElse(0), MOST_IRON_PPM);
     if (water.hardnessPpmCaCo3().isEmpty() && !iron) {
       out.note(
@@ -71,28 +88,79 @@ public final class WaterQualityRule implements DayRule {
                   Say.COMMON_PRACTICE));
       return;
     }
-    double calcium = CA_PER_CACO3 * water.hardnessPpmCaCo3().orElse(0);
+    double calcium = AmmoniumSulfate.CALCIUM_PER_CACO3 * water.hardnessPpmCaCo3().orElse(0);
     boolean hard = Quantity.exceeds(calcium, MOST_CA_PPM);
-    if ((hard || iron) && !hasConditioner(facts)) {
-      out.warn(this, facts.pass().about(), () -> text(facts, acids, calcium, hard, water));
+    if (!hard && !iron || has(facts, AdjuvantKind.WATER_CONDITIONER)) {
+      return;
+    }
+    String met =
+        hard
+            ? Math.round(calcium) + " ppm of calcium"
+            : Numbers.decimals(water.ironPpm().orElse(0), 1) + " ppm of iron";
+    if (!has(facts, AdjuvantKind.AMMONIUM_SULFATE)) {
+      out.warn(this, facts.pass().about(), () -> none(facts, acids, met, hard, water));
+      return;
+    }
+    OptionalDouble held = sulfate(facts);
+    double needed =
+        AmmoniumSulfate.lbPer100Gal(water.hardnessPpmCaCo3().orElse(0), water.ironPpm().orElse(0));
+    if (held.isPresent() && Quantity.exceeds(needed, held.getAsDouble())) {
+      out.warn(
+          this,
+          facts.pass().about(),
+          () ->
+              Text.of(
+                      "Water with "
+                          + met
+                          + " takes "
+                          + pounds(needed)
+                          + " of ammonium sulfate before any is left for "
+                          + Say.list(acids)
+                          + ".",
+                      BY_SALTS)
+                  .compared(pounds(held.getAsDouble()), "at least " + pounds(needed))
+                  .cleared(remedy(facts, water)));
     }
   }
 
-  private static boolean isWeakAcid(ActiveUse a) {
-    int site = a.ingredient().site().number();
-    boolean salt = a.dose().product().formulation().equals("SL");
-    return a.ingredient().hasFoliarActivity()
-        && (site == 9 || site == 10 || site == 1 || site == 4 && salt);
-  }
-
-  private static boolean hasConditioner(DayFacts facts) {
+  private static boolean has(DayFacts facts, AdjuvantKind kind) {
     return facts.job().mix().adjuvants().stream()
-        .flatMap(a -> AdjuvantKind.find(a.kind()).stream())
-        .anyMatch(k -> k == AdjuvantKind.AMMONIUM_SULFATE);
+        .anyMatch(a -> AdjuvantKind.find(a.kind()).equals(Optional.of(kind)));
   }
 
-  private static Text text(
-      DayFacts facts, List<String> acids, double calcium, boolean hard, Carrier water) {
+  /** Ammonium sulfate in 100 gal, lb; empty when its rate does not say. */
+  private static OptionalDouble sulfate(DayFacts facts) {
+    double most = 0;
+    for (Adjuvant a : facts.job().mix().adjuvants()) {
+      if (AdjuvantKind.find(a.kind()).equals(Optional.of(AdjuvantKind.AMMONIUM_SULFATE))) {
+        Optional<Quantity> amount =
+            InHundredGallons.least(a.rate(), facts.job().mix().gallonsPerAcre());
+        if (amount.isEmpty()) {
+          return OptionalDouble.empty();
+        }
+        most = Math.max(most, AmmoniumSulfate.pounds(amount.get()));
+      }
+    }
+    return OptionalDouble.of(most);
+  }
+
+  private static Text none(
+      DayFacts facts, List<String> acids, String met, boolean hard, Carrier water) {
+    return Text.of(
+            "Water with "
+                + met
+                + " ties up "
+                + Say.list(acids)
+                + ", and no conditioner is in the tank.",
+            BY_SALTS)
+        .compared(met, hard ? "150 ppm of calcium" : "5 ppm of iron")
+        .cleared(remedy(facts, water));
+  }
+
+  private static String remedy(DayFacts facts, Carrier water) {
+    Optional<Adjuvant> conditioner =
+        WaterConditioner.of(
+            water, facts.pass().actives().stream().map(ActiveUse::partner).toList());
     List<String> refusing =
         facts.pass().actives().stream()
             .filter(
@@ -106,26 +174,20 @@ public final class WaterQualityRule implements DayRule {
             .map(a -> a.ingredient().name())
             .distinct()
             .toList();
-    double pounds = Math.max(LEAST_AMS, Math.ceil(10 * AMS_PER_CA * calcium) / 10);
-    String met =
-        hard
-            ? Math.round(calcium) + " ppm of calcium"
-            : Numbers.decimals(water.ironPpm().orElse(0), 1) + " ppm of iron";
-    return Text.of(
-            "Water with "
-                + met
-                + " ties up "
-                + Say.list(acids)
-                + ", and no conditioner is in the tank.",
-            "North Dakota State University, ammonium sulfate by water salts (from memory)")
-        .compared(met, hard ? "150 ppm of calcium" : "5 ppm of iron")
-        .cleared(
-            refusing.isEmpty()
-                ? "ammonium-sulfate at "
-                    + Numbers.decimals(pounds, 1)
-                    + " lb/100 gal, first into the water"
-                : "a conditioner without ammonium, which "
-                    + Say.list(refusing)
-                    + (refusing.size() == 1 ? " refuses" : " refuse"));
+    if (refusing.isEmpty()) {
+      return conditioner.orElseThrow().kind()
+          + " at "
+          + conditioner.orElseThrow().rate()
+          + ", first into the water";
+    }
+    String without =
+        "ammonium, which " + Say.list(refusing) + (refusing.size() == 1 ? " refuses" : " refuse");
+    return conditioner
+        .map(c -> c.kind() + ", one without " + without)
+        .orElse("softer water: a partner refuses every conditioner, also those without " + without);
+  }
+
+  private static String pounds(double lb) {
+    return Numbers.decimals(lb, 2) + " lb in 100 gal";
   }
 }

@@ -140,9 +140,9 @@ class ProgramReaderTest {
             "p.yaml:13:9: the key 'rate' is missing; write 'rate: 32 fl oz/acre'",
             "p.yaml:13:34: the key 'rat' is not known here; did you mean 'rate'?",
             "p.yaml:14:40: '1 %' is no rate; write an amount per area, as '1.27 lb ai/acre'",
-            "p.yaml:14:53: 'soap' is no kind of adjuvant; write one of: ammonium-sulfate, crop-oil,"
-                + " methylated-seed-oil, nonionic-surfactant, liquid-nitrogen, volatility-reducer,"
-                + " drift-reducer",
+            "p.yaml:14:53: 'soap' is no kind of adjuvant; write one of: ammonium-sulfate,"
+                + " water-conditioner, crop-oil, methylated-seed-oil, nonionic-surfactant,"
+                + " liquid-nitrogen, volatility-reducer, drift-reducer",
             "p.yaml:15:23: '15 lb/acre' is no spray volume; write as '15 gal/acre'",
             "p.yaml:17:10: the mix is empty; name at least one product");
   }
