@@ -17,7 +17,7 @@ import org.swathbook.season.Standing;
  * Finds, of all programs that can be made of some candidate passes, the one with the highest net
  * return that meets the house rules, and proves that none is better: depth first by date, the most
  * promising pass first, leaving out what cannot win (branch and bound; Land & Doig 1960,
- * Econometrica 28: 497-520).
+ * Econometrica 28: 497-520, from memory).
  */
 final class ExactSearch {
   /** More than all rounding to cents, dollars on an acre. */

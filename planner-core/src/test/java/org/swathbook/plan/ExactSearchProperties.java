@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -21,9 +23,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.statistics.Statistics;
 import org.swathbook.book.Book;
-import org.swathbook.book.Field;
-import org.swathbook.growth.TraceBuilder;
-import org.swathbook.growth.TraceSet;
 import org.swathbook.season.Kernel;
 
 /** The exact search held against a look at every program that can be made of some passes. */
@@ -44,39 +43,32 @@ class ExactSearchProperties {
   }
 
   private static Ground make(String name) {
-    Book book;
-    try {
-      Path folder = Files.createTempDirectory("exact");
-      folder.toFile().deleteOnExit();
-      book = new DemoCopy(folder.resolve("book")).load();
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
-    Field field = book.findField(name).orElseThrow();
-    TraceSet traces = TraceBuilder.build(book, field);
-    DateGrid grid = new DateGrid(field, book.house().dateStepDays());
-    Legality legality = new Legality(book, traces, grid);
-    PlanSpace space =
-        new PlanSpace(
-            field,
-            book.house(),
-            grid,
-            OptionMaker.make(book, field).options(),
-            legality::allows,
-            legality::allows);
-    FieldEvaluator evaluator = new FieldEvaluator(book, traces, space, legality);
-    Strengths strengths = new Strengths(book, traces, space.options());
-    Moves moves = new Moves(space, evaluator);
-    Starts starts = new Starts(space, strengths, book.house(), evaluator);
-    Search search =
-        new Search(moves, new Mending(space, strengths, book.house(), moves), starts, evaluator);
-    starts.all().stream().limit(4).forEach(s -> search.climb(s, space.maxPasses()));
+    PlanGround ground = new PlanGround(book(), name);
+    Search search = ground.search();
+    ground.starts.all().stream().limit(4).forEach(s -> search.climb(s, ground.space.maxPasses()));
     Set<Stop> stops = new LinkedHashSet<>();
     search.walked().stream()
         .sorted(Goal.BEST)
         .limit(60)
         .forEach(w -> stops.addAll(w.draft().stops()));
-    return new Ground(book, space, evaluator, stops.stream().limit(40).toList());
+    return new Ground(
+        ground.book, ground.space, ground.evaluator, stops.stream().limit(40).toList());
+  }
+
+  /** The book is in memory once it is loaded, so that its folder may go. */
+  private static Book book() {
+    try {
+      Path folder = Files.createTempDirectory("exact");
+      Book book = new DemoCopy(folder).load();
+      try (Stream<Path> files = Files.walk(folder)) {
+        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(file);
+        }
+      }
+      return book;
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
   }
 
   @Provide

@@ -10,9 +10,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
-import org.swathbook.book.Field;
 import org.swathbook.check.ProgramJudge;
-import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;
@@ -31,25 +29,12 @@ class SearchTest {
   @BeforeAll
   static void prepare(@TempDir Path folder) {
     book = new DemoCopy(folder.resolve("book")).load();
-    Field field = book.findField("QH-3").orElseThrow();
-    traces = TraceBuilder.build(book, field);
-    DateGrid grid = new DateGrid(field, book.house().dateStepDays());
-    Legality legality = new Legality(book, traces, grid);
-    space =
-        new PlanSpace(
-            field,
-            book.house(),
-            grid,
-            OptionMaker.make(book, field).options(),
-            legality::allows,
-            legality::allows);
-    evaluator = new FieldEvaluator(book, traces, space, legality);
-    Strengths strengths = new Strengths(book, traces, space.options());
-    Moves moves = new Moves(space, evaluator);
-    Starts starts = new Starts(space, strengths, book.house(), evaluator);
-    search =
-        new Search(moves, new Mending(space, strengths, book.house(), moves), starts, evaluator);
-    for (Draft start : starts.all()) {
+    PlanGround ground = new PlanGround(book, "QH-3");
+    traces = ground.traces;
+    space = ground.space;
+    evaluator = ground.evaluator;
+    search = ground.search();
+    for (Draft start : ground.starts.all()) {
       search.climb(start, space.maxPasses());
     }
   }

@@ -49,25 +49,11 @@ class StrengthsTest {
   /** 2,4-D alone over young corn, and the doses that the search would add to it. */
   @Test
   void thePassThatLacksASiteIsTriedWithIt() {
-    TraceSet traces = TraceBuilder.build(book, field);
-    DateGrid grid = new DateGrid(field, book.house().dateStepDays());
-    Legality legality = new Legality(book, traces, grid);
-    PlanSpace space =
-        new PlanSpace(
-            field,
-            book.house(),
-            grid,
-            OptionMaker.make(book, field).options(),
-            legality::allows,
-            legality::allows);
-    FieldEvaluator evaluator = new FieldEvaluator(book, traces, space, legality);
-    Mending mending =
-        new Mending(
-            space,
-            new Strengths(book, traces, space.options()),
-            book.house(),
-            new Moves(space, evaluator));
-    int date = grid.placeOf(13);
+    PlanGround ground = new PlanGround(book, "ND-2");
+    PlanSpace space = ground.space;
+    FieldEvaluator evaluator = ground.evaluator;
+    Mending mending = ground.mending;
+    int date = space.grid().placeOf(13);
     int ester =
         space.legalOn(date).stream()
             .filter(o -> space.option(o).ingredient().value().equals("2-4-d-ester"))
