@@ -1,6 +1,5 @@
 package org.swathbook.cli;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -9,13 +8,10 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.book.FieldZone;
 import org.swathbook.book.file.BookPaths;
-import org.swathbook.book.file.HourlyReader;
 import org.swathbook.book.file.MixReader;
 import org.swathbook.book.file.MixWords;
 import org.swathbook.book.file.ProgramReader;
-import org.swathbook.check.ForecastWeather;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MendedMix;
@@ -35,9 +31,6 @@ import org.swathbook.program.SprayJob;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
-import org.swathbook.weather.HourlyForecast;
-import org.swathbook.weather.Sun;
-import org.swathbook.weather.SunTimes;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -138,38 +131,17 @@ final class CheckCommand implements Callable<Integer> {
                 gallonsPerAcre != null ? OptionalDouble.of(gallonsPerAcre) : OptionalDouble.empty(),
                 words)
             : MixReader.read(paths.find(BookPaths.Kind.MIX, words.get(0)), paths, book);
-    Field where = book.findField(job.field().value()).orElseThrow();
-    Optional<HourlyForecast> forecast = HourlyReader.read(folder(paths), where.station());
-    if (forecast.isPresent()) {
-      job = ForecastWeather.fill(job, forecast.get());
-    }
-    MixJudge judge = MixJudge.of(book, where, job, today, sun(where, job.date()));
-    JudgedMix judged = judge.judge(job);
+    TankOnItsDay tank = TankOnItsDay.of(book, paths, job);
+    MixJudge judge = tank.judge(book, today);
+    JudgedMix judged = judge.judge(tank.job());
     Optional<MendedMix> mended = MixMending.of(judge, judged);
-    Optional<OpenHours> open = forecast.map(f -> OpenHours.of(judged, f, day -> sun(where, day)));
-    ReportHead head = ReportHead.of(book, List.of(where), today);
+    Optional<OpenHours> open = tank.forecast().map(f -> OpenHours.of(judged, f, tank::sun));
+    ReportHead head = ReportHead.of(book, List.of(tank.field()), today);
     output.print(
         output.json
-            ? CheckJson.of(book, head, where, judged, mended, open)
-            : CheckText.of(book, head, where, judged, mended, open));
+            ? CheckJson.of(book, head, tank.field(), judged, mended, open)
+            : CheckText.of(book, head, tank.field(), judged, mended, open));
     return exit(judged.judgement());
-  }
-
-  /** An empty path is no folder to the platform. */
-  private static Path folder(BookPaths paths) {
-    return paths.book().toString().isEmpty() ? Path.of(".") : paths.book();
-  }
-
-  /** Sunrise and sunset at the field; empty when its place or clock is not known. */
-  private static Optional<SunTimes> sun(Field field, LocalDate date) {
-    if (field.latitude().isEmpty() || field.longitude().isEmpty()) {
-      return Optional.empty();
-    }
-    return FieldZone.of(field)
-        .flatMap(
-            zone ->
-                Sun.times(
-                    field.latitude().getAsDouble(), field.longitude().getAsDouble(), date, zone));
   }
 
   private int program(Book book, BookPaths paths, String name, LocalDate today) {
@@ -191,7 +163,7 @@ final class CheckCommand implements Callable<Integer> {
     return exit(judgement);
   }
 
-  private static int exit(Judgement judgement) {
+  static int exit(Judgement judgement) {
     return judgement.verdict() == Verdict.BLOCKED ? ExitCode.BLOCKED : ExitCode.DONE;
   }
 }

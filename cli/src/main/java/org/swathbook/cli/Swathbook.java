@@ -60,6 +60,7 @@ final class Swathbook implements Runnable {
       case "plan" -> List.of(PlanCommand.class);
       case "season" -> List.of(SeasonCommand.class);
       case "check" -> List.of(CheckCommand.class);
+      case "load" -> List.of(LoadCommand.class);
       case "catalog" -> List.of(CatalogCommand.class);
       case "rules" -> List.of(RulesCommand.class);
       default ->
@@ -68,6 +69,7 @@ final class Swathbook implements Runnable {
               PlanCommand.class,
               SeasonCommand.class,
               CheckCommand.class,
+              LoadCommand.class,
               CatalogCommand.class,
               RulesCommand.class);
     };

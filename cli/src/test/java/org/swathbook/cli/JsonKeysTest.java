@@ -125,6 +125,34 @@ class JsonKeysTest {
   }
 
   @Test
+  void load() {
+    assertThat(keys)
+        .contains(
+            "load.format",
+            "load.acres",
+            "load.gallonsPerAcre",
+            "load.loads",
+            "tankLoad.gallons",
+            "tankLoad.acres",
+            "tankLoad.waterGallons",
+            "tankLoad.products",
+            "loadedProduct.product",
+            "loadedProduct.amount",
+            "loadedProduct.unit",
+            "tankLoad.adjuvants",
+            "load.order",
+            "mixingStep.step",
+            "mixingStep.what",
+            "mixingStep.formulation",
+            "mixingStep.source",
+            "load.cleanOut",
+            "cleanOut.before",
+            "cleanOut.after",
+            "load.reentryHours",
+            "load.cautions");
+  }
+
+  @Test
   void findings() {
     assertThat(keys)
         .contains(

@@ -49,6 +49,19 @@ final class JsonPaths {
           Map.entry("remedyMix", "remedyMix"),
           Map.entry("met", "met"),
           Map.entry("met.weeds", "metWeed"),
+          Map.entry("load.mix", "job"),
+          Map.entry("load.loads", "tankLoad"),
+          Map.entry("load.together", "tankLoad"),
+          Map.entry("tankLoad.products", "loadedProduct"),
+          Map.entry("tankLoad.adjuvants", "loadedAdjuvant"),
+          Map.entry("load.order", "mixingStep"),
+          Map.entry("load.water", "waterTreatment"),
+          Map.entry("load.jarTest", "jarTest"),
+          Map.entry("jarTest.portions", "jarPortion"),
+          Map.entry("load.cleanOut", "cleanOut"),
+          Map.entry("cleanOut.before", "cleanOutBefore"),
+          Map.entry("cleanOut.after", "cleanOutAfter"),
+          Map.entry("actives", "cleanOutActive"),
           Map.entry("rules.rules", "rule"));
 
   private final Set<String> paths = new TreeSet<>();

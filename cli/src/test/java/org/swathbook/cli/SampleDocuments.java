@@ -11,6 +11,8 @@ import java.util.TreeMap;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.CatalogPlace;
 import org.swathbook.book.file.MixWords;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.TankTerms;
 import org.swathbook.catalog.file.EntryKind;
 import org.swathbook.catalog.file.WrittenCatalog;
 import org.swathbook.catalog.review.Change;
@@ -29,13 +31,17 @@ import org.swathbook.cli.json.DiffJson;
 import org.swathbook.cli.json.EntryJson;
 import org.swathbook.cli.json.ImpactJson;
 import org.swathbook.cli.json.LintJson;
+import org.swathbook.cli.json.LoadJson;
 import org.swathbook.cli.json.PlanJson;
 import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.json.SeasonJson;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.program.SprayJob;
+import org.swathbook.program.SprayerTank;
+import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.RuleBook;
+import org.swathbook.tank.LoadSheet;
 
 /** A document of every command, which together hold every key that can occur. */
 final class SampleDocuments {
@@ -98,6 +104,7 @@ final class SampleDocuments {
                     Optional.of(SampleJudgement.of().findings().get(0))))));
     all.put("planCompare", CompareJson.of(book, head, SamplePlans.compared()));
     all.put("check", check(book, head));
+    all.put("load", load(book, head));
     all.put(
         "checkProgram",
         CheckJson.ofProgram(
@@ -138,5 +145,46 @@ final class SampleDocuments {
         judged.job(),
         judged.facts(),
         new Judgement(j.verdict(), findings, j.asks(), j.brokenHouseRules(), j.tanks()));
+  }
+
+  /** A sheet with a product, an adjuvant and a last load. */
+  private static String load(Book book, ReportHead head) {
+    SprayJob typed =
+        MixWords.read(
+            book,
+            Samples.field().id().value(),
+            LocalDate.of(2027, 6, 8),
+            OptionalDouble.of(15),
+            List.of("glyphosate 0.75 lb ae/acre", "ammonium-sulfate 8.5 lb/100 gal"));
+    SprayJob job =
+        new SprayJob(
+            typed.field(),
+            typed.date(),
+            typed.time(),
+            typed.method(),
+            typed.scouted(),
+            typed.mix(),
+            typed.carrier(),
+            typed.setup(),
+            new SprayerTank(
+                OptionalDouble.of(1200),
+                Optional.of(List.of(IngredientId.of("dicamba"))),
+                Optional.of(TankTerms.Rinse.TRIPLE_RINSE)),
+            typed.weather(),
+            typed.others());
+    JudgedMix judged =
+        MixJudge.of(book, Samples.field(), job, Samples.TODAY, Optional.empty()).judge(job);
+    return LoadJson.of(
+        book,
+        head,
+        Samples.field(),
+        judged,
+        Optional.of(
+            LoadSheet.of(
+                book,
+                job,
+                judged.facts().actives().stream().map(ActiveUse::partner).toList(),
+                76,
+                1200)));
   }
 }

@@ -18,6 +18,7 @@ import org.swathbook.program.SprayJob;
  * @param acres that are sprayed with it
  * @param tankGallons what the tank holds
  * @param loads in the order of {@code split}
+ * @param together what all loads take, to be brought from the shed
  * @param before clean-out after what the sprayer held before; empty when that is not known
  * @param after what this tank asks for
  */
@@ -28,6 +29,7 @@ public record LoadSheet(
     double tankGallons,
     LoadSplit split,
     List<TankLoad> loads,
+    TankLoad together,
     MixingOrder order,
     WaterTreatment water,
     JarTest jar,
@@ -62,6 +64,7 @@ public record LoadSheet(
         tankGallons,
         split,
         split.loads().stream().map(size -> TankLoad.of(job.mix(), size, packages)).toList(),
+        TankLoad.of(job.mix(), new LoadSize(acres * perAcre, acres), packages),
         order,
         WaterTreatment.of(job.mix(), perAcre, job.carrier(), partners),
         JarTest.of(job.mix(), perAcre, order, partners),

@@ -10,8 +10,6 @@ import org.swathbook.check.Judgement;
 import org.swathbook.check.MendedMix;
 import org.swathbook.check.OpenHours;
 import org.swathbook.cli.report.ReportHead;
-import org.swathbook.program.Adjuvant;
-import org.swathbook.program.SprayJob;
 import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
 
@@ -35,14 +33,14 @@ public final class CheckJson {
       Optional<OpenHours> open) {
     CheckJson json = new CheckJson(book, head, field);
     json.root.put("verdict", judged.judgement().verdict().word());
-    json.mix(json.root.putObject("mix"), judged.job());
+    JobJson.into(json.root.putObject("mix"), judged.job());
     json.seen(json.root.putObject("met"), judged);
     json.judgement(json.root, judged.judgement());
     if (mended.isPresent()) {
       ObjectNode node = json.root.putObject("remedyMix");
       node.set("changes", Json.texts(mended.get().changes()));
       node.put("verdict", mended.get().mix().judgement().verdict().word());
-      json.mix(node, mended.get().mix().job());
+      JobJson.into(node, mended.get().mix().job());
       json.judgement(node, mended.get().mix().judgement());
     }
     if (open.isPresent()) {
@@ -69,20 +67,6 @@ public final class CheckJson {
     FindingJson findings = new FindingJson(book.catalog());
     node.set("findings", findings.findings(judgement.findings()));
     node.set("asks", findings.asks(judgement.asks()));
-  }
-
-  private void mix(ObjectNode node, SprayJob job) {
-    node.put("field", job.field().value());
-    node.put("date", job.date().toString());
-    node.put("time", job.time().map(Object::toString).orElse(null));
-    node.put("method", job.method().spelling());
-    PassJson.mix(node.putArray("products"), job.mix().doses());
-    ArrayNode adjuvants = node.putArray("adjuvants");
-    for (Adjuvant a : job.mix().adjuvants()) {
-      adjuvants.addObject().put("kind", a.kind()).put("rate", a.rate());
-    }
-    node.set("gallonsPerAcre", Json.fixed(job.mix().gallonsPerAcre().orElse(Double.NaN), 1));
-    node.put("droplets", job.setup().droplets().map(Object::toString).orElse(null));
   }
 
   /** Crop and weeds by which it was judged, with what was seen and what is modelled. */

@@ -22,12 +22,10 @@ import org.swathbook.season.SeasonOutcome;
 /** The report of {@code check}: the verdict first, then what it is about. */
 public final class CheckText {
   private final Book book;
-  private final Field field;
   private final Page page = new Page();
 
-  private CheckText(Book book, Field field) {
+  private CheckText(Book book) {
     this.book = book;
-    this.field = field;
   }
 
   /** One tank, and a mended one where something better was found. */
@@ -38,9 +36,9 @@ public final class CheckText {
       JudgedMix judged,
       Optional<MendedMix> mended,
       Optional<OpenHours> open) {
-    CheckText text = new CheckText(book, field);
+    CheckText text = new CheckText(book);
     HeadText.on(text.page, "Check of one tank", head);
-    text.job(judged.job());
+    text.page.line(jobLine(book, field, judged.job()));
     text.page.blank();
     new FindingText(book.catalog()).verdict(text.page, judged.judgement());
     text.tank(judged);
@@ -53,7 +51,7 @@ public final class CheckText {
   /** A whole program. */
   public static String ofProgram(
       Book book, ReportHead head, Field field, SeasonOutcome outcome, Judgement judgement) {
-    CheckText text = new CheckText(book, field);
+    CheckText text = new CheckText(book);
     HeadText.on(text.page, "Check of one program", head);
     FieldText.head(book, field, text.page);
     text.page.apart("PROGRAM: " + outcome.program().name(), ProgramText.money(outcome));
@@ -65,20 +63,20 @@ public final class CheckText {
     return text.page.toString();
   }
 
-  private void job(SprayJob job) {
-    page.line(
-        field.id()
-            + ", "
-            + field.name()
-            + ", "
-            + Numbers.decimals(field.acres(), 1)
-            + " acres of "
-            + book.catalog().crop(field.crop()).name()
-            + ", "
-            + Figures.date(job.date())
-            + job.time().map(t -> " " + t).orElse("")
-            + ", "
-            + job.method().spelling());
+  /** Field, crop and day of a tank. */
+  static String jobLine(Book book, Field field, SprayJob job) {
+    return field.id()
+        + ", "
+        + field.name()
+        + ", "
+        + Numbers.decimals(field.acres(), 1)
+        + " acres of "
+        + book.catalog().crop(field.crop()).name()
+        + ", "
+        + Figures.date(job.date())
+        + job.time().map(t -> " " + t).orElse("")
+        + ", "
+        + job.method().spelling();
   }
 
   private void tank(JudgedMix judged) {

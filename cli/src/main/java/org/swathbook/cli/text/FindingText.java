@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.check.Judgement;
 import org.swathbook.rules.About;
@@ -22,11 +23,19 @@ final class FindingText {
   }
 
   void verdict(Page page, Judgement judgement) {
+    verdict(page, judgement, f -> true);
+  }
+
+  /** The verdict on all findings, of which only some are shown. */
+  void verdict(Page page, Judgement judgement, Predicate<Finding> shown) {
     Map<Finding, List<Integer>> grouped = grouped(judgement.findings());
     AskText asks = new AskText(catalog, judgement.asks());
     page.line(summary(judgement, grouped, asks));
     grouped.forEach(
         (finding, passes) -> {
+          if (!shown.test(finding)) {
+            return;
+          }
           if (finding.rule().value().equals(NOT_VERIFIED) && finding.severity() == Severity.ASK) {
             head(page, finding, passes);
             // In place of the message, which holds all rows in one sentence.

@@ -1,0 +1,142 @@
+package org.swathbook.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.book.Book;
+import org.swathbook.book.file.BookPaths;
+import org.swathbook.book.file.MixReader;
+import org.swathbook.check.JudgedMix;
+import org.swathbook.cli.json.LoadJson;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.LoadText;
+import org.swathbook.measure.MeasureException;
+import org.swathbook.program.SprayJob;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.Verdict;
+import org.swathbook.source.Mark;
+import org.swathbook.source.Problems;
+import org.swathbook.source.ProblemsException;
+import org.swathbook.tank.LoadSheet;
+import org.swathbook.tank.LoadSplit;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The sheet by which a sprayer is filled. */
+@Command(
+    name = "load",
+    description = {
+      "Prints the load sheet of a tank mix: how much of what goes into each load and in which order,"
+          + " water, jar test, clean-out, re-entry.",
+      "The tank is judged first as by 'check'; one that is blocked gets its verdict and no load.",
+      "For example: load nd-1-june --acres 60 --tank 800"
+    })
+final class LoadCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "MIX",
+      description = "A file, else a name in the folder mixes of the book.")
+  String mix = "";
+
+  @Option(
+      names = "--acres",
+      paramLabel = "N",
+      description = "Acres to spray; those of the field when left out.")
+  @Nullable Double acres;
+
+  @Option(
+      names = "--tank",
+      paramLabel = "GALLONS",
+      description = "What the tank holds; as the mix says when left out.")
+  @Nullable Double tankGallons;
+
+  @Mixin BookOption bookOption = new BookOption();
+  @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin OutputOption output = new OutputOption();
+
+  @Override
+  public Integer call() {
+    LocalDate today = todayOption.read();
+    checkNumber("--acres", acres, "76");
+    checkNumber("--tank", tankGallons, "1200");
+    BookPaths paths = bookOption.paths();
+    Book book = bookOption.load(paths);
+    Path file = paths.find(BookPaths.Kind.MIX, mix);
+    TankOnItsDay tank = TankOnItsDay.of(book, paths, MixReader.read(file, paths, book));
+    double on = acres != null ? acres : tank.field().acres();
+    double holds = checkTank(paths.nameOf(file), tank.job(), on);
+    JudgedMix judged = tank.judge(book, today).judge(tank.job());
+    Optional<LoadSheet> sheet = sheet(book, paths.nameOf(file), judged, on, holds);
+    ReportHead head = ReportHead.of(book, List.of(tank.field()), today);
+    output.print(
+        output.json
+            ? LoadJson.of(book, head, tank.field(), judged, sheet)
+            : LoadText.of(book, head, tank.field(), judged, sheet));
+    return CheckCommand.exit(judged.judgement());
+  }
+
+  private void checkNumber(String option, @Nullable Double value, String example) {
+    if (value != null && !(value > 0 && Double.isFinite(value))) {
+      throw new ParameterException(
+          spec.commandLine(), option + " must be above zero, as " + example);
+    }
+  }
+
+  /** What the tank holds, gallons; every fact that a load needs is there. */
+  private double checkTank(String name, SprayJob job, double on) {
+    Problems problems = new Problems();
+    if (job.mix().gallonsPerAcre().isEmpty()) {
+      problems.add(
+          Mark.startOf(name),
+          "the mix names no spray volume, and a load needs one",
+          "write for example 'carrier: {volume: 15 gal/acre}'");
+    }
+    double holds = tankGallons != null ? tankGallons : job.tank().gallons().orElse(Double.NaN);
+    if (!(holds > 0)) {
+      problems.add(
+          Mark.startOf(name),
+          "the mix does not say what the tank holds",
+          "write for example 'sprayer: {tank: 1200 gal}', or call with --tank 1200");
+    }
+    problems.throwIfAny();
+    double perAcre = job.mix().gallonsPerAcre().getAsDouble();
+    if (!(LoadSplit.count(on, perAcre, holds) <= LoadSplit.MOST_LOADS)) {
+      problems.add(
+          Mark.startOf(name),
+          "these acres take more than " + LoadSplit.MOST_LOADS + " loads of this tank",
+          "look at acres, spray volume and tank");
+    }
+    problems.throwIfAny();
+    return holds;
+  }
+
+  /** Empty for a tank that may not be sprayed. */
+  private static Optional<LoadSheet> sheet(
+      Book book, String name, JudgedMix judged, double on, double holds) {
+    if (judged.judgement().verdict() == Verdict.BLOCKED) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(
+          LoadSheet.of(
+              book,
+              judged.job(),
+              judged.facts().actives().stream().map(ActiveUse::partner).toList(),
+              on,
+              holds));
+    } catch (MeasureException e) {
+      Problems problems = new Problems();
+      problems.add(Mark.startOf(name), e, "crop-oil 1 % v/v");
+      throw new ProblemsException(problems);
+    }
+  }
+}
