@@ -10,17 +10,21 @@ import org.swathbook.book.file.BookPaths;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.cli.json.CompareJson;
+import org.swathbook.cli.json.KeepJson;
 import org.swathbook.cli.json.PlanJson;
 import org.swathbook.cli.report.ComparedField;
 import org.swathbook.cli.report.JournalNotes;
+import org.swathbook.cli.report.KeptField;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.CompareText;
+import org.swathbook.cli.text.KeepText;
 import org.swathbook.cli.text.PlanText;
 import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.PlanWishes;
 import org.swathbook.plan.Planner;
 import org.swathbook.plan.WhyNot;
+import org.swathbook.program.Program;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,6 +54,7 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin OutputOption output = new OutputOption();
   @Mixin WishOptions wishOptions = new WishOptions();
   @Mixin CompareOption compareOption = new CompareOption();
+  @Mixin KeepOption keepOption = new KeepOption();
 
   @Option(
       names = "--save",
@@ -88,6 +93,9 @@ final class PlanCommand implements Callable<Integer> {
       return compared(book, paths, fields, wishes, today);
     }
     SavedPrograms saved = new SavedPrograms(paths, force);
+    if (keepOption.isGiven()) {
+      return kept(book, paths, fields, wishes, today, saved);
+    }
     if (save) {
       saved.checkFree(fields);
     }
@@ -113,11 +121,36 @@ final class PlanCommand implements Callable<Integer> {
     return ReportHead.of(book, fields, today).noted(made).asked(wishes.words(book.catalog()));
   }
 
+  private int kept(
+      Book book,
+      BookPaths paths,
+      List<Field> fields,
+      PlanWishes wishes,
+      LocalDate today,
+      SavedPrograms saved) {
+    if (timing || !wishOptions.whyNot.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(), "--keep goes without --compare, --timing and --why-not");
+    }
+    Program program = keepOption.read(book, paths, typed, fields);
+    Field field = book.findField(program.field().value()).orElseThrow();
+    if (save) {
+      saved.checkFree(List.of(field));
+    }
+    KeptField kept = keepOption.keep(book, field, program, wishes, today);
+    if (save) {
+      spec.commandLine().getErr().println(saved.write(kept));
+    }
+    ReportHead head = head(book, List.of(field), wishes, today);
+    output.print(output.json ? KeepJson.of(book, head, kept) : KeepText.of(book, head, kept));
+    return kept.isRefused() ? ExitCode.BLOCKED : ExitCode.DONE;
+  }
+
   private int compared(
       Book book, BookPaths paths, List<Field> fields, PlanWishes wishes, LocalDate today) {
-    if (save || timing || !wishOptions.whyNot.isEmpty()) {
+    if (save || timing || keepOption.isGiven() || !wishOptions.whyNot.isEmpty()) {
       throw new ParameterException(
-          spec.commandLine(), "--compare goes without --save, --timing and --why-not");
+          spec.commandLine(), "--compare goes without --save, --timing, --keep and --why-not");
     }
     ComparedField compared = compareOption.compare(book, paths, fields, wishes, today);
     ReportHead head = head(book, fields, wishes, today);

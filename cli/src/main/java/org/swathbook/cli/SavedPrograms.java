@@ -7,8 +7,11 @@ import java.util.List;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramWriter;
+import org.swathbook.cli.report.KeptField;
 import org.swathbook.cli.report.PlannedField;
+import org.swathbook.plan.KeptProgram;
 import org.swathbook.plan.PlannedProgram;
+import org.swathbook.program.Program;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
@@ -42,6 +45,24 @@ final class SavedPrograms {
     problems.throwIfAny();
   }
 
+  /** Writes the kept program of a field; one line on what was done. */
+  String write(KeptField kept) {
+    if (kept.isRefused()) {
+      return kept.field().id() + ": refused, nothing to save";
+    }
+    KeptProgram first = kept.kept().programs().get(0);
+    return write(kept.field(), first.judged().outcome().program(), first.meetsHouseRules());
+  }
+
+  private String write(Field field, Program program, boolean recommended) {
+    Path file = paths.programOf(field.id());
+    ProgramWriter.write(file, paths, program, force);
+    return field.id()
+        + ": saved as "
+        + paths.nameOf(file)
+        + (recommended ? "" : ", though it is not recommended");
+  }
+
   /** Writes the first program of each field; one line for each field on what was done. */
   List<String> write(List<PlannedField> plans) {
     List<String> lines = new ArrayList<>();
@@ -50,13 +71,7 @@ final class SavedPrograms {
         lines.add(p.field().id() + ": refused, nothing to save");
       } else {
         PlannedProgram first = p.programs().get(0);
-        Path file = paths.programOf(p.field().id());
-        ProgramWriter.write(file, paths, first.outcome().program(), force);
-        lines.add(
-            p.field().id()
-                + ": saved as "
-                + paths.nameOf(file)
-                + (first.recommended() ? "" : ", though it is not recommended"));
+        lines.add(write(p.field(), first.outcome().program(), first.recommended()));
       }
     }
     return lines;

@@ -30,6 +30,7 @@ import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.DiffJson;
 import org.swathbook.cli.json.EntryJson;
 import org.swathbook.cli.json.ImpactJson;
+import org.swathbook.cli.json.KeepJson;
 import org.swathbook.cli.json.LintJson;
 import org.swathbook.cli.json.LoadJson;
 import org.swathbook.cli.json.PlanJson;
@@ -103,6 +104,7 @@ final class SampleDocuments {
                     Optional.empty(),
                     Optional.of(SampleJudgement.of().findings().get(0))))));
     all.put("planCompare", CompareJson.of(book, head, SamplePlans.compared()));
+    all.put("planKeep", KeepJson.of(book, head, SamplePlans.kept()));
     all.put("check", check(book, head));
     all.put("load", load(book, head));
     all.put(

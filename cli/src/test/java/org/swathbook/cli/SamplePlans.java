@@ -1,5 +1,6 @@
 package org.swathbook.cli;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,15 +9,20 @@ import java.util.OptionalLong;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.cli.report.ComparedField;
+import org.swathbook.cli.report.KeptField;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.AgainstFirst;
 import org.swathbook.plan.ComparedProgram;
+import org.swathbook.plan.Kept;
+import org.swathbook.plan.KeptProgram;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
 import org.swathbook.plan.SearchNote;
+import org.swathbook.plan.SingleChange;
 import org.swathbook.plan.WhyNot;
+import org.swathbook.program.Dose;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.RuleId;
@@ -144,5 +150,40 @@ final class SamplePlans {
             Optional.of(Money.ofDollars(-12.5))),
         against,
         List.of("It is a sample."));
+  }
+
+  static KeptField kept() {
+    LocalDate day = LocalDate.of(2027, 6, 6);
+    Dose dose = Samples.outcome("Kept", 1).program().passes().get(0).mix().doses().get(0);
+    SingleChange change =
+        new SingleChange(
+            SingleChange.Kind.EXCHANGE_PRODUCT,
+            day,
+            Optional.of(day.plusDays(3)),
+            List.of(dose),
+            Optional.of(dose),
+            Samples.outcome("Kept", 2).program());
+    return new KeptField(
+        Samples.field(),
+        "two-layers",
+        new Kept(
+            kept("As written", List.of()),
+            List.of("It is a sample."),
+            List.of("A product is to be left out."),
+            List.of(kept("With one change", List.of(change))),
+            Optional.of(recommended().programs().get(0)),
+            1234));
+  }
+
+  private static KeptProgram kept(String name, List<SingleChange> changes) {
+    return new KeptProgram(
+        name,
+        changes,
+        new ComparedProgram.Judged(
+            Samples.outcome(name, 2),
+            SampleJudgement.of(SampleJudgement.broken()),
+            Optional.of(Money.ofDollars(12.5))),
+        List.of("minFoliarSites"),
+        new AgainstFirst(List.of("costs $2.80 more"), List.of()));
   }
 }

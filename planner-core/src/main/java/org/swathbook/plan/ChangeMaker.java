@@ -2,9 +2,7 @@ package org.swathbook.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.growth.Anchors;
@@ -29,10 +27,8 @@ final class ChangeMaker {
   private final Program program;
   private final List<StandingPass> standing;
   private final ChangeTerms terms;
-  private final List<DoseOption> options;
+  private final LegalDoses doses;
   private final DateGrid grid;
-  private final DoseLegality legality;
-  private final Map<LocalDate, List<DoseOption>> legal = new HashMap<>();
 
   ChangeMaker(
       Book book,
@@ -40,46 +36,48 @@ final class ChangeMaker {
       Program program,
       List<StandingPass> standing,
       ChangeTerms terms,
-      List<DoseOption> options) {
+      LegalDoses doses) {
     this.book = book;
     this.traces = traces;
     this.program = program;
     this.standing = List.copyOf(standing);
     this.terms = terms;
-    this.options = List.copyOf(options);
+    this.doses = doses;
     this.grid = new DateGrid(traces.field(), book.house().dateStepDays());
-    this.legality = new DoseLegality(book, traces);
   }
 
   /** Changes of passes that stand, in a fixed order. */
   List<SingleChange> ofPasses() {
     List<SingleChange> out = new ArrayList<>();
     for (StandingPass s : standing) {
-      if (!s.planned().isBefore(terms.from()) && !(s.pass().at() instanceof Anchor.Made)) {
+      if (!s.planned().isBefore(terms.from()) && !s.made()) {
         tank(s, out);
         moves(s, out);
+        if (terms.allows(SingleChange.Kind.LEAVE_OUT_PASS)) {
+          out.add(leftOut(s));
+        }
       }
     }
     return out;
   }
 
   private void tank(StandingPass s, List<SingleChange> out) {
-    List<Dose> doses = s.pass().mix().doses();
-    for (Dose held : doses) {
-      if (doses.size() > 1) {
+    List<Dose> tank = s.pass().mix().doses();
+    for (Dose held : tank) {
+      if (tank.size() > 1) {
         out.add(
             ofTank(
                 SingleChange.Kind.LEAVE_OUT_PRODUCT,
                 s,
-                without(doses, held),
+                without(tank, held),
                 List.of(),
                 Optional.of(held)));
       }
     }
     for (DoseOption option : legalOn(s.planned())) {
       Dose in = option.dose();
-      for (Dose held : doses) {
-        List<Dose> rest = without(doses, held);
+      for (Dose held : tank) {
+        List<Dose> rest = without(tank, held);
         if (!takes(rest, in, s.prepared().timing())) {
           continue;
         }
@@ -88,10 +86,12 @@ final class ChangeMaker {
               ofTank(SingleChange.Kind.EXCHANGE_PRODUCT, s, rest, List.of(in), Optional.of(held)));
         } else if (isMore(in, held)) {
           out.add(ofTank(SingleChange.Kind.RAISE_RATE, s, rest, List.of(in), Optional.of(held)));
+        } else if (isMore(held, in) && terms.allows(SingleChange.Kind.LOWER_RATE)) {
+          out.add(ofTank(SingleChange.Kind.LOWER_RATE, s, rest, List.of(in), Optional.of(held)));
         }
       }
-      if (doses.size() < book.house().maxProducts() && takes(doses, in, s.prepared().timing())) {
-        out.add(ofTank(SingleChange.Kind.ADD_PRODUCT, s, doses, List.of(in), Optional.empty()));
+      if (tank.size() < book.house().maxProducts() && takes(tank, in, s.prepared().timing())) {
+        out.add(ofTank(SingleChange.Kind.ADD_PRODUCT, s, tank, List.of(in), Optional.empty()));
       }
     }
   }
@@ -109,7 +109,7 @@ final class ChangeMaker {
   /** Whether a tank takes one more dose: no active twice, no partner that refuses another. */
   boolean takes(List<Dose> tank, Dose in, PassTiming timing) {
     return tank.stream().noneMatch(d -> shareAnActive(d, in))
-        && tank.stream().allMatch(d -> legality.allows(d, in, timing));
+        && tank.stream().allMatch(d -> doses.together(d, in, timing));
   }
 
   private static boolean shareAnActive(Dose a, Dose b) {
@@ -122,12 +122,24 @@ final class ChangeMaker {
 
   private SingleChange ofTank(
       SingleChange.Kind kind, StandingPass s, List<Dose> rest, List<Dose> in, Optional<Dose> out) {
-    List<Dose> doses = new ArrayList<>(rest);
-    doses.addAll(in);
+    List<Dose> tank = new ArrayList<>(rest);
+    tank.addAll(in);
     Mix old = s.pass().mix();
-    Mix mix = new Mix(doses, old.adjuvants(), old.gallonsPerAcre());
+    Mix mix = new Mix(tank, old.adjuvants(), old.gallonsPerAcre());
     Program changed = replacing(s.pass(), new Pass(s.pass().at(), mix));
     return new SingleChange(kind, s.planned(), Optional.empty(), in, out, changed);
+  }
+
+  private SingleChange leftOut(StandingPass s) {
+    List<Pass> passes = new ArrayList<>(program.passes());
+    passes.remove(s.pass());
+    return new SingleChange(
+        SingleChange.Kind.LEAVE_OUT_PASS,
+        s.planned(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        new Program(program.name(), program.field(), passes));
   }
 
   private void moves(StandingPass s, List<SingleChange> out) {
@@ -135,7 +147,7 @@ final class ChangeMaker {
     if (!grid.date(place).equals(s.planned())) {
       return;
     }
-    for (int to : grid.near(place)) {
+    for (int to : grid.near(place, terms.moveSteps())) {
       LocalDate date = grid.date(to);
       if (!date.isBefore(terms.from()) && isFree(date) && allAllowed(s.pass().mix(), date)) {
         Program changed = replacing(s.pass(), new Pass(new Anchor.OnDate(date), s.pass().mix()));
@@ -153,13 +165,13 @@ final class ChangeMaker {
 
   private boolean allAllowed(Mix mix, LocalDate date) {
     PassTiming timing = Timings.at(traces, date);
-    List<Dose> doses = mix.doses();
-    for (int i = 0; i < doses.size(); i++) {
-      if (!legality.allows(doses.get(i), timing)) {
+    List<Dose> tank = mix.doses();
+    for (int i = 0; i < tank.size(); i++) {
+      if (!doses.allows(tank.get(i), timing)) {
         return false;
       }
       for (int j = 0; j < i; j++) {
-        if (!legality.allows(doses.get(j), doses.get(i), timing)) {
+        if (!doses.together(tank.get(j), tank.get(i), timing)) {
           return false;
         }
       }
@@ -175,43 +187,40 @@ final class ChangeMaker {
     return standing.stream().noneMatch(s -> s.planned().equals(date));
   }
 
-  /** Doses that can be had and that the use rules let pass on a date. */
+  /** Doses that may go into a tank on a date. */
   List<DoseOption> legalOn(LocalDate date) {
-    return legal.computeIfAbsent(
-        date,
-        d -> {
-          PassTiming timing = Timings.at(traces, d);
-          return options.stream()
-              .filter(o -> !terms.unavailable().contains(o.dose().product().id()))
-              .filter(o -> legality.allows(o.dose(), timing))
-              .toList();
-        });
+    return doses.on(date);
   }
 
   /** One more pass with these doses. */
-  SingleChange added(LocalDate date, List<Dose> doses) {
+  SingleChange added(LocalDate date, List<Dose> tank) {
     List<Pass> passes = new ArrayList<>(program.passes());
-    passes.add(new Pass(new Anchor.OnDate(date), Mix.of(doses)));
+    passes.add(new Pass(new Anchor.OnDate(date), Mix.of(tank)));
     return new SingleChange(
         SingleChange.Kind.ADD_PASS,
         date,
         Optional.empty(),
-        doses,
+        tank,
         Optional.empty(),
         new Program(program.name(), program.field(), passes));
   }
 
   /** The change with what its new tank asks for beside the products. */
   SingleChange filled(SingleChange change) {
-    List<Pass> passes = new ArrayList<>();
-    for (Pass p : change.program().passes()) {
-      boolean stood = program.passes().stream().anyMatch(old -> old.equals(p));
-      passes.add(stood ? p : new Pass(p.at(), filled(p)));
-    }
-    return change.with(new Program(program.name(), program.field(), passes));
+    return change.with(filled(book, traces, program, change.program()));
   }
 
-  private Mix filled(Pass p) {
+  /** A changed program in which all tanks that did not stand before have what they ask for. */
+  static Program filled(Book book, TraceSet traces, Program before, Program changed) {
+    List<Pass> passes = new ArrayList<>();
+    for (Pass p : changed.passes()) {
+      boolean stood = before.passes().stream().anyMatch(old -> old.equals(p));
+      passes.add(stood ? p : new Pass(p.at(), filled(book, traces, p)));
+    }
+    return new Program(changed.name(), changed.field(), passes);
+  }
+
+  private static Mix filled(Book book, TraceSet traces, Pass p) {
     LocalDate date = Anchors.resolve(p.at(), traces, book.house().sizePercentile());
     return Tanks.filled(book, traces, Timings.at(traces, date), p.mix());
   }

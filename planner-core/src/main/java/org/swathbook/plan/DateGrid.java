@@ -19,6 +19,8 @@ final class DateGrid {
 
   private static final int LAST_DAY = 66;
 
+  private static final int NEAR_STEPS = 4;
+
   private final LocalDate planting;
   private final int stepDays;
 
@@ -59,15 +61,25 @@ final class DateGrid {
    * way.
    */
   SortedSet<Integer> near(int place) {
+    return near(place, NEAR_STEPS);
+  }
+
+  /** As {@link #near(int)}, by up to so many house steps; the place itself may lie off the grid. */
+  SortedSet<Integer> near(int place, int steps) {
     SortedSet<Integer> out = new TreeSet<>();
-    for (int shift : new int[] {1, 2, stepDays, 2 * stepDays, 3 * stepDays, 4 * stepDays}) {
-      if (place - shift >= 0) {
-        out.add(place - shift);
-      }
-      if (place + shift < size()) {
-        out.add(place + shift);
-      }
+    add(place, 1, out);
+    add(place, 2, out);
+    for (int i = 1; i <= steps; i++) {
+      add(place, i * stepDays, out);
     }
     return out;
+  }
+
+  private void add(int place, int shift, SortedSet<Integer> out) {
+    for (int to : new int[] {place - shift, place + shift}) {
+      if (to >= 0 && to < size()) {
+        out.add(to);
+      }
+    }
   }
 }

@@ -30,6 +30,7 @@ final class FieldEvaluator implements Evaluator {
   private final PlanSpace space;
   private final Legality legality;
   private final Kernel kernel;
+  private final Sequences sequences;
   private final PlanWishes wishes;
   private final List<Pass> made;
   private final List<PreparedPass> facts = new ArrayList<>();
@@ -57,6 +58,7 @@ final class FieldEvaluator implements Evaluator {
     this.space = space;
     this.legality = legality;
     this.kernel = Kernel.of(book, traces);
+    this.sequences = new Sequences(space.options(), d -> legality.allows(d, space));
     for (Pass p : made) {
       facts.add(kernel.made(p.mix(), SeasonSoFar.dateOf(p)));
     }
@@ -111,7 +113,14 @@ final class FieldEvaluator implements Evaluator {
 
   @Override
   public boolean legal(Draft draft) {
-    return legal.computeIfAbsent(draft, d -> isAffordable(d) && legality.allows(d, space));
+    return legal.computeIfAbsent(draft, d -> isAffordable(d) && follow(d));
+  }
+
+  /**
+   * A pass just made may stand for a planned one, so that then a draft is asked about as a whole.
+   */
+  private boolean follow(Draft draft) {
+    return made.isEmpty() ? sequences.allow(draft) : legality.allows(draft, space);
   }
 
   /** Every pass made, adjuvants aside, which have no price. */

@@ -62,6 +62,13 @@ public record PlanWishes(
     return new PlanWishes(without, withoutProducts, withoutSites, all, budgetPerAcre, maxPasses);
   }
 
+  /** With more products that cannot be had. */
+  PlanWishes withoutAll(Collection<ProductId> products) {
+    TreeSet<ProductId> all = new TreeSet<>(withoutProducts);
+    all.addAll(products);
+    return new PlanWishes(without, all, withoutSites, include, budgetPerAcre, maxPasses);
+  }
+
   /** Whether neither the product nor an active of it is to be left out. */
   boolean allows(Dose dose) {
     return !withoutProducts.contains(dose.product().id())

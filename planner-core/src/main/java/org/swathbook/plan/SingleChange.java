@@ -27,11 +27,13 @@ public record SingleChange(
   /** What changes; the order is that of equals in a search. */
   public enum Kind {
     RAISE_RATE,
+    LOWER_RATE,
     ADD_PRODUCT,
     EXCHANGE_PRODUCT,
     LEAVE_OUT_PRODUCT,
     MOVE_PASS,
-    ADD_PASS;
+    ADD_PASS,
+    LEAVE_OUT_PASS;
 
     /** {@code raise-rate}. */
     public String word() {
@@ -41,6 +43,14 @@ public record SingleChange(
 
   public SingleChange {
     in = List.copyOf(in);
+  }
+
+  /**
+   * How many things it asks of those who buy and spray: a rate, a product or a day each count one,
+   * an added pass its trip and each of its products; ours.
+   */
+  public int size() {
+    return kind == Kind.ADD_PASS ? 1 + in.size() : 1;
   }
 
   /** What tells it from the other changes of the same program. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Site;
+import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.program.Dose;
@@ -47,7 +48,14 @@ public final class SingleChanges {
     this.strengths = new Strengths(book, traces, options);
     this.passes = new StandingPasses(book, kernel);
     this.maker =
-        new ChangeMaker(book, traces, now.program(), passes.of(now.program()), terms, options);
+        new ChangeMaker(
+            book,
+            traces,
+            now.program(),
+            passes.of(now.program()),
+            terms,
+            new LegalDoses(
+                book, traces, terms, SeasonSoFar.of(book, traces.field(), today), options));
     this.added =
         new AddedTanks(
             traces, book.house(), maker, options, strengths, c -> passes.quick(c.program()));

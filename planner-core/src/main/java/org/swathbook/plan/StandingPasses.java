@@ -60,11 +60,17 @@ final class StandingPasses {
     return QuickScore.of(book, kernel, passes, cents);
   }
 
-  /** Whether caps, counts and intervals let the passes follow each other. */
+  /**
+   * Whether caps, counts and intervals let the passes follow each other; those made count by the
+   * journal.
+   */
   boolean isLegalInOrder(Program program) {
     TraceSet traces = kernel.traces();
     List<DatedMix> dated = new ArrayList<>();
     for (StandingPass s : of(program)) {
+      if (s.made()) {
+        continue;
+      }
       dated.add(
           new DatedMix(
               dated.size(),

@@ -1,14 +1,11 @@
 package org.swathbook.plan;
 
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
-import org.swathbook.catalog.WeedId;
-import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
@@ -34,19 +31,6 @@ final class WalkedChange {
   private final SeasonOutcome outcome;
   private final Set<Broken> broken;
   private @Nullable Judgement judged;
-
-  /** A house rule that is broken for a weed, on whatever pass. */
-  private record Broken(String name, Optional<WeedId> weed) {
-    static Set<Broken> of(List<BrokenHouseRule> all) {
-      Set<Broken> out = new LinkedHashSet<>();
-      all.forEach(b -> out.add(new Broken(b.name(), b.weed())));
-      return out;
-    }
-
-    static List<String> without(Set<Broken> all, Set<Broken> gone) {
-      return all.stream().filter(b -> !gone.contains(b)).map(Broken::name).distinct().toList();
-    }
-  }
 
   /**
    * The program as it stands.
@@ -148,9 +132,10 @@ final class WalkedChange {
   List<String> place() {
     return switch (change.kind()) {
       case ADD_PASS -> List.of("another pass");
-      case RAISE_RATE, EXCHANGE_PRODUCT, LEAVE_OUT_PRODUCT ->
+      case RAISE_RATE, LOWER_RATE, EXCHANGE_PRODUCT, LEAVE_OUT_PRODUCT ->
           List.of(change.pass().toString(), change.out().orElseThrow().product().id().value());
-      case ADD_PRODUCT, MOVE_PASS -> List.of(change.pass().toString(), change.kind().word());
+      case ADD_PRODUCT, MOVE_PASS, LEAVE_OUT_PASS ->
+          List.of(change.pass().toString(), change.kind().word());
     };
   }
 

@@ -14,10 +14,12 @@ import org.swathbook.model.ModelSection;
 
 /** Describes each pass of a walked program. */
 final class PassOutcomes {
-  /** A weed stands from so many plants/m² or so much of its season's emergence (default). */
+  /**
+   * A weed stands from so many plants/m², 400 on an acre (default, ours). No share of its
+   * emergence: survivors are selected by plants, and one in a hundred of a dense stand are
+   * thousands.
+   */
   private static final double STANDS_PER_M2 = 0.1;
-
-  private static final double STANDS_SHARE = 0.01;
 
   private final Book book;
   private final Kernel kernel;
@@ -71,7 +73,7 @@ final class PassOutcomes {
     for (int p = 0; p < passes.size(); p++) {
       for (int w = 0; w < traces.weeds().size() && !passes.get(p).isMissed(year); w++) {
         StandingPlants plants = census.standing(p, year, w);
-        if (stands(plants.perM2(), kernel.cell(year, w).totalEmergence)) {
+        if (stands(plants.perM2())) {
           out.add(
               new PassSize(
                   p,
@@ -99,14 +101,14 @@ final class PassOutcomes {
     boolean[] stands = new boolean[years];
     for (int y = 0; y < years; y++) {
       perM2[y] = census.standing(index, y, weed).perM2();
-      stands[y] = stands(perM2[y], kernel.cell(y, weed).totalEmergence);
+      stands[y] = stands(perM2[y]);
     }
     double median = Stats.median(perM2);
     double percentile = kernel.house().sizePercentile();
     double[] p90 = heights(index, weed, stands, percentile);
     return new PassWeed(
         traces.weeds().get(weed).weed().id(),
-        stands(median, traces.weeds().get(weed).perM2()),
+        stands(median),
         median,
         Stats.median(heights(index, weed, stands, 0.5)),
         Stats.median(p90),
@@ -124,8 +126,8 @@ final class PassOutcomes {
     return out;
   }
 
-  static boolean stands(double perM2, double season) {
-    return perM2 > 0 && perM2 >= Math.max(STANDS_PER_M2, STANDS_SHARE * season);
+  static boolean stands(double perM2) {
+    return perM2 >= STANDS_PER_M2;
   }
 
   private double[] heights(int index, int weed, boolean[] stands, double percentile) {
@@ -146,9 +148,8 @@ final class PassOutcomes {
                 ModelSection.COST,
                 PassOutcomes.class,
                 "stands",
-                "from so many plants, or such a share of the season's emergence",
-                "default")
-            .with("plants/m²", STANDS_PER_M2, "")
-            .with("share", STANDS_SHARE, ""));
+                "from so many plants in the median year, whatever the season's emergence",
+                "default, ours")
+            .with("plants/m²", STANDS_PER_M2, ""));
   }
 }

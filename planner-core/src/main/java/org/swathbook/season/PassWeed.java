@@ -6,8 +6,7 @@ import org.swathbook.catalog.WeedId;
 /**
  * A weed at a pass, over the years.
  *
- * @param stands whether it counts as standing in the median year: from 0.1 plants/m² or 1 % of its
- *     season's emergence
+ * @param stands whether it counts as standing in the median year: from 0.1 plants/m²
  * @param medianPerM2 plants standing when the sprayer comes
  * @param p50Cm median over the years of the height that half of the standing plants do not exceed;
  *     NaN when none stand

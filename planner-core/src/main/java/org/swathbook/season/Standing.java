@@ -52,10 +52,10 @@ public final class Standing {
       double[] perM2 = new double[years];
       for (int y = 0; y < years; y++) {
         perM2[y] = plants[w][y].perM2();
-        stands[w][y] = PassOutcomes.stands(perM2[y], kernel.cell(y, w).totalEmergence);
+        stands[w][y] = PassOutcomes.stands(perM2[y]);
         heightClass[w][y] = plants[w][y].percentileClass(percentile);
       }
-      inMedianYear[w] = PassOutcomes.stands(Stats.median(perM2), traces.weeds().get(w).perM2());
+      inMedianYear[w] = PassOutcomes.stands(Stats.median(perM2));
     }
     return new Standing(stands, inMedianYear, heightClass);
   }

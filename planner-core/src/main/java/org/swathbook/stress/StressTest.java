@@ -111,7 +111,7 @@ public final class StressTest {
 
   private List<Remedy> remedies(Walked w) {
     Stressed s = w.stressed;
-    ChangeTerms terms = new ChangeTerms(s.knownFrom(), s.unavailable(), s.extraForAddedPass());
+    ChangeTerms terms = ChangeTerms.helping(s.knownFrom(), s.unavailable(), s.extraForAddedPass());
     return new SingleChanges(s.book(), w.kernel, w.walk.outcome(), terms, plain.today())
         .best().stream().map(c -> new Remedy(c, withoutTrouble(s, c))).toList();
   }

@@ -46,7 +46,7 @@ class SingleChangesTest {
             book,
             kernel,
             now,
-            new ChangeTerms(LocalDate.parse(from), List.of(unavailable), extra),
+            ChangeTerms.helping(LocalDate.parse(from), List.of(unavailable), extra),
             TODAY)
         .best();
   }

@@ -7,10 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.swathbook.catalog.Catalog;
-import org.swathbook.cli.report.ChangeWords;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.JudgedChange;
-import org.swathbook.program.Dose;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WeedOutcome;
 import org.swathbook.stress.FallenPass;
@@ -95,13 +93,7 @@ final class StressJson {
 
   private static void remedy(ObjectNode node, Remedy remedy) {
     JudgedChange c = remedy.change();
-    node.put("words", ChangeWords.of(c.change(), Object::toString));
-    node.put("kind", c.change().kind().word());
-    node.put("pass", c.change().pass().toString());
-    node.put("movedTo", c.change().movedTo().map(Object::toString).orElse(null));
-    ArrayNode in = node.putArray("products");
-    c.change().in().forEach(d -> dose(in.addObject(), d));
-    node.put("instead", c.change().out().map(d -> d.product().id().value()).orElse(null));
+    ChangeJson.into(node, c.change());
     node.put("verdict", c.judgement().verdict().word());
     figures(node, c.outcome());
     node.set("netGainPerAcre", Json.money(c.net()));
@@ -109,11 +101,5 @@ final class StressJson {
     node.set("netGainWithoutTroublePerAcre", Json.money(remedy.netWithoutTrouble()));
     node.set("mends", Json.texts(c.mends()));
     node.set("breaks", Json.texts(c.breaks()));
-  }
-
-  private static void dose(ObjectNode node, Dose d) {
-    node.put("product", d.product().id().value());
-    node.set("rate", Json.fixed(d.rate().amount(), 4));
-    node.put("unit", d.rate().unitText());
   }
 }

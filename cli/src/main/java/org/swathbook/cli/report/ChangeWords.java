@@ -21,9 +21,9 @@ public final class ChangeWords {
     String pass = "the pass of " + day.apply(change.pass());
     String in = doses(change.in());
     return switch (change.kind()) {
-      case RAISE_RATE ->
-          "raise "
-              + raised(change.in().get(0))
+      case RAISE_RATE, LOWER_RATE ->
+          (change.kind() == SingleChange.Kind.RAISE_RATE ? "raise " : "lower ")
+              + toRate(change.in().get(0))
               + " in "
               + pass
               + change.out().map(d -> ", from " + rate(d)).orElse("");
@@ -37,11 +37,12 @@ public final class ChangeWords {
       case LEAVE_OUT_PRODUCT ->
           "leave " + change.out().map(d -> d.product().id().value()).orElse("") + " out of " + pass;
       case MOVE_PASS -> "move " + pass + " to " + change.movedTo().map(day).orElse("another day");
+      case LEAVE_OUT_PASS -> "leave out " + pass;
       case ADD_PASS -> "one more pass on " + day.apply(change.pass()) + ": " + in;
     };
   }
 
-  private static String raised(Dose d) {
+  private static String toRate(Dose d) {
     return d.product().id() + " to " + rate(d);
   }
 

@@ -43,10 +43,13 @@ final class AlternativeText {
     return String.join(
             ", ",
             pass.mix().actives().stream()
-                .map(
-                    (ActiveDose a) ->
-                        a.ingredient().name() + " " + Numbers.decimals(a.lbPerAcre(), 2))
+                .map((ActiveDose a) -> a.ingredient().name() + " " + rate(a.lbPerAcre()))
                 .toList())
         + " lb/acre";
+  }
+
+  /** Some actives go on by grams: their rate is no zero. */
+  private static String rate(double lbPerAcre) {
+    return Numbers.decimals(lbPerAcre, lbPerAcre < 0.05 ? 4 : 2);
   }
 }

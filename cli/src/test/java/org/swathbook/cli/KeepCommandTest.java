@@ -1,0 +1,106 @@
+package org.swathbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whole calls of {@code plan --keep}. */
+class KeepCommandTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final String LAYERS = "nd-1-two-layers";
+  private static final String SHORT = "glufosinate-2.34sl";
+
+  @TempDir static Path dir;
+  private static Path book;
+
+  @BeforeAll
+  static void makeTheBook() throws IOException {
+    book = SmallBook.of(dir.resolve("book"), "ND-1", "ND-2");
+    SmallBook.copyProgram(book, LAYERS + ".yaml");
+  }
+
+  private static Called call(String... args) {
+    return Called.with("plan", book, args);
+  }
+
+  @Test
+  void theFirstProgramIsTheWrittenOneWithoutTheProductThatIsShort() throws IOException {
+    Called called = call("--keep", LAYERS, "--without", SHORT, "--json");
+    assertThat(called.code()).as(called.err()).isEqualTo(ExitCode.DONE);
+    JsonNode field = JSON.readTree(called.out()).get("fields").get(0);
+    assertThat(field.get("field").asText()).isEqualTo("ND-1");
+    JsonNode keep = field.get("keep");
+    assertThat(keep.get("needsNothing").asBoolean()).isFalse();
+    assertThat(keep.get("wanting").get(0).asText()).startsWith(SHORT);
+    JsonNode first = field.get("programs").get(0);
+    assertThat(first.get("thingsChanged").asInt()).isEqualTo(1);
+    assertThat(first.get("changes").get(0).get("instead").asText()).isEqualTo(SHORT);
+    assertThat(first.get("passes").toString()).doesNotContain(SHORT);
+    assertThat(first.get("passes").get(0)).isEqualTo(keep.get("written").get("passes").get(0));
+  }
+
+  /** What {@code season} says of the written program is what the report holds changes against. */
+  @Test
+  void theFiguresOfTheWrittenProgramAreThoseOfTheSeason() throws IOException {
+    JsonNode season =
+        JSON.readTree(Called.with("season", book, LAYERS, "--json").out()).get("summary");
+    JsonNode written =
+        JSON.readTree(call("--keep", LAYERS, "--json").out())
+            .get("fields")
+            .get(0)
+            .get("keep")
+            .get("written");
+    season.fieldNames().forEachRemaining(k -> assertThat(written.get(k)).isEqualTo(season.get(k)));
+  }
+
+  @Test
+  void textSaysFirstWhatIsToChangeAndFitsThePage() {
+    Called called = call("nd-1", "--keep", LAYERS, "--without", SHORT);
+    assertThat(called.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
+    assertThat(called.out())
+        .contains("ONE THING TO CHANGE: ")
+        .contains("As written, on what is made")
+        .contains("Against what is asked: " + SHORT)
+        .contains("Planned anew, to show what keeping costs")
+        .contains("The label is the law.");
+    assertThat(call("--keep", LAYERS).out()).contains("NOTHING NEEDS TO CHANGE");
+  }
+
+  @Test
+  void theKeptProgramIsSavedAndReadAgain() throws IOException {
+    Path fresh = SmallBook.of(dir.resolve("fresh"), "ND-1");
+    SmallBook.copyProgram(fresh, LAYERS + ".yaml");
+    String[] args = {"--keep", LAYERS, "--without", SHORT, "--save", "--json"};
+    Called called = Called.with("plan", fresh, args);
+    assertThat(called.err()).contains("ND-1: saved as programs/nd-1.yaml");
+    JsonNode kept = JSON.readTree(called.out()).get("fields").get(0).get("programs").get(0);
+    JsonNode season = JSON.readTree(Called.with("season", fresh, "nd-1", "--json").out());
+    assertThat(season.get("summary").get("netPerAcre")).isEqualTo(kept.get("netPerAcre"));
+    String saved = Files.readString(fresh.resolve("programs/nd-1.yaml"));
+    Called again = Called.with("plan", fresh, args);
+    assertThat(again.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(again.out()).isEmpty();
+    assertThat(Files.readString(fresh.resolve("programs/nd-1.yaml"))).isEqualTo(saved);
+  }
+
+  private static void isWrong(Called called, String what) {
+    assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(called.out()).isEmpty();
+    assertThat(called.err().lines()).singleElement().asString().contains(what);
+  }
+
+  @Test
+  void callsThatMakeNoSenseAreToldInOneLine() {
+    isWrong(call("ND-2", "--keep", LAYERS), "is one of ND-1; name that field or none");
+    isWrong(call("--keep", "no-such"), "no program of this name");
+    isWrong(call("--keep", LAYERS, "--timing"), "--keep goes without");
+    isWrong(call("ND-1", "--keep", LAYERS, "--compare", LAYERS, "best"), "--compare goes without");
+  }
+}
