@@ -1,6 +1,7 @@
 package org.swathbook.cli;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import org.swathbook.cli.report.PlannedField;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.AgainstFirst;
 import org.swathbook.plan.ComparedProgram;
+import org.swathbook.plan.FrontProgram;
 import org.swathbook.plan.Kept;
 import org.swathbook.plan.KeptProgram;
 import org.swathbook.plan.PlannedProgram;
@@ -22,6 +24,7 @@ import org.swathbook.plan.Relaxation;
 import org.swathbook.plan.SearchNote;
 import org.swathbook.plan.SingleChange;
 import org.swathbook.plan.WhyNot;
+import org.swathbook.plan.WithoutPart;
 import org.swathbook.program.Dose;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Finding;
@@ -93,6 +96,8 @@ final class SamplePlans {
         Samples.field(),
         refusal,
         List.of(programs),
+        programs.length == 0 ? List.of() : without(programs[0]),
+        front(programs),
         new SearchNote(
             214,
             38,
@@ -104,6 +109,39 @@ final class SamplePlans {
         OptionalLong.empty());
   }
 
+  private static List<WithoutPart> without(PlannedProgram first) {
+    Dose dose = first.outcome().program().passes().get(0).mix().doses().get(0);
+    return List.of(
+        new WithoutPart(
+            0,
+            Optional.empty(),
+            Optional.of(Money.ofDollars(-40.25)),
+            Optional.of(Samples.PALMER),
+            96.04,
+            71.2,
+            List.of("seasonControl", "oneSiteGone")),
+        new WithoutPart(
+            0,
+            Optional.of(dose),
+            Optional.of(Money.ofDollars(2.5)),
+            Optional.empty(),
+            Double.NaN,
+            Double.NaN,
+            List.of()));
+  }
+
+  private static List<FrontProgram> front(PlannedProgram... programs) {
+    return Arrays.stream(programs)
+        .map(
+            p ->
+                new FrontProgram(
+                    p.outcome(),
+                    p.outcome().cost().orElse(Money.ZERO),
+                    p.recommended() ? 91.5 : 62.9,
+                    p.judgement().brokenNames()))
+        .toList();
+  }
+
   /** The refused field, asked about an active that a rule refuses and about one that it has. */
   static PlannedField asked() {
     PlannedField plan = refused();
@@ -111,6 +149,8 @@ final class SamplePlans {
         plan.field(),
         plan.refusal(),
         plan.programs(),
+        plan.without(),
+        plan.front(),
         plan.search(),
         List.of(
             new WhyNot(

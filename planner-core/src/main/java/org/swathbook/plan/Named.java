@@ -15,13 +15,17 @@ import org.swathbook.catalog.IngredientId;
  * is best at.
  */
 final class Named {
+  /** What a program is called that loses least by delay. */
+  static final String LATE = "Highest net return when every pass comes a week late,";
+
   private Named() {}
 
   /**
    * Names with their programs, the best first; no program twice. At least two alternatives where
    * there are any.
    */
-  static Map<String, Walked> choose(List<Walked> walked, PlanSpace space, double oneSiteGonePct) {
+  static Map<String, Walked> choose(
+      List<Walked> walked, PlanSpace space, double oneSiteGonePct, Delay delay) {
     Map<String, Walked> out = new LinkedHashMap<>();
     List<Walked> sorted = walked.stream().sorted(Goal.BEST).toList();
     if (sorted.isEmpty()) {
@@ -54,6 +58,10 @@ final class Named {
             fit,
             Comparator.<Walked>comparingInt(w -> w.draft().stops().size())
                 .thenComparing(Goal.BEST)));
+    put(
+        out,
+        LATE + (meets ? " within the house rules" : " with as few rules broken"),
+        delay.leastHurt(fit));
     if (out.size() < 4) {
       put(
           out,

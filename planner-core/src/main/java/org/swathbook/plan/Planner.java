@@ -114,7 +114,8 @@ public final class Planner {
     List<Walked> walked =
         search.walked().stream().filter(w -> w.hasPasses() && w.lacking() == 0).toList();
     Tanks tanks = new Tanks(book, traces, space, legality, soFar.made());
-    List<PlannedProgram> programs = named(traces, space, tanks, walked, today);
+    Delay delay = new Delay(space, evaluator);
+    List<PlannedProgram> programs = named(traces, space, tanks, walked, delay, today);
     SearchNote note =
         new SearchNote(
             space.options().size(),
@@ -129,6 +130,8 @@ public final class Planner {
           traces,
           Optional.of(new Refusal(legality.blocks(asked(made)), List.of(), List.of())),
           List.of(),
+          List.of(),
+          List.of(),
           note);
     }
     Optional<Refusal> refusal =
@@ -139,7 +142,14 @@ public final class Planner {
                     List.of(),
                     programs.get(0).judgement().brokenHouseRules(),
                     Relaxations.of(walked)));
-    return new FieldPlan(traces.field(), traces, refusal, programs, note);
+    return new FieldPlan(
+        traces.field(),
+        traces,
+        refusal,
+        programs,
+        WithoutPart.of(book, evaluator.kernel(), programs.get(0).outcome()),
+        Front.of(walked),
+        note);
   }
 
   /**
@@ -166,10 +176,16 @@ public final class Planner {
 
   /** Names programs until every one of them is judged and none is blocked. */
   private List<PlannedProgram> named(
-      TraceSet traces, PlanSpace space, Tanks tanks, List<Walked> walked, LocalDate today) {
+      TraceSet traces,
+      PlanSpace space,
+      Tanks tanks,
+      List<Walked> walked,
+      Delay delay,
+      LocalDate today) {
     List<Walked> left = new ArrayList<>(walked);
     while (true) {
-      Map<String, Walked> chosen = Named.choose(left, space, 100 * book.house().oneSiteGone());
+      Map<String, Walked> chosen =
+          Named.choose(left, space, 100 * book.house().oneSiteGone(), delay);
       List<PlannedProgram> out = new ArrayList<>();
       List<Walked> blocked = new ArrayList<>();
       for (Map.Entry<String, Walked> e : chosen.entrySet()) {
@@ -189,7 +205,7 @@ public final class Planner {
                 best && w.meetsHouseRules(),
                 outcome,
                 judgement,
-                best ? "" : GivesUp.against(first, w)));
+                best ? "" : givesUp(e.getKey(), first, w, delay)));
       }
       if (blocked.isEmpty()) {
         return out;
@@ -198,12 +214,25 @@ public final class Planner {
     }
   }
 
+  private static String givesUp(String name, Walked first, Walked other, Delay delay) {
+    String now = GivesUp.against(first, other);
+    return name.startsWith(Named.LATE)
+        ? now
+            + "; a week late it nets $"
+            + delay.net(other)
+            + ", the first program $"
+            + delay.net(first)
+        : now;
+  }
+
   private static FieldPlan refused(
       TraceSet traces, List<Finding> because, OptionMaker.Made made, DateGrid grid) {
     return new FieldPlan(
         traces.field(),
         traces,
         Optional.of(new Refusal(because, List.of(), List.of())),
+        List.of(),
+        List.of(),
         List.of(),
         new SearchNote(made.options().size(), grid.size(), 0, 0, false, made.leftOut()));
   }

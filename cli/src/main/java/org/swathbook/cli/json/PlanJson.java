@@ -6,12 +6,16 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.swathbook.book.Book;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.plan.FrontProgram;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
 import org.swathbook.plan.WhyNot;
+import org.swathbook.plan.WithoutPart;
+import org.swathbook.season.PassOutcome;
 
 /** The result of {@code plan}. */
 public final class PlanJson {
@@ -38,6 +42,10 @@ public final class PlanJson {
       program.put("givesUp", p.givesUp());
       json.into(program, p.outcome(), p.judgement());
     }
+    ArrayNode without = node.putArray("without");
+    plan.without().forEach(w -> without(without.addObject(), w));
+    ArrayNode front = node.putArray("front");
+    plan.front().forEach(p -> front(front.addObject(), p));
     if (!plan.whyNot().isEmpty()) {
       ArrayNode answers = node.putArray("whyNot");
       for (WhyNot w : plan.whyNot()) {
@@ -58,6 +66,32 @@ public final class PlanJson {
     search.put("exact", plan.search().exact());
     search.set("leftOut", Json.texts(plan.search().leftOut()));
     plan.millis().ifPresent(ms -> search.put("millis", ms));
+  }
+
+  private static void without(ObjectNode node, WithoutPart w) {
+    node.put("pass", w.pass() + 1);
+    node.put("product", w.dose().map(d -> d.product().id().value()).orElse(null));
+    node.set("netChangePerAcre", Json.money(w.net()));
+    node.put("weed", w.worstHit().map(WeedId::value).orElse(null));
+    node.set("controlPct", Json.percent(w.controlPct()));
+    node.set("controlPctWithout", Json.percent(w.controlPctWithout()));
+    node.set("breaks", Json.texts(w.breaks()));
+  }
+
+  private static void front(ObjectNode node, FrontProgram p) {
+    node.set("costPerAcre", Json.money(p.cost()));
+    node.set("lossPerAcre", Json.money(p.outcome().loss()));
+    node.set("netPerAcre", Json.money(p.outcome().net()));
+    node.set("controlPctWithoutWeakest", Json.percent(p.weakestControlPct()));
+    ArrayNode passes = node.putArray("passes");
+    for (PassOutcome pass : p.outcome().passes()) {
+      ObjectNode at = passes.addObject();
+      at.put("date", pass.planned().toString());
+      at.set(
+          "products",
+          Json.texts(pass.mix().doses().stream().map(d -> d.product().id().value()).toList()));
+    }
+    node.set("breaksHouseRules", Json.texts(p.brokenRules()));
   }
 
   private static void refusal(Book book, ObjectNode node, Refusal refusal) {

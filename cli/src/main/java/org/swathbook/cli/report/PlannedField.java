@@ -5,15 +5,19 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.swathbook.book.Field;
 import org.swathbook.plan.FieldPlan;
+import org.swathbook.plan.FrontProgram;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.SearchNote;
 import org.swathbook.plan.WhyNot;
+import org.swathbook.plan.WithoutPart;
 
 /**
  * The plan of a field without the trace behind it, so that reports over hundreds of fields fit into
  * memory.
  *
+ * @param without why each pass and product of the first program is there
+ * @param front what more money buys, by cost
  * @param millis time that planning took; empty when it is not to be told, since no two runs take
  *     the same
  */
@@ -21,12 +25,16 @@ public record PlannedField(
     Field field,
     Optional<Refusal> refusal,
     List<PlannedProgram> programs,
+    List<WithoutPart> without,
+    List<FrontProgram> front,
     SearchNote search,
     List<WhyNot> whyNot,
     OptionalLong millis) {
 
   public PlannedField {
     programs = List.copyOf(programs);
+    without = List.copyOf(without);
+    front = List.copyOf(front);
     whyNot = List.copyOf(whyNot);
   }
 
@@ -37,11 +45,19 @@ public record PlannedField(
   /** With answers on actives that it was asked about. */
   public static PlannedField of(FieldPlan plan, List<WhyNot> whyNot) {
     return new PlannedField(
-        plan.field(), plan.refusal(), plan.programs(), plan.search(), whyNot, OptionalLong.empty());
+        plan.field(),
+        plan.refusal(),
+        plan.programs(),
+        plan.without(),
+        plan.front(),
+        plan.search(),
+        whyNot,
+        OptionalLong.empty());
   }
 
   public PlannedField timed(long took) {
-    return new PlannedField(field, refusal, programs, search, whyNot, OptionalLong.of(took));
+    return new PlannedField(
+        field, refusal, programs, without, front, search, whyNot, OptionalLong.of(took));
   }
 
   /** Whether there is nothing legal to show. */

@@ -69,6 +69,7 @@ public final class PlanText {
             ProgramText.money(program.outcome()));
         page.blank();
         text.full(page, program.outcome(), program.judgement());
+        WithoutText.on(page, book.catalog(), program.outcome(), plan.without());
         new FindingText(book.catalog()).verdict(page, program.judgement());
       } else {
         if (i == 1) {
@@ -77,6 +78,7 @@ public final class PlanText {
         AlternativeText.on(page, program);
       }
     }
+    FrontText.on(page, plan.front());
     plan.whyNot().forEach(w -> whyNot(book.catalog(), page, w));
     search(page, plan);
   }

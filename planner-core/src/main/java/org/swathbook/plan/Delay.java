@@ -1,0 +1,50 @@
+package org.swathbook.plan;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.swathbook.measure.Money;
+
+/** How programs of one field fare when rain or other work holds the sprayer up all season. */
+final class Delay {
+  /** Every pass comes so many days late: default, ours. */
+  static final int DAYS = 7;
+
+  /** Only as many of the best programs are asked about: default, ours. */
+  private static final int ASKED = 30;
+
+  private final PlanSpace space;
+  private final Evaluator evaluator;
+  private final Map<Draft, Money> known = new HashMap<>();
+
+  Delay(PlanSpace space, Evaluator evaluator) {
+    this.space = space;
+    this.evaluator = evaluator;
+  }
+
+  /**
+   * Net return of an acre with every pass still to come a week late; a pass whose windows are over
+   * by then is missed, and costs nothing.
+   */
+  Money net(Walked w) {
+    return known.computeIfAbsent(w.draft(), d -> evaluator.full(late(d)).net());
+  }
+
+  /** Of the best programs the one that nets most when it is late. */
+  Optional<Walked> leastHurt(List<Walked> sorted) {
+    return sorted.stream()
+        .limit(ASKED)
+        .max(
+            Comparator.comparing(this::net)
+                .thenComparing(w -> w.draft().key(), Comparator.reverseOrder()));
+  }
+
+  private Draft late(Draft draft) {
+    return new Draft(
+        draft.stops().stream()
+            .map(s -> s.on(Math.min(s.date() + DAYS, space.grid().size() - 1)))
+            .toList());
+  }
+}
