@@ -347,6 +347,7 @@ final class Samples {
         driver ? 65.8 : 30.2,
         driver ? Optional.of(Site.of(15)) : Optional.empty(),
         driver ? 88.71 : 99.04,
+        driver ? 1070.1 : 52,
         List.of(),
         driver ? List.of() : List.of("flumioxazin"));
   }

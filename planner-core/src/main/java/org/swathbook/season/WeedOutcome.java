@@ -20,6 +20,7 @@ import org.swathbook.catalog.Site;
  * @param metNonePct share of the season's emergence that met none, one, two or more effective
  *     sites, mean
  * @param weakestSite the site whose loss hurts most; empty when no site works on it
+ * @param survivorsPerAcreWithoutWeakest as {@code survivorsPerAcre}, with that site gone
  * @param overlaps of consecutive layers, in order
  * @param unknownActives names of actives of the program whose control of this weed is not known:
  *     counted as nothing
@@ -40,6 +41,7 @@ public record WeedOutcome(
     double metTwoOrMorePct,
     Optional<Site> weakestSite,
     double controlPctWithoutWeakest,
+    double survivorsPerAcreWithoutWeakest,
     List<LayerOverlap> overlaps,
     List<String> unknownActives) {
 

@@ -6,9 +6,11 @@ import static org.swathbook.rules.SeasonCases.weed;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.swathbook.book.DriverKind;
+import org.swathbook.rules.SeasonCase.Outcome;
 
 /** Rules on a whole season at their limits and on either side. */
 class SeasonBoundaryTest {
@@ -26,7 +28,7 @@ class SeasonBoundaryTest {
   }
 
   static Stream<Case> cases() {
-    return Stream.of(burndowns()).flatMap(List::stream);
+    return Stream.of(burndowns(), oneSite()).flatMap(List::stream);
   }
 
   /** Soybean planted without tillage on 11 May in standing kochia; glyphosate takes up to 12 in. */
@@ -65,6 +67,52 @@ class SeasonBoundaryTest {
             NONE,
             "a layer that held since February",
             glyphosate("2027-05-26", 12).layer("KCHSC", 150, 300)));
+  }
+
+  private static SeasonCase palmer(Outcome outcome) {
+    return SeasonCase.of(soybean(weed("AMAPA", 80, DriverKind.YES, 0))).outcome("AMAPA", outcome);
+  }
+
+  private static List<Case> oneSite() {
+    String rule = "depends-on-one-site";
+    return List.of(
+        of(rule, "warn", "89.9 % without site 14", palmer(new Outcome().without(14, 89.9))),
+        of(rule, "note", "the house's 90 % without it", palmer(new Outcome().without(14, 90))),
+        of(rule, "note", "92.9 % without it", palmer(new Outcome().without(14, 92.9))),
+        of(rule, NONE, "93 % without it", palmer(new Outcome().without(14, 93))),
+        of(
+            rule,
+            NONE,
+            "ten times the survivors without it",
+            palmer(new Outcome().without(14, 98).survivors(150).survivorsWithout(1500))),
+        of(
+            rule,
+            "note",
+            "more than ten times the survivors",
+            palmer(new Outcome().without(14, 98).survivors(150).survivorsWithout(1501))),
+        of(
+            rule,
+            NONE,
+            "many times next to nothing, less than a plant on an acre",
+            palmer(new Outcome().without(14, 98).survivors(0.001).survivorsWithout(0.9))));
+  }
+
+  @Test
+  void whatMightStandBesideTheOneSiteIsNamed() {
+    CaseBook book = soybean(weed("AMAPA", 80, DriverKind.YES, 0.9, 2, 9));
+    SeasonCase s = SeasonCase.of(book);
+    s.pass(
+            "2027-06-08",
+            book.mix("2,4-D choline", "0.95 lb ae/acre"),
+            s.standing("AMAPA", 12, 3, s.site("2,4-D choline", "AMAPA", 91)))
+        .outcome("AMAPA", new Outcome().without(4, 40));
+
+    assertThat(s.judge().findings())
+        .filteredOn(f -> f.rule().value().equals("depends-on-one-site"))
+        .extracting(Finding::remedy)
+        .containsExactly(
+            "another effective site beside site 4: through leaves site 10, through the soil site"
+                + " 15; plan tells which is enough and what it costs");
   }
 
   @ParameterizedTest

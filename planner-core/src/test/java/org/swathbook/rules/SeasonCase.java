@@ -143,6 +143,7 @@ final class SeasonCase {
     private double survivors;
     private double allSurvivors;
     private double withoutWeakest = 99;
+    private double survivorsWithout;
     private Optional<Site> weakest = Optional.empty();
     private final List<WeedOutcome.LayerOverlap> overlaps = new ArrayList<>();
     private final List<String> unknown = new ArrayList<>();
@@ -160,12 +161,19 @@ final class SeasonCase {
     Outcome survivors(double perAcre) {
       survivors = perAcre;
       allSurvivors = perAcre;
+      survivorsWithout = perAcre;
       return this;
     }
 
     Outcome without(int site, double pct) {
       weakest = Optional.of(Site.of(site));
       withoutWeakest = pct;
+      return this;
+    }
+
+    /** Survivors with the site gone; to be said after the survivors. */
+    Outcome survivorsWithout(double perAcre) {
+      survivorsWithout = perAcre;
       return this;
     }
 
@@ -198,6 +206,7 @@ final class SeasonCase {
             100,
             o.weakest,
             o.withoutWeakest,
+            o.survivorsWithout,
             o.overlaps,
             o.unknown));
     if (o.exposed > 0) {
