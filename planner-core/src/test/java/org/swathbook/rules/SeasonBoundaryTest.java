@@ -28,7 +28,7 @@ class SeasonBoundaryTest {
   }
 
   static Stream<Case> cases() {
-    return Stream.of(burndowns(), oneSite()).flatMap(List::stream);
+    return Stream.of(burndowns(), oneSite(), firstPasses()).flatMap(List::stream);
   }
 
   /** Soybean planted without tillage on 11 May in standing kochia; glyphosate takes up to 12 in. */
@@ -95,6 +95,34 @@ class SeasonBoundaryTest {
             NONE,
             "many times next to nothing, less than a plant on an acre",
             palmer(new Outcome().without(14, 98).survivors(0.001).survivorsWithout(0.9))));
+  }
+
+  private static SeasonCase early(double lostShare) {
+    CaseBook book = soybean(weed("AMAPA", 80, DriverKind.YES, 0));
+    SeasonCase s = SeasonCase.of(book);
+    return s.pass(
+            "2027-05-24",
+            book.mix("glyphosate", "1.13 lb ae/acre"),
+            s.standing("AMAPA", 40, 3, s.site("glyphosate", "AMAPA", 95)))
+        .late(lostShare, 3.2);
+  }
+
+  private static List<Case> firstPasses() {
+    String rule = "late-first-pass";
+    return List.of(
+        of(rule, NONE, "in time, with 2 % of the yield lost by then", early(0.02)),
+        of(rule, "warn", "in time, with 2.1 % of the yield lost by then", early(0.021)));
+  }
+
+  @Test
+  void eachDayOfDelayIsPriced() {
+    assertThat(early(0.034).judge().findings())
+        .filteredOn(f -> f.rule().value().equals("late-first-pass"))
+        .extracting(Finding::message)
+        .singleElement()
+        .asString()
+        .endsWith(
+            " What stands then has cost 3.4 % of the yield, and each day later costs $3.20/acre.");
   }
 
   @Test

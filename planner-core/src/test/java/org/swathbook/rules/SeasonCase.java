@@ -22,6 +22,7 @@ import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.season.GapSpan;
+import org.swathbook.season.LateCost;
 import org.swathbook.season.LayerSpan;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
@@ -66,7 +67,29 @@ final class SeasonCase {
             List.of(),
             Optional.empty(),
             Arrays.asList(met),
+            LateCost.NONE,
             false));
+    return this;
+  }
+
+  /** What stands at the last pass has cost so much by then, and each day later costs. */
+  SeasonCase late(double lossShare, double dollarsPerDay) {
+    PassOutcome p = passes.remove(passes.size() - 1);
+    passes.add(
+        new PassOutcome(
+            p.index(),
+            p.planned(),
+            p.timing(),
+            p.earliest(),
+            p.latest(),
+            p.daysAfterPlanting(),
+            p.cropStage(),
+            p.mix(),
+            p.missedYears(),
+            p.cost(),
+            p.weeds(),
+            new LateCost(lossShare, Money.ofDollars(dollarsPerDay)),
+            p.made()));
     return this;
   }
 
