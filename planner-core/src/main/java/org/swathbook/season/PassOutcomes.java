@@ -95,16 +95,19 @@ final class PassOutcomes {
         : new LateCost(share / comes, Money.ofDollars(more / comes * kernel.dollarsPerAcre()));
   }
 
-  /** Share of the yield that the plants standing at a pass have cost if they live to a day. */
+  /**
+   * Share of the yield that the plants standing at a pass have cost if they live to a day: of what
+   * all of them would cost alive, the part that late removal gives the day.
+   */
   private double lost(int index, int year, int day) {
-    double x = 0;
+    double alive = 0;
+    double byThen = 0;
     for (int w = 0; w < traces.weeds().size(); w++) {
-      x +=
-          kernel.yieldLoss().perPlant(w)
-              * census.standing(index, year, w).weightedPerM2()
-              * kernel.removed(year, day, layerHolds(year, w));
+      double x = kernel.yieldLoss().perPlant(w) * census.standing(index, year, w).weightedPerM2();
+      alive += x;
+      byThen += x * kernel.removed(year, day, layerHolds(year, w));
     }
-    return kernel.yieldLoss().share(x);
+    return alive > 0 ? kernel.yieldLoss().share(alive) * byThen / alive : 0;
   }
 
   /** Whether a layer of any pass holds a weed on the day the crop comes up. */
