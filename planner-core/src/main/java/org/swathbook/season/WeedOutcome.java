@@ -50,7 +50,10 @@ public record WeedOutcome(
    * for a hole between them.
    *
    * @param medianDays over the years in which both layers exist
-   * @param negativeShare share of all years in which there is a hole or the next layer never starts
+   * @param negativeShare share of all years in which there is a hole or the next layer never
+   *     starts, and the first does not last until the canopy closes
+   * @param canopyShare share of all years in which the first layer lasts until the canopy closes:
+   *     it needs no other
    * @param stillToComePct emergence still to come when the first ends, median
    */
   public record LayerOverlap(
@@ -58,6 +61,7 @@ public record WeedOutcome(
       int nextPass,
       double medianDays,
       double negativeShare,
+      double canopyShare,
       double stillToComePct) {}
 
   public WeedOutcome {

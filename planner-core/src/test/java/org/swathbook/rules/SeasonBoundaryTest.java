@@ -28,7 +28,7 @@ class SeasonBoundaryTest {
   }
 
   static Stream<Case> cases() {
-    return Stream.of(burndowns(), oneSite(), firstPasses()).flatMap(List::stream);
+    return Stream.of(burndowns(), oneSite(), firstPasses(), overlaps()).flatMap(List::stream);
   }
 
   /** Soybean planted without tillage on 11 May in standing kochia; glyphosate takes up to 12 in. */
@@ -112,6 +112,38 @@ class SeasonBoundaryTest {
     return List.of(
         of(rule, NONE, "in time, with 2 % of the yield lost by then", early(0.02)),
         of(rule, "warn", "in time, with 2.1 % of the yield lost by then", early(0.021)));
+  }
+
+  private static SeasonCase layers(
+      double days, double holes, double canopyShare, double toComePct) {
+    CaseBook book = soybean(weed("AMAPA", 80, DriverKind.YES, 0));
+    SeasonCase s = SeasonCase.of(book);
+    for (String date : List.of("2027-05-11", "2027-06-08")) {
+      s.pass(date, book.mix("S-metolachlor", "1.0 lb ai/acre"), s.toCome("AMAPA"));
+    }
+    return s.outcome("AMAPA", new Outcome().overlap(days, holes, canopyShare, toComePct));
+  }
+
+  private static List<Case> overlaps() {
+    String rule = "layer-overlap";
+    return List.of(
+        of(rule, NONE, "the house's 7 days", layers(7, 0, 0, 40)),
+        of(rule, "warn", "6 days", layers(6, 0, 0, 40)),
+        of(rule, NONE, "holes in one year of five", layers(8, 0.2, 0, 40)),
+        of(rule, "warn", "holes in three years of ten", layers(8, 0.3, 0, 40)),
+        of(rule, "warn", "2 % still to come", layers(-4, 0.6, 0, 2)),
+        of(rule, NONE, "1.9 % still to come", layers(-4, 0.6, 0, 1.9)),
+        of(
+            rule,
+            NONE,
+            "a first layer that lasts to canopy in half of the years",
+            layers(-4, 0.2, 0.5, 40)),
+        of(rule, "warn", "one that does in four years of ten", layers(-4, 0.2, 0.4, 40)),
+        of(
+            rule,
+            "warn",
+            "one that does in half, and holes in the others",
+            layers(-4, 0.5, 0.5, 40)));
   }
 
   @Test

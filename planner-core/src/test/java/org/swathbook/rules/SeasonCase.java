@@ -201,7 +201,11 @@ final class SeasonCase {
     }
 
     Outcome overlap(double days, double negativeShare) {
-      overlaps.add(new WeedOutcome.LayerOverlap(0, 1, days, negativeShare, 40));
+      return overlap(days, negativeShare, 0, 40);
+    }
+
+    Outcome overlap(double days, double negativeShare, double canopyShare, double toComePct) {
+      overlaps.add(new WeedOutcome.LayerOverlap(0, 1, days, negativeShare, canopyShare, toComePct));
       return this;
     }
 
