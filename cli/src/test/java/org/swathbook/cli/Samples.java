@@ -45,6 +45,7 @@ import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.season.GapSpan;
+import org.swathbook.season.LateCost;
 import org.swathbook.season.LayerSpan;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassSize;
@@ -278,6 +279,7 @@ final class Samples {
                     ? List.of()
                     : List.of(site(index == 0 ? 5 : 15, "metribuzin", 84, false, true))),
             new PassWeed(FOXTAIL, true, 2.1, 5, 8, 6, 11, List.of(), List.of())),
+        LateCost.NONE,
         false);
   }
 
@@ -347,6 +349,7 @@ final class Samples {
         driver ? 65.8 : 30.2,
         driver ? Optional.of(Site.of(15)) : Optional.empty(),
         driver ? 88.71 : 99.04,
+        driver ? 1070.1 : 52,
         List.of(),
         driver ? List.of() : List.of("flumioxazin"));
   }

@@ -10,14 +10,14 @@ import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Slug;
 
 /** Where in a crop's season a journal row was made, from its column for the crop's stage. */
-final class Positions {
+public final class Positions {
   private Positions() {}
 
   /**
    * A position as written ({@code pre}, {@code stubble}), or those that a stage of the crop may be
    * ({@code V6}: post or lay-by); empty for a text that is neither.
    */
-  static Set<Position> find(Catalog catalog, String crop, String written) {
+  public static Set<Position> find(Catalog catalog, String crop, String written) {
     String slug = Slug.of(written);
     Optional<Position> position =
         Arrays.stream(Position.values()).filter(p -> p.spelling().equals(slug)).findFirst();

@@ -105,8 +105,13 @@ public final class HouseTests {
 
   public static boolean isShort(HouseRules house, WeedOutcome.LayerOverlap o) {
     return o.stillToComePct() >= HARDLY_ANY_TO_COME_PCT
-        && (o.medianDays() < house.minLayerOverlapDays()
+        && (o.medianDays() < house.minLayerOverlapDays() && !lastsToCanopy(o)
             || Quantity.exceeds(o.negativeShare(), HOLES));
+  }
+
+  /** In the median year the first layer does until the canopy closes. */
+  private static boolean lastsToCanopy(WeedOutcome.LayerOverlap o) {
+    return 2 * o.canopyShare() >= 1;
   }
 
   /** Below the season's control of a driver weed, or of another weed. */

@@ -244,6 +244,23 @@ public final class Kernel {
     return score;
   }
 
+  YieldLoss yieldLoss() {
+    return yieldLoss;
+  }
+
+  double dollarsPerAcre() {
+    return dollarsPerAcre;
+  }
+
+  /**
+   * Share of what plants would cost alive that they have cost by a day; 0 before the crop is up.
+   */
+  double removed(int year, int day, boolean residualInTheGround) {
+    SeasonTrace trace = traces.years().get(year);
+    int on = Math.min(day, trace.days() - 1);
+    return on < trace.emergenceDay() ? 0 : removal.share(trace.leafStages(on), residualInTheGround);
+  }
+
   CohortPlaces cohorts() {
     return cohorts;
   }

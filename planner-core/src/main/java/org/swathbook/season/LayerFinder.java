@@ -123,6 +123,7 @@ final class LayerFinder {
     List<Double> days = new ArrayList<>();
     List<Double> toCome = new ArrayList<>();
     int holes = 0;
+    int toCanopy = 0;
     for (int y = 0; y < byYear.size(); y++) {
       Optional<LayerSpan> a = find(byYear.get(y), first);
       Optional<LayerSpan> b = find(byYear.get(y), next);
@@ -133,7 +134,9 @@ final class LayerFinder {
       if (a.isPresent() && b.isPresent()) {
         days.add((double) a.get().toDay() - b.get().fromDay());
       }
-      if (b.isEmpty() || a.isPresent() && a.get().toDay() < b.get().fromDay()) {
+      if (a.isPresent() && a.get().toDay() + 1 >= traces.years().get(y).canopyDay()) {
+        toCanopy++;
+      } else if (b.isEmpty() || a.isPresent() && a.get().toDay() < b.get().fromDay()) {
         holes++;
       }
     }
@@ -142,6 +145,7 @@ final class LayerFinder {
         next,
         Stats.median(array(days)),
         (double) holes / byYear.size(),
+        (double) toCanopy / byYear.size(),
         Stats.median(array(toCome)));
   }
 

@@ -17,6 +17,7 @@ import org.swathbook.program.Mix;
  *     effect, no cost
  * @param cost products on one acre; empty when a product has no price
  * @param weeds in the order of the field's list
+ * @param late what the plants that stand when it comes have cost by then
  * @param made it is a fact, made on its very date in every year
  */
 public record PassOutcome(
@@ -31,6 +32,7 @@ public record PassOutcome(
     List<Integer> missedYears,
     Optional<Money> cost,
     List<PassWeed> weeds,
+    LateCost late,
     boolean made) {
 
   public PassOutcome {

@@ -9,6 +9,7 @@ import org.swathbook.book.Book;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.measure.Money;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
 
@@ -28,13 +29,22 @@ final class PassOutcomes {
   private final ProgramCensus census;
   private final SiteCounts sites;
 
-  PassOutcomes(Book book, Kernel kernel, List<PreparedPass> passes, ProgramCensus census) {
+  /** By weed, then by year. */
+  private final List<List<List<LayerSpan>>> layers;
+
+  PassOutcomes(
+      Book book,
+      Kernel kernel,
+      List<PreparedPass> passes,
+      ProgramCensus census,
+      List<List<List<LayerSpan>>> layers) {
     this.book = book;
     this.kernel = kernel;
     this.traces = kernel.traces();
     this.passes = passes;
     this.census = census;
     this.sites = new SiteCounts(kernel);
+    this.layers = layers;
   }
 
   PassOutcome of(int index) {
@@ -64,7 +74,48 @@ final class PassOutcomes {
         pass.missedYears(),
         book.prices().perAcre(pass.mix()),
         weeds,
+        lateCost(index),
         pass.isMade());
+  }
+
+  private LateCost lateCost(int index) {
+    int years = traces.years().size();
+    double share = 0;
+    double more = 0;
+    int comes = 0;
+    for (int y = 0; y < years; y++) {
+      int day = passes.get(index).timing().years().get(y).day();
+      if (day < traces.years().get(y).days()) {
+        double now = lost(index, y, day);
+        share += now;
+        more += Math.max(0, lost(index, y, day + 1) - now);
+        comes++;
+      }
+    }
+    return comes == 0
+        ? LateCost.NONE
+        : new LateCost(share / comes, Money.ofDollars(more / comes * kernel.dollarsPerAcre()));
+  }
+
+  /**
+   * Share of the yield that the plants standing at a pass have cost if they live to a day: of what
+   * all of them would cost alive, the part that late removal gives the day.
+   */
+  private double lost(int index, int year, int day) {
+    double alive = 0;
+    double byThen = 0;
+    for (int w = 0; w < traces.weeds().size(); w++) {
+      double x = kernel.yieldLoss().perPlant(w) * census.standing(index, year, w).weightedPerM2();
+      alive += x;
+      byThen += x * kernel.removed(year, day, layerHolds(year, w));
+    }
+    return alive > 0 ? kernel.yieldLoss().share(alive) * byThen / alive : 0;
+  }
+
+  /** Whether a layer of any pass holds a weed on the day the crop comes up. */
+  private boolean layerHolds(int year, int weed) {
+    int up = traces.years().get(year).emergenceDay();
+    return layers.get(weed).get(year).stream().anyMatch(l -> l.fromDay() <= up && up <= l.toDay());
   }
 
   /** Weeds that stand at the passes made in a year: by pass, then in the field's order. */

@@ -95,7 +95,7 @@ public final class SeasonWalk {
       byWeed.add(byYear);
     }
     List<PassOutcome> passOutcomes = new ArrayList<>();
-    PassOutcomes describe = new PassOutcomes(book, kernel, passes, census);
+    PassOutcomes describe = new PassOutcomes(book, kernel, passes, census, byWeed);
     for (int p = 0; p < passes.size(); p++) {
       passOutcomes.add(describe.of(p));
     }

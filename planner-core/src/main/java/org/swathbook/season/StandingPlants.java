@@ -13,6 +13,7 @@ final class StandingPlants {
 
   private final List<Group> groups = new ArrayList<>();
   private double perM2;
+  private double weighted;
 
   void add(double number, double heightCm, int heightClass) {
     groups.add(new Group(number, heightCm, heightClass));
@@ -39,12 +40,18 @@ final class StandingPlants {
       double plants = number[c] * share * alive[c];
       if (plants > 0) {
         add(plants, trace.cohorts(weed).model().heightCm(age[c]), heightClass[c]);
+        weighted += plants * cell.weight[c];
       }
     }
   }
 
   double perM2() {
     return perM2;
+  }
+
+  /** Plants/m², each by its competition beside one up before the crop. */
+  double weightedPerM2() {
+    return weighted;
   }
 
   /** Height that a share of the plants, 0 to 1 by number, does not exceed; NaN when none stand. */

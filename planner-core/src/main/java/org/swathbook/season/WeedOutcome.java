@@ -20,6 +20,7 @@ import org.swathbook.catalog.Site;
  * @param metNonePct share of the season's emergence that met none, one, two or more effective
  *     sites, mean
  * @param weakestSite the site whose loss hurts most; empty when no site works on it
+ * @param survivorsPerAcreWithoutWeakest as {@code survivorsPerAcre}, with that site gone
  * @param overlaps of consecutive layers, in order
  * @param unknownActives names of actives of the program whose control of this weed is not known:
  *     counted as nothing
@@ -40,6 +41,7 @@ public record WeedOutcome(
     double metTwoOrMorePct,
     Optional<Site> weakestSite,
     double controlPctWithoutWeakest,
+    double survivorsPerAcreWithoutWeakest,
     List<LayerOverlap> overlaps,
     List<String> unknownActives) {
 
@@ -48,7 +50,10 @@ public record WeedOutcome(
    * for a hole between them.
    *
    * @param medianDays over the years in which both layers exist
-   * @param negativeShare share of all years in which there is a hole or the next layer never starts
+   * @param negativeShare share of all years in which there is a hole or the next layer never
+   *     starts, and the first does not last until the canopy closes
+   * @param canopyShare share of all years in which the first layer lasts until the canopy closes:
+   *     it needs no other
    * @param stillToComePct emergence still to come when the first ends, median
    */
   public record LayerOverlap(
@@ -56,6 +61,7 @@ public record WeedOutcome(
       int nextPass,
       double medianDays,
       double negativeShare,
+      double canopyShare,
       double stillToComePct) {}
 
   public WeedOutcome {

@@ -59,11 +59,13 @@ final class WeedOutcomes {
     double control = score.controlPct(weed);
     Optional<Site> weakest = Optional.empty();
     double withoutWeakest = control;
+    double survivorsWithout = score.survivorsPerAcre(weed);
     for (int s = 0; s < sites.size(); s++) {
       double c = without.get(s).controlPct(weed);
       if (c < withoutWeakest) {
         weakest = Optional.of(sites.get(s));
         withoutWeakest = c;
+        survivorsWithout = without.get(s).survivorsPerAcre(weed);
       }
     }
     double[] met = new double[3];
@@ -89,6 +91,7 @@ final class WeedOutcomes {
         met[2],
         weakest,
         withoutWeakest,
+        survivorsWithout,
         overlaps,
         unknown(weed));
   }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.swathbook.book.SprayRecord;
@@ -359,7 +360,62 @@ class LoadingPadBoundaryTest {
             "site 27 beside site 4 last season",
             palmer(2026, "mesotrione 0.094 ai + dicamba 0.5 ae")),
         of(rule, NONE, "site 4 last season", palmer(2026, "dicamba 0.5 ae")),
-        of(rule, NONE, "what the weed resists", palmer(2026, "glyphosate 1.0 ae")));
+        of(rule, NONE, "what the weed resists", palmer(2026, "glyphosate 1.0 ae")),
+        of(rule, NONE, "two seasons ago, and nothing last season", mesotrione(2025, "V4")),
+        of(
+            rule,
+            "warn",
+            "two seasons ago, and no Palmer amaranth last season",
+            mesotrione(2025, "V4").seenIn(2026, "SETFA")),
+        of(
+            rule,
+            NONE,
+            "two seasons ago, and Palmer amaranth last season",
+            mesotrione(2025, "V4").seenIn(2026, "AMAPA", "SETFA")),
+        of(
+            rule,
+            NONE,
+            "two seasons ago, and weeds of last season not written down",
+            mesotrione(2025, "V4").seenIn(2026)),
+        of(
+            rule,
+            NONE,
+            "two seasons ago, and another site last season",
+            mesotrione(2025, "V4").sprayedIn(2026, "V4", "dicamba 0.5 ae")),
+        of(
+            rule,
+            NONE,
+            "before emergence last season, where it may have met no leaf",
+            mesotrione(2026, "pre")),
+        of(
+            rule,
+            "note",
+            "alone last season, and an earlier pass of this one brought site 4",
+            mesotrione(2026, "V4").applied(4, "dicamba 0.5 ae")),
+        of(
+            rule,
+            "warn",
+            "site 15 alone in the soil in both seasons",
+            layer(Sky.fair()).sprayedIn(2026, "pre", "S-metolachlor 1.6 ai")));
+  }
+
+  private static MixCase mesotrione(int season, String stage) {
+    return corn()
+        .weed("AMAPA", 3, 9)
+        .sprayedIn(season, stage, "mesotrione 0.094 ai")
+        .tank("mesotrione 0.094 ai");
+  }
+
+  @Test
+  void seasonsRunningAreCountedOverOnesWithoutTheWeed() {
+    MixCase job =
+        mesotrione(2026, "V4").sprayedIn(2024, "V5", "mesotrione 0.094 ai").seenIn(2025, "ABUTH");
+    assertThat(job.findings())
+        .filteredOn(f -> f.rule().value().equals("site-repeated"))
+        .extracting(Finding::message)
+        .containsExactly(
+            "Site 27 is the only effective site through leaves on Palmer amaranth in this pass, as"
+                + " it was in 2024 and 2026: 3 seasons running.");
   }
 
   @ParameterizedTest

@@ -22,6 +22,7 @@ import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.season.GapSpan;
+import org.swathbook.season.LateCost;
 import org.swathbook.season.LayerSpan;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
@@ -66,7 +67,29 @@ final class SeasonCase {
             List.of(),
             Optional.empty(),
             Arrays.asList(met),
+            LateCost.NONE,
             false));
+    return this;
+  }
+
+  /** What stands at the last pass has cost so much by then, and each day later costs. */
+  SeasonCase late(double lossShare, double dollarsPerDay) {
+    PassOutcome p = passes.remove(passes.size() - 1);
+    passes.add(
+        new PassOutcome(
+            p.index(),
+            p.planned(),
+            p.timing(),
+            p.earliest(),
+            p.latest(),
+            p.daysAfterPlanting(),
+            p.cropStage(),
+            p.mix(),
+            p.missedYears(),
+            p.cost(),
+            p.weeds(),
+            new LateCost(lossShare, Money.ofDollars(dollarsPerDay)),
+            p.made()));
     return this;
   }
 
@@ -143,6 +166,7 @@ final class SeasonCase {
     private double survivors;
     private double allSurvivors;
     private double withoutWeakest = 99;
+    private double survivorsWithout;
     private Optional<Site> weakest = Optional.empty();
     private final List<WeedOutcome.LayerOverlap> overlaps = new ArrayList<>();
     private final List<String> unknown = new ArrayList<>();
@@ -160,6 +184,7 @@ final class SeasonCase {
     Outcome survivors(double perAcre) {
       survivors = perAcre;
       allSurvivors = perAcre;
+      survivorsWithout = perAcre;
       return this;
     }
 
@@ -169,8 +194,18 @@ final class SeasonCase {
       return this;
     }
 
+    /** Survivors with the site gone; to be said after the survivors. */
+    Outcome survivorsWithout(double perAcre) {
+      survivorsWithout = perAcre;
+      return this;
+    }
+
     Outcome overlap(double days, double negativeShare) {
-      overlaps.add(new WeedOutcome.LayerOverlap(0, 1, days, negativeShare, 40));
+      return overlap(days, negativeShare, 0, 40);
+    }
+
+    Outcome overlap(double days, double negativeShare, double canopyShare, double toComePct) {
+      overlaps.add(new WeedOutcome.LayerOverlap(0, 1, days, negativeShare, canopyShare, toComePct));
       return this;
     }
 
@@ -198,6 +233,7 @@ final class SeasonCase {
             100,
             o.weakest,
             o.withoutWeakest,
+            o.survivorsWithout,
             o.overlaps,
             o.unknown));
     if (o.exposed > 0) {

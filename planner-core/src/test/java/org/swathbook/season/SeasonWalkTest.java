@@ -73,6 +73,26 @@ class SeasonWalkTest {
   }
 
   @Test
+  void whatStandsAtALaterPassHasCostMoreAndTheSeasonLosesAtLeastThat() {
+    double before = 0;
+    for (int day : new int[] {20, 30, 45}) {
+      SeasonOutcome o = walk("ND-1", Sprays.pass(day, Sprays.mix("glyphosate", 1.0)));
+      LateCost late = o.passes().get(0).late();
+      double season =
+          o.years().stream().mapToDouble(YearOutcome::lossShare).average().orElseThrow();
+      assertThat(late.lossShare()).isGreaterThan(before).isLessThanOrEqualTo(season);
+      assertThat(late.perDayLater().dollars()).isPositive();
+      before = late.lossShare();
+    }
+  }
+
+  @Test
+  void whatStandsBeforeTheCropIsUpHasCostNothing() {
+    SeasonOutcome o = walk("ND-1", Sprays.pass(-5, Sprays.mix("glyphosate", 1.0)));
+    assertThat(o.passes().get(0).late().lossShare()).isZero();
+  }
+
+  @Test
   void withoutAPriceThereIsNoCostAndNoNet() {
     SeasonOutcome o =
         SeasonWalk.walk(

@@ -19,9 +19,11 @@ import org.swathbook.book.DriverKind;
 import org.swathbook.book.Field;
 import org.swathbook.book.HouseRules;
 import org.swathbook.book.Journal;
+import org.swathbook.book.PastSeason;
 import org.swathbook.book.Prices;
 import org.swathbook.book.Resistance;
 import org.swathbook.book.SprayRecord;
+import org.swathbook.book.Tillage;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.CropId;
@@ -76,6 +78,7 @@ public final class MixCase {
   private final List<WeedPressure> weeds = new ArrayList<>();
   private final Map<WeedId, Double> heights = new TreeMap<>();
   private final List<Application> applied = new ArrayList<>();
+  private final List<PastSeason> past = new ArrayList<>();
   private final FieldBuilder field;
   private final LocalDate planted;
   private int day;
@@ -215,6 +218,16 @@ public final class MixCase {
   /** A row of the journal with all that may be said of it. */
   public MixCase applied(
       int afterPlanting, String text, String onCrop, int season, SprayRecord record) {
+    return applied(afterPlanting, text, onCrop, season, "", record);
+  }
+
+  private MixCase applied(
+      int afterPlanting,
+      String text,
+      String onCrop,
+      int season,
+      String position,
+      SprayRecord record) {
     for (String part : text.split(" \\+ ")) {
       applied.add(
           new Application(
@@ -226,10 +239,30 @@ public final class MixCase {
               OptionalDouble.of(80),
               dose(part),
               onCrop,
-              "",
+              position,
               record,
               ""));
     }
+    return this;
+  }
+
+  /** A pass of a season gone by, in the same crop at this stage. */
+  public MixCase sprayedIn(int season, String stage, String text) {
+    return applied(365 * (season - 2027) + 25, text, crop, season, stage, SprayRecord.EMPTY);
+  }
+
+  /** What was seen in a season gone by. */
+  public MixCase seenIn(int season, String... eppo) {
+    past.add(
+        new PastSeason(
+            ID,
+            season,
+            CropId.of(crop),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Tillage.NO_TILL,
+            Arrays.stream(eppo).map(WeedId::of).toList()));
     return this;
   }
 
@@ -312,7 +345,7 @@ public final class MixCase {
         List.of(f),
         weeds,
         new Journal(applied),
-        List.of(),
+        past,
         new Prices(Map.of()),
         new LinkedHashMap<>(Map.of(station.id(), station)),
         List.of());

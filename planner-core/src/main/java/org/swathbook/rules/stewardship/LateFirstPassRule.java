@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.catalog.Position;
 import org.swathbook.growth.SeasonTrace;
+import org.swathbook.measure.Money;
+import org.swathbook.measure.Quantity;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.PassPositions;
@@ -25,6 +27,9 @@ public final class LateFirstPassRule implements ProgramRule {
   /** Below this share of the weed's season a late pass costs little. */
   private static final double DENSE = 0.1;
 
+  /** What has been lost by then and no pass brings back. */
+  private static final double LOST = 0.02;
+
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("late-first-pass"),
@@ -32,7 +37,9 @@ public final class LateFirstPassRule implements ProgramRule {
           "Does the first pass over the crop come in time?",
           "In most weather years the first pass over the crop is past the critical time of removal, by"
               + " row spacing and later where a layer held when the crop came up, while more than 10 %"
-              + " of a weed's season stands. Never a block.",
+              + " of a weed's season stands; or whatever its stage, what stands has by then cost more"
+              + " than 2 % of the yield, in the mean of the weather years. Never a block."
+              + " What the next day adds is told.",
           List.of("Knezevic et al. 2003, critical times of removal by row spacing"),
           "foxtail at 25 plants/m² under corn of V8 without a residual",
           "the same pass with hardly any foxtail left");
@@ -51,32 +58,65 @@ public final class LateFirstPassRule implements ProgramRule {
                     PassPositions.of(facts.traces(), p.timing()).stream()
                         .anyMatch(q -> q.phase() == Position.Phase.IN_CROP))
             .findFirst();
-    if (first.isEmpty() || !isLate(facts, first.get())) {
-      return;
+    if (first.isPresent()
+        && !judgeStage(facts, first.get(), out)
+        && Quantity.exceeds(first.get().late().lossShare(), LOST)) {
+      out.warn(this, About.PROGRAM.withPass(first.get().index()), () -> lost(first.get()));
     }
-    for (PassWeed w : first.get().weeds()) {
+  }
+
+  private static Text lost(PassOutcome pass) {
+    String share = Say.share(pass.late().lossShare());
+    return Text.of(
+            "The first pass over the crop comes at " + pass.cropStage() + "." + cost(pass),
+            "Knezevic et al. 2003, Cousens 1985")
+        .compared(share + " of the yield lost", "at most " + Say.share(LOST))
+        .cleared("an earlier first pass, or a residual before it");
+  }
+
+  private static String cost(PassOutcome pass) {
+    String later =
+        pass.late().perDayLater().compareTo(Money.ofDollars(0.01)) < 0
+            ? "."
+            : ", and each day later costs $" + pass.late().perDayLater() + "/acre.";
+    return " What stands then has cost "
+        + Say.share(pass.late().lossShare())
+        + " of the yield"
+        + later;
+  }
+
+  /** Whether something was found. */
+  private boolean judgeStage(ProgramFacts facts, PassOutcome first, Findings out) {
+    if (!isLate(facts, first)) {
+      return false;
+    }
+    boolean found = false;
+    for (PassWeed w : first.weeds()) {
       WeedOutcome weed = facts.season().weed(w.weed());
       double share = w.medianPerM2() / weed.pressure().perM2();
-      if (w.stands() && share > DENSE) {
+      if (w.stands() && Quantity.exceeds(share, DENSE)) {
+        found = true;
         out.warn(
             this,
-            About.PROGRAM.withPass(first.get().index()).withWeed(w.weed()),
+            About.PROGRAM.withPass(first.index()).withWeed(w.weed()),
             () ->
                 Text.of(
                         "The first pass over the crop comes at "
-                            + first.get().cropStage()
+                            + first.cropStage()
                             + ", past the time by which weeds must be out, and "
                             + Say.share(share)
                             + " of the season's "
                             + weed.pressure().weed().name()
-                            + " stands.",
+                            + " stands."
+                            + cost(first),
                         "Knezevic et al. 2003")
                     .compared(
-                        first.get().cropStage() + ", " + Say.share(share) + " standing",
+                        first.cropStage() + ", " + Say.share(share) + " standing",
                         "earlier, or at most " + Say.share(DENSE) + " standing")
                     .cleared("an earlier first pass, or a residual before it"));
       }
     }
+    return found;
   }
 
   private static boolean isLate(ProgramFacts facts, PassOutcome pass) {

@@ -25,7 +25,8 @@ public final class LayerOverlapRule implements ProgramRule {
           "Does the next layer hold before the last one ends?",
           "Two consecutive layers on a driver weed overlap by fewer days than the house asks in the"
               + " median year, or leave a hole in more than one year of five. Silent when less than"
-              + " 2 % of the emergence is still to come.",
+              + " 2 % of the emergence is still to come, and where the first lasts until the canopy"
+              + " closes.",
           List.of(Say.COMMON_PRACTICE),
           "the first layer ends on 10 Jun and the next gets its rain on 14 Jun, a hole of 4 days",
           "the next gets its rain on 3 Jun, an overlap of 7 days");

@@ -1,19 +1,18 @@
 package org.swathbook.rules.stewardship;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.swathbook.book.Application;
 import org.swathbook.book.WeedPressure;
-import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Site;
-import org.swathbook.program.ActiveDose;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PassRule;
-import org.swathbook.rules.Rated;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
 import org.swathbook.season.PassOutcome;
@@ -28,9 +27,13 @@ public final class SiteRepeatedRule implements PassRule {
           Severity.WARN,
           "Is one site alone the answer two seasons running?",
           "The only effective site of this pass on a driver weed, through leaves or through the soil,"
-              + " was also the only one of last season's journal, or of an earlier pass of this"
-              + " season: a warning. A note where last season had it beside others. Effective is what"
-              + " the table rates at the house level and the weed does not resist.",
+              + " was also the only one of an earlier pass of this season, or of the last season"
+              + " that the journal has: a warning, with all the seasons running. A note where that"
+              + " season had it beside others, or where other passes of this season bring others."
+              + " A season of which seasons.csv names the weeds without this one is passed over;"
+              + " one of which the journal has nothing ends the count. Effective is what the table"
+              + " rates at the house level and the weed does not resist; before emergence an active"
+              + " that works in the soil too counts there alone.",
           List.of(
               "Norsworthy et al. 2012, Weed Science special issue, best management practices",
               "Evans et al. 2016, Pest Management Science 72"),
@@ -47,10 +50,8 @@ public final class SiteRepeatedRule implements PassRule {
     for (PassWeed w : facts.pass().weeds()) {
       WeedPressure pressure = facts.outcome(w.weed()).pressure();
       if (pressure.driver().isDriver()) {
-        if (w.stands()) {
-          judge(facts, pressure, true, effective(w.foliar()), out);
-        }
-        judge(facts, pressure, false, effective(w.soil()), out);
+        judge(facts, pressure, true, effective(w, true), out);
+        judge(facts, pressure, false, effective(w, false), out);
       }
     }
   }
@@ -61,76 +62,99 @@ public final class SiteRepeatedRule implements PassRule {
       return;
     }
     Site site = now.first();
-    SortedSet<Site> before = lastSeason(facts, weed, foliar);
     boolean earlier = earlierThisSeason(facts, weed, foliar, site);
-    if (earlier || before.contains(site)) {
-      boolean alone = earlier || before.size() == 1;
-      out.add(
-          this,
-          alone ? Severity.WARN : Severity.NOTE,
-          facts.about().withWeed(weed.weed().id()),
-          () ->
-              Text.of(
-                      "Site "
-                          + site
-                          + " is the only effective site "
-                          + (foliar ? "through leaves" : "through the soil")
-                          + " on "
-                          + weed.weed().name()
-                          + " in this pass"
-                          + (earlier
-                              ? ", as in an earlier one of this season."
-                              : alone
-                                  ? ", as it was last season."
-                                  : "; last season had it beside others."),
-                      "house rule effectiveSite; journal")
-                  .compared("site " + site + " again", "another site, or one beside it")
-                  .cleared("another effective site this year, or a partner of one"));
+    List<PastSites.Season> past = new PastSites(facts.book(), weed, foliar).seasons();
+    boolean usedLast = !past.isEmpty() && past.get(0).sites().contains(site);
+    if (!earlier && !usedLast) {
+      return;
     }
+    List<Integer> alone = aloneIn(past, site);
+    SortedSet<Site> others = othersThisSeason(facts, weed, foliar, site);
+    boolean isStreak = !alone.isEmpty() && others.isEmpty();
+    out.add(
+        this,
+        earlier || isStreak ? Severity.WARN : Severity.NOTE,
+        facts.about().withWeed(weed.weed().id()),
+        () ->
+            Text.of(
+                    "Site "
+                        + site
+                        + " is the only effective site "
+                        + (foliar ? "through leaves" : "through the soil")
+                        + " on "
+                        + weed.weed().name()
+                        + " in this pass"
+                        + (earlier ? ", as in an earlier one of this season" : "")
+                        + (usedLast ? before(past.get(0), site, alone, others) : "")
+                        + ".",
+                    foliar
+                        ? "house rule effectiveSite; journal"
+                        : "house rule effectiveSoilSite; journal")
+                .compared("site " + site + " again", "another site, or one beside it")
+                .cleared("another effective site this year, or a partner of one"));
+  }
+
+  /** Seasons running in which the site was alone, the earliest first. */
+  private static List<Integer> aloneIn(List<PastSites.Season> past, Site site) {
+    List<Integer> out = new ArrayList<>();
+    for (PastSites.Season s : past) {
+      if (!s.isAlone(site)) {
+        break;
+      }
+      out.add(s.year());
+    }
+    Collections.reverse(out);
+    return out;
+  }
+
+  private static String before(
+      PastSites.Season last, Site site, List<Integer> alone, SortedSet<Site> others) {
+    if (alone.isEmpty()) {
+      SortedSet<Site> beside = new TreeSet<>(last.sites());
+      beside.remove(site);
+      return "; in " + last.year() + " it stood beside " + sites(beside);
+    }
+    String years = ", as it was in " + Say.list(alone.stream().map(Object::toString).toList());
+    return others.isEmpty()
+        ? years + ": " + (alone.size() + 1) + " seasons running"
+        : years + "; other passes of this season bring " + sites(others);
+  }
+
+  private static String sites(SortedSet<Site> sites) {
+    return (sites.size() == 1 ? "site " : "sites ")
+        + Say.list(sites.stream().map(Site::toString).toList());
   }
 
   private static boolean earlierThisSeason(
       PassFacts facts, WeedPressure weed, boolean foliar, Site site) {
-    for (PassOutcome p : facts.season().passes()) {
-      if (p.index() < facts.pass().index()) {
-        for (PassWeed w : p.weeds()) {
-          if (w.weed().equals(weed.weed().id()) && (w.stands() || !foliar)) {
-            SortedSet<Site> sites = effective(foliar ? w.foliar() : w.soil());
-            if (sites.size() == 1 && sites.first().equals(site)) {
-              return true;
-            }
-          }
-        }
-      }
-    }
-    return false;
+    return facts.season().passes().stream()
+        .filter(p -> p.index() < facts.pass().index())
+        .map(p -> effective(p, weed, foliar))
+        .anyMatch(s -> s.size() == 1 && s.first().equals(site));
   }
 
-  private static SortedSet<Site> lastSeason(PassFacts facts, WeedPressure weed, boolean foliar) {
+  private static SortedSet<Site> othersThisSeason(
+      PassFacts facts, WeedPressure weed, boolean foliar, Site site) {
     SortedSet<Site> out = new TreeSet<>();
-    double least =
-        100
-            * (foliar
-                ? facts.book().house().effectiveSite()
-                : facts.book().house().effectiveSoilSite());
-    for (Application row : facts.book().journal().of(facts.field().id())) {
-      if (row.season() == facts.book().season() - 1) {
-        for (ActiveDose a : row.dose().actives()) {
-          Ingredient i = a.ingredient();
-          double pct =
-              (foliar ? Rated.foliarPct(facts, weed, i) : Rated.soilPct(facts, weed, i)).orElse(0);
-          if (pct >= least && !Rated.isResisted(weed, i)) {
-            out.add(i.site());
-          }
-        }
-      }
-    }
+    facts.season().passes().forEach(p -> out.addAll(effective(p, weed, foliar)));
+    out.remove(site);
     return out;
   }
 
-  private static SortedSet<Site> effective(List<SiteControl> sites) {
+  private static SortedSet<Site> effective(PassOutcome pass, WeedPressure weed, boolean foliar) {
     SortedSet<Site> out = new TreeSet<>();
-    sites.stream().filter(SiteControl::effective).forEach(s -> out.add(s.site()));
+    pass.weeds().stream()
+        .filter(w -> w.weed().equals(weed.weed().id()))
+        .forEach(w -> out.addAll(effective(w, foliar)));
+    return out;
+  }
+
+  private static SortedSet<Site> effective(PassWeed w, boolean foliar) {
+    SortedSet<Site> out = new TreeSet<>();
+    if (w.stands() || !foliar) {
+      (foliar ? w.foliar() : w.soil())
+          .stream().filter(SiteControl::effective).forEach(s -> out.add(s.site()));
+    }
     return out;
   }
 }

@@ -2,12 +2,14 @@ package org.swathbook.rules.timing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.swathbook.book.Tillage;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.measure.Numbers;
+import org.swathbook.measure.Quantity;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.ProgramFacts;
@@ -17,7 +19,9 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
+import org.swathbook.season.LayerSpan;
 import org.swathbook.season.PassOutcome;
+import org.swathbook.season.PassWeed;
 
 /** Weeds that stand when the crop is planted and that nothing takes for weeks. */
 public final class BurndownMissingRule implements ProgramRule {
@@ -26,9 +30,12 @@ public final class BurndownMissingRule implements ProgramRule {
           new RuleId("burndown-missing"),
           Severity.WARN,
           "Is what stands at planting taken out before the crop comes up?",
-          "No tillage, weeds standing at planting in the median year (a driver from 0.1 plants/m² or"
-              + " 1 % of its emergence, another from 1 plant/m²), no pass before planting or within"
-              + " 14 days after it that takes half or more of them through their leaves.",
+          "No tillage, weeds standing at planting in the median year, by the model or as counted (a"
+              + " driver from 0.1 plants/m² or 1 % of its emergence, another from 1 plant/m²; what"
+              + " came up under a layer is not counted), and no pass up to planting that takes half"
+              + " or more of them through their leaves: where the first pass that does comes more"
+              + " than 14 days after planting, or finds them taller than the labels say of all"
+              + " partners that are counted on for them.",
           List.of("Norsworthy et al. 2012, best management practices: start weed-free"),
           "no-till sorghum with kochia standing at planting and no burndown",
           "a tilled field");
@@ -48,14 +55,14 @@ public final class BurndownMissingRule implements ProgramRule {
     if (facts.field().tillage() != Tillage.NO_TILL) {
       return;
     }
-    if (journalHasBurndown(facts)) {
-      return;
-    }
     for (int w = 0; w < facts.traces().weeds().size(); w++) {
       WeedPressure pressure = facts.traces().weeds().get(w);
       Optional<PassOutcome> first =
           facts.season().passes().stream().filter(p -> takes(p, pressure.weed().id())).findFirst();
-      if (first.isPresent() && first.get().daysAfterPlanting() <= SOON_DAYS) {
+      Optional<LabelHeights.Tallest> over = first.flatMap(p -> outgrown(facts, p, pressure));
+      if (first.isPresent()
+          && first.get().daysAfterPlanting() <= SOON_DAYS
+          && (first.get().daysAfterPlanting() <= 0 || over.isEmpty())) {
         continue;
       }
       double standing = medianAtPlanting(facts, w);
@@ -67,7 +74,7 @@ public final class BurndownMissingRule implements ProgramRule {
         out.warn(
             this,
             About.PROGRAM.withWeed(pressure.weed().id()),
-            () -> text(facts, pressure, standing, first));
+            () -> text(facts, pressure, standing, first, over));
       }
     }
   }
@@ -80,29 +87,55 @@ public final class BurndownMissingRule implements ProgramRule {
         .anyMatch(s -> s.effective() || s.half());
   }
 
-  private static boolean journalHasBurndown(ProgramFacts facts) {
-    return facts.book().journal().of(facts.field().id()).stream()
-        .filter(a -> a.season() == facts.book().season())
-        .filter(a -> !a.date().isAfter(facts.field().plantDate().plusDays(SOON_DAYS)))
-        .anyMatch(
-            a -> a.dose().actives().stream().anyMatch(x -> x.ingredient().hasFoliarActivity()));
+  /** The tallest that labels allow of a weed that is taller than that at a pass. */
+  private static Optional<LabelHeights.Tallest> outgrown(
+      ProgramFacts facts, PassOutcome pass, WeedPressure pressure) {
+    return LabelHeights.tallest(facts, pass, pressure)
+        .filter(t -> Quantity.exceeds(height(pass, pressure), t.cm()));
+  }
+
+  /** NaN where none stand, which exceeds nothing. */
+  private static double height(PassOutcome pass, WeedPressure pressure) {
+    return pass.weeds().stream()
+        .filter(w -> w.weed().equals(pressure.weed().id()))
+        .mapToDouble(PassWeed::p90Cm)
+        .findFirst()
+        .orElse(Double.NaN);
   }
 
   private static double medianAtPlanting(ProgramFacts facts, int weed) {
     double[] perM2 =
-        facts.traces().years().stream().mapToDouble(t -> standing(t, weed)).sorted().toArray();
+        IntStream.range(0, facts.traces().years().size())
+            .mapToDouble(y -> standing(facts, y, weed))
+            .sorted()
+            .toArray();
     return perM2[(perM2.length - 1) / 2];
   }
 
-  private static double standing(SeasonTrace trace, int weed) {
+  private static double standing(ProgramFacts facts, int year, int weed) {
+    SeasonTrace trace = facts.traces().years().get(year);
     CohortSet cohorts = trace.cohorts(weed);
-    return java.util.stream.IntStream.range(0, cohorts.count())
+    List<LayerSpan> layers =
+        facts.season().years().get(year).layers().stream()
+            .filter(l -> l.weed().equals(facts.traces().weeds().get(weed).weed().id()))
+            .toList();
+    return IntStream.range(0, cohorts.count())
+        .filter(c -> cohorts.isCounted(c) || layers.stream().noneMatch(l -> holds(l, cohorts, c)))
         .mapToDouble(c -> cohorts.standing(c, trace.plantingDay(), trace.plantingDay()))
         .sum();
   }
 
+  private static boolean holds(LayerSpan layer, CohortSet cohorts, int cohort) {
+    return layer.fromDay() <= cohorts.emergedOn(cohort)
+        && cohorts.emergedOn(cohort) <= layer.toDay();
+  }
+
   private static Text text(
-      ProgramFacts facts, WeedPressure pressure, double standing, Optional<PassOutcome> first) {
+      ProgramFacts facts,
+      WeedPressure pressure,
+      double standing,
+      Optional<PassOutcome> first,
+      Optional<LabelHeights.Tallest> over) {
     String plants = Numbers.decimals(standing, 1) + " plants/m²";
     return Text.of(
             Say.start(pressure.weed().name())
@@ -110,11 +143,7 @@ public final class BurndownMissingRule implements ProgramRule {
                 + plants
                 + " in the median year) and "
                 + first
-                    .map(
-                        p ->
-                            "the first pass that takes it comes "
-                                + Say.days(p.daysAfterPlanting())
-                                + " later.")
+                    .map(p -> after(facts, pressure, p, over))
                     .orElse("no pass takes it through its leaves."),
             Say.COMMON_PRACTICE)
         .compared(plants, "none standing")
@@ -122,5 +151,27 @@ public final class BurndownMissingRule implements ProgramRule {
             "a burndown before "
                 + Say.date(facts.field().plantDate())
                 + ", its planting interval kept; or tillage");
+  }
+
+  private static String after(
+      ProgramFacts facts,
+      WeedPressure pressure,
+      PassOutcome first,
+      Optional<LabelHeights.Tallest> over) {
+    return "the first pass that takes it comes "
+        + Say.days(first.daysAfterPlanting())
+        + " later"
+        + over.map(
+                t ->
+                    ", when "
+                        + Say.share(facts.book().house().sizePercentile())
+                        + " of the plants are up to "
+                        + Say.inches(height(first, pressure))
+                        + " tall and the label of "
+                        + t.active().name()
+                        + " says up to "
+                        + Say.inches(t.cm())
+                        + ".")
+            .orElse(".");
   }
 }
