@@ -48,6 +48,7 @@ import org.swathbook.program.Anchor;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
+import org.swathbook.program.EarlierLoad;
 import org.swathbook.program.FieldId;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
@@ -277,6 +278,14 @@ public final class MixCase {
   public MixCase lastLoad(String active, TankTerms.Rinse cleaned) {
     IngredientId id = catalog.findIngredient(active).orElseThrow().id();
     tank = new SprayerTank(OptionalDouble.of(1200), Optional.of(List.of(id)), Optional.of(cleaned));
+    return this;
+  }
+
+  /** Loads before the last one, the latest first; to be named after the last load. */
+  public MixCase earlier(EarlierLoad... loads) {
+    tank =
+        new SprayerTank(
+            tank.gallons(), tank.lastLoad(), tank.cleaned(), Optional.of(List.of(loads)));
     return this;
   }
 

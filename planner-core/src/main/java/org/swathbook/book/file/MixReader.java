@@ -25,6 +25,7 @@ import org.swathbook.measure.Unit;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
+import org.swathbook.program.EarlierLoad;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Scouted;
 import org.swathbook.program.SprayJob;
@@ -44,6 +45,7 @@ import org.swathbook.source.YamlReader;
 /** Reads a mix that is to be sprayed in a field of the book: a spray job. */
 public final class MixReader {
   static final String FORMAT = "swathbook.mix/1";
+  private static final String EARLIER = "{held: [dicamba], cleaned: water-rinse}";
 
   private final Book book;
   private final Problems problems = new Problems();
@@ -220,18 +222,19 @@ public final class MixReader {
     SprayerTank out =
         new SprayerTank(
             number(map, "tank", Texts.in(Unit.GALLON, "1200 gal"), "1200 gal"),
-            lastLoad(map),
+            held(map, "lastLoad"),
             map.find(
                 "cleaned",
                 Texts.oneOf(TankTerms.Rinse.values(), TankTerms.Rinse::spelling),
-                "triple-rinse"));
+                "triple-rinse"),
+            earlier(map));
     map.done();
     return out;
   }
 
   /** {@code none}, one active or a list; products stand for their actives. */
-  private Optional<List<IngredientId>> lastLoad(MapReader map) {
-    Optional<Node> node = map.find("lastLoad");
+  private Optional<List<IngredientId>> held(MapReader map, String key) {
+    Optional<Node> node = map.find(key);
     if (node.isEmpty()) {
       return Optional.empty();
     }
@@ -243,6 +246,37 @@ public final class MixReader {
       MapReader.scalar(item, this::actives, "atrazine", problems).ifPresent(out::addAll);
     }
     return Optional.of(out);
+  }
+
+  /** {@code none}, or a list of loads, the latest first. */
+  private Optional<List<EarlierLoad>> earlier(MapReader map) {
+    Optional<Node> node = map.find("earlier");
+    if (node.isEmpty()) {
+      return Optional.empty();
+    }
+    if (node.get() instanceof ScalarNode s && s.isWord("none")) {
+      return Optional.of(List.of());
+    }
+    List<EarlierLoad> out = new ArrayList<>();
+    for (Node item : MapReader.oneOrMore(node.get())) {
+      MapReader.of(item, EARLIER, problems).map(this::earlierLoad).ifPresent(out::add);
+    }
+    return Optional.of(out);
+  }
+
+  private EarlierLoad earlierLoad(MapReader map) {
+    if (!map.has("held")) {
+      problems.add(map.mark(), "what the load held is missing", "write as " + EARLIER);
+    }
+    EarlierLoad out =
+        new EarlierLoad(
+            held(map, "held").orElse(List.of()),
+            map.find(
+                "cleaned",
+                Texts.oneOf(TankTerms.Rinse.values(), TankTerms.Rinse::spelling),
+                "triple-rinse"));
+    map.done();
+    return out;
   }
 
   private List<IngredientId> actives(String text) {
