@@ -45,6 +45,7 @@ import org.swathbook.measure.Money;
 import org.swathbook.measure.Rate;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Anchor;
+import org.swathbook.program.Applicator;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
@@ -94,6 +95,7 @@ public final class MixCase {
   private Sky sky = Sky.fair();
   private Catalog catalog = CATALOG;
   private List<String> others = List.of();
+  private Optional<Applicator> applicator = Optional.empty();
   private UnaryOperator<StationWeather> stationChange = s -> s;
 
   private MixCase(String crop, FieldBuilder field, LocalDate planted) {
@@ -265,6 +267,11 @@ public final class MixCase {
     return this;
   }
 
+  public MixCase by(Applicator who) {
+    applicator = Optional.of(who);
+    return this;
+  }
+
   public MixCase time(LocalTime clock) {
     time = clock;
     return this;
@@ -302,7 +309,8 @@ public final class MixCase {
         new SprayerSetup(droplets, OptionalDouble.of(10), OptionalDouble.of(40), Optional.of(true)),
         tank,
         sky.weather(),
-        others);
+        others,
+        applicator);
   }
 
   public Book book() {

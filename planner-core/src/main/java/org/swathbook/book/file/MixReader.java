@@ -23,6 +23,7 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Unit;
 import org.swathbook.program.Adjuvant;
+import org.swathbook.program.Applicator;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
 import org.swathbook.program.EarlierLoad;
@@ -113,6 +114,9 @@ public final class MixReader {
             .map(this::weather)
             .orElse(SprayWeather.UNKNOWN);
     List<String> others = top.findAll("others", Texts::text, "organophosphate");
+    Optional<Applicator> applicator =
+        top.findMap("applicator", "applicator: {name: R. Example, certNo: NE-0001}")
+            .flatMap(MixReader::applicator);
     top.done();
     problems.throwIfAny();
     return new SprayJob(
@@ -126,7 +130,17 @@ public final class MixReader {
         setup,
         tank,
         weather,
-        others);
+        others,
+        applicator);
+  }
+
+  private static Optional<Applicator> applicator(MapReader map) {
+    Optional<String> name =
+        map.require("name", "R. Example")
+            .flatMap(n -> MapReader.scalar(n, Texts::text, "R. Example", map.problems()));
+    Optional<String> certNo = map.find("certNo", Texts::text, "NE-0001");
+    map.done();
+    return name.map(n -> new Applicator(n, certNo.orElse("")));
   }
 
   private Scouted scouted(MapReader top, Optional<Field> field) {
