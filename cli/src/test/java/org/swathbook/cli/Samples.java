@@ -104,6 +104,7 @@ final class Samples {
         Optional.empty(),
         Optional.empty(),
         OptionalDouble.empty(),
+        List.of(),
         List.of());
   }
 

@@ -20,6 +20,7 @@ import org.swathbook.program.FieldId;
  * @param yieldGoalBuPerAcre weed-free yield, from the field or else the book's crop
  * @param uses what is taken off the field; empty when unknown
  * @param irrigated by pivot or furrow; false when none or not said
+ * @param waters nearest water of each kind that is known; a kind that is missing is not known
  * @param neighbors each {@code WHAT DIRECTION DISTANCE}, as {@code vineyard NE 1500 ft}
  */
 public record Field(
@@ -50,6 +51,7 @@ public record Field(
     Optional<String> county,
     Optional<Boolean> erodible,
     OptionalDouble waterDistanceM,
+    List<NearWater> waters,
     List<String> neighbors) {
 
   public Field {
@@ -59,6 +61,7 @@ public record Field(
     soilPh = List.copyOf(soilPh);
     nextCrops = List.copyOf(nextCrops);
     uses = Ordered.set(uses);
+    waters = List.copyOf(waters);
     neighbors = List.copyOf(neighbors);
   }
 
@@ -92,6 +95,7 @@ public record Field(
         county,
         erodible,
         waterDistanceM,
+        waters,
         neighbors);
   }
 }

@@ -76,15 +76,14 @@ public final class MixJudge {
     List<ActiveUse> actives = uses(job, timing, out);
     PairJudge.judge(actives, About.PROGRAM.withPass(scene.passIndex()), out);
     Findings sequence =
-        SequenceJudge.judge(
+        SequenceJudge.judgeTank(
             scene.book(),
             field,
-            List.of(
-                new DatedMix(
-                    scene.passIndex(),
-                    job.date(),
-                    PassPositions.of(scene.traces(), timing),
-                    job.mix())));
+            new DatedMix(
+                scene.passIndex(),
+                job.date(),
+                PassPositions.of(scene.traces(), timing),
+                job.mix()));
     return new WithoutWalk(actives, out, sequence);
   }
 

@@ -20,15 +20,21 @@ public final class SequenceJudge {
   private SequenceJudge() {}
 
   public static Findings judge(Book book, Field field, List<DatedMix> passes) {
-    return judge(book, field, passes, Findings.all());
+    return judge(book, field, passes, false, Findings.all());
+  }
+
+  /** The same of one tank that is about to be loaded. */
+  static Findings judgeTank(Book book, Field field, DatedMix tank) {
+    return judge(book, field, List.of(tank), true, Findings.all());
   }
 
   /** Whether a cap, a count or an interval is broken; makes no words. */
   public static boolean blocks(Book book, Field field, List<DatedMix> passes) {
-    return judge(book, field, passes, Findings.counting()).isBlocked();
+    return judge(book, field, passes, false, Findings.counting()).isBlocked();
   }
 
-  private static Findings judge(Book book, Field field, List<DatedMix> passes, Findings out) {
+  private static Findings judge(
+      Book book, Field field, List<DatedMix> passes, boolean atLoading, Findings out) {
     JournalMatch journal = new JournalMatch(book, field);
     List<DatedMix> dated = passes.stream().map(journal::dated).toList();
     List<DatedMix> planned = passes.stream().map(p -> journal.dated(p.asPlanned())).toList();
@@ -46,7 +52,8 @@ public final class SequenceJudge {
               p.positions(),
               p.mix(),
               planned.get(i).date(),
-              plannedLedger);
+              plannedLedger,
+              atLoading);
       for (SequenceRule rule : RULES) {
         rule.judge(facts, out);
       }

@@ -14,6 +14,7 @@ import org.swathbook.catalog.Method;
  * @param scouted crop and weeds as somebody saw them
  * @param others classes of other partners in the tank, such as {@code organophosphate}, for
  *     products that no catalog entry describes
+ * @param applicator who sprays it; empty when the job does not say
  */
 public record SprayJob(
     FieldId field,
@@ -26,10 +27,56 @@ public record SprayJob(
     SprayerSetup setup,
     SprayerTank tank,
     SprayWeather weather,
-    List<String> others) {
+    List<String> others,
+    Optional<Applicator> applicator) {
 
   public SprayJob {
     others = List.copyOf(others);
+  }
+
+  /** Of which nobody says who sprays it. */
+  public SprayJob(
+      FieldId field,
+      LocalDate date,
+      Optional<LocalTime> time,
+      Method method,
+      Scouted scouted,
+      Mix mix,
+      Carrier carrier,
+      SprayerSetup setup,
+      SprayerTank tank,
+      SprayWeather weather,
+      List<String> others) {
+    this(
+        field,
+        date,
+        time,
+        method,
+        scouted,
+        mix,
+        carrier,
+        setup,
+        tank,
+        weather,
+        others,
+        Optional.empty());
+  }
+
+  /** The same by somebody. */
+  public SprayJob by(Applicator who) {
+    return new SprayJob(
+        field,
+        date,
+        time,
+        method,
+        scouted,
+        mix,
+        carrier,
+        setup,
+        tank,
+        weather,
+        others,
+        Optional.of(who));
   }
 
   /** Of which no more is known than what is sprayed, where and when. */
@@ -51,13 +98,24 @@ public record SprayJob(
   /** The same with another tank. */
   public SprayJob with(Mix other) {
     return new SprayJob(
-        field, date, time, method, scouted, other, carrier, setup, tank, weather, others);
+        field,
+        date,
+        time,
+        method,
+        scouted,
+        other,
+        carrier,
+        setup,
+        tank,
+        weather,
+        others,
+        applicator);
   }
 
   /** The same in other weather. */
   public SprayJob with(SprayWeather other) {
     return new SprayJob(
-        field, date, time, method, scouted, mix, carrier, setup, tank, other, others);
+        field, date, time, method, scouted, mix, carrier, setup, tank, other, others, applicator);
   }
 
   /** The same at another time. */
@@ -73,12 +131,13 @@ public record SprayJob(
         setup,
         tank,
         weather,
-        others);
+        others,
+        applicator);
   }
 
   /** The same with other nozzles. */
   public SprayJob with(SprayerSetup other) {
     return new SprayJob(
-        field, date, time, method, scouted, mix, carrier, other, tank, weather, others);
+        field, date, time, method, scouted, mix, carrier, other, tank, weather, others, applicator);
   }
 }

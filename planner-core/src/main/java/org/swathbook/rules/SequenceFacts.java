@@ -18,6 +18,7 @@ import org.swathbook.program.Mix;
  * @param ledger the journal with all planned applications, this pass among them
  * @param plannedDate the date that the plan prints, before weather moves the pass
  * @param plannedLedger the same ledger with every pass on the date that the plan prints
+ * @param atLoading whether the pass is a tank about to be loaded, not one of a plan
  */
 public record SequenceFacts(
     Book book,
@@ -28,7 +29,8 @@ public record SequenceFacts(
     Set<Position> positions,
     Mix mix,
     LocalDate plannedDate,
-    Ledger plannedLedger) {
+    Ledger plannedLedger,
+    boolean atLoading) {
 
   public SequenceFacts {
     positions = Ordered.set(positions);

@@ -67,6 +67,12 @@ public record MixingOrder(List<MixingStep> sequence, List<String> disagreements)
     return TankPart.ofFormulation(formulation).isDry();
   }
 
+  /** Whether a guide gives such a thing a place. */
+  public static boolean isNamedByGuides(String formulation) {
+    TankPart part = TankPart.ofFormulation(formulation);
+    return MixingGuide.ALL.stream().anyMatch(g -> g.names(part));
+  }
+
   /** Whether it makes an emulsion. */
   public static boolean isEmulsion(String formulation) {
     TankPart part = TankPart.ofFormulation(formulation);

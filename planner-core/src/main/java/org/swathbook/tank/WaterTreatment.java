@@ -4,11 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import org.swathbook.catalog.AdjuvantKind;
-import org.swathbook.catalog.Ingredient;
 import org.swathbook.measure.Dimension;
-import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Unit;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Carrier;
@@ -38,7 +35,8 @@ public sealed interface WaterTreatment {
   /**
    * Tested water.
    *
-   * @param hard more than {@link #MOST_CALCIUM_PPM} of calcium or {@link #MOST_IRON_PPM} of iron
+   * @param hard more than {@link HardWater#MOST_CALCIUM_PPM} of calcium or {@link
+   *     HardWater#MOST_IRON_PPM} of iron
    * @param lbPer100Gal ammonium sulfate that ties up its salts
    * @param ironTested whether iron is among them
    */
@@ -66,19 +64,18 @@ public sealed interface WaterTreatment {
    * @param held what the mix has of it, 0 without; empty when it is written as a liquid or in words
    * @param askedByLabels most that a partner's label asks for by weight; empty when none does
    * @param refusedBy names of the partners that refuse it
+   * @param conditioner whether a conditioner without ammonium is in the tank, which does the same
+   *     at the rate of its own label
    */
   record AmmoniumSulfateFacts(
-      OptionalDouble held, OptionalDouble askedByLabels, List<String> refusedBy) {
+      OptionalDouble held,
+      OptionalDouble askedByLabels,
+      List<String> refusedBy,
+      boolean conditioner) {
     public AmmoniumSulfateFacts {
       refusedBy = List.copyOf(refusedBy);
     }
   }
-
-  /** Calcium above which water counts as hard (common practice, no source). */
-  double MOST_CALCIUM_PPM = 150;
-
-  /** Iron above which it does (common practice, no source). */
-  double MOST_IRON_PPM = 5;
 
   static WaterTreatment of(
       Mix mix, double gallonsPerAcre, Carrier carrier, List<Partner> partners) {
@@ -92,15 +89,17 @@ public sealed interface WaterTreatment {
     // What goes into 100 gal.
     LoadSize hundred = new LoadSize(100, 100 / gallonsPerAcre);
     AmmoniumSulfateFacts facts =
-        new AmmoniumSulfateFacts(held(mix, hundred), asked(partners, hundred), refusing(partners));
+        new AmmoniumSulfateFacts(
+            held(mix, hundred),
+            asked(partners, hundred),
+            refusing(partners),
+            holds(mix, AdjuvantKind.WATER_CONDITIONER));
     if (carrier.hardnessPpmCaCo3().isEmpty()) {
       return new Untested(acids, facts);
     }
     double hardness = carrier.hardnessPpmCaCo3().getAsDouble();
     double iron = carrier.ironPpm().orElse(0);
-    boolean hard =
-        Quantity.exceeds(AmmoniumSulfate.CALCIUM_PER_CACO3 * hardness, MOST_CALCIUM_PPM)
-            || Quantity.exceeds(iron, MOST_IRON_PPM);
+    boolean hard = HardWater.hasMuchCalcium(carrier) || HardWater.hasMuchIron(carrier);
     return new Tested(
         acids,
         hardness,
@@ -110,24 +109,20 @@ public sealed interface WaterTreatment {
         facts);
   }
 
-  /** Sites 1, 9 and 10, and salts of site 4, where they work through leaves. */
   private static List<String> acids(Mix mix) {
     TreeSet<String> out = new TreeSet<>();
     for (Dose d : mix.doses()) {
-      boolean salt = d.product().formulation().equals("SL");
       d.actives().stream()
           .map(a -> a.ingredient())
-          .filter(isWeakAcid(salt))
+          .filter(i -> HardWater.tiesUp(i, d.product().formulation()))
           .forEach(i -> out.add(i.name()));
     }
     return List.copyOf(out);
   }
 
-  private static Predicate<Ingredient> isWeakAcid(boolean salt) {
-    return i -> {
-      int site = i.site().number();
-      return i.hasFoliarActivity() && (site == 1 || site == 9 || site == 10 || site == 4 && salt);
-    };
+  private static boolean holds(Mix mix, AdjuvantKind kind) {
+    return mix.adjuvants().stream()
+        .anyMatch(a -> AdjuvantKind.find(a.kind()).equals(Optional.of(kind)));
   }
 
   private static OptionalDouble held(Mix mix, LoadSize hundred) {

@@ -12,11 +12,13 @@ import org.swathbook.book.DriverKind;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Movement;
 import org.swathbook.measure.Basis;
+import org.swathbook.program.Applicator;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.SeasonCase.Outcome;
 import org.swathbook.testing.FieldBuilder;
 import org.swathbook.testing.Fixtures;
 import org.swathbook.testing.IngredientBuilder;
+import org.swathbook.testing.MixCase;
 import org.swathbook.testing.UseBuilder;
 
 /** Examples of the rules on a walked pass and on a whole season. */
@@ -342,20 +344,17 @@ final class SeasonCases {
   }
 
   private static List<RuleCase> restricted() {
-    IngredientBuilder atrazine =
-        IngredientBuilder.of("atrazine", 5, Movement.XYLEM, Basis.AI)
-            .foliar(2)
-            .restricted()
-            .use(post("0.5-2.0 lb ai/acre"));
     return List.of(
-        example(
-            true,
+        new RuleCase(
             "restricted-use",
-            "a pass with atrazine",
-            () -> {
-              CaseBook book = soybean().active(atrazine);
-              return SeasonCase.of(book).pass(JUNE, book.mix("atrazine", "1.0 lb ai/acre"));
-            }),
+            true,
+            "a tank with atrazine by an applicator who is named without a certificate",
+            () ->
+                MixCase.in("corn")
+                    .day(20, "V3", 6)
+                    .tank("atrazine 1.0 ai")
+                    .by(new Applicator("R. Invented", ""))
+                    .findings()),
         example(
             false,
             "restricted-use",

@@ -64,4 +64,45 @@ class SensitiveNeighborTest {
         .isNotEmpty()
         .allMatch(f -> f.about().neighbor().isEmpty());
   }
+
+  private static List<Finding> clomazone(String neighbor, double from) {
+    return MixCase.in("soybean")
+        .day(-1, "", 0)
+        .tank("clomazone 0.75 ai")
+        .field(f -> f.neighbors(neighbor))
+        .sky(Sky.fair().from(from))
+        .findings()
+        .stream()
+        .filter(f -> f.rule().value().equals("sensitive-neighbor"))
+        .toList();
+  }
+
+  /** PNW Weed Management Handbook: 1000 ft from orchards, gardens and landscapes. */
+  @Test
+  void clomazoneGoesByTheDistanceOfItsOwnLabel() {
+    assertThat(clomazone("orchard E 999 ft", 270))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.BLOCK);
+    assertThat(clomazone("orchard E 1000 ft", 270)).isEmpty();
+    assertThat(clomazone("orchard E 1200 ft", 270)).isEmpty();
+  }
+
+  @Test
+  void vaporOfClomazoneTurnsWithTheWindOfLaterDays() {
+    assertThat(clomazone("orchard E 400 ft", 90))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.WARN);
+    assertThat(clomazone("shelterbelt E 400 ft", 90)).isEmpty();
+  }
+
+  /** 80 acres are a square of 1866.8 ft; 600 ft along a side are 25.7 acres. */
+  @Test
+  void theRemedySaysWhatAStripCosts() {
+    assertThat(clomazone("orchard E 400 ft", 270))
+        .singleElement()
+        .satisfies(
+            f ->
+                assertThat(f.remedy())
+                    .contains("a strip of 600 ft on that side left untreated, about 25.7 acres"));
+  }
 }

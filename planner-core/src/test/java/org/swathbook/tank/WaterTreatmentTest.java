@@ -135,4 +135,23 @@ class WaterTreatmentTest {
             of(MixCase.in("soybean").hardness(900).product("metribuzin-75wg", "5 oz weight/acre")))
         .isEqualTo(new WaterTreatment.NoWeakAcid());
   }
+
+  @Test
+  void aConditionerWithoutAmmoniumIsKnownToBeInTheTank() {
+    WaterTreatment.Tested with =
+        (WaterTreatment.Tested)
+            of(glyphosate().hardness(600).adjuvant("water-conditioner", "1 qt/100 gal"));
+    WaterTreatment.Tested without = (WaterTreatment.Tested) of(glyphosate().hardness(600));
+
+    assertThat(with.facts().conditioner()).isTrue();
+    assertThat(with.facts().held()).hasValue(0);
+    assertThat(without.facts().conditioner()).isFalse();
+  }
+
+  /** 375 ppm of CaCO3 are 150 ppm of calcium. */
+  @Test
+  void waterIsHardAboveItsLimitAndNotAtIt() {
+    assertThat(((WaterTreatment.Tested) of(glyphosate().hardness(375))).hard()).isFalse();
+    assertThat(((WaterTreatment.Tested) of(glyphosate().hardness(376))).hard()).isTrue();
+  }
 }

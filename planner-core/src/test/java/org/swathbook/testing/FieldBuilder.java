@@ -1,12 +1,14 @@
 package org.swathbook.testing;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.swathbook.book.Field;
+import org.swathbook.book.NearWater;
 import org.swathbook.book.Tillage;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.CropId;
@@ -38,6 +40,7 @@ public final class FieldBuilder {
   private Optional<Boolean> erodible = Optional.empty();
   private OptionalDouble residuePct = OptionalDouble.empty();
   private OptionalDouble waterM = OptionalDouble.empty();
+  private List<NearWater> waters = List.of();
   private List<String> neighbors = List.of();
 
   private FieldBuilder(String id, String crop, String planted) {
@@ -147,6 +150,12 @@ public final class FieldBuilder {
     return this;
   }
 
+  /** {@code stream 90 ft}, {@code lake none}. */
+  public FieldBuilder waters(String... kindsAndDistances) {
+    waters = Arrays.stream(kindsAndDistances).map(NearWater::parse).toList();
+    return this;
+  }
+
   public FieldBuilder waterFeet(double feet) {
     waterM = OptionalDouble.of(feet * 0.3048);
     return this;
@@ -192,6 +201,7 @@ public final class FieldBuilder {
         Optional.empty(),
         erodible,
         waterM,
+        waters,
         neighbors);
   }
 }

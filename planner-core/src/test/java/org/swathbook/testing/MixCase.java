@@ -47,9 +47,11 @@ import org.swathbook.measure.Money;
 import org.swathbook.measure.Rate;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Anchor;
+import org.swathbook.program.Applicator;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
+import org.swathbook.program.EarlierLoad;
 import org.swathbook.program.FieldId;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
@@ -96,6 +98,7 @@ public final class MixCase {
   private Sky sky = Sky.fair();
   private Catalog catalog = CATALOG;
   private List<String> others = List.of();
+  private Optional<Applicator> applicator = Optional.empty();
   private UnaryOperator<StationWeather> stationChange = s -> s;
 
   private MixCase(String crop, FieldBuilder field, LocalDate planted) {
@@ -297,6 +300,11 @@ public final class MixCase {
     return this;
   }
 
+  public MixCase by(Applicator who) {
+    applicator = Optional.of(who);
+    return this;
+  }
+
   public MixCase time(LocalTime clock) {
     time = clock;
     return this;
@@ -313,6 +321,14 @@ public final class MixCase {
     return this;
   }
 
+  /** Loads before the last one, the latest first; to be named after the last load. */
+  public MixCase earlier(EarlierLoad... loads) {
+    tank =
+        new SprayerTank(
+            tank.gallons(), tank.lastLoad(), tank.cleaned(), Optional.of(List.of(loads)));
+    return this;
+  }
+
   public SprayJob job() {
     return new SprayJob(
         ID,
@@ -326,7 +342,8 @@ public final class MixCase {
         new SprayerSetup(droplets, OptionalDouble.of(10), OptionalDouble.of(40), Optional.of(true)),
         tank,
         sky.weather(),
-        others);
+        others,
+        applicator);
   }
 
   public Book book() {

@@ -47,6 +47,9 @@ final class LoadFactsJson {
     node.set(
         "ammoniumSulfateHeldLbPer100Gal",
         Json.fixed(facts.map(f -> f.held().orElse(Double.NaN)).orElse(Double.NaN), 2));
+    node.put(
+        "waterConditionerHeld",
+        facts.map(WaterTreatment.AmmoniumSulfateFacts::conditioner).orElse(null));
     node.set(
         "ammoniumSulfateRefusedBy",
         Json.texts(facts.map(WaterTreatment.AmmoniumSulfateFacts::refusedBy).orElse(List.of())));

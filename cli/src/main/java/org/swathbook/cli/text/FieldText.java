@@ -112,11 +112,19 @@ final class FieldText {
         field.neighbors().isEmpty()
             ? "no sensitive neighbor listed"
             : "nearby: " + String.join(" and ", field.neighbors()),
-        field.waterDistanceM().isPresent()
-            ? "water at "
-                + Numbers.decimals(field.waterDistanceM().getAsDouble() / METERS_PER_FOOT, 0)
-                + " ft"
-            : "distance to water unknown");
+        water(field));
+  }
+
+  private static String water(Field field) {
+    List<String> known = new ArrayList<>();
+    if (field.waterDistanceM().isPresent()) {
+      known.add(
+          "water at "
+              + Numbers.decimals(field.waterDistanceM().getAsDouble() / METERS_PER_FOOT, 0)
+              + " ft");
+    }
+    field.waters().forEach(w -> known.add(w.words()));
+    return known.isEmpty() ? "distance to water unknown" : String.join(", ", known);
   }
 
   private static String numbers(String what, List<Double> values, String unit) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
 import org.swathbook.tank.AmmoniumSulfate;
+import org.swathbook.tank.HardWater;
 import org.swathbook.tank.WaterTreatment;
 import org.swathbook.tank.WaterTreatment.AmmoniumSulfateFacts;
 
@@ -46,7 +47,7 @@ final class WaterText {
                 + Figures.list(t.acids())
                 + " ("
                 + Numbers.decimals(
-                    WaterTreatment.MOST_CALCIUM_PPM / AmmoniumSulfate.CALCIUM_PER_CACO3, 0)
+                    HardWater.MOST_CALCIUM_PPM / AmmoniumSulfate.CALCIUM_PER_CACO3, 0)
                 + " ppm CaCO3; common practice, no source).")
         + " Its salts take "
         + Numbers.decimals(t.lbPer100Gal(), 1)
@@ -72,17 +73,27 @@ final class WaterText {
                 ? ", by label"
                 : ", by the water")
             + ". ";
+    boolean byLabel = f.askedByLabels().isPresent() && f.askedByLabels().getAsDouble() > 0;
+    if (f.conditioner() && !byLabel) {
+      return wanted + held(f);
+    }
     boolean short_ = f.held().isPresent() && Quantity.exceeds(asked, f.held().getAsDouble());
     return wanted + held(f) + (short_ ? " TOO LITTLE." : f.held().isPresent() ? " Enough." : "");
   }
 
   private static String held(AmmoniumSulfateFacts f) {
+    String conditioner =
+        f.conditioner()
+            ? " A conditioner without ammonium is in the tank; its own label says at what rate it"
+                + " does the same."
+            : "";
     if (f.held().isEmpty()) {
-      return "In the tank: ammonium sulfate of a strength that is not known.";
+      return "In the tank: ammonium sulfate of a strength that is not known." + conditioner;
     }
-    return f.held().getAsDouble() == 0
-        ? "In the tank: no ammonium sulfate."
-        : "In the tank: " + Numbers.decimals(f.held().getAsDouble(), 1) + " lb/100 gal.";
+    return (f.held().getAsDouble() == 0
+            ? "In the tank: no ammonium sulfate."
+            : "In the tank: " + Numbers.decimals(f.held().getAsDouble(), 1) + " lb/100 gal.")
+        + conditioner;
   }
 
   private static String refused(AmmoniumSulfateFacts f) {
@@ -91,6 +102,8 @@ final class WaterText {
     }
     return " REFUSED by "
         + Figures.list(f.refusedBy())
-        + ": no ammonium; hard water then needs a conditioner without it, as that label allows.";
+        + (f.conditioner()
+            ? ": no ammonium."
+            : ": no ammonium; hard water then needs a conditioner without it, as that label allows.");
   }
 }

@@ -49,6 +49,7 @@ final class ApplicationsReader {
                   "windMph",
                   "windFrom",
                   "tempF",
+                  "insecticide",
                   "note"));
 
   /** A row as read. It has an application, or problems, or neither when it only voids another. */
@@ -246,7 +247,8 @@ final class ApplicationsReader {
         word(row.text("certNo")),
         box(row.find("windMph", winds, "7")),
         word(row.find("windFrom", compass, "NW").orElse("")),
-        box(row.find("tempF", temperatures, "68")));
+        box(row.find("tempF", temperatures, "68")),
+        row.all("insecticide", this::word, "organophosphate"));
   }
 
   /** From the summer before, when stubble is sprayed, to the end of the harvest year. */

@@ -13,6 +13,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.swathbook.book.CropEconomics;
 import org.swathbook.book.Field;
+import org.swathbook.book.NearWater;
 import org.swathbook.book.Tillage;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.Crop;
@@ -56,7 +57,8 @@ final class FieldsReader {
                   "state",
                   "county",
                   "erodible",
-                  "waterDistance"));
+                  "waterDistance",
+                  "water"));
 
   static final SortedMap<String, Tillage> TILLAGES =
       new TreeMap<>(Map.of("no-till", Tillage.NO_TILL, "tilled", Tillage.TILLED));
@@ -126,6 +128,7 @@ final class FieldsReader {
     Optional<String> state = row.find("state", Parsers::state, "NE");
     Optional<Boolean> erodible = row.find("erodible", Texts::yesNo, "no");
     OptionalDouble water = number(row, "waterDistance", Texts.in(Unit.METRE, "800 ft"), "800 ft");
+    List<NearWater> waters = row.all("water", NearWater::parse, "stream 90 ft");
     List<String> neighbors = row.all("neighbor", Parsers::neighbor, "vineyard NE 1500 ft");
     Optional<Double> yieldGoal = yieldGoal(row, crop);
     checkOrder(row, planted, harvest, nextPlanted);
@@ -161,6 +164,7 @@ final class FieldsReader {
             row.isBlank("county") ? Optional.empty() : Optional.of(row.text("county")),
             erodible,
             water,
+            waters,
             neighbors));
   }
 

@@ -23,8 +23,10 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Unit;
 import org.swathbook.program.Adjuvant;
+import org.swathbook.program.Applicator;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
+import org.swathbook.program.EarlierLoad;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Scouted;
 import org.swathbook.program.SprayJob;
@@ -44,6 +46,7 @@ import org.swathbook.source.YamlReader;
 /** Reads a mix that is to be sprayed in a field of the book: a spray job. */
 public final class MixReader {
   static final String FORMAT = "swathbook.mix/1";
+  private static final String EARLIER = "{held: [dicamba], cleaned: water-rinse}";
 
   private final Book book;
   private final Problems problems = new Problems();
@@ -111,6 +114,9 @@ public final class MixReader {
             .map(this::weather)
             .orElse(SprayWeather.UNKNOWN);
     List<String> others = top.findAll("others", Texts::text, "organophosphate");
+    Optional<Applicator> applicator =
+        top.findMap("applicator", "applicator: {name: R. Example, certNo: NE-0001}")
+            .flatMap(MixReader::applicator);
     top.done();
     problems.throwIfAny();
     return new SprayJob(
@@ -124,7 +130,17 @@ public final class MixReader {
         setup,
         tank,
         weather,
-        others);
+        others,
+        applicator);
+  }
+
+  private static Optional<Applicator> applicator(MapReader map) {
+    Optional<String> name =
+        map.require("name", "R. Example")
+            .flatMap(n -> MapReader.scalar(n, Texts::text, "R. Example", map.problems()));
+    Optional<String> certNo = map.find("certNo", Texts::text, "NE-0001");
+    map.done();
+    return name.map(n -> new Applicator(n, certNo.orElse("")));
   }
 
   private Scouted scouted(MapReader top, Optional<Field> field) {
@@ -220,18 +236,19 @@ public final class MixReader {
     SprayerTank out =
         new SprayerTank(
             number(map, "tank", Texts.in(Unit.GALLON, "1200 gal"), "1200 gal"),
-            lastLoad(map),
+            held(map, "lastLoad"),
             map.find(
                 "cleaned",
                 Texts.oneOf(TankTerms.Rinse.values(), TankTerms.Rinse::spelling),
-                "triple-rinse"));
+                "triple-rinse"),
+            earlier(map));
     map.done();
     return out;
   }
 
   /** {@code none}, one active or a list; products stand for their actives. */
-  private Optional<List<IngredientId>> lastLoad(MapReader map) {
-    Optional<Node> node = map.find("lastLoad");
+  private Optional<List<IngredientId>> held(MapReader map, String key) {
+    Optional<Node> node = map.find(key);
     if (node.isEmpty()) {
       return Optional.empty();
     }
@@ -243,6 +260,37 @@ public final class MixReader {
       MapReader.scalar(item, this::actives, "atrazine", problems).ifPresent(out::addAll);
     }
     return Optional.of(out);
+  }
+
+  /** {@code none}, or a list of loads, the latest first. */
+  private Optional<List<EarlierLoad>> earlier(MapReader map) {
+    Optional<Node> node = map.find("earlier");
+    if (node.isEmpty()) {
+      return Optional.empty();
+    }
+    if (node.get() instanceof ScalarNode s && s.isWord("none")) {
+      return Optional.of(List.of());
+    }
+    List<EarlierLoad> out = new ArrayList<>();
+    for (Node item : MapReader.oneOrMore(node.get())) {
+      MapReader.of(item, EARLIER, problems).map(this::earlierLoad).ifPresent(out::add);
+    }
+    return Optional.of(out);
+  }
+
+  private EarlierLoad earlierLoad(MapReader map) {
+    if (!map.has("held")) {
+      problems.add(map.mark(), "what the load held is missing", "write as " + EARLIER);
+    }
+    EarlierLoad out =
+        new EarlierLoad(
+            held(map, "held").orElse(List.of()),
+            map.find(
+                "cleaned",
+                Texts.oneOf(TankTerms.Rinse.values(), TankTerms.Rinse::spelling),
+                "triple-rinse"));
+    map.done();
+    return out;
   }
 
   private List<IngredientId> actives(String text) {

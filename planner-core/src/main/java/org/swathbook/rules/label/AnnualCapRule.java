@@ -38,7 +38,8 @@ public final class AnnualCapRule implements SequenceRule {
           Severity.BLOCK,
           "Does the period bring more of a parent active than its cap?",
           "The sum over all salts, esters and forms, premixes, journal and plan, in the cap's own"
-              + " basis and period, is above the cap on this pass's day; a note from 90 % on. A"
+              + " basis and period, is above the cap on this pass's day; from 90 % on a warning at the"
+              + " loading pad and a note in a plan. A"
               + " weight that cannot be added because its basis differs is asked, and so are acres that a row of"
               + " the journal leaves out.",
           List.of(Say.COMMON_PRACTICE),
@@ -94,7 +95,11 @@ public final class AnnualCapRule implements SequenceRule {
     if (sum.exceeded()) {
       out.block(this, about, () -> above(facts, dose, active, t, sum));
     } else if (sum.share() >= NEAR) {
-      out.note(this, about, () -> near(facts, t, sum));
+      out.add(
+          this,
+          facts.atLoading() ? Severity.WARN : Severity.NOTE,
+          about,
+          () -> near(facts, dose, active, t, sum));
     }
     if (sum.counted().stream().anyMatch(e -> !e.isPlanned() && e.acres().isEmpty())) {
       out.ask(
@@ -148,7 +153,8 @@ public final class AnnualCapRule implements SequenceRule {
         .cleared(remedy(dose, active, sum));
   }
 
-  private static Text near(SequenceFacts facts, CapTest t, UsedAndLeft sum) {
+  private static Text near(
+      SequenceFacts facts, Dose dose, ActiveDose active, CapTest t, UsedAndLeft sum) {
     String actual = Say.rate(sum.used());
     String limit = Say.rate(t.cap().amount());
     return Text.of(
@@ -164,7 +170,14 @@ public final class AnnualCapRule implements SequenceRule {
                 + ".",
             t.source().text())
         .compared(actual, limit)
-        .cleared("");
+        .cleared(
+            facts.atLoading()
+                ? "count it once more against the label; less of "
+                    + dose.product().name()
+                    + " now leaves some "
+                    + active.ingredient().name()
+                    + " for later"
+                : "");
   }
 
   private static String remedy(Dose dose, ActiveDose active, UsedAndLeft sum) {

@@ -1,10 +1,15 @@
 package org.swathbook.rules.label;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.swathbook.book.Application;
+import org.swathbook.book.SprayRecord;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Stated;
+import org.swathbook.program.Applicator;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
@@ -22,12 +27,14 @@ public final class RestrictedUseRule implements PassRule {
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("restricted-use"),
-          Severity.NOTE,
+          Severity.WARN,
           "Who may apply what is in this tank?",
           "An active of the pass is marked as restricted use: the note says that a certified"
-              + " applicator must apply it or supervise, and that a record is to be kept.",
+              + " applicator must apply it or supervise, and that a record is to be kept. A warning"
+              + " where the job, or the journal's row of that day and product, names an applicator"
+              + " without the number of a certificate.",
           List.of("US federal rules on restricted-use pesticides; from memory"),
-          "a pass with atrazine",
+          "a tank with atrazine by an applicator who is named without a certificate",
           "a pass with glyphosate");
 
   @Override
@@ -38,6 +45,7 @@ public final class RestrictedUseRule implements PassRule {
   @Override
   public void judge(PassFacts facts, Findings out) {
     Set<String> told = new TreeSet<>();
+    Set<String> certified = new TreeSet<>();
     for (ActiveUse a : facts.actives()) {
       Ingredient i = a.ingredient();
       Stated<Boolean> restricted =
@@ -54,6 +62,7 @@ public final class RestrictedUseRule implements PassRule {
                     "whether " + i.name() + " is a restricted-use product",
                     Where.ingredient(i, "restrictedUse", "first page")));
       } else if (restricted.find().orElse(false)) {
+        certified.add(i.name());
         out.note(
             this,
             facts.about().withIngredient(i.id()).withProduct(a.dose().product().id()),
@@ -65,5 +74,42 @@ public final class RestrictedUseRule implements PassRule {
                     restricted.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE)));
       }
     }
+    if (!certified.isEmpty()) {
+      withoutCertificate(facts)
+          .ifPresent(
+              who -> out.warn(this, facts.about(), () -> text(who, new ArrayList<>(certified))));
+    }
+  }
+
+  /** Whom the job, or the journal's row of this very tank, names without a certificate. */
+  private static Optional<String> withoutCertificate(PassFacts facts) {
+    if (facts.job().isEmpty()) {
+      return Optional.empty();
+    }
+    if (facts.job().get().applicator().isPresent()) {
+      return facts.job().get().applicator().filter(a -> a.certNo().isBlank()).map(Applicator::name);
+    }
+    return facts.book().journal().of(facts.field().id()).stream()
+        .filter(r -> r.date().equals(facts.job().get().date()))
+        .filter(
+            r ->
+                facts.pass().mix().doses().stream()
+                    .anyMatch(d -> d.product().id().equals(r.dose().product().id())))
+        .map(Application::record)
+        .filter(r -> !r.applicator().isBlank() && r.certNo().isBlank())
+        .map(SprayRecord::applicator)
+        .findFirst();
+  }
+
+  private static Text text(String who, List<String> actives) {
+    return Text.of(
+            who
+                + " is named as the applicator without the number of a certificate, and "
+                + Say.list(actives)
+                + (actives.size() == 1 ? " is" : " are")
+                + " for certified applicators, or for who works under one.",
+            "US federal rules on restricted-use pesticides; from memory")
+        .compared("no certificate named", "a certified applicator")
+        .cleared("the number of the applicator's certificate, or that of who supervises");
   }
 }

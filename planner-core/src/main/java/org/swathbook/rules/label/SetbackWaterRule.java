@@ -2,6 +2,10 @@ package org.swathbook.rules.label;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.swathbook.book.Field;
 import org.swathbook.catalog.Setbacks;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Terms;
@@ -20,14 +24,18 @@ import org.swathbook.rules.Where;
 
 /** Distance from wells, inlets, streams and lakes. */
 public final class SetbackWaterRule implements UseRule {
+  private static final double M_PER_FT = 0.3048;
+
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("setback-water"),
           Severity.BLOCK,
           "Is water closer than the label allows?",
-          "The water nearest to the field is nearer than the largest distance that the label names: what"
-              + " kind of water it is, the field does not say. Asks for the distance where a label has"
-              + " one, and for labels of which it is not known.",
+          "Water of a kind is nearer to the field than the label's distance from that kind; runoff enters"
+              + " no nearer than the nearest stream, inlet or lake. A field that says only how far the"
+              + " nearest water is, and not of what kind, is held to the label's largest distance. Asks"
+              + " for the distance where a label has one, for that of a kind that the field does not"
+              + " name, and for labels of which it is not known.",
           List.of("the labels' own distances"),
           "atrazine on a field with a river at 90 ft, where 200 ft are kept from lakes and 66 ft from"
               + " where runoff enters",
@@ -56,6 +64,10 @@ public final class SetbackWaterRule implements UseRule {
       return;
     }
     Map<String, Double> feet = setbacks.find().get().feet();
+    if (!facts.field().waters().isEmpty()) {
+      feet.forEach((kind, least) -> ofKind(facts, kind, least, setbacks, out));
+      return;
+    }
     double most = feet.values().stream().mapToDouble(Double::doubleValue).max().orElseThrow();
     if (facts.field().waterDistanceM().isEmpty()) {
       out.ask(
@@ -67,7 +79,7 @@ public final class SetbackWaterRule implements UseRule {
                   Where.field("waterDistance")));
       return;
     }
-    double here = facts.field().waterDistanceM().getAsDouble() / 0.3048;
+    double here = facts.field().waterDistanceM().getAsDouble() / M_PER_FT;
     if (Quantity.exceeds(most, here)) {
       out.block(
           this,
@@ -90,6 +102,64 @@ public final class SetbackWaterRule implements UseRule {
     }
   }
 
+  private void ofKind(
+      UseFacts facts, String kind, double leastFt, Stated<Setbacks> setbacks, Findings out) {
+    Optional<Double> here = nearestFt(facts.field(), kind);
+    if (here.isEmpty()) {
+      OptionalDouble any = facts.field().waterDistanceM();
+      if (any.isEmpty() || Quantity.exceeds(leastFt, any.getAsDouble() / M_PER_FT)) {
+        out.ask(
+            this,
+            facts.about(),
+            () -> new Lookup("distance from the field to " + nearest(kind), Where.field("water")));
+      }
+      return;
+    }
+    if (Quantity.exceeds(leastFt, here.get())) {
+      out.block(
+          this,
+          facts.about(),
+          () ->
+              Text.of(
+                      "The label of "
+                          + facts.ingredient().name()
+                          + " keeps "
+                          + Math.round(leastFt)
+                          + " ft from "
+                          + kind(kind)
+                          + "; here it is "
+                          + Numbers.decimals(here.get(), 1)
+                          + " ft.",
+                      setbacks.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                  .compared(Numbers.decimals(here.get(), 1) + " ft", Math.round(leastFt) + " ft")
+                  .cleared(
+                      "leave a strip of "
+                          + (long) Math.ceil(leastFt - here.get() - 1e-9)
+                          + " ft toward it, or take another active"));
+    }
+  }
+
+  /** Of the nearest of a kind, infinite where none is near; empty when the field does not say. */
+  private static Optional<Double> nearestFt(Field field, String kind) {
+    Optional<Double> own = ofKinds(field, Set.of(kind));
+    return own.isPresent() || !kind.equals("runoff")
+        ? own
+        : ofKinds(field, Set.of("stream", "inlet", "lake")).filter(Double::isFinite);
+  }
+
+  private static Optional<Double> ofKinds(Field field, Set<String> kinds) {
+    return field.waters().stream()
+        .filter(w -> kinds.contains(w.kind()))
+        .map(w -> w.feet().orElse(Double.POSITIVE_INFINITY))
+        .min(Double::compare);
+  }
+
+  private static String nearest(String kind) {
+    return kind.equals("runoff")
+        ? "where its runoff enters a stream, an inlet or a lake"
+        : "the nearest " + kind;
+  }
+
   private static String words(Map<String, Double> feet) {
     return Say.list(
         feet.entrySet().stream()
@@ -100,7 +170,10 @@ public final class SetbackWaterRule implements UseRule {
   private static String kind(String kind) {
     return switch (kind) {
       case "well" -> "wells";
-      case "lake" -> "lakes";
+      case "lake" -> "lakes and reservoirs";
+      case "stream" -> "streams";
+      case "inlet" -> "tile inlets";
+      case "sinkhole" -> "sinkholes";
       case "runoff" -> "where runoff enters water";
       default -> kind;
     };

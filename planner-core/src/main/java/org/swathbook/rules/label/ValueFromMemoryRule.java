@@ -26,9 +26,6 @@ import org.swathbook.rules.Text;
 
 /** Limits of a verdict that rest on memory, and those of them that nearly decide it. */
 public final class ValueFromMemoryRule implements PassRule {
-  /** A limit within this share of what is met nearly decides. */
-  private static final double CLOSE = 0.1;
-
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("value-from-memory"),
@@ -36,7 +33,9 @@ public final class ValueFromMemoryRule implements PassRule {
           "Which limits of this verdict rest on memory?",
           "One note names, by active, the kinds of limits of the uses in this tank that the catalog has"
               + " from memory. A warning where a remembered days-to-harvest or crop height is within"
-              + " 10 % of what is met.",
+              + " 10 % of what is met; at the loading pad also for days to planting, to the next crop and"
+              + " between two applications, the crop's last stage, the height of a driver weed, soil pH"
+              + " and organic matter.",
           List.of(Say.COMMON_PRACTICE),
           "70 days before harvest, from memory, with 72 days left",
           "an active all of whose limits have a source");
@@ -57,6 +56,9 @@ public final class ValueFromMemoryRule implements PassRule {
         }
         harvest(facts, a, a.use().get(), out);
         height(facts, a, a.use().get(), out);
+        if (facts.job().isPresent()) {
+          CloseCalls.of(facts, a, a.use().get()).forEach(c -> close(facts, a, c, out));
+        }
       }
     }
     if (!remembered.isEmpty()) {
@@ -110,6 +112,25 @@ public final class ValueFromMemoryRule implements PassRule {
     }
   }
 
+  private void close(PassFacts facts, ActiveUse a, CloseCall c, Findings out) {
+    out.warn(
+        this,
+        facts.about().withIngredient(a.ingredient().id()),
+        () ->
+            Text.of(
+                    Say.start(a.ingredient())
+                        + ": its limit of "
+                        + c.what()
+                        + ", "
+                        + c.limit()
+                        + ", rests on memory, and here it is "
+                        + c.met()
+                        + ".",
+                    c.source())
+                .compared(c.met(), c.limit())
+                .cleared("read this limit on the current label"));
+  }
+
   private void harvest(PassFacts facts, ActiveUse a, Use use, Findings out) {
     if (facts.field().harvestDate().isEmpty()) {
       return;
@@ -122,7 +143,7 @@ public final class ValueFromMemoryRule implements PassRule {
           && v.source().fromMemory()
           && !v.value().refused()
           && left >= v.value().days()
-          && left - v.value().days() <= CLOSE * v.value().days()) {
+          && left - v.value().days() <= CloseCalls.CLOSE * v.value().days()) {
         out.warn(
             this,
             facts.about().withIngredient(a.ingredient().id()),
@@ -148,7 +169,8 @@ public final class ValueFromMemoryRule implements PassRule {
         && v.source().fromMemory()
         && v.value().most().isPresent()
         && v.value().allows(cm)
-        && v.value().most().getAsDouble() - cm <= CLOSE * v.value().most().getAsDouble()) {
+        && v.value().most().getAsDouble() - cm
+            <= CloseCalls.CLOSE * v.value().most().getAsDouble()) {
       out.warn(
           this,
           facts.about().withIngredient(a.ingredient().id()),

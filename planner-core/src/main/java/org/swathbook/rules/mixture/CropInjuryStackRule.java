@@ -1,9 +1,11 @@
 package org.swathbook.rules.mixture;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.swathbook.book.InsecticideClass;
 import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.SoilTexture;
@@ -17,6 +19,7 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
+import org.swathbook.rules.mixture.SeasonInsecticides.Named;
 
 /** Partners that are safe by themselves and injure the crop together or in this weather. */
 public final class CropInjuryStackRule implements PassRule {
@@ -34,8 +37,11 @@ public final class CropInjuryStackRule implements PassRule {
           "Before emergence: site 14 with site 15 or 5 in the soil of a field with at most 1.5 %"
               + " organic matter or a coarse texture, or with half an inch of rain or a day under 60 F"
               + " ahead. Over the crop: site 14 on leaves with an oil above 90 F; site 2 on a day under"
-              + " 60 F or after a night under 40 F.",
-          List.of(Say.COMMON_PRACTICE),
+              + " 60 F or after a night under 40 F; site 27 on leaves with an organophosphate in the tank"
+              + " or on the field this season, unless its label forbids that outright.",
+          List.of(
+              "Jewett et al. 2008, Crop Management: mesotrione after terbufos, 34 % injury",
+              Say.COMMON_PRACTICE),
           "flumioxazin, pyroxasulfone and metribuzin on soil of 1.3 % organic matter",
           "flumioxazin by itself on the same soil");
 
@@ -48,6 +54,7 @@ public final class CropInjuryStackRule implements PassRule {
   public void judge(PassFacts facts, Findings out) {
     String before = inSoil(facts);
     String over = overCrop(facts);
+    withOrganophosphate(facts, out);
     for (String why : List.of(before, over)) {
       if (!why.isEmpty()) {
         out.warn(
@@ -62,6 +69,45 @@ public final class CropInjuryStackRule implements PassRule {
                             : "one partner less, a lower rate, or spraying some days before planting"));
       }
     }
+  }
+
+  /** Both are broken down by the same enzymes of the crop. */
+  private void withOrganophosphate(PassFacts facts, Findings out) {
+    Optional<Named> insecticide = SeasonInsecticides.of(facts).organophosphate();
+    if (!facts.isInCrop() || insecticide.isEmpty()) {
+      return;
+    }
+    List<String> slowed =
+        facts.actives().stream()
+            .filter(a -> a.ingredient().site().number() == 27 && a.ingredient().hasFoliarActivity())
+            .filter(a -> !isRefused(a))
+            .map(a -> a.ingredient().name())
+            .distinct()
+            .toList();
+    if (!slowed.isEmpty()) {
+      out.warn(
+          this,
+          facts.about(),
+          () ->
+              Text.of(
+                      "An organophosphate"
+                          + insecticide.get().where()
+                          + " keeps the crop from breaking down "
+                          + Say.list(slowed)
+                          + ": leaves bleach and the crop stands still.",
+                      "Jewett et al. 2008, Crop Management, of mesotrione after terbufos")
+                  .compared("together", "one of them")
+                  .cleared("an active of another site than 27"));
+    }
+  }
+
+  private static boolean isRefused(ActiveUse a) {
+    return a.terms()
+        .tank()
+        .insecticides()
+        .find()
+        .filter(l -> l.refused().contains(InsecticideClass.ORGANOPHOSPHATE))
+        .isPresent();
   }
 
   private static String inSoil(PassFacts facts) {

@@ -2,7 +2,6 @@ package org.swathbook.rules.mixture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.InsecticideLimit;
@@ -18,6 +17,7 @@ import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
 import org.swathbook.rules.Where;
+import org.swathbook.rules.mixture.SeasonInsecticides.Named;
 
 /** An insecticide of the season beside a partner whose label refuses it. */
 public final class InsecticidePartnerRule implements PassRule {
@@ -26,11 +26,13 @@ public final class InsecticidePartnerRule implements PassRule {
           new RuleId("insecticide-partner"),
           Severity.BLOCK,
           "Does an insecticide of the season refuse a partner?",
-          "A class of insecticide that the job names, in the tank or used this season, is refused by a"
-              + " partner's label; a warning where the label only says that it may injure. Where the"
-              + " catalog does not say, an ask. A note where a partner has such a limit and the job"
-              + " names none. Silent in a plan.",
-          List.of("the labels' own limits"),
+          "A class of insecticide that the job names, in the tank or used this season, or that the"
+              + " journal records this season on this field, is refused by a partner's label; a warning"
+              + " where the label only says that it may injure. Names of organophosphates stand for"
+              + " their class. Where the catalog does not say, an ask. A note where a partner has such a"
+              + " limit and neither job nor journal says anything of insecticides. Silent in a plan.",
+          List.of(
+              "the labels' own limits", "IRAC group 1B, names of organophosphates (from memory)"),
           "nicosulfuron after an organophosphate at planting",
           "mesotrione with a pyrethroid");
 
@@ -44,8 +46,8 @@ public final class InsecticidePartnerRule implements PassRule {
     if (facts.job().isEmpty()) {
       return;
     }
-    List<String> named =
-        facts.job().get().others().stream().map(o -> o.toLowerCase(Locale.ROOT).strip()).toList();
+    SeasonInsecticides season = SeasonInsecticides.of(facts);
+    List<Named> named = season.named();
     List<String> limited = new ArrayList<>();
     for (ActiveUse a : facts.actives()) {
       Stated<InsecticideLimit> limit = a.terms().tank().insecticides();
@@ -61,18 +63,18 @@ public final class InsecticidePartnerRule implements PassRule {
       }
       if (limit instanceof Stated.Value<InsecticideLimit> v) {
         limited.add(a.ingredient().name());
-        for (String class_ : named) {
-          judge(a, class_, v.value(), v.source(), about, out);
+        for (Named n : named) {
+          judge(a, n, v.value(), v.source(), about, out);
         }
       }
     }
-    if (named.isEmpty() && !limited.isEmpty()) {
+    if (named.isEmpty() && !season.saidThatNone() && !limited.isEmpty()) {
       out.note(
           this,
           facts.about(),
           () ->
               Text.of(
-                  "The job names no insecticide of this season; the labels of "
+                  "Neither job nor journal names an insecticide of this season; the labels of "
                       + Say.list(limited.stream().distinct().toList())
                       + " have limits on organophosphates or others.",
                   "the labels' own limits"));
@@ -80,12 +82,8 @@ public final class InsecticidePartnerRule implements PassRule {
   }
 
   private void judge(
-      ActiveUse a,
-      String class_,
-      InsecticideLimit limit,
-      Source source,
-      About about,
-      Findings out) {
+      ActiveUse a, Named named, InsecticideLimit limit, Source source, About about, Findings out) {
+    String class_ = named.insecticideClass();
     boolean refused = limit.refused().contains(class_);
     if (refused || limit.caution().contains(class_)) {
       out.add(
@@ -98,9 +96,11 @@ public final class InsecticidePartnerRule implements PassRule {
                           + a.ingredient().name()
                           + (refused ? " forbids " : " warns of injury after ")
                           + class_
-                          + " insecticides.",
+                          + " insecticides"
+                          + named.where()
+                          + ".",
                       source.text())
-                  .compared(class_, "no " + class_)
+                  .compared(class_ + named.where(), "no " + class_)
                   .cleared("an active of another site, or the days that the label asks between"));
     }
   }

@@ -1,6 +1,8 @@
 package org.swathbook.rules.mixture;
 
 import java.util.List;
+import org.swathbook.catalog.AdjuvantKind;
+import org.swathbook.measure.Quantity;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
 import org.swathbook.program.SprayJob;
@@ -25,10 +27,12 @@ public final class JarTestRule implements PassRule {
           new RuleId("jar-test"),
           Severity.WARN,
           "Should the mix be tried in a jar first?",
-          "At the loading pad: three products or more, a dry product with an emulsion, liquid"
-              + " fertilizer as the carrier, or less than 10 gal/acre. A warning where liquid"
-              + " fertilizer carries a dry product or a solution. Never where a partner's label"
-              + " forbids the test, as newest labels of paraquat do. Silent in a plan.",
+          "At the loading pad: three products or more, a dry product with an emulsion or an oil"
+              + " concentrate, liquid fertilizer as the carrier, two products in less than 10 gal/acre,"
+              + " or a pair of which nobody says anything: no guide has a place for a formulation, or"
+              + " the catalog lacks a label's list of partners. A warning where liquid fertilizer"
+              + " carries a dry product or a solution. Never where a partner's label forbids the test,"
+              + " as newest labels of paraquat do. Silent in a plan.",
           List.of("Utah State University Extension 2012, Using a Jar Test", Say.COMMON_PRACTICE),
           "a granule and a concentrate in liquid fertilizer",
           "two solutions in water; a mix with paraquat");
@@ -41,23 +45,31 @@ public final class JarTestRule implements PassRule {
   @Override
   public void judge(PassFacts facts, Findings out) {
     List<Dose> doses = facts.pass().mix().doses();
-    if (facts.job().isEmpty() || doses.size() < 2 || isForbidden(facts)) {
+    if (facts.job().isEmpty() || isForbidden(facts)) {
       return;
     }
     SprayJob job = facts.job().get();
+    boolean several = doses.size() > 1;
     boolean fertilizer = job.carrier().liquid() == Carrier.Liquid.LIQUID_FERTILIZER;
     boolean dry = doses.stream().anyMatch(d -> MixingOrder.isDry(d.product().formulation()));
-    boolean oil = doses.stream().anyMatch(d -> MixingOrder.isEmulsion(d.product().formulation()));
+    boolean emulsion =
+        doses.stream().anyMatch(d -> MixingOrder.isEmulsion(d.product().formulation()));
+    boolean oil =
+        job.mix().adjuvants().stream()
+            .flatMap(a -> AdjuvantKind.find(a.kind()).stream())
+            .anyMatch(k -> k == AdjuvantKind.CROP_OIL || k == AdjuvantKind.METHYLATED_SEED_OIL);
     boolean solution = doses.stream().anyMatch(d -> d.product().formulation().equals("SL"));
     double gallons = job.mix().gallonsPerAcre().orElse(Double.NaN);
     String why =
         fertilizer
             ? "liquid fertilizer carries it"
-            : dry && oil
-                ? "a dry product meets an emulsion"
+            : dry && (emulsion || oil)
+                ? "a dry product meets an " + (emulsion ? "emulsion" : "oil concentrate")
                 : doses.size() >= MANY
                     ? doses.size() + " products meet"
-                    : gallons < LOW_GALLONS ? "it is mixed in less than 10 gal/acre" : "";
+                    : several && Quantity.exceeds(LOW_GALLONS, gallons)
+                        ? "it is mixed in less than 10 gal/acre"
+                        : several ? unknownPair(facts) : "";
     if (!why.isEmpty()) {
       out.add(
           this,
@@ -65,6 +77,20 @@ public final class JarTestRule implements PassRule {
           facts.about(),
           () -> text(why, gallons));
     }
+  }
+
+  /** What nobody says of two products that meet; empty when guides and labels do. */
+  private static String unknownPair(PassFacts facts) {
+    for (Dose d : facts.pass().mix().doses()) {
+      if (!MixingOrder.isNamedByGuides(d.product().formulation())) {
+        return "guides have no place for the formulation of " + d.product().name();
+      }
+    }
+    return facts.actives().stream()
+        .filter(a -> a.terms().tank().partners().isUnknown())
+        .map(a -> "whether " + a.ingredient().name() + " goes with the others is not known")
+        .findFirst()
+        .orElse("");
   }
 
   private static boolean isForbidden(PassFacts facts) {
@@ -78,7 +104,7 @@ public final class JarTestRule implements PassRule {
     return Text.of(
             "Try the mix in a jar first, at "
                 + volume
-                + " and in the order of mixing, with the water of the load: "
+                + " and in the order of mixing, with the carrier of the load: "
                 + why
                 + ".",
             Say.COMMON_PRACTICE)

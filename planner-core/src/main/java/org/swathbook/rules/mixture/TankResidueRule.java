@@ -1,6 +1,7 @@
 package org.swathbook.rules.mixture;
 
 import java.util.List;
+import java.util.Optional;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Method;
@@ -8,6 +9,7 @@ import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.CleanOut;
 import org.swathbook.catalog.TankTerms.Rinse;
+import org.swathbook.program.EarlierLoad;
 import org.swathbook.program.SprayerTank;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
@@ -29,10 +31,11 @@ public final class TankResidueRule implements PassRule {
           new RuleId("tank-residue"),
           Severity.BLOCK,
           "Is the tank clean of what injures this crop?",
-          "The last load held an active to whose traces this crop is sensitive and that it does not"
-              + " tolerate by its traits, and the clean-out since was less than that label's. Asks for"
-              + " the last load, the clean-out, and what labels say of both where that is not known. Of"
-              + " no matter in a plan.",
+          "The last load, or one before it, held an active to whose traces this crop is sensitive and"
+              + " that it does not tolerate by its traits, and the most thorough clean-out since was"
+              + " less than that label's. Asks for the last load, for earlier ones where there was no"
+              + " triple rinse since, for the clean-out, and for what labels say of both where that is"
+              + " not known. Of no matter in a plan.",
           List.of(
               "Agronomy 2020 10:772, a triple rinse takes out 99.996 % of dicamba, and 0.03 g/ha marks"
                   + " soybean"),
@@ -60,15 +63,41 @@ public final class TankResidueRule implements PassRule {
                   "what the sprayer held before, and how it was cleaned", "the job: sprayer"));
       return;
     }
-    for (IngredientId id : tank.lastLoad().get()) {
-      judge(facts, facts.book().catalog().ingredient(id), tank, out);
+    Optional<Rinse> most = Optional.empty();
+    boolean last = true;
+    for (EarlierLoad load : tank.loads()) {
+      most = more(most, load.cleaned());
+      for (IngredientId id : load.held()) {
+        judge(facts, facts.book().catalog().ingredient(id), last, most, out);
+      }
+      last = false;
+    }
+    boolean full = most.filter(r -> r.compareTo(Rinse.WATER_RINSE) > 0).isPresent();
+    if (tank.earlier().isEmpty() && !tank.lastLoad().get().isEmpty() && !full) {
+      out.ask(
+          this,
+          facts.about(),
+          () ->
+              new Lookup(
+                  "what the sprayer held before its last load, back to its last triple rinse or tank"
+                      + " cleaner",
+                  "the job: sprayer, earlier"));
     }
   }
 
-  private void judge(PassFacts facts, Ingredient last, SprayerTank tank, Findings out) {
-    About about = facts.about().withIngredient(last.id());
-    Stated<CleanOut> stated = last.terms().tank().cleanOut();
-    if (isTolerated(facts, last)) {
+  /** The more thorough of two clean-outs; an unknown one counts as none. */
+  private static Optional<Rinse> more(Optional<Rinse> one, Optional<Rinse> other) {
+    return one.isEmpty() || other.isPresent() && other.get().compareTo(one.get()) > 0 ? other : one;
+  }
+
+  /**
+   * @param cleaned the most thorough clean-out since
+   */
+  private void judge(
+      PassFacts facts, Ingredient held, boolean last, Optional<Rinse> cleaned, Findings out) {
+    About about = facts.about().withIngredient(held.id());
+    Stated<CleanOut> stated = held.terms().tank().cleanOut();
+    if (isTolerated(facts, held)) {
       return;
     }
     if (stated.isUnknown()) {
@@ -77,8 +106,8 @@ public final class TankResidueRule implements PassRule {
           about,
           () ->
               new Lookup(
-                  "clean-out after " + last.name() + " and the crops that its traces injure",
-                  Where.ingredient(last, "tank.cleanOut", "sprayer clean-out")));
+                  "clean-out after " + held.name() + " and the crops that its traces injure",
+                  Where.ingredient(held, "tank.cleanOut", "sprayer clean-out")));
       return;
     }
     boolean sensitive =
@@ -87,23 +116,24 @@ public final class TankResidueRule implements PassRule {
       return;
     }
     Rinse least = stated.find().orElseThrow().least();
-    if (tank.cleaned().isEmpty()) {
+    if (cleaned.isEmpty()) {
       out.ask(
           this,
           about,
-          () -> new Lookup("how the sprayer was cleaned after " + last.name(), "the job: cleaned"));
-    } else if (tank.cleaned().get().compareTo(least) < 0) {
-      Rinse done = tank.cleaned().get();
+          () -> new Lookup("how the sprayer was cleaned after " + held.name(), "the job: cleaned"));
+    } else if (cleaned.get().compareTo(least) < 0) {
+      Rinse done = cleaned.get();
       out.block(
           this,
           about,
           () ->
               Text.of(
-                      "The last load held "
-                          + last.name()
+                      (last ? "The last load held " : "A load before the last one held ")
+                          + held.name()
                           + ", traces of which injure "
                           + facts.traces().crop().name()
-                          + "; it was cleaned by "
+                          + "; "
+                          + (last ? "it was cleaned by " : "the most thorough clean-out since was ")
                           + words(done)
                           + ", and its label asks for "
                           + words(least)

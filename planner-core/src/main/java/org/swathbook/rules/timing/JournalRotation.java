@@ -18,6 +18,7 @@ import org.swathbook.measure.Quantity;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.LabelUses;
+import org.swathbook.rules.NextCrop;
 import org.swathbook.rules.Rule;
 import org.swathbook.rules.Say;
 import org.swathbook.weather.StationWeather;

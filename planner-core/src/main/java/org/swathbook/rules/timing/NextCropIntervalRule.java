@@ -18,6 +18,7 @@ import org.swathbook.program.ActiveDose;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
+import org.swathbook.rules.NextCrop;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Severity;

@@ -10,6 +10,7 @@ import org.swathbook.measure.Period;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
+import org.swathbook.rules.NextCrop;
 import org.swathbook.rules.Rule;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Text;

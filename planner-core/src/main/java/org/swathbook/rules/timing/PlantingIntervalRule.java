@@ -4,16 +4,15 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.swathbook.book.SoilSample;
 import org.swathbook.catalog.PlantingBand;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Use;
 import org.swathbook.growth.SeasonTrace;
-import org.swathbook.measure.Quantity;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
+import org.swathbook.rules.PlantingBands;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
@@ -79,18 +78,13 @@ public final class PlantingIntervalRule implements UseRule {
 
   private void judge(
       UseFacts facts, Use use, List<PlantingBand> bands, Source source, Findings out) {
-    Optional<PlantingBand> band = Optional.empty();
-    for (SoilSample sample : SoilSample.of(facts.field())) {
-      Optional<PlantingBand> b = band(bands, sample, facts.mixLbPerAcre());
-      if (b.isEmpty()) {
-        out.ask(this, facts.about(), () -> missing(facts, use));
-        return;
-      }
-      if (band.isEmpty() || b.get().days() > band.get().days()) {
-        band = b;
-      }
+    Optional<PlantingBand> band =
+        PlantingBands.strictest(bands, facts.field(), facts.mixLbPerAcre());
+    if (band.isEmpty()) {
+      out.ask(this, facts.about(), () -> missing(facts, use));
+      return;
     }
-    PlantingBand b = band.orElseThrow();
+    PlantingBand b = band.get();
     int[] days = daysToPlanting(facts, b);
     YearShare share =
         new YearShare((int) Arrays.stream(days).filter(d -> d >= b.days()).count(), days.length);
@@ -116,27 +110,6 @@ public final class PlantingIntervalRule implements UseRule {
                   .compared(share.missedWords(), Say.days(b.days()))
                   .cleared("an earlier pass, or planting when the days are over"));
     }
-  }
-
-  /** The first band whose soil fits and whose rate is not exceeded. */
-  private static Optional<PlantingBand> band(
-      List<PlantingBand> bands, SoilSample sample, double lbPerAcre) {
-    for (PlantingBand b : bands) {
-      boolean fitsRate =
-          b.upTo().map(r -> !Quantity.exceeds(lbPerAcre, r.lbPerAcre())).orElse(true);
-      if (fitsRate) {
-        switch (sample.fits(b.when())) {
-          case YES -> {
-            return Optional.of(b);
-          }
-          case UNKNOWN -> {
-            return Optional.empty();
-          }
-          case NO -> {}
-        }
-      }
-    }
-    return Optional.empty();
   }
 
   /** By weather year; below zero where the rain that starts the clock does not come in time. */

@@ -49,7 +49,7 @@ public final class InversionRule implements DayRule {
       if (refused.find().orElse(false)) {
         forbidding.add(a);
       } else if (refused.isUnknown() && !seen.equals(Optional.of(false))) {
-        Unknowns.ofLabel(this, facts, a, "word on inversions on the label", "inversion", out);
+        Unknowns.ofLabel(this, facts, a, "word on inversions on the label", "day.inversion", out);
       }
     }
     if (seen.equals(Optional.of(true))) {

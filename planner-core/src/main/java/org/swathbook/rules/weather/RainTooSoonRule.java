@@ -31,7 +31,9 @@ public final class RainTooSoonRule implements DayRule {
           "Rain comes within the rain-free hours of a partner on leaves: a warning where a driver weed"
               + " that stands depends on its site, else a note. A block where a label forbids spraying"
               + " with runoff ahead within some hours and the forecast brings half an inch in them."
-              + " Asks for the hours to rain, the forecast, and hours of labels that are not known.",
+              + " Asks for the hours to rain, the forecast, rain-free hours of labels that are not"
+              + " known, and, with half an inch ahead in two days, for what the label says of it where"
+              + " the active is of site 4 or is kept from water.",
           List.of("the labels' own hours", "0.5 in as rain that runs off: default"),
           "2,4-D choline with an inch of rain in the next 48 hours",
           "clethodim with rain in 3 hours");
@@ -47,10 +49,14 @@ public final class RainTooSoonRule implements DayRule {
     boolean needsHours = false;
     boolean needsForecast = false;
     for (ActiveUse a : facts.pass().actives()) {
+      if (a.terms().foliar().isUnknown()) {
+        Unknowns.ofLabel(
+            this, facts, a, "activity through leaves and rain-free hours", "foliar", out);
+      }
       if (a.terms().foliar() instanceof Stated.Value<Foliar> v) {
         Stated<Double> hours = v.value().rainfastHours();
         if (hours.isUnknown()) {
-          Unknowns.ofLabel(this, facts, a, "rain-free hours", "rainfast", out);
+          Unknowns.ofLabel(this, facts, a, "rain-free hours", "foliar.rainfast", out);
         } else if (hours.find().isPresent()) {
           needsHours |= isUnknown(w, hours.find().get());
           rainfast(facts, a, hours, w, out);
@@ -61,6 +67,9 @@ public final class RainTooSoonRule implements DayRule {
         needsForecast |=
             runoff.find().get() > 24 ? w.rainNext48hIn().isEmpty() : ahead(w, 1).isEmpty();
         runoff(facts, a, runoff, w, out);
+      } else if (runoff.isUnknown() && runsIntoWater(a) && isMuchRainAhead(w)) {
+        Unknowns.ofLabel(
+            this, facts, a, "word on rain that runs off, on the label", "day.runoffRain", out);
       }
     }
     if (needsHours) {
@@ -112,6 +121,18 @@ public final class RainTooSoonRule implements DayRule {
       }
     }
     return false;
+  }
+
+  /** A growth regulator, or an active whose label keeps away from water or may do so. */
+  private static boolean runsIntoWater(ActiveUse a) {
+    return a.ingredient().site().number() == 4
+        || a.terms().setbacks().isUnknown()
+        || a.terms().setbacks().find().filter(s -> !s.feet().isEmpty()).isPresent();
+  }
+
+  private static boolean isMuchRainAhead(SprayWeather w) {
+    OptionalDouble inches = w.rainNext48hIn().isPresent() ? w.rainNext48hIn() : w.rainNext24hIn();
+    return inches.isPresent() && !Quantity.exceeds(RUNOFF_IN, inches.getAsDouble());
   }
 
   /** Inches of the forecast within so many hours; the longer forecast where none is so short. */

@@ -24,6 +24,8 @@ public final class SensitiveNeighborRule implements DayRule {
   /** What lies farther is no neighbor (default, ours). */
   private static final double FAR_FT = 5280;
 
+  private static final String PARTNER = ", or a partner of another site";
+
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("sensitive-neighbor"),
@@ -32,11 +34,16 @@ public final class SensitiveNeighborRule implements DayRule {
           "The wind blows within 45 degrees of a listed neighbor: a block where it is nearer than the"
               + " downwind buffer of a partner's label, and, for a growth regulator whose label has such"
               + " a buffer, where it is tender plants or people within a mile. Else a warning"
-              + " within a quarter of a mile for sites 4, 22 and clomazone. A warning where the"
-              + " direction is not known and a neighbor is that near.",
+              + " within a quarter of a mile for sites 4 and 22, and for clomazone where its label's"
+              + " distance is not known; within the distance that is known also in another wind, since"
+              + " it leaves as vapor. A warning where the direction is not known and a neighbor is that"
+              + " near. An ask for a buffer that the catalog does not state, of these and of contact"
+              + " actives on leaves, where tender plants or people are downwind within a quarter of a"
+              + " mile.",
           List.of(
               "labels of dicamba and 2,4-D over tolerant crops: no spraying toward sensitive crops (from"
                   + " memory)",
+              "PNW Weed Management Handbook, clomazone 300 to 1000 ft",
               Say.COMMON_PRACTICE),
           "dicamba over soybean with wind from the southwest and a vineyard 1500 ft northeast",
           "the same field with wind from the north");
@@ -53,15 +60,27 @@ public final class SensitiveNeighborRule implements DayRule {
       noneListed(facts, out);
     }
     OptionalDouble from = facts.job().weather().windFromDegrees();
+    double acres = facts.pass().field().acres();
     for (String written : neighbors) {
       Neighbor n = Neighbor.parse(written);
       About about = facts.pass().about().withNeighbor(written.strip());
       for (ActiveUse a : facts.pass().actives()) {
         Stated<Double> buffer = a.terms().day().downwindBufferFt();
+        boolean downwind = from.isPresent() && n.isDownwind(from.getAsDouble());
         if (from.isEmpty()) {
           unknownWind(about, a, n, buffer, out);
-        } else if (n.isDownwind(from.getAsDouble())) {
-          downwind(about, a, n, buffer, out);
+        } else if (downwind) {
+          downwind(about, a, n, buffer, acres, out);
+        } else if (isClomazone(a) && n.isTender() && isInside(n, buffer)) {
+          vapor(about, a, n, buffer, out);
+        }
+        if (buffer.isUnknown()
+            && (downwind || from.isEmpty())
+            && n.isTender()
+            && n.distanceFt() <= NEAR_FT
+            && hurtsNearby(a)) {
+          Unknowns.ofLabel(
+              this, facts, a, "distance downwind that the label keeps", "day.buffer", out);
         }
       }
     }
@@ -88,14 +107,16 @@ public final class SensitiveNeighborRule implements DayRule {
     }
   }
 
-  private void downwind(About about, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
-    boolean inside =
-        buffer.find().isPresent() && Quantity.exceeds(buffer.find().get(), n.distanceFt());
+  private void downwind(
+      About about,
+      ActiveUse a,
+      Neighbor n,
+      Stated<Double> buffer,
+      double fieldAcres,
+      Findings out) {
+    boolean inside = isInside(n, buffer);
     boolean toward =
-        buffer.find().isPresent()
-            && a.ingredient().site().number() == 4
-            && n.isTender()
-            && n.distanceFt() <= FAR_FT;
+        buffer.find().isPresent() && site(a) == 4 && n.isTender() && n.distanceFt() <= FAR_FT;
     if (inside || toward) {
       out.block(
           this,
@@ -109,17 +130,47 @@ public final class SensitiveNeighborRule implements DayRule {
                           : "no wind toward sensitive plants")
                   .cleared(
                       "wind that blows away from it"
-                          + (inside ? ", or a strip of that width left untreated" : "")
-                          + ", or a partner of another site"));
-    } else if (drifts(a) && n.distanceFt() <= NEAR_FT) {
+                          + (inside && !toward
+                              ? ", or "
+                                  + BufferStrip.of(
+                                          fieldAcres,
+                                          buffer.find().get() - n.distanceFt(),
+                                          n.bearingDegrees())
+                                      .words()
+                              : "")
+                          + PARTNER));
+    } else if (n.distanceFt() <= driftsFt(a, buffer)) {
       out.warn(
           this,
           about.withIngredient(a.ingredient().id()),
           () ->
               text(a, n, buffer)
                   .compared(Math.round(n.distanceFt()) + " ft downwind", "a quarter of a mile")
-                  .cleared("wind that blows away from it, or a partner of another site"));
+                  .cleared("wind that blows away from it" + PARTNER));
     }
+  }
+
+  /** What leaves the soil as vapor moves with the winds of later days as well. */
+  private void vapor(About about, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
+    out.warn(
+        this,
+        about.withIngredient(a.ingredient().id()),
+        () ->
+            Text.of(
+                    "The wind now blows past the neighbor '"
+                        + n.what()
+                        + "', "
+                        + Math.round(n.distanceFt())
+                        + " ft away, but "
+                        + a.ingredient().name()
+                        + " leaves the soil as vapor for days, whichever way the wind turns.",
+                    buffer.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                .compared(
+                    Math.round(n.distanceFt()) + " ft",
+                    Math.round(buffer.find().orElseThrow()) + " ft")
+                .cleared(
+                    "that side left untreated to the label's distance, or an active of another"
+                        + " site"));
   }
 
   private static Text text(ActiveUse a, Neighbor n, Stated<Double> buffer) {
@@ -136,8 +187,9 @@ public final class SensitiveNeighborRule implements DayRule {
 
   private void unknownWind(
       About about, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
-    boolean matters = buffer.find().isPresent() || drifts(a);
-    if (matters && (n.distanceFt() <= NEAR_FT || n.isTender() && n.distanceFt() <= FAR_FT)) {
+    boolean toward =
+        buffer.find().isPresent() && site(a) == 4 && n.isTender() && n.distanceFt() <= FAR_FT;
+    if (toward || isInside(n, buffer) || n.distanceFt() <= driftsFt(a, buffer)) {
       out.warn(
           this,
           about.withIngredient(a.ingredient().id()),
@@ -154,8 +206,30 @@ public final class SensitiveNeighborRule implements DayRule {
     }
   }
 
-  private static boolean drifts(ActiveUse a) {
-    int site = a.ingredient().site().number();
-    return site == 4 || site == 22 || a.ingredient().id().value().equals("clomazone");
+  private static boolean isInside(Neighbor n, Stated<Double> buffer) {
+    return buffer.find().isPresent() && Quantity.exceeds(buffer.find().get(), n.distanceFt());
+  }
+
+  /** How far downwind of it one is warned without a word of its label, ft; 0 where not at all. */
+  private static double driftsFt(ActiveUse a, Stated<Double> buffer) {
+    if (isClomazone(a)) {
+      // Its label states how far; farther away nothing is asked of it.
+      return buffer.isUnknown() ? NEAR_FT : 0;
+    }
+    return site(a) == 4 || site(a) == 22 ? NEAR_FT : 0;
+  }
+
+  /** Of which small amounts on a neighbor's leaves are seen, so that labels have buffers. */
+  private static boolean hurtsNearby(ActiveUse a) {
+    return driftsFt(a, a.terms().day().downwindBufferFt()) > 0
+        || a.ingredient().isContact() && a.ingredient().hasFoliarActivity();
+  }
+
+  private static boolean isClomazone(ActiveUse a) {
+    return a.ingredient().id().value().equals("clomazone");
+  }
+
+  private static int site(ActiveUse a) {
+    return a.ingredient().site().number();
   }
 }

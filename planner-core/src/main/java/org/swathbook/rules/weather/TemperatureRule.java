@@ -24,6 +24,13 @@ import org.swathbook.season.PassWeed;
 /** Heat and cold against labels, and against what leaves take up and crops stand. */
 public final class TemperatureRule implements DayRule {
   private static final double HOT_F = 90;
+
+  /**
+   * Above which labels of growth regulators begin to have limits: University of Illinois Bulletin
+   * 1999, an amine in the place of an ester where 80 to 85 F are near.
+   */
+  private static final double WARM_F = 80;
+
   private static final double COLD_DAY_F = 60;
   private static final double COLD_NIGHT_F = 40;
 
@@ -46,8 +53,13 @@ public final class TemperatureRule implements DayRule {
               + " with sites 9, 10 and 27 on leaves; and where the three days before, or the day and the"
               + " two after, have a mean below 50 F and weeds stand that a systemic active, or one of"
               + " those sites, is to enter by the leaves. An ask where a stated limit meets no"
-              + " temperature, and for the three days before on a day that stays below 70 F.",
-          List.of("the labels' own limits", Say.COMMON_PRACTICE),
+              + " temperature, for the three days before on a day that stays below 70 F, and for a"
+              + " label's limit that is not known: of site 4 on leaves above 80 F, of a contact active"
+              + " over the crop above 90 F.",
+          List.of(
+              "the labels' own limits",
+              "University of Illinois Bulletin 1999, 2,4-D ester near 80 to 85 F",
+              Say.COMMON_PRACTICE),
           "dicamba over soybean with a forecast high of 96 F, where 95 F are the most",
           "the same at 78 F");
 
@@ -68,6 +80,11 @@ public final class TemperatureRule implements DayRule {
         if (high.isPresent()) {
           label(facts, a, limit, high.getAsDouble(), w, out);
         }
+      } else if (limit.isUnknown()
+          && high.isPresent()
+          && mayBeTooHot(facts, a, high.getAsDouble())) {
+        Unknowns.ofLabel(
+            this, facts, a, "highest temperature on the label", "day.temperature", out);
       }
     }
     boolean matters = has(facts, a -> a.ingredient().isContact() || site(a) == 4 || isSlow(a));
@@ -76,6 +93,13 @@ public final class TemperatureRule implements DayRule {
     }
     practice(facts, high, w, out);
     coldSpell(facts, out);
+  }
+
+  /** Heat at which some labels forbid an active like this one on leaves. */
+  private static boolean mayBeTooHot(DayFacts facts, ActiveUse a, double highF) {
+    return a.ingredient().hasFoliarActivity()
+        && (site(a) == 4 && highF > WARM_F
+            || a.ingredient().isContact() && facts.pass().isInCrop() && highF > HOT_F);
   }
 
   private static OptionalDouble high(SprayWeather w) {

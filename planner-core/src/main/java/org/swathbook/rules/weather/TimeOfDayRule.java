@@ -17,6 +17,12 @@ import org.swathbook.rules.Text;
 public final class TimeOfDayRule implements DayRule {
   private static final double ROUNDING_H = 1e-6;
 
+  /**
+   * From sunrise, and to sunset: hours between which no label that we know of is shut (University
+   * of Minnesota Extension, glufosinate 3 to 4 hours).
+   */
+  private static final double SURELY_OPEN_H = 4;
+
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("time-of-day"),
@@ -24,8 +30,12 @@ public final class TimeOfDayRule implements DayRule {
           "Is the hour one that the labels allow?",
           "By the sun at the field, the time of the job lies before or after the hours of a partner's"
               + " label: a block, a warning where the label advises. An ask where a label has hours and"
-              + " time or place are not known.",
-          List.of("the labels' own hours", "sunrise and sunset after NOAA's equations"),
+              + " time or place are not known; and for hours that are not known of site 10 and of site"
+              + " 4 over a crop with its trait, unless it is surely midday.",
+          List.of(
+              "the labels' own hours",
+              "University of Minnesota Extension, glufosinate 3 to 4 hours from sunrise and sunset",
+              "sunrise and sunset after NOAA's equations"),
           "dicamba over soybean half an hour before sunset",
           "glufosinate at 11:00");
 
@@ -44,6 +54,8 @@ public final class TimeOfDayRule implements DayRule {
         if (facts.job().time().isPresent() && facts.sun().isPresent()) {
           judge(facts, a, hours, out);
         }
+      } else if (hours.isUnknown() && mayHaveHours(facts, a) && !isMidday(facts)) {
+        Unknowns.ofLabel(this, facts, a, "hours of the day on the label", "day.hours", out);
       }
     }
     if (needed && facts.job().time().isEmpty()) {
@@ -52,6 +64,24 @@ public final class TimeOfDayRule implements DayRule {
     if (needed && facts.sun().isEmpty()) {
       Unknowns.ofJob(this, facts, "sunrise and sunset: lat, lon and state in fields.csv", out);
     }
+  }
+
+  /** Whether labels of its like name hours. */
+  private static boolean mayHaveHours(DayFacts facts, ActiveUse a) {
+    int site = a.ingredient().site().number();
+    boolean overTrait =
+        facts.pass().isInCrop()
+            && a.use().flatMap(u -> u.traits().find()).filter(t -> !t.isEmpty()).isPresent();
+    return a.ingredient().hasFoliarActivity() && (site == 10 || site == 4 && overTrait);
+  }
+
+  private static boolean isMidday(DayFacts facts) {
+    if (facts.job().time().isEmpty() || facts.sun().isEmpty()) {
+      return false;
+    }
+    var time = facts.job().time().get();
+    return SunHours.sinceSunrise(facts.sun().get(), time) >= SURELY_OPEN_H
+        && SunHours.toSunset(facts.sun().get(), time) >= SURELY_OPEN_H;
   }
 
   private void judge(DayFacts facts, ActiveUse a, Stated<SprayHours> hours, Findings out) {

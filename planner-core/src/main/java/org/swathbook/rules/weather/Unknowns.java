@@ -11,7 +11,11 @@ import org.swathbook.rules.Where;
 final class Unknowns {
   private Unknowns() {}
 
-  /** A limit of a label that the catalog does not have. */
+  /**
+   * A limit of a label that the catalog does not have.
+   *
+   * @param key of the ingredient's file, {@code day.buffer}
+   */
   static void ofLabel(
       Rule rule, DayFacts facts, ActiveUse a, String what, String key, Findings out) {
     out.ask(
@@ -20,7 +24,7 @@ final class Unknowns {
         () ->
             new Lookup(
                 what + " of " + a.ingredient().name(),
-                Where.ingredient(a.ingredient(), "day." + key, "application restrictions")));
+                Where.ingredient(a.ingredient(), key, "application restrictions")));
   }
 
   /** A fact of the day that the job does not say. */

@@ -18,13 +18,12 @@ import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
 import org.swathbook.tank.AmmoniumSulfate;
+import org.swathbook.tank.HardWater;
 import org.swathbook.tank.InHundredGallons;
 import org.swathbook.tank.WaterConditioner;
 
 /** Salts of hard water that tie up weak acids, and water in which an active breaks down. */
 public final class WaterQualityRule implements DayRule {
-  private static final double MOST_CA_PPM = 150;
-  private static final double MOST_IRON_PPM = 5;
   private static final String BY_SALTS =
       "North Dakota State University, ammonium sulfate by water salts (from memory)";
 
@@ -70,14 +69,11 @@ public final class WaterQualityRule implements DayRule {
   }
 
   private static boolean isWeakAcid(ActiveUse a) {
-    int site = a.ingredient().site().number();
-    boolean salt = a.dose().product().formulation().equals("SL");
-    return a.ingredient().hasFoliarActivity()
-        && (site == 9 || site == 10 || site == 1 || site == 4 && salt);
+    return HardWater.tiesUp(a.ingredient(), a.dose().product().formulation());
   }
 
   private void salts(DayFacts facts, List<String> acids, Carrier water, Findings out) {
-    boolean iron = Quantity.exceeds(water.ironPpm().orElse(0), MOST_IRON_PPM);
+    boolean iron = HardWater.hasMuchIron(water);
     if (water.hardnessPpmCaCo3().isEmpty() && !iron) {
       out.note(
           this,
@@ -88,8 +84,8 @@ public final class WaterQualityRule implements DayRule {
                   Say.COMMON_PRACTICE));
       return;
     }
-    double calcium = AmmoniumSulfate.CALCIUM_PER_CACO3 * water.hardnessPpmCaCo3().orElse(0);
-    boolean hard = Quantity.exceeds(calcium, MOST_CA_PPM);
+    double calcium = HardWater.calciumPpm(water);
+    boolean hard = HardWater.hasMuchCalcium(water);
     if (!hard && !iron || has(facts, AdjuvantKind.WATER_CONDITIONER)) {
       return;
     }

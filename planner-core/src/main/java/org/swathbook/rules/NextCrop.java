@@ -1,4 +1,4 @@
-package org.swathbook.rules.timing;
+package org.swathbook.rules;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -22,11 +22,11 @@ import org.swathbook.program.ActiveDose;
  * @param possible the same with every row that may apply for want of a fact; not before certain
  * @param interval of the row that gives {@code possible}
  */
-record NextCrop(LocalDate certain, LocalDate possible, Period interval) {
+public record NextCrop(LocalDate certain, LocalDate possible, Period interval) {
   /** Where nobody knows whether the rain has come that starts the clock. */
   private static final LocalDate NEVER_KNOWN = LocalDate.MAX;
 
-  boolean dependsOnUnknown() {
+  public boolean dependsOnUnknown() {
     return possible.isAfter(certain);
   }
 
@@ -38,7 +38,7 @@ record NextCrop(LocalDate certain, LocalDate possible, Period interval) {
    *     not known
    * @return empty when no row matches: not stated
    */
-  static Optional<NextCrop> of(
+  public static Optional<NextCrop> of(
       List<RotationRow> rows,
       Field field,
       Optional<Set<Trait>> traits,

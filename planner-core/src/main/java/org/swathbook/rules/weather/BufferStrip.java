@@ -1,0 +1,38 @@
+package org.swathbook.rules.weather;
+
+import org.swathbook.measure.Numbers;
+
+/**
+ * What of a field is lost when a strip toward a neighbor is left untreated. The book knows acres
+ * and no outline, so the field is taken as a square whose sides lie north and east; toward a corner
+ * two of them are kept clear.
+ */
+record BufferStrip(double widthFt, double acres, boolean wholeField) {
+  /** International acre (NIST Handbook 44). */
+  private static final double FT2_PER_ACRE = 43560;
+
+  /** A direction so far off every side lies toward a corner. */
+  private static final double CORNER_DEGREES = 22.5;
+
+  static BufferStrip of(double fieldAcres, double widthFt, double bearingDegrees) {
+    double side = Math.sqrt(fieldAcres * FT2_PER_ACRE);
+    if (widthFt >= side) {
+      return new BufferStrip(widthFt, fieldAcres, true);
+    }
+    double off = bearingDegrees % 90;
+    boolean corner = Math.min(off, 90 - off) >= CORNER_DEGREES;
+    double ft2 = corner ? side * side - (side - widthFt) * (side - widthFt) : side * widthFt;
+    return new BufferStrip(widthFt, ft2 / FT2_PER_ACRE, false);
+  }
+
+  String words() {
+    long feet = (long) Math.ceil(widthFt - 1e-9);
+    return wholeField
+        ? "not this field: a strip of " + feet + " ft is wider than it"
+        : "a strip of "
+            + feet
+            + " ft on that side left untreated, about "
+            + Numbers.decimals(acres, 1)
+            + " acres of a square field";
+  }
+}
