@@ -23,7 +23,9 @@ final class LinearSearch implements BranchAndBound.Problem<LinearSearch.Node> {
   private final LinearPlan plan;
   private final int[] firstAfterDate;
 
-  private int bestCents = Integer.MAX_VALUE;
+  /** Of the best program; before one is known a cent more than any program can cost. */
+  private int bestCents;
+
   private int @Nullable [] best;
 
   /** First tanks, what they cost and what they leave of each need, with prices for it. */
@@ -51,6 +53,7 @@ final class LinearSearch implements BranchAndBound.Problem<LinearSearch.Node> {
   private LinearSearch(LinearTanks tanks) {
     this.tanks = tanks;
     this.plan = tanks.plan;
+    this.bestCents = 1 + plan.maxPasses() * Arrays.stream(tanks.cents).max().orElse(0);
     this.firstAfterDate = new int[plan.dates() + 1];
     for (int d = 0; d <= plan.dates(); d++) {
       int c = 0;
@@ -71,13 +74,7 @@ final class LinearSearch implements BranchAndBound.Problem<LinearSearch.Node> {
     Arrays.fill(start, FIRST_PRICE);
     double[] price =
         LinearPrices.raise(
-                tanks,
-                plan.need(),
-                all,
-                plan.maxPasses(),
-                start,
-                FIRST_STEPS,
-                Double.POSITIVE_INFINITY)
+                tanks, plan.need(), all, plan.maxPasses(), start, FIRST_STEPS, problem.bestCents)
             .centsPerUnit();
     problem.beat(LinearClimb.top(tanks, price));
     BranchAndBound<Node> search = new BranchAndBound<>(problem, prunings, Long.MAX_VALUE);
@@ -149,26 +146,30 @@ final class LinearSearch implements BranchAndBound.Problem<LinearSearch.Node> {
 
   @Override
   public BranchAndBound.Savings savings(Node node, int[] candidates) {
+    int[] legal = tanks.legalAfter(node.tanks, candidates);
     if (node.tanks.length > 0) {
-      double enough = bestCents - node.cents;
       node.price =
           LinearPrices.raise(
                   tanks,
                   node.left,
-                  candidates,
+                  legal,
                   plan.maxPasses() - node.tanks.length,
                   node.price,
                   STEPS,
-                  enough)
+                  bestCents - node.cents)
               .centsPerUnit();
     }
     double loss = 0;
     for (int w = 0; w < node.left.length; w++) {
       loss += node.price[w] * node.left[w];
     }
+    // A tank that is against a cap now stays so, whatever else comes.
     double[] most = new double[candidates.length];
-    for (int i = 0; i < most.length; i++) {
-      most[i] = tanks.saved(candidates[i], node.left, node.price);
+    Arrays.fill(most, Double.NEGATIVE_INFINITY);
+    for (int i = 0, at = 0; at < legal.length; i++) {
+      if (candidates[i] == legal[at]) {
+        most[i] = tanks.saved(legal[at++], node.left, node.price);
+      }
     }
     return new BranchAndBound.Savings(loss, most);
   }
@@ -205,7 +206,7 @@ final class LinearSearch implements BranchAndBound.Problem<LinearSearch.Node> {
 
   @Override
   public double toBeat() {
-    return best == null ? Double.NEGATIVE_INFINITY : -bestCents;
+    return -bestCents;
   }
 
   /** Only a program that is cheaper by a cent is of interest. */

@@ -1,6 +1,7 @@
 package org.swathbook.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Every tank that a linear plan allows on each date, by date and then by option. */
@@ -14,6 +15,9 @@ final class LinearTanks {
   private final int[] kills;
 
   private final int weeds;
+
+  /** By tank, a bit for each of its actives. */
+  private final long[] actives;
 
   LinearTanks(LinearPlan plan) {
     this.plan = plan;
@@ -30,11 +34,13 @@ final class LinearTanks {
     this.date = dates.stream().mapToInt(Integer::intValue).toArray();
     this.cents = new int[n];
     this.weeds = plan.weeds();
+    this.actives = new long[n];
     this.kills = new int[n * weeds];
     for (int c = 0; c < n; c++) {
       cents[c] = plan.passCents();
       for (int o : options[c]) {
         cents[c] += plan.costCents()[o];
+        actives[c] |= 1L << plan.active()[o];
         for (int w = 0; w < weeds; w++) {
           kills[c * weeds + w] += plan.kill()[date[c]][o][w];
         }
@@ -44,8 +50,8 @@ final class LinearTanks {
 
   private void grow(List<int[]> out, int date, int[] tank, int from) {
     for (int o = from; o < plan.options(); o++) {
-      if (plan.legal()[date][o] && takes(tank, o)) {
-        int[] longer = java.util.Arrays.copyOf(tank, tank.length + 1);
+      if (plan.legal()[date][o] && mayBeUsed(o) && takes(tank, o)) {
+        int[] longer = Arrays.copyOf(tank, tank.length + 1);
         longer[tank.length] = o;
         out.add(longer);
         if (longer.length < plan.maxProducts()) {
@@ -53,6 +59,11 @@ final class LinearTanks {
         }
       }
     }
+  }
+
+  private boolean mayBeUsed(int option) {
+    int a = plan.active()[option];
+    return plan.milliLb()[option] <= plan.capMilliLb()[a] && plan.mostUses()[a] > 0;
   }
 
   private boolean takes(int[] tank, int option) {
@@ -73,25 +84,66 @@ final class LinearTanks {
   }
 
   /** Whether caps, counts and intervals let these tanks follow each other; by date. */
-  boolean areLegal(int[] tanks) {
-    int actives = plan.actives();
-    int[] sum = new int[actives];
-    int[] uses = new int[actives];
-    int[] last = new int[actives];
-    for (int t : tanks) {
-      int day = plan.day()[date[t]];
-      for (int o : options[t]) {
-        int a = plan.active()[o];
-        sum[a] += plan.milliLb()[o];
-        if (sum[a] > plan.capMilliLb()[a]
-            || ++uses[a] > plan.mostUses()[a]
-            || uses[a] > 1 && day - last[a] < plan.leastDays()[a]) {
-          return false;
-        }
-        last[a] = day;
+  boolean areLegal(int[] program) {
+    Season season = new Season();
+    for (int t : program) {
+      if (!season.takes(t)) {
+        return false;
       }
+      season.add(t);
     }
     return true;
+  }
+
+  /** Those of some later tanks that caps, counts and intervals still allow after a program. */
+  int[] legalAfter(int[] program, int[] some) {
+    if (program.length == 0) {
+      return some;
+    }
+    Season season = new Season();
+    long touched = 0;
+    for (int t : program) {
+      season.add(t);
+      touched |= actives[t];
+    }
+    int[] out = new int[some.length];
+    int n = 0;
+    for (int t : some) {
+      if ((actives[t] & touched) == 0 || season.takes(t)) {
+        out[n++] = t;
+      }
+    }
+    return Arrays.copyOf(out, n);
+  }
+
+  /** What tanks have used up of caps and counts, by active, and when last. */
+  private final class Season {
+    private final int[] milliLb = new int[plan.actives()];
+    private final int[] uses = new int[plan.actives()];
+    private final int[] lastDay = new int[plan.actives()];
+
+    /** A tank holds an active once: no two rates of it may stand beside each other. */
+    boolean takes(int tank) {
+      int day = plan.day()[date[tank]];
+      for (int o : options[tank]) {
+        int a = plan.active()[o];
+        if (milliLb[a] + plan.milliLb()[o] > plan.capMilliLb()[a]
+            || uses[a] + 1 > plan.mostUses()[a]
+            || uses[a] > 0 && day - lastDay[a] < plan.leastDays()[a]) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    void add(int tank) {
+      for (int o : options[tank]) {
+        int a = plan.active()[o];
+        milliLb[a] += plan.milliLb()[o];
+        uses[a]++;
+        lastDay[a] = plan.day()[date[tank]];
+      }
+    }
   }
 
   /** What a tank takes of what is left, at some prices. */
