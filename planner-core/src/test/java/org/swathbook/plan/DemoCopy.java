@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.swathbook.book.Book;
@@ -116,5 +117,21 @@ final class DemoCopy {
 
   Book load() {
     return new BookLoader().load(dir);
+  }
+
+  /** The unchanged copy in memory, its folder gone again. */
+  static Book inMemory() {
+    try {
+      Path folder = Files.createTempDirectory("demo-copy");
+      Book book = new DemoCopy(folder).load();
+      try (Stream<Path> files = Files.walk(folder)) {
+        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(file);
+        }
+      }
+      return book;
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
   }
 }

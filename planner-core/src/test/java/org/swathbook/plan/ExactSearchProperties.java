@@ -2,11 +2,6 @@ package org.swathbook.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -43,7 +37,7 @@ class ExactSearchProperties {
   }
 
   private static Ground make(String name) {
-    PlanGround ground = new PlanGround(book(), name);
+    PlanGround ground = new PlanGround(DemoCopy.inMemory(), name);
     Search search = ground.search();
     ground.starts.all().stream().limit(4).forEach(s -> search.climb(s, ground.space.maxPasses()));
     Set<Stop> stops = new LinkedHashSet<>();
@@ -53,22 +47,6 @@ class ExactSearchProperties {
         .forEach(w -> stops.addAll(w.draft().stops()));
     return new Ground(
         ground.book, ground.space, ground.evaluator, stops.stream().limit(40).toList());
-  }
-
-  /** The book is in memory once it is loaded, so that its folder may go. */
-  private static Book book() {
-    try {
-      Path folder = Files.createTempDirectory("exact");
-      Book book = new DemoCopy(folder).load();
-      try (Stream<Path> files = Files.walk(folder)) {
-        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-          Files.delete(file);
-        }
-      }
-      return book;
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
   }
 
   @Provide
@@ -129,22 +107,10 @@ class ExactSearchProperties {
   }
 
   private static Optional<Walked> bestOfAll(Task task) {
-    List<Draft> drafts = new ArrayList<>();
-    grow(drafts, Draft.EMPTY, task.stops(), 0);
-    return drafts.stream()
+    return EveryProgram.of(task.stops(), MOST_PASSES).stream()
         .filter(task.ground().evaluator()::legal)
         .map(task.ground().evaluator()::full)
         .filter(Walked::meetsHouseRules)
         .min(Goal.BEST);
-  }
-
-  private static void grow(List<Draft> out, Draft draft, List<Stop> stops, int from) {
-    for (int i = from; i < stops.size() && draft.stops().size() < MOST_PASSES; i++) {
-      if (!draft.hasDate(stops.get(i).date())) {
-        Draft longer = draft.with(stops.get(i));
-        out.add(longer);
-        grow(out, longer, stops, i + 1);
-      }
-    }
   }
 }
