@@ -61,6 +61,7 @@ final class Swathbook implements Runnable {
       case "season" -> List.of(SeasonCommand.class);
       case "check" -> List.of(CheckCommand.class);
       case "load" -> List.of(LoadCommand.class);
+      case "record" -> List.of(RecordCommand.class);
       case "catalog" -> List.of(CatalogCommand.class);
       case "rules" -> List.of(RulesCommand.class);
       default ->
@@ -70,6 +71,7 @@ final class Swathbook implements Runnable {
               SeasonCommand.class,
               CheckCommand.class,
               LoadCommand.class,
+              RecordCommand.class,
               CatalogCommand.class,
               RulesCommand.class);
     };

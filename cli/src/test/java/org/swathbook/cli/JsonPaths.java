@@ -62,6 +62,8 @@ final class JsonPaths {
           Map.entry("cleanOut.before", "cleanOutBefore"),
           Map.entry("cleanOut.after", "cleanOutAfter"),
           Map.entry("actives", "cleanOutActive"),
+          Map.entry("record.rows", "recordedRow"),
+          Map.entry("record.federalRecord", "federalRecord"),
           Map.entry("rules.rules", "rule"));
 
   private final Set<String> paths = new TreeSet<>();

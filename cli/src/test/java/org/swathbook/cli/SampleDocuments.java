@@ -8,8 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import org.swathbook.book.Application;
 import org.swathbook.book.Book;
+import org.swathbook.book.FederalRecord;
+import org.swathbook.book.SprayRecord;
 import org.swathbook.book.file.CatalogPlace;
+import org.swathbook.book.file.JournalWriter;
 import org.swathbook.book.file.MixWords;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.TankTerms;
@@ -33,8 +37,10 @@ import org.swathbook.cli.json.ImpactJson;
 import org.swathbook.cli.json.LintJson;
 import org.swathbook.cli.json.LoadJson;
 import org.swathbook.cli.json.PlanJson;
+import org.swathbook.cli.json.RecordJson;
 import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.json.SeasonJson;
+import org.swathbook.cli.report.RecordedPass;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayerTank;
@@ -105,6 +111,7 @@ final class SampleDocuments {
     all.put("planCompare", CompareJson.of(book, head, SamplePlans.compared()));
     all.put("check", check(book, head));
     all.put("load", load(book, head));
+    all.put("record", record(book, head));
     all.put(
         "checkProgram",
         CheckJson.ofProgram(
@@ -145,6 +152,33 @@ final class SampleDocuments {
         judged.job(),
         judged.facts(),
         new Judgement(j.verdict(), findings, j.asks(), j.brokenHouseRules(), j.tanks()));
+  }
+
+  private static String record(Book book, ReportHead head) {
+    LocalDate date = LocalDate.of(2027, 6, 8);
+    Application row =
+        new Application(
+            "A-27-001",
+            "1",
+            date,
+            Samples.field().id(),
+            2027,
+            OptionalDouble.of(70),
+            MixWords.dose(book, "glyphosate 0.75 lb ae/acre"),
+            "soybean",
+            "V3",
+            SprayRecord.EMPTY,
+            "");
+    return RecordJson.of(
+        book,
+        head,
+        new RecordedPass(
+            Samples.field(),
+            date,
+            new JournalWriter.Written(
+                List.of("A-27-001/1"), "ND-1", List.of(row), List.of(row), List.of("endTime")),
+            Optional.of(SampleJudgement.of()),
+            FederalRecord.of(Samples.field(), date, List.of(row))));
   }
 
   /** A sheet with a product, an adjuvant and a last load. */
