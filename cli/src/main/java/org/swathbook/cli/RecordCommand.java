@@ -1,5 +1,6 @@
 package org.swathbook.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,6 +17,7 @@ import org.swathbook.book.FederalRecord;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.Correction;
+import org.swathbook.book.file.JournalImport;
 import org.swathbook.book.file.JournalWriter;
 import org.swathbook.book.file.MixReader;
 import org.swathbook.book.file.MixWords;
@@ -23,9 +25,12 @@ import org.swathbook.book.file.NewPass;
 import org.swathbook.book.file.PassCells;
 import org.swathbook.book.file.ProgramReader;
 import org.swathbook.check.Judgement;
+import org.swathbook.cli.json.ImportJson;
 import org.swathbook.cli.json.RecordJson;
+import org.swathbook.cli.report.ImportedPass;
 import org.swathbook.cli.report.RecordedPass;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.ImportText;
 import org.swathbook.cli.text.RecordText;
 import org.swathbook.program.Program;
 import org.swathbook.program.SprayJob;
@@ -48,6 +53,7 @@ import picocli.CommandLine.Spec;
       "For example: record nd-1-two-layers --pass 1 --date 2027-05-11",
       "For example: record --field ND-1 --date 2027-06-08 \"glyphosate-4.5sl 32 fl oz/acre\"",
       "For example: record --corrects A-27-001/2 --acres 70",
+      "For example: record --import sprayed.csv --map sprayed-map.yaml",
       "The pass is judged as by 'check'; what is blocked is recorded too, since it was sprayed."
     })
 final class RecordCommand implements Callable<Integer> {
@@ -93,6 +99,20 @@ final class RecordCommand implements Callable<Integer> {
   @Option(names = "--again", description = "Write it down though the journal has the same already.")
   boolean again;
 
+  @Option(
+      names = "--import",
+      paramLabel = "CSV",
+      description = "Write down all rows of a table of sprayings, or none.")
+  @Nullable Path table;
+
+  @Option(
+      names = "--map",
+      paramLabel = "YAML",
+      description =
+          "With --import: which of its columns is which of the journal's; not needed where the names"
+              + " are the same.")
+  @Nullable Path map;
+
   @Mixin RecordOptions facts = new RecordOptions();
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
@@ -104,6 +124,9 @@ final class RecordCommand implements Callable<Integer> {
     checkCall();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
+    if (table != null) {
+      return imported(book, paths, table, today);
+    }
     RecordedPass done =
         corrects != null ? correction(book, paths, corrects, today) : pass(book, paths, today);
     ReportHead head = ReportHead.of(book, List.of(done.field()), today);
@@ -112,7 +135,37 @@ final class RecordCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
+  private int imported(Book book, BookPaths paths, Path from, LocalDate today) {
+    List<NewPass> passes = JournalImport.read(from, Optional.ofNullable(map), paths, book);
+    JournalWriter.Written written = JournalWriter.passes(paths, book, passes, againOrNot());
+    List<ImportedPass> done = ImportedPass.of(book, written);
+    ReportHead head = ReportHead.of(book, List.of(), today);
+    output.print(
+        output.json
+            ? ImportJson.of(head, done, written.addedColumns())
+            : ImportText.of(head, done, written.addedColumns()));
+    return ExitCode.DONE;
+  }
+
+  private JournalWriter.Again againOrNot() {
+    return again ? JournalWriter.Again.ALLOWED : JournalWriter.Again.REFUSED;
+  }
+
   private void checkCall() {
+    if (table != null || map != null) {
+      boolean alone =
+          words.isEmpty()
+              && pass == null
+              && field == null
+              && corrects == null
+              && id == null
+              && !voids
+              && facts.isEmpty();
+      if (table == null || !alone) {
+        throw wrong("--import reads a table alone, with --map where its columns have other names");
+      }
+      return;
+    }
     if (voids && (corrects == null || !words.isEmpty())) {
       throw wrong("--void goes with --corrects ID/LINE alone");
     }
@@ -164,16 +217,11 @@ final class RecordCommand implements Callable<Integer> {
       lines.add(cells);
     }
     NewPass fresh =
-        new NewPass(Optional.ofNullable(id), book.season(), facts.numbered(lines), marks);
+        NewPass.of(Optional.ofNullable(id), book.season(), facts.numbered(lines), marks);
     // Judged before it is written, so that a failure to judge leaves nothing behind.
     TankOnItsDay tank = TankOnItsDay.of(book, paths, job);
     Judgement judgement = tank.judge(book, today).judge(tank.job()).judgement();
-    JournalWriter.Written written =
-        JournalWriter.passes(
-            paths,
-            book,
-            List.of(fresh),
-            again ? JournalWriter.Again.ALLOWED : JournalWriter.Again.REFUSED);
+    JournalWriter.Written written = JournalWriter.passes(paths, book, List.of(fresh), againOrNot());
     return new RecordedPass(
         where,
         job.date(),

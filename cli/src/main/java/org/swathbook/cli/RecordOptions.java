@@ -107,6 +107,10 @@ final class RecordOptions {
     return out;
   }
 
+  boolean isEmpty() {
+    return cells().isEmpty() && epaNumbers.isEmpty();
+  }
+
   private static void put(Map<String, String> out, String column, @Nullable String text) {
     if (text != null) {
       out.put(column, text.strip());

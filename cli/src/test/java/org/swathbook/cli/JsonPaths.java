@@ -63,7 +63,9 @@ final class JsonPaths {
           Map.entry("cleanOut.after", "cleanOutAfter"),
           Map.entry("actives", "cleanOutActive"),
           Map.entry("record.rows", "recordedRow"),
-          Map.entry("record.federalRecord", "federalRecord"),
+          Map.entry("federalRecord", "federalRecord"),
+          Map.entry("recordImport.imported", "importedPass"),
+          Map.entry("importedPass.rows", "recordedRow"),
           Map.entry("rules.rules", "rule"));
 
   private final Set<String> paths = new TreeSet<>();

@@ -34,12 +34,14 @@ import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.DiffJson;
 import org.swathbook.cli.json.EntryJson;
 import org.swathbook.cli.json.ImpactJson;
+import org.swathbook.cli.json.ImportJson;
 import org.swathbook.cli.json.LintJson;
 import org.swathbook.cli.json.LoadJson;
 import org.swathbook.cli.json.PlanJson;
 import org.swathbook.cli.json.RecordJson;
 import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.json.SeasonJson;
+import org.swathbook.cli.report.ImportedPass;
 import org.swathbook.cli.report.RecordedPass;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.program.SprayJob;
@@ -112,6 +114,7 @@ final class SampleDocuments {
     all.put("check", check(book, head));
     all.put("load", load(book, head));
     all.put("record", record(book, head));
+    all.put("recordImport", recordImport(book, head));
     all.put(
         "checkProgram",
         CheckJson.ofProgram(
@@ -154,31 +157,42 @@ final class SampleDocuments {
         new Judgement(j.verdict(), findings, j.asks(), j.brokenHouseRules(), j.tanks()));
   }
 
+  /** A row of the journal, written by hand. */
+  static Application row(Book book) {
+    return new Application(
+        "A-27-001",
+        "1",
+        LocalDate.of(2027, 6, 8),
+        Samples.field().id(),
+        2027,
+        OptionalDouble.of(70),
+        MixWords.dose(book, "glyphosate 0.75 lb ae/acre"),
+        "soybean",
+        "V3",
+        SprayRecord.EMPTY,
+        "");
+  }
+
+  private static JournalWriter.Written written(Application row) {
+    return new JournalWriter.Written(
+        List.of("A-27-001/1"), row.field().value(), List.of(row), List.of(row), List.of("endTime"));
+  }
+
   private static String record(Book book, ReportHead head) {
-    LocalDate date = LocalDate.of(2027, 6, 8);
-    Application row =
-        new Application(
-            "A-27-001",
-            "1",
-            date,
-            Samples.field().id(),
-            2027,
-            OptionalDouble.of(70),
-            MixWords.dose(book, "glyphosate 0.75 lb ae/acre"),
-            "soybean",
-            "V3",
-            SprayRecord.EMPTY,
-            "");
+    Application row = row(book);
     return RecordJson.of(
         book,
         head,
         new RecordedPass(
             Samples.field(),
-            date,
-            new JournalWriter.Written(
-                List.of("A-27-001/1"), "ND-1", List.of(row), List.of(row), List.of("endTime")),
+            row.date(),
+            written(row),
             Optional.of(SampleJudgement.of()),
-            FederalRecord.of(Samples.field(), date, List.of(row))));
+            FederalRecord.of(Samples.field(), row.date(), List.of(row))));
+  }
+
+  private static String recordImport(Book book, ReportHead head) {
+    return ImportJson.of(head, ImportedPass.of(book, written(row(book))), List.of("endTime"));
   }
 
   /** A sheet with a product, an adjuvant and a last load. */

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
+import org.swathbook.book.FederalRecord;
 import org.swathbook.cli.report.RecordedPass;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.measure.Quantity;
@@ -24,12 +25,7 @@ public final class RecordJson {
     ArrayNode rows = root.putArray("rows");
     pass.written().rows().forEach(a -> row(rows.addObject(), a));
     root.set("columnsAdded", Json.texts(pass.written().addedColumns()));
-    ObjectNode federal = root.putObject("federalRecord");
-    federal.set("restricted", Json.texts(pass.federal().restricted()));
-    federal.set("restrictedUnknown", Json.texts(pass.federal().unknown()));
-    federal.set("missing", Json.texts(pass.federal().missing()));
-    federal.put("due", pass.federal().due().toString());
-    federal.put("daysLeft", pass.federal().daysLeft(head.today()));
+    federal(root.putObject("federalRecord"), pass.federal(), head);
     FindingJson findings = new FindingJson(book.catalog());
     root.put("verdict", pass.judgement().map(j -> j.verdict().word()).orElse(null));
     pass.judgement()
@@ -41,7 +37,15 @@ public final class RecordJson {
     return Json.write(root);
   }
 
-  private static void row(ObjectNode node, Application a) {
+  static void federal(ObjectNode node, FederalRecord record, ReportHead head) {
+    node.set("restricted", Json.texts(record.restricted()));
+    node.set("restrictedUnknown", Json.texts(record.unknown()));
+    node.set("missing", Json.texts(record.missing()));
+    node.put("due", record.due().toString());
+    node.put("daysLeft", record.daysLeft(head.today()));
+  }
+
+  static void row(ObjectNode node, Application a) {
     Dose d = a.dose();
     Rate rate = d.named() ? d.actives().get(0).rate() : d.rate();
     node.put("line", a.line());

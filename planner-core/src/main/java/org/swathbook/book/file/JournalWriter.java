@@ -142,15 +142,15 @@ public final class JournalWriter {
       String id = pass.id().orElseGet(() -> nextId(pass.season(), taken));
       if (!taken.add(id)) {
         problems.add(
-            pass.where().apply("id"),
+            pass.lines().get(0).where().apply("id"),
             "the journal has a pass '" + id + "' already",
             "give it another id, or none for the next of the season");
       }
       for (int i = 0; i < pass.lines().size(); i++) {
-        Map<String, String> cells = new HashMap<>(pass.lines().get(i));
+        Map<String, String> cells = new HashMap<>(pass.lines().get(i).cells());
         cells.put("id", id);
         cells.put("line", Integer.toString(i + 1));
-        out.add(new NewRow(cells, pass.where()));
+        out.add(new NewRow(cells, pass.lines().get(i).where()));
       }
     }
     problems.throwIfAny();

@@ -11,16 +11,30 @@ import org.swathbook.source.Mark;
  *
  * @param id as the caller wants it; empty for the next of the season
  * @param season the season it was made for, by which ids are counted
- * @param lines cells by column, without id and line
- * @param where what came from where, to name the place of a cell that is wrong
  */
-public record NewPass(
-    Optional<String> id,
-    int season,
-    List<Map<String, String>> lines,
-    Function<String, Mark> where) {
+public record NewPass(Optional<String> id, int season, List<Line> lines) {
+
+  /**
+   * @param cells by column, without id and line
+   * @param where what came from where, to name the place of a cell that is wrong
+   */
+  public record Line(Map<String, String> cells, Function<String, Mark> where) {
+
+    public Line {
+      cells = Map.copyOf(cells);
+    }
+  }
 
   public NewPass {
-    lines = lines.stream().map(Map::copyOf).toList();
+    lines = List.copyOf(lines);
+  }
+
+  /** All of whose lines came from one place. */
+  public static NewPass of(
+      Optional<String> id,
+      int season,
+      List<Map<String, String>> lines,
+      Function<String, Mark> where) {
+    return new NewPass(id, season, lines.stream().map(cells -> new Line(cells, where)).toList());
   }
 }

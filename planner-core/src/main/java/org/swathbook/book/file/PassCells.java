@@ -96,7 +96,7 @@ public final class PassCells {
     return a.kind() + " " + a.rate();
   }
 
-  private static String number(double value) {
+  static String number(double value) {
     BigDecimal plain = new BigDecimal(Double.toString(value)).stripTrailingZeros();
     return plain.toPlainString();
   }
