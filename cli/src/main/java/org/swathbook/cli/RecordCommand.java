@@ -54,6 +54,8 @@ import picocli.CommandLine.Spec;
       "For example: record --field ND-1 --date 2027-06-08 \"glyphosate-4.5sl 32 fl oz/acre\"",
       "For example: record --corrects A-27-001/2 --acres 70",
       "For example: record --import sprayed.csv --map sprayed-map.yaml",
+      "For example: record --export --field ND-1 --from 2027-01-01",
+      "For example: record --notice A-27-001",
       "The pass is judged as by 'check'; what is blocked is recorded too, since it was sprayed."
     })
 final class RecordCommand implements Callable<Integer> {
@@ -113,6 +115,7 @@ final class RecordCommand implements Callable<Integer> {
               + " are the same.")
   @Nullable Path map;
 
+  @Mixin JournalOutput journal = new JournalOutput();
   @Mixin RecordOptions facts = new RecordOptions();
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
@@ -124,6 +127,10 @@ final class RecordCommand implements Callable<Integer> {
     checkCall();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
+    if (journal.isAsked()) {
+      output.print(journal.of(book, field, today));
+      return ExitCode.DONE;
+    }
     if (table != null) {
       return imported(book, paths, table, today);
     }
@@ -151,17 +158,39 @@ final class RecordCommand implements Callable<Integer> {
     return again ? JournalWriter.Again.ALLOWED : JournalWriter.Again.REFUSED;
   }
 
+  /** Whether nothing is said of a pass that is to be written down. */
+  private boolean saysNothingElse() {
+    return words.isEmpty()
+        && pass == null
+        && corrects == null
+        && id == null
+        && !voids
+        && facts.isEmpty();
+  }
+
+  private void checkOutput() {
+    boolean one = journal.export != (journal.notice != null);
+    boolean narrowed = journal.narrows() || field != null;
+    if (!one || journal.notice != null && narrowed || table != null || again || output.json) {
+      throw wrong(
+          "--export prints a table, --notice a text, each alone; --field, --customer, --from and --to"
+              + " narrow an export");
+    }
+    if (!saysNothingElse()) {
+      throw wrong("--export and --notice write nothing down; leave out what belongs to a pass");
+    }
+  }
+
   private void checkCall() {
+    if (journal.isAsked()) {
+      checkOutput();
+      return;
+    }
+    if (journal.narrows()) {
+      throw wrong("--customer, --from and --to belong to --export");
+    }
     if (table != null || map != null) {
-      boolean alone =
-          words.isEmpty()
-              && pass == null
-              && field == null
-              && corrects == null
-              && id == null
-              && !voids
-              && facts.isEmpty();
-      if (table == null || !alone) {
+      if (table == null || field != null || !saysNothingElse()) {
         throw wrong("--import reads a table alone, with --map where its columns have other names");
       }
       return;
