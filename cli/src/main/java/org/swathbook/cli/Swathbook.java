@@ -62,6 +62,7 @@ final class Swathbook implements Runnable {
       case "check" -> List.of(CheckCommand.class);
       case "load" -> List.of(LoadCommand.class);
       case "record" -> List.of(RecordCommand.class);
+      case "audit" -> List.of(AuditCommand.class);
       case "catalog" -> List.of(CatalogCommand.class);
       case "rules" -> List.of(RulesCommand.class);
       default ->
@@ -72,6 +73,7 @@ final class Swathbook implements Runnable {
               CheckCommand.class,
               LoadCommand.class,
               RecordCommand.class,
+              AuditCommand.class,
               CatalogCommand.class,
               RulesCommand.class);
     };

@@ -3,18 +3,26 @@ package org.swathbook.cli;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.TreeMap;
+import org.swathbook.audit.ActiveLedger;
+import org.swathbook.audit.FieldLedger;
+import org.swathbook.audit.OpenIntervals;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.FederalRecord;
+import org.swathbook.book.Field;
 import org.swathbook.book.SprayRecord;
+import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.CatalogPlace;
 import org.swathbook.book.file.JournalWriter;
 import org.swathbook.book.file.MixWords;
+import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.TankTerms;
 import org.swathbook.catalog.file.EntryKind;
@@ -35,6 +43,7 @@ import org.swathbook.cli.json.DiffJson;
 import org.swathbook.cli.json.EntryJson;
 import org.swathbook.cli.json.ImpactJson;
 import org.swathbook.cli.json.ImportJson;
+import org.swathbook.cli.json.LedgerJson;
 import org.swathbook.cli.json.LintJson;
 import org.swathbook.cli.json.LoadJson;
 import org.swathbook.cli.json.PlanJson;
@@ -114,6 +123,7 @@ final class SampleDocuments {
     all.put("check", check(book, head));
     all.put("load", load(book, head));
     all.put("record", record(book, head));
+    all.put("audit", audit(head));
     all.put("recordImport", recordImport(book, head));
     all.put(
         "checkProgram",
@@ -193,6 +203,27 @@ final class SampleDocuments {
 
   private static String recordImport(Book book, ReportHead head) {
     return ImportJson.of(head, ImportedPass.of(book, written(row(book))), List.of("endTime"));
+  }
+
+  private static String audit(ReportHead head) {
+    Book demo = new BookLoader().load(ProgramProcess.CLI.resolve("../demo-data"));
+    LocalDate day = LocalDate.of(2026, 11, 1);
+    Map<Field, List<ActiveLedger>> ledgers = new LinkedHashMap<>();
+    demo.fields().forEach(f -> ledgers.put(f, FieldLedger.of(demo, f, day)));
+    ActiveLedger open =
+        new ActiveLedger(
+            demo.catalog().ingredients().iterator().next(),
+            List.of(),
+            1,
+            OptionalInt.empty(),
+            new OpenIntervals(
+                Optional.of(day.atStartOfDay()),
+                Optional.of(day),
+                Map.of(Commodity.GRAIN, day),
+                Map.of(demo.fields().get(0).crop(), day)),
+            List.of());
+    ledgers.put(demo.fields().get(0), List.of(open));
+    return LedgerJson.of(head, ledgers);
   }
 
   /** A sheet with a product, an adjuvant and a last load. */
