@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 
 /** Writes a file whole: whoever reads it, even after a crash, finds the old bytes or the new. */
 public final class AtomicFiles {
@@ -16,7 +17,8 @@ public final class AtomicFiles {
   private AtomicFiles() {}
 
   /**
-   * Replaces or makes the file; its folder must exist. On return the bytes are on the disk.
+   * Replaces or makes the file; its folder must exist. On return the bytes are on the disk. A file
+   * that was there keeps who may read and write it.
    *
    * @throws IOException when they cannot be written; the file is then as it was
    */
@@ -28,6 +30,7 @@ public final class AtomicFiles {
     }
     Path beside = writeBeside(folder, String.valueOf(target.getFileName()), bytes);
     try {
+      keepPermissions(target, beside);
       Files.move(
           beside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException | RuntimeException e) {
@@ -35,6 +38,14 @@ public final class AtomicFiles {
       throw e;
     }
     syncFolder(folder);
+  }
+
+  private static void keepPermissions(Path old, Path fresh) throws IOException {
+    PosixFileAttributeView of = Files.getFileAttributeView(old, PosixFileAttributeView.class);
+    PosixFileAttributeView to = Files.getFileAttributeView(fresh, PosixFileAttributeView.class);
+    if (of != null && to != null && Files.exists(old)) {
+      to.setPermissions(of.readAttributes().permissions());
+    }
   }
 
   private static Path writeBeside(Path folder, String name, byte[] bytes) throws IOException {

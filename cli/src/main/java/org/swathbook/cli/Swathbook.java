@@ -61,6 +61,8 @@ final class Swathbook implements Runnable {
       case "season" -> List.of(SeasonCommand.class);
       case "check" -> List.of(CheckCommand.class);
       case "load" -> List.of(LoadCommand.class);
+      case "record" -> List.of(RecordCommand.class);
+      case "audit" -> List.of(AuditCommand.class);
       case "catalog" -> List.of(CatalogCommand.class);
       case "rules" -> List.of(RulesCommand.class);
       default ->
@@ -70,6 +72,8 @@ final class Swathbook implements Runnable {
               SeasonCommand.class,
               CheckCommand.class,
               LoadCommand.class,
+              RecordCommand.class,
+              AuditCommand.class,
               CatalogCommand.class,
               RulesCommand.class);
     };

@@ -70,6 +70,12 @@ final class JsonPaths {
           Map.entry("cleanOut.before", "cleanOutBefore"),
           Map.entry("cleanOut.after", "cleanOutAfter"),
           Map.entry("actives", "cleanOutActive"),
+          Map.entry("audit.ledger", "ledgerLine"),
+          Map.entry("ledgerLine.until", "openUntil"),
+          Map.entry("record.rows", "recordedRow"),
+          Map.entry("federalRecord", "federalRecord"),
+          Map.entry("recordImport.imported", "importedPass"),
+          Map.entry("importedPass.rows", "recordedRow"),
           Map.entry("rules.rules", "rule"));
 
   private final Set<String> paths = new TreeSet<>();
@@ -107,6 +113,12 @@ final class JsonPaths {
   }
 
   private static String named(String kind, String key) {
+    if (kind.equals("openUntil.harvest")) {
+      return "HARVEST";
+    }
+    if (kind.equals("openUntil.nextCrop")) {
+      return "CROP";
+    }
     return kind.endsWith(".weatherYears") ? "STATION" : key.matches("[A-Z]{5}") ? "WEED" : key;
   }
 }

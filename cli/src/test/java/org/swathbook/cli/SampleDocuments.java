@@ -3,14 +3,26 @@ package org.swathbook.cli;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.TreeMap;
+import org.swathbook.audit.ActiveLedger;
+import org.swathbook.audit.FieldLedger;
+import org.swathbook.audit.OpenIntervals;
+import org.swathbook.book.Application;
 import org.swathbook.book.Book;
+import org.swathbook.book.FederalRecord;
+import org.swathbook.book.Field;
+import org.swathbook.book.SprayRecord;
+import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.CatalogPlace;
+import org.swathbook.book.file.JournalWriter;
 import org.swathbook.book.file.MixWords;
+import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.TankTerms;
 import org.swathbook.catalog.file.EntryKind;
@@ -30,12 +42,17 @@ import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.DiffJson;
 import org.swathbook.cli.json.EntryJson;
 import org.swathbook.cli.json.ImpactJson;
+import org.swathbook.cli.json.ImportJson;
 import org.swathbook.cli.json.KeepJson;
+import org.swathbook.cli.json.LedgerJson;
 import org.swathbook.cli.json.LintJson;
 import org.swathbook.cli.json.LoadJson;
 import org.swathbook.cli.json.PlanJson;
+import org.swathbook.cli.json.RecordJson;
 import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.json.SeasonJson;
+import org.swathbook.cli.report.ImportedPass;
+import org.swathbook.cli.report.RecordedPass;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayerTank;
@@ -107,6 +124,9 @@ final class SampleDocuments {
     all.put("planKeep", KeepJson.of(book, head, SamplePlans.kept()));
     all.put("check", check(book, head));
     all.put("load", load(book, head));
+    all.put("record", record(book, head));
+    all.put("audit", audit(head));
+    all.put("recordImport", recordImport(book, head));
     all.put(
         "checkProgram",
         CheckJson.ofProgram(
@@ -147,6 +167,65 @@ final class SampleDocuments {
         judged.job(),
         judged.facts(),
         new Judgement(j.verdict(), findings, j.asks(), j.brokenHouseRules(), j.tanks()));
+  }
+
+  /** A row of the journal, written by hand. */
+  static Application row(Book book) {
+    return new Application(
+        "A-27-001",
+        "1",
+        LocalDate.of(2027, 6, 8),
+        Samples.field().id(),
+        2027,
+        OptionalDouble.of(70),
+        MixWords.dose(book, "glyphosate 0.75 lb ae/acre"),
+        "soybean",
+        "V3",
+        SprayRecord.EMPTY,
+        "");
+  }
+
+  private static JournalWriter.Written written(Application row) {
+    return new JournalWriter.Written(
+        List.of("A-27-001/1"), row.field().value(), List.of(row), List.of(row), List.of("endTime"));
+  }
+
+  private static String record(Book book, ReportHead head) {
+    Application row = row(book);
+    return RecordJson.of(
+        book,
+        head,
+        new RecordedPass(
+            Samples.field(),
+            row.date(),
+            written(row),
+            Optional.of(SampleJudgement.of()),
+            FederalRecord.of(Samples.field(), row.date(), List.of(row))));
+  }
+
+  private static String recordImport(Book book, ReportHead head) {
+    return ImportJson.of(head, ImportedPass.of(book, written(row(book))), List.of("endTime"));
+  }
+
+  private static String audit(ReportHead head) {
+    Book demo = new BookLoader().load(ProgramProcess.CLI.resolve("../demo-data"));
+    LocalDate day = LocalDate.of(2026, 11, 1);
+    Map<Field, List<ActiveLedger>> ledgers = new LinkedHashMap<>();
+    demo.fields().forEach(f -> ledgers.put(f, FieldLedger.of(demo, f, day)));
+    ActiveLedger open =
+        new ActiveLedger(
+            demo.catalog().ingredients().iterator().next(),
+            List.of(),
+            1,
+            OptionalInt.empty(),
+            new OpenIntervals(
+                Optional.of(day.atStartOfDay()),
+                Optional.of(day),
+                Map.of(Commodity.GRAIN, day),
+                Map.of(demo.fields().get(0).crop(), day)),
+            List.of());
+    ledgers.put(demo.fields().get(0), List.of(open));
+    return LedgerJson.of(head, ledgers);
   }
 
   /** A sheet with a product, an adjuvant and a last load. */

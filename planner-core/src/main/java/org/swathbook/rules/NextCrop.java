@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.SoilSample;
 import org.swathbook.catalog.RotationRow;
 import org.swathbook.catalog.Trait;
+import org.swathbook.ledger.LedgerEntry;
 import org.swathbook.measure.Period;
 import org.swathbook.measure.Quantity;
 import org.swathbook.program.ActiveDose;
@@ -28,6 +30,23 @@ public record NextCrop(LocalDate certain, LocalDate possible, Period interval) {
 
   public boolean dependsOnUnknown() {
     return possible.isAfter(certain);
+  }
+
+  /**
+   * What a spraying of the journal means for a crop that may follow, by the rain that was observed.
+   *
+   * @return empty when no row matches: not stated
+   */
+  public static Optional<NextCrop> after(
+      Book book, Field field, LedgerEntry sprayed, List<RotationRow> rows) {
+    return of(
+        rows,
+        field,
+        Optional.empty(),
+        sprayed.active(),
+        sprayed.product().formulation(),
+        sprayed.date(),
+        (from, mm) -> JournalRotation.rainObserved(book.station(field), from, mm));
   }
 
   /**

@@ -17,6 +17,7 @@ import org.swathbook.measure.MeasureException;
 import org.swathbook.program.Dose;
 import org.swathbook.program.FieldId;
 import org.swathbook.source.CsvColumns;
+import org.swathbook.source.CsvReader;
 import org.swathbook.source.CsvRow;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problem;
@@ -51,6 +52,33 @@ final class ApplicationsReader {
                   "tempF",
                   "insecticide",
                   "note"));
+
+  /** All of them, in the order in which a row is told: what, when, where, how, by whom. */
+  static final List<String> COLUMNS =
+      List.of(
+          "id",
+          "line",
+          "corrects",
+          "date",
+          "startTime",
+          "endTime",
+          "field",
+          "season",
+          "acres",
+          "product",
+          "epaRegNo",
+          "rate",
+          "unit",
+          "mix",
+          "crop",
+          "cropStage",
+          "target",
+          "applicator",
+          "certNo",
+          "windMph",
+          "windFrom",
+          "tempF",
+          "note");
 
   /** A row as read. It has an application, or problems, or neither when it only voids another. */
   private static final class Draft {
@@ -97,6 +125,19 @@ final class ApplicationsReader {
 
   Journal read(Path book) {
     TABLE.read(book, problems, this::row);
+    return journal();
+  }
+
+  /** The same from the bytes of the file. */
+  Journal read(byte[] content) {
+    new CsvReader()
+        .read(TABLE.file(), content, TABLE.columns(), problems)
+        .rows()
+        .forEach(this::row);
+    return journal();
+  }
+
+  private Journal journal() {
     List<Application> live = new ArrayList<>();
     Map<String, FieldId> fieldOfPass = new HashMap<>();
     for (Draft d : drafts) {

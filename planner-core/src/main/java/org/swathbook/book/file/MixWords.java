@@ -49,6 +49,26 @@ public final class MixWords {
     return new MixWords(book).job(field, date, gallonsPerAcre, parts);
   }
 
+  /**
+   * One product with its rate.
+   *
+   * @throws ProblemsException when it is none
+   */
+  public static Dose dose(Book book, String text) {
+    MixWords words = new MixWords(book);
+    List<Dose> doses = new ArrayList<>();
+    List<Adjuvant> adjuvants = new ArrayList<>();
+    words.part(Mark.startOf("product"), text, doses, adjuvants);
+    if (!adjuvants.isEmpty()) {
+      words.problems.add(
+          Mark.startOf("product"),
+          "'" + text + "' is an adjuvant, of which the journal has no rows",
+          "write a product with its rate, or say it in a note");
+    }
+    words.problems.throwIfAny();
+    return doses.get(0);
+  }
+
   private SprayJob job(
       String typed, LocalDate date, OptionalDouble gallonsPerAcre, List<String> parts) {
     Optional<Field> field =

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
+import org.swathbook.book.Field;
 import org.swathbook.catalog.Cap;
+import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Source;
@@ -19,18 +21,11 @@ import org.swathbook.rules.SequenceFacts;
  * @param what the parent active or the form that is counted
  * @param counts the entries of the ledger that count against it, sub-caps apart
  */
-record CapTest(Cap cap, Source source, String what, Predicate<LedgerEntry> counts) {
+public record CapTest(Cap cap, Source source, String what, Predicate<LedgerEntry> counts) {
 
   static List<CapTest> of(SequenceFacts facts, Ingredient i) {
-    List<LabelUses.Of> group =
-        ofTheCrop(LabelUses.ofGroup(facts.book().catalog(), i.capGroup(), facts.field()));
-    List<CapTest> tests = new ArrayList<>();
-    tests.addAll(widest(group, i.capGroup(), e -> e.capGroup().equals(i.capGroup())));
-    List<LabelUses.Of> own =
-        group.stream().filter(o -> o.ingredient().id().equals(i.id())).toList();
-    for (CapTest t : widest(own, i.name(), e -> e.active().ingredient().id().equals(i.id()))) {
-      addIfStricter(tests, t);
-    }
+    List<CapTest> tests = new ArrayList<>(ofSeason(facts.book().catalog(), facts.field(), i));
+    List<LabelUses.Of> own = own(group(facts.book().catalog(), facts.field(), i), i);
     List<LabelUses.Of> here =
         own.stream().filter(o -> LabelUses.isIn(o.use(), facts.positions())).toList();
     for (CapTest t :
@@ -41,6 +36,26 @@ record CapTest(Cap cap, Source source, String what, Predicate<LedgerEntry> count
       addIfStricter(tests, t);
     }
     return tests;
+  }
+
+  /** Caps that hold on a field whatever is sprayed when: those of the parent, and stricter own. */
+  public static List<CapTest> ofSeason(Catalog catalog, Field field, Ingredient i) {
+    List<LabelUses.Of> group = group(catalog, field, i);
+    List<CapTest> tests =
+        new ArrayList<>(widest(group, i.capGroup(), e -> e.capGroup().equals(i.capGroup())));
+    for (CapTest t :
+        widest(own(group, i), i.name(), e -> e.active().ingredient().id().equals(i.id()))) {
+      addIfStricter(tests, t);
+    }
+    return List.copyOf(tests);
+  }
+
+  private static List<LabelUses.Of> group(Catalog catalog, Field field, Ingredient i) {
+    return ofTheCrop(LabelUses.ofGroup(catalog, i.capGroup(), field));
+  }
+
+  private static List<LabelUses.Of> own(List<LabelUses.Of> group, Ingredient i) {
+    return group.stream().filter(o -> o.ingredient().id().equals(i.id())).toList();
   }
 
   /**

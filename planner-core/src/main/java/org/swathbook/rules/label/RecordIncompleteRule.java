@@ -1,10 +1,8 @@
 package org.swathbook.rules.label;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.swathbook.book.Application;
-import org.swathbook.catalog.Ingredient;
-import org.swathbook.program.ActiveDose;
+import org.swathbook.book.FederalRecord;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.RuleCard;
@@ -17,9 +15,6 @@ import org.swathbook.rules.Text;
 
 /** A row of the journal that lacks what the record of a restricted product must hold. */
 public final class RecordIncompleteRule implements SequenceRule {
-  /** Days in which the record is to be made. */
-  private static final int DAYS = 14;
-
   public static final RuleCard CARD =
       new RuleCard(
           new RuleId("record-incomplete"),
@@ -42,12 +37,12 @@ public final class RecordIncompleteRule implements SequenceRule {
     for (Application row : facts.book().journal().of(facts.field().id())) {
       if (row.season() != facts.book().season()
           || row.date().isAfter(facts.date())
-          || !isRestricted(row)) {
+          || FederalRecord.restricted(row).isEmpty()) {
         continue;
       }
-      List<String> missing = missing(row);
+      List<String> missing = FederalRecord.missing(row);
       if (!missing.isEmpty()) {
-        boolean late = row.date().plusDays(DAYS).isBefore(facts.date());
+        boolean late = row.date().plusDays(FederalRecord.DAYS).isBefore(facts.date());
         out.add(
             this,
             late ? Severity.WARN : Severity.NOTE,
@@ -62,34 +57,9 @@ public final class RecordIncompleteRule implements SequenceRule {
                             + Say.list(missing)
                             + ".",
                         "7 CFR 110.3 (from memory); states may ask for more")
-                    .compared("lacking", "within " + DAYS + " days")
+                    .compared("lacking", "within " + FederalRecord.DAYS + " days")
                     .cleared("fill it into applications.csv"));
       }
-    }
-  }
-
-  private static boolean isRestricted(Application row) {
-    return row.dose().actives().stream()
-        .map(ActiveDose::ingredient)
-        .map(Ingredient::terms)
-        .anyMatch(t -> t.restrictedUse().find().orElse(false));
-  }
-
-  private static List<String> missing(Application row) {
-    List<String> out = new ArrayList<>();
-    need(out, row.record().epaRegNo(), "the EPA registration number");
-    if (row.acres().isEmpty()) {
-      out.add("the acres");
-    }
-    need(out, row.crop(), "the crop");
-    need(out, row.record().applicator(), "the applicator");
-    need(out, row.record().certNo(), "the certificate number");
-    return out;
-  }
-
-  private static void need(List<String> out, String value, String what) {
-    if (value.isBlank()) {
-      out.add(what);
     }
   }
 }

@@ -120,8 +120,7 @@ record JournalRotation(Rule rule, Book book, Field field, boolean replanting, Fi
   }
 
   /** The day by which so much rain has fallen after a spraying; empty where the record ends. */
-  private static Optional<LocalDate> rainObserved(
-      StationWeather station, LocalDate sprayed, double mm) {
+  static Optional<LocalDate> rainObserved(StationWeather station, LocalDate sprayed, double mm) {
     double sum = 0;
     LocalDate day = sprayed;
     while (Quantity.exceeds(mm, sum)) {

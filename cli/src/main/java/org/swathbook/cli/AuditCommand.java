@@ -1,0 +1,81 @@
+package org.swathbook.cli;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.swathbook.audit.ActiveLedger;
+import org.swathbook.audit.FieldLedger;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.cli.json.LedgerJson;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.LedgerText;
+import org.swathbook.source.Mark;
+import org.swathbook.source.Problems;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Looks through the journal of fields. */
+@Command(
+    name = "audit",
+    description = {
+      "With --ledger: by field and active what the journal has used of caps and applications, what is"
+          + " left, and until when intervals keep people, sprayers, harvest and next crops off.",
+      "For example: audit ND-1 --ledger"
+    })
+final class AuditCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "FIELD",
+      description = "Ids of fields, ND-1 for example; all fields of the book when left out.")
+  List<String> names = List.of();
+
+  @Option(names = "--ledger", description = "Used and left of labels' limits, and open intervals.")
+  boolean ledger;
+
+  @Mixin BookOption bookOption = new BookOption();
+  @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin OutputOption output = new OutputOption();
+
+  @Override
+  public Integer call() {
+    LocalDate today = todayOption.read();
+    if (!ledger) {
+      throw new ParameterException(spec.commandLine(), "say what to look at: --ledger");
+    }
+    Book book = bookOption.load(bookOption.paths());
+    Map<Field, List<ActiveLedger>> ledgers = new LinkedHashMap<>();
+    fields(book).forEach(f -> ledgers.put(f, FieldLedger.of(book, f, today)));
+    // Nothing here rests on weather years or on what was seen.
+    ReportHead head = ReportHead.of(book, List.of(), today);
+    output.print(output.json ? LedgerJson.of(head, ledgers) : LedgerText.of(book, head, ledgers));
+    return ExitCode.DONE;
+  }
+
+  private List<Field> fields(Book book) {
+    if (names.isEmpty()) {
+      return book.fields();
+    }
+    Problems problems = new Problems();
+    List<String> known = book.fields().stream().map(f -> f.id().value()).toList();
+    names.stream()
+        .filter(n -> book.findField(n).isEmpty())
+        .forEach(
+            n ->
+                problems.add(
+                    Mark.startOf("FIELD"),
+                    "'" + n + "' is no field of the book",
+                    "write one of " + String.join(", ", known)));
+    problems.throwIfAny();
+    return names.stream().distinct().map(n -> book.findField(n).orElseThrow()).toList();
+  }
+}

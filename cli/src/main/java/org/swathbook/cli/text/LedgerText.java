@@ -1,0 +1,133 @@
+package org.swathbook.cli.text;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.swathbook.audit.ActiveLedger;
+import org.swathbook.audit.OpenIntervals;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.catalog.Cap;
+import org.swathbook.catalog.Position;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.measure.Numbers;
+
+/** The ledger of fields: used and left, and what intervals still keep off. */
+public final class LedgerText {
+  private final Book book;
+  private final Page page = new Page();
+
+  private LedgerText(Book book) {
+    this.book = book;
+  }
+
+  public static String of(Book book, ReportHead head, Map<Field, List<ActiveLedger>> ledgers) {
+    LedgerText text = new LedgerText(book);
+    HeadText.on(text.page, "Ledger", head);
+    text.page.wrapped(
+        0,
+        2,
+        "By the journal up to today, as if every row had met the same ground: the sums of the"
+            + " worst-treated part of a field. lb/acre.");
+    text.page.blank();
+    ledgers.forEach(text::field);
+    HeadText.foot(text.page, false);
+    return text.page.toString();
+  }
+
+  private void field(Field field, List<ActiveLedger> actives) {
+    page.rule('-');
+    page.line(
+        field.id()
+            + ", "
+            + field.name()
+            + ", "
+            + Numbers.decimals(field.acres(), 1)
+            + " acres of "
+            + book.catalog().crop(field.crop()).name()
+            + ", season "
+            + book.season());
+    if (actives.isEmpty()) {
+      page.line("  Nothing counts today, and no interval is open.");
+    } else {
+      Table table = new Table(2, "lrrrll");
+      table.row("active", "used", "cap", "left", "applications", "counts");
+      actives.forEach(a -> rows(table, a));
+      table.on(page);
+    }
+    page.blank();
+    actives.forEach(this::open);
+    if (!actives.isEmpty()) {
+      page.blank();
+    }
+  }
+
+  private static void rows(Table table, ActiveLedger a) {
+    String applications =
+        a.made()
+            + (a.left().isPresent() ? ", " + a.left().getAsInt() + " left" : ", left not stated");
+    if (a.caps().isEmpty()) {
+      table.row(a.ingredient().name(), "?", "?", "?", applications, "no cap is known");
+    }
+    for (ActiveLedger.CapLine c : a.caps()) {
+      Cap cap = c.sum().cap();
+      table.row(
+          a.ingredient().name(),
+          lb(c.sum().used().lbPerAcre()),
+          lb(cap.amount().lbPerAcre()),
+          lb(c.sum().left().lbPerAcre()) + (c.sum().exceeded() ? " OVER" : ""),
+          applications,
+          c.counts()
+              + " "
+              + cap.amount().basis().symbol()
+              + " per "
+              + cap.per().spelling()
+              + (cap.counts().isEmpty()
+                  ? ""
+                  : ", "
+                      + cap.counts().stream()
+                          .map(Position::spelling)
+                          .collect(Collectors.joining(" and "))));
+    }
+  }
+
+  private static String lb(double lbPerAcre) {
+    return Numbers.decimals(lbPerAcre, 4);
+  }
+
+  private void open(ActiveLedger a) {
+    List<String> parts = new ArrayList<>();
+    OpenIntervals u = a.until();
+    u.reentry()
+        .ifPresent(
+            t -> parts.add("no entry before " + day(t.toLocalDate()) + ", " + t.toLocalTime()));
+    u.repeat().ifPresent(d -> parts.add("not again before " + day(d)));
+    u.harvest()
+        .forEach((c, d) -> parts.add("no " + c.name().toLowerCase(Locale.ROOT) + " " + before(d)));
+    u.nextCrop()
+        .forEach(
+            (c, d) ->
+                parts.add(
+                    "no "
+                        + book.catalog().findCrop(c.value()).map(x -> x.name()).orElse(c.value())
+                        + " planted "
+                        + before(d)));
+    if (!parts.isEmpty()) {
+      page.wrapped(2, 4, a.ingredient().name() + ": " + String.join("; ", parts));
+    }
+    if (!a.notKnown().isEmpty()) {
+      page.wrapped(2, 4, a.ingredient().name() + ": NOT KNOWN: " + String.join("; ", a.notKnown()));
+    }
+  }
+
+  private static String before(LocalDate d) {
+    return d.getYear() > 9999 ? "at all" : "before " + day(d);
+  }
+
+  private static String day(LocalDate d) {
+    return Figures.date(d);
+  }
+}

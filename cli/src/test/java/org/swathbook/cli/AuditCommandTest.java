@@ -1,0 +1,117 @@
+package org.swathbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code audit --ledger} on a copy of the demo book into which passes are recorded. */
+class AuditCommandTest {
+  @TempDir Path folder;
+  private Path book = Path.of("");
+
+  @BeforeEach
+  void copy() throws IOException {
+    book = DemoBookCopy.into(folder);
+  }
+
+  private void record(String... more) {
+    List<String> args = new ArrayList<>(List.of("record"));
+    args.addAll(List.of(more));
+    args.addAll(List.of("--book", book.toString(), "--today", "2027-06-30"));
+    assertThat(Called.with(args.toArray(String[]::new)).err()).isEmpty();
+  }
+
+  private List<JsonNode> ledger(String field, String ingredient) throws IOException {
+    Called called =
+        Called.with(
+            "audit",
+            field,
+            "--ledger",
+            "--json",
+            "--book",
+            book.toString(),
+            "--today",
+            "2027-06-30");
+    assertThat(called.err()).isEmpty();
+    JsonNode lines = new ObjectMapper().readTree(called.out()).get("ledger");
+    return StreamSupport.stream(lines.spliterator(), false)
+        .filter(l -> l.get("ingredient").textValue().equals(ingredient))
+        .toList();
+  }
+
+  /**
+   * Two halves of a field on two days are one application. Of 2.5 lb ai/acre of atrazine in a
+   * calendar year of corn, 1.0 + 1.0 are used, and 0.5 are left: rows count as if they had met the
+   * same ground.
+   */
+  @Test
+  void twoHalvesAreOneApplicationAndOneSum() throws IOException {
+    record("--field", "ND-2", "--date", "2027-05-20", "--acres", "59", "atrazine 1.0 lb ai/acre");
+    record("--field", "ND-2", "--date", "2027-05-21", "--acres", "59", "atrazine 1.0 lb ai/acre");
+    JsonNode line = ledger("ND-2", "atrazine").get(0);
+    assertThat(line.get("used").decimalValue()).isEqualByComparingTo("2.0");
+    assertThat(line.get("cap").decimalValue()).isEqualByComparingTo("2.5");
+    assertThat(line.get("left").decimalValue()).isEqualByComparingTo("0.5");
+    assertThat(line.get("basis").textValue()).isEqualTo("ai");
+    assertThat(line.get("applications").intValue()).isEqualTo(1);
+  }
+
+  /** 32 fl oz of 4.5 lb ae/gal are 32/128 · 4.5 = 1.125 lb ae/acre; mended to 16: 0.5625. */
+  @Test
+  void aCorrectedRowCountsAsItNowStandsAndAVoidedOneNotAtAll() throws IOException {
+    record("--field", "ND-1", "--date", "2027-06-08", "glyphosate-4.5sl 32 fl oz/acre");
+    assertThat(ledger("ND-1", "glyphosate").get(0).get("used").decimalValue())
+        .isEqualByComparingTo("1.125");
+    record("--corrects", "A-27-001/1", "glyphosate-4.5sl 16 fl oz/acre");
+    assertThat(ledger("ND-1", "glyphosate").get(0).get("used").decimalValue())
+        .isEqualByComparingTo("0.5625");
+    record("--corrects", "A-27-001/2", "--void");
+    assertThat(
+            ledger("ND-1", "glyphosate").stream()
+                .filter(l -> l.get("per").asText().equals("season"))
+                .filter(l -> l.get("used").doubleValue() > 0))
+        .isEmpty();
+  }
+
+  /**
+   * All forms of 2,4-D count together, as acid: 2 pt of 3.8 lb ae/gal choline are 2/8 · 3.8 = 0.95,
+   * and 0.5 lb ae of the ester before planting come to it.
+   */
+  @Test
+  void formsOfOneAcidShareACap() throws IOException {
+    record("--field", "ND-1", "--date", "2027-04-20", "2,4-D ester 0.5 lb ae/acre");
+    record("--field", "ND-1", "--date", "2027-06-08", "2-4-d-choline-3.8sl 2 pt/acre");
+    assertThat(ledger("ND-1", "2,4-D choline"))
+        .anySatisfy(
+            line -> {
+              assertThat(line.get("counts").textValue()).isEqualTo("2,4-D");
+              assertThat(line.get("basis").textValue()).isEqualTo("ae");
+              assertThat(line.get("used").decimalValue()).isEqualByComparingTo("1.45");
+            });
+  }
+
+  @Test
+  void theLedgerOfAllFieldsFitsThePage() {
+    record("nd-1-june");
+    Called called =
+        Called.with("audit", "--ledger", "--book", book.toString(), "--today", "2027-06-09");
+    assertThat(called.err()).isEmpty();
+    assertThat(called.code()).isEqualTo(ExitCode.DONE);
+    assertThat(called.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
+    assertThat(called.out())
+        .contains("no entry before 11 Jun 2027")
+        .contains("The label is the law.");
+    assertThat(Called.with("audit", book, "XX-1", "--ledger").err())
+        .contains("FIELD:1:1: 'XX-1' is no field of the book");
+    assertThat(Called.with("audit", book).err()).contains("say what to look at: --ledger");
+  }
+}
