@@ -25,8 +25,8 @@ import org.swathbook.ledger.Ledger;
 import org.swathbook.ledger.LedgerEntry;
 import org.swathbook.ledger.OneApplication;
 import org.swathbook.rules.LabelUses;
+import org.swathbook.rules.NextCrop;
 import org.swathbook.rules.label.CapTest;
-import org.swathbook.rules.timing.NextCrop;
 
 /**
  * The account of a field on a day: by active, what of its caps and applications is used and left,

@@ -16,6 +16,8 @@ import org.swathbook.ledger.LedgerEntry;
 import org.swathbook.measure.Period;
 import org.swathbook.measure.Quantity;
 import org.swathbook.program.ActiveDose;
+import org.swathbook.weather.StationWeather;
+import org.swathbook.weather.WeatherDay;
 
 /**
  * How long a spraying keeps a crop off the field, by the rows of its next-crop table.
@@ -46,7 +48,7 @@ public record NextCrop(LocalDate certain, LocalDate possible, Period interval) {
         sprayed.active(),
         sprayed.product().formulation(),
         sprayed.date(),
-        (from, mm) -> JournalRotation.rainObserved(book.station(field), from, mm));
+        (from, mm) -> rainObserved(book.station(field), from, mm));
   }
 
   /**
@@ -128,5 +130,21 @@ public record NextCrop(LocalDate certain, LocalDate possible, Period interval) {
     NextCrop longest = a.possible.isBefore(b.possible) ? b : a;
     return new NextCrop(
         a.certain.isBefore(b.certain) ? b.certain : a.certain, longest.possible, longest.interval);
+  }
+
+  /** The day by which so much rain has fallen after a spraying; empty where the record ends. */
+  public static Optional<LocalDate> rainObserved(
+      StationWeather station, LocalDate sprayed, double mm) {
+    double sum = 0;
+    LocalDate day = sprayed;
+    while (Quantity.exceeds(mm, sum)) {
+      day = day.plusDays(1);
+      Optional<WeatherDay> weather = station.find(day);
+      if (weather.isEmpty()) {
+        return Optional.empty();
+      }
+      sum += weather.get().rainMm();
+    }
+    return Optional.of(day);
   }
 }

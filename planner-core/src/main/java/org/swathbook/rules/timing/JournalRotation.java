@@ -1,6 +1,5 @@
 package org.swathbook.rules.timing;
 
-import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
@@ -14,15 +13,12 @@ import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.ledger.Ledger;
 import org.swathbook.ledger.LedgerEntry;
-import org.swathbook.measure.Quantity;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.LabelUses;
 import org.swathbook.rules.NextCrop;
 import org.swathbook.rules.Rule;
 import org.swathbook.rules.Say;
-import org.swathbook.weather.StationWeather;
-import org.swathbook.weather.WeatherDay;
 
 /** Next-crop intervals of what the journal holds, against the crop of the season. */
 record JournalRotation(Rule rule, Book book, Field field, boolean replanting, Findings out) {
@@ -82,7 +78,7 @@ record JournalRotation(Rule rule, Book book, Field field, boolean replanting, Fi
             entry.active(),
             entry.product().formulation(),
             entry.date(),
-            (sprayed, mm) -> rainObserved(book.station(field), sprayed, mm));
+            (sprayed, mm) -> NextCrop.rainObserved(book.station(field), sprayed, mm));
     if (answer.isEmpty()) {
       NextCropWords.askInterval(rule, active, field.crop(), out);
       return;
@@ -117,20 +113,5 @@ record JournalRotation(Rule rule, Book book, Field field, boolean replanting, Fi
                   a.possible(),
                   source));
     }
-  }
-
-  /** The day by which so much rain has fallen after a spraying; empty where the record ends. */
-  static Optional<LocalDate> rainObserved(StationWeather station, LocalDate sprayed, double mm) {
-    double sum = 0;
-    LocalDate day = sprayed;
-    while (Quantity.exceeds(mm, sum)) {
-      day = day.plusDays(1);
-      Optional<WeatherDay> weather = station.find(day);
-      if (weather.isEmpty()) {
-        return Optional.empty();
-      }
-      sum += weather.get().rainMm();
-    }
-    return Optional.of(day);
   }
 }
