@@ -98,7 +98,7 @@ class PlanCommandTest {
   @Test
   void aSavedProgramReadsAsInThePlan() {
     Called season = call("season", "nd-1");
-    String passes = between(text.out(), "Pass 1  ", "Verdict: ");
+    String passes = between(text.out(), "Pass 1  ", "Why each is there");
     assertThat(passes).contains("Results over 2 years").contains("Net return");
     assertThat(between(season.out(), "Pass 1  ", "Year by year")).isEqualTo(passes);
     assertThat(between(season.out(), "Verdict: ", "House rules: "))

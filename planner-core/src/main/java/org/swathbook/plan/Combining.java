@@ -1,11 +1,14 @@
 package org.swathbook.plan;
 
+import java.util.ArrayDeque;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.swathbook.book.Book;
 
 /**
@@ -13,8 +16,8 @@ import org.swathbook.book.Book;
  * programs apart and compares all programs that can be put together of them.
  */
 final class Combining {
-  /** Passes that are combined: default, ours; with 100 the proof took up to 30 s a field. */
-  private static final int MOST_PASSES = 60;
+  /** Passes that are combined: default, ours. */
+  private static final int MOST_PASSES = 100;
 
   /** Programs scored before it gives up the proof: default, ours. */
   private static final int MOST_SCORED = 20_000;
@@ -52,15 +55,26 @@ final class Combining {
         found.exact() && found.best().isPresent());
   }
 
+  /**
+   * Passes of the best programs of each number of passes in turn: the best programs are mostly
+   * alike, and a pass that only a longer one holds is what they may lack.
+   */
   private static Set<Stop> passesOfTheBest(List<Walked> walked) {
     Comparator<Walked> order = Goal.BEST;
+    TreeMap<Integer, Deque<Walked>> bySize = new TreeMap<>();
+    walked.stream()
+        .sorted(order)
+        .forEach(
+            w -> bySize.computeIfAbsent(w.draft().stops().size(), n -> new ArrayDeque<>()).add(w));
+    bySize.remove(0);
     Set<Stop> out = new LinkedHashSet<>();
-    for (Walked w : walked.stream().sorted(order).toList()) {
-      for (Stop s : w.draft().stops()) {
-        if (out.size() < MOST_PASSES) {
-          out.add(s);
-        }
+    while (out.size() < MOST_PASSES && !bySize.isEmpty()) {
+      for (Deque<Walked> same : bySize.values()) {
+        same.remove().draft().stops().stream()
+            .filter(s -> out.size() < MOST_PASSES)
+            .forEach(out::add);
       }
+      bySize.values().removeIf(Deque::isEmpty);
     }
     return out;
   }

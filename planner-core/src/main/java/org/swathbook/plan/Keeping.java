@@ -116,7 +116,7 @@ public final class Keeping {
     Optional<PlannedProgram> anew =
         new Planner(book, wishes).plan(traces.field(), today).programs().stream().findFirst();
     return new Kept(
-        asWritten.told("As written", List.of(), asWritten),
+        asWritten.told(now.name(), List.of(), asWritten),
         notes,
         wanting.of(now),
         found,

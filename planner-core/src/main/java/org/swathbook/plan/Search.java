@@ -26,7 +26,7 @@ final class Search {
   private static final int WALKED_BY_SCORE = 12;
 
   private static final int WALKED_TO_MEND = 12;
-  private static final int WALKED_NEW_PASSES = 4;
+  private static final int WALKED_NEW_PASSES = 10;
   private static final int MOST_STEPS = 40;
 
   /** A step that gains less than this, dollars per acre, is the last one. */

@@ -247,7 +247,7 @@ class PlanChangesTest {
         .filteredOn(p -> p.judgement().brokenHouseRules().isEmpty())
         .allMatch(
             p -> p.outcome().net().orElseThrow().compareTo(first(plan).net().orElseThrow()) <= 0);
-    assertThat(plan.search().combined()).isBetween(1, 60);
+    assertThat(plan.search().combined()).isBetween(1, 100);
     assertThat(plan.programs().stream().map(PlannedProgram::name)).doesNotHaveDuplicates();
     assertThat(plan.programs().stream().flatMap(p -> p.outcome().passes().stream()))
         .allMatch(p -> p.mix().doses().size() <= 4);
