@@ -39,8 +39,16 @@ final class BookOption {
   }
 
   Book load(BookPaths paths) {
-    // An empty path is no folder to the platform.
-    Path folder = paths.book().toString().isEmpty() ? Path.of(".") : paths.book();
-    return new BookLoader().load(folder);
+    return new BookLoader().load(folder(paths));
+  }
+
+  /** A book of which one field is asked about, as it was typed. */
+  Book loadFor(BookPaths paths, String field) {
+    return new BookLoader().loadFor(folder(paths), field);
+  }
+
+  /** An empty path is no folder to the platform. */
+  private static Path folder(BookPaths paths) {
+    return paths.book().toString().isEmpty() ? Path.of(".") : paths.book();
   }
 }

@@ -92,8 +92,17 @@ final class CheckCommand implements Callable<Integer> {
     LocalDate today = todayOption.read();
     checkCall();
     BookPaths paths = bookOption.paths();
-    Book book = bookOption.load(paths);
+    Book book =
+        asked(paths).map(f -> bookOption.loadFor(paths, f)).orElseGet(() -> bookOption.load(paths));
     return program != null ? program(book, paths, program, today) : mix(book, paths, today);
+  }
+
+  /** The one field that a tank is for, as typed. */
+  private Optional<String> asked(BookPaths paths) {
+    if (field != null || program != null) {
+      return Optional.ofNullable(field);
+    }
+    return MixReader.fieldIn(paths.find(BookPaths.Kind.MIX, words.get(0)), paths);
   }
 
   private void checkCall() {

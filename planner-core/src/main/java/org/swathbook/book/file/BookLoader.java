@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.swathbook.book.Book;
 import org.swathbook.book.CropEconomics;
 import org.swathbook.book.Field;
@@ -49,15 +50,26 @@ public final class BookLoader {
    * @throws ProblemsException with every problem of form and meaning in its files
    */
   public Book load(Path folder) {
-    return load(folder, Optional.empty());
+    return load(folder, Optional.empty(), f -> true);
   }
 
   /** The same with another catalog in the place of the one that the book names. */
   public Book load(Path folder, CatalogPlace catalog) {
-    return load(folder, Optional.of(catalog));
+    return load(folder, Optional.of(catalog), f -> true);
   }
 
-  private Book load(Path folder, Optional<CatalogPlace> other) {
+  /**
+   * A book of which only one field is asked about: weather of other stations is not read, since it
+   * takes longer than all else, nor is anything wrong in it found.
+   *
+   * @param typed id of the field as somebody wrote it; all weather is read when the book has none
+   *     of that id
+   */
+  public Book loadFor(Path folder, String typed) {
+    return load(folder, Optional.empty(), f -> f.id().matches(typed));
+  }
+
+  private Book load(Path folder, Optional<CatalogPlace> other, Predicate<Field> asked) {
     if (!Files.isDirectory(folder)) {
       throw ProblemsException.of(
           Mark.startOf(folder.toString()),
@@ -84,7 +96,8 @@ public final class BookLoader {
     Prices prices = prices(folder, names, problems, notes);
     Journal journal = new ApplicationsReader(names, fields, prices, problems).read(folder);
     List<PastSeason> past = pastSeasons(folder, names, fields, dates, problems, notes);
-    Map<String, StationWeather> stations = stations(folder, fields.fields(), problems, notes);
+    Map<String, StationWeather> stations =
+        stations(folder, ofAsked(fields.fields(), asked), problems, notes);
     List<Scouting> seen = List.of();
     if (ScoutingReader.TABLE.isThere(folder)) {
       Optional<List<WeedPressure>> known = weedsRead ? Optional.of(weeds) : Optional.empty();
@@ -154,6 +167,11 @@ public final class BookLoader {
     }
     notes.add("seasons.csv is missing: what grew in past seasons is not known.");
     return List.of();
+  }
+
+  private static List<Field> ofAsked(List<Field> fields, Predicate<Field> asked) {
+    List<Field> out = fields.stream().filter(asked).toList();
+    return out.isEmpty() ? fields : out;
   }
 
   private static Map<String, StationWeather> stations(

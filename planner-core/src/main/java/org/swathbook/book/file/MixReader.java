@@ -67,6 +67,20 @@ public final class MixReader {
     return read(name, BookFiles.bytes(file, name), book);
   }
 
+  /** The field as a file writes it; empty when it cannot be told, which reading the file tells. */
+  public static Optional<String> fieldIn(Path file, BookPaths paths) {
+    String name = paths.nameOf(file);
+    try {
+      return new YamlReader()
+          .readMap(name, BookFiles.bytes(file, name)).find("field").stream()
+              .filter(ScalarNode.class::isInstance)
+              .map(n -> ((ScalarNode) n).text())
+              .findFirst();
+    } catch (ProblemsException e) {
+      return Optional.empty();
+    }
+  }
+
   /** The same from its bytes. */
   public static SprayJob read(String name, byte[] content, Book book) {
     return new MixReader(book).read(new YamlReader().readMap(name, content));
