@@ -135,8 +135,16 @@ final class SamplePlans {
         .map(
             p ->
                 new FrontProgram(
-                    p.outcome(),
+                    p.outcome().passes().stream()
+                        .map(
+                            x ->
+                                new FrontProgram.Trip(
+                                    x.planned(),
+                                    x.mix().doses().stream().map(d -> d.product().id()).toList()))
+                        .toList(),
                     p.outcome().cost().orElse(Money.ZERO),
+                    p.outcome().loss(),
+                    p.outcome().net(),
                     p.recommended() ? 91.5 : 62.9,
                     p.judgement().brokenNames()))
         .toList();

@@ -32,9 +32,22 @@ final class Front {
         kept.add(w);
       }
     }
-    return kept.stream()
-        .map(w -> new FrontProgram(w.outcome(), w.cost(), weakest(w), w.brokenNames()))
-        .toList();
+    return kept.stream().map(Front::figures).toList();
+  }
+
+  private static FrontProgram figures(Walked w) {
+    return new FrontProgram(
+        w.outcome().passes().stream()
+            .map(
+                p ->
+                    new FrontProgram.Trip(
+                        p.planned(), p.mix().doses().stream().map(d -> d.product().id()).toList()))
+            .toList(),
+        w.cost(),
+        w.outcome().loss(),
+        w.outcome().net(),
+        weakest(w),
+        w.brokenNames());
   }
 
   private static boolean isNoWorse(Walked a, Walked b) {

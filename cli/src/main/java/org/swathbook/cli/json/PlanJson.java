@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.swathbook.book.Book;
+import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
@@ -15,7 +16,6 @@ import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
 import org.swathbook.plan.WhyNot;
 import org.swathbook.plan.WithoutPart;
-import org.swathbook.season.PassOutcome;
 
 /** The result of {@code plan}. */
 public final class PlanJson {
@@ -80,16 +80,14 @@ public final class PlanJson {
 
   private static void front(ObjectNode node, FrontProgram p) {
     node.set("costPerAcre", Json.money(p.cost()));
-    node.set("lossPerAcre", Json.money(p.outcome().loss()));
-    node.set("netPerAcre", Json.money(p.outcome().net()));
+    node.set("lossPerAcre", Json.money(p.loss()));
+    node.set("netPerAcre", Json.money(p.net()));
     node.set("controlPctWithoutWeakest", Json.percent(p.weakestControlPct()));
     ArrayNode passes = node.putArray("passes");
-    for (PassOutcome pass : p.outcome().passes()) {
+    for (FrontProgram.Trip pass : p.passes()) {
       ObjectNode at = passes.addObject();
       at.put("date", pass.planned().toString());
-      at.set(
-          "products",
-          Json.texts(pass.mix().doses().stream().map(d -> d.product().id().value()).toList()));
+      at.set("products", Json.texts(pass.products().stream().map(ProductId::value).toList()));
     }
     node.set("breaksHouseRules", Json.texts(p.brokenRules()));
   }

@@ -25,10 +25,10 @@ final class FrontText {
     for (FrontProgram p : shown) {
       table.row(
           Figures.money(p.cost()),
-          Figures.money(p.outcome().loss()),
-          p.outcome().net().map(Figures::money).orElse("unknown"),
+          Figures.money(p.loss()),
+          p.net().map(Figures::money).orElse("unknown"),
           Figures.percent(p.weakestControlPct()),
-          Integer.toString(p.outcome().passes().size()),
+          Integer.toString(p.passes().size()),
           p.brokenRules().isEmpty() ? "no house rule" : String.join(", ", p.brokenRules()));
     }
     table.on(page);
@@ -47,7 +47,7 @@ final class FrontText {
     Money best = null;
     double level = -1;
     for (FrontProgram p : front) {
-      Money worth = Money.ZERO.minus(p.cost()).minus(p.outcome().loss());
+      Money worth = Money.ZERO.minus(p.cost()).minus(p.loss());
       double held = Math.floor(p.weakestControlPct() / STEP_POINTS);
       if (best == null || worth.minus(best).compareTo(WORTH_A_LINE) >= 0 || held > level) {
         out.add(p);
