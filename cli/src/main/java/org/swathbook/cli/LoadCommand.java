@@ -9,6 +9,7 @@ import org.swathbook.book.Book;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.SeasonDates;
 import org.swathbook.check.JudgedMix;
+import org.swathbook.cli.html.LoadHtml;
 import org.swathbook.cli.json.LoadJson;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.LoadText;
@@ -72,6 +73,7 @@ final class LoadCommand implements Callable<Integer> {
   @Mixin JobOptions typed = new JobOptions();
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin HtmlOption html = new HtmlOption();
   @Mixin OutputOption output = new OutputOption();
 
   @Override
@@ -80,6 +82,7 @@ final class LoadCommand implements Callable<Integer> {
     checkNumber("--acres", acres, "76");
     checkNumber("--tank", tankGallons, "1200");
     checkCall();
+    html.checkFree();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     NamedJob named = named(book, paths, today);
@@ -89,6 +92,11 @@ final class LoadCommand implements Callable<Integer> {
     JudgedMix judged = tank.judge(book, today).judge(tank.job());
     Optional<LoadSheet> sheet = sheet(book, named.source(), judged, on, holds);
     ReportHead head = ReportHead.of(book, List.of(tank.field()), today);
+    if (html.html != null) {
+      String page = LoadHtml.of(book, head, tank.field(), judged, sheet);
+      output.print(HtmlOption.write(html.html, page));
+      return CheckCommand.exit(judged.judgement());
+    }
     output.print(
         output.json
             ? LoadJson.of(book, head, tank.field(), judged, sheet)
@@ -106,6 +114,9 @@ final class LoadCommand implements Callable<Integer> {
   private void checkCall() {
     if (words.isEmpty()) {
       throw wrong("nothing to load: name a mix, a program with --pass, or --field with products");
+    }
+    if (html.html != null ? output.json : html.force) {
+      throw wrong("--html writes a page in place of --json; --force goes with --html");
     }
     if (typed.field == null && words.size() != 1) {
       throw wrong("one mix at a time; products typed here need --field");

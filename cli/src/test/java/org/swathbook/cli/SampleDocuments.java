@@ -22,6 +22,7 @@ import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.CatalogPlace;
 import org.swathbook.book.file.JournalWriter;
 import org.swathbook.book.file.MixWords;
+import org.swathbook.calibration.Calibration;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.TankTerms;
@@ -36,6 +37,7 @@ import org.swathbook.check.Judgement;
 import org.swathbook.check.MixJudge;
 import org.swathbook.check.MixMending;
 import org.swathbook.check.OpenHours;
+import org.swathbook.cli.json.CalibrationJson;
 import org.swathbook.cli.json.CatalogListJson;
 import org.swathbook.cli.json.CheckJson;
 import org.swathbook.cli.json.CompareJson;
@@ -124,6 +126,7 @@ final class SampleDocuments {
     all.put("planKeep", KeepJson.of(book, head, SamplePlans.kept()));
     all.put("check", check(book, head));
     all.put("load", load(book, head));
+    all.put("calibrate", calibrate());
     all.put("record", record(book, head));
     all.put("audit", audit(head));
     all.put("recordImport", recordImport(book, head));
@@ -226,6 +229,18 @@ final class SampleDocuments {
             List.of());
     ledgers.put(demo.fields().get(0), List.of(open));
     return LedgerJson.of(head, ledgers);
+  }
+
+  private static String calibrate() {
+    return CalibrationJson.of(
+        new Calibration(
+            20,
+            OptionalDouble.of(10),
+            204,
+            OptionalDouble.of(15),
+            new Calibration.Caught(17),
+            OptionalDouble.of(40),
+            OptionalDouble.of(1.28)));
   }
 
   /** A sheet with a product, an adjuvant and a last load. */
