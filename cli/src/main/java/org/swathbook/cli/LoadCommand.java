@@ -38,11 +38,14 @@ import picocli.CommandLine.Spec;
     description = {
       "Prints the load sheet of a tank mix: how much of what goes into each load and in which order,"
           + " water, jar test, clean-out, re-entry.",
+      "With several mixes: the order in which one sprayer makes them with least clean-out, and what"
+          + " stands between.",
       "The tank is judged first as by 'check'; one that is blocked gets its verdict and no load.",
       "For example: load nd-1-june --acres 60 --tank 800",
       "For example: load nd-1-two-layers --pass 2 --date 2027-06-06 --tank 1200",
       "For example: load --field ND-1 --date 2027-06-08 --volume 15 --tank 1200"
-          + " \"glyphosate-4.5sl 32 fl oz/acre\""
+          + " \"glyphosate-4.5sl 32 fl oz/acre\"",
+      "For example: load nd-1-june nd-4-june ob-3-june"
     })
 final class LoadCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -85,6 +88,10 @@ final class LoadCommand implements Callable<Integer> {
     html.checkFree();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
+    if (isDay()) {
+      output.print(LoadOrder.of(book, paths, words, today, output.json));
+      return ExitCode.DONE;
+    }
     NamedJob named = named(book, paths, today);
     TankOnItsDay tank = TankOnItsDay.of(book, paths, named.job());
     double on = acres != null ? acres : tank.field().acres();
@@ -118,8 +125,10 @@ final class LoadCommand implements Callable<Integer> {
     if (html.html != null ? output.json : html.force) {
       throw wrong("--html writes a page in place of --json; --force goes with --html");
     }
-    if (typed.field == null && words.size() != 1) {
-      throw wrong("one mix at a time; products typed here need --field");
+    if (isDay() && (pass != null || acres != null || tankGallons != null || html.html != null)) {
+      throw wrong(
+          "several mixes are put in order; their sheets, with --acres, --tank, --pass and --html, are"
+              + " made one at a time, and products typed here need --field");
     }
     if (typed.field != null && pass != null) {
       throw wrong("--pass is of a program; --field is for products typed here");
@@ -132,6 +141,11 @@ final class LoadCommand implements Callable<Integer> {
     if (typed.volumeIsWrong()) {
       throw wrong("--volume must be above zero, as 15");
     }
+  }
+
+  /** Several mixes are the loads of one sprayer and day. */
+  private boolean isDay() {
+    return typed.field == null && words.size() > 1;
   }
 
   private ParameterException wrong(String what) {

@@ -269,7 +269,8 @@ class LoadCommandTest {
 
   @Test
   void whatBelongsTogetherIsAskedForTogether() {
-    assertThat(Called.with("load", DEMO, "a", "b").err()).contains("one mix at a time");
+    assertThat(Called.with("load", DEMO, "a", "b", "--tank", "800").err())
+        .contains("made one at a time");
     assertThat(Called.with("load", DEMO, "nd-1-june", "--date", "2027-06-08").err())
         .contains("a mix file says them itself");
     assertThat(Called.with("load", DEMO, "a", "--field", "ND-1", "--pass", "1").err())

@@ -32,6 +32,7 @@ import org.swathbook.catalog.review.Change;
 import org.swathbook.catalog.review.Lint;
 import org.swathbook.catalog.review.Provenance;
 import org.swathbook.check.CatalogImpact;
+import org.swathbook.check.DayLoads;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MixJudge;
@@ -49,6 +50,7 @@ import org.swathbook.cli.json.KeepJson;
 import org.swathbook.cli.json.LedgerJson;
 import org.swathbook.cli.json.LintJson;
 import org.swathbook.cli.json.LoadJson;
+import org.swathbook.cli.json.LoadOrderJson;
 import org.swathbook.cli.json.PlanJson;
 import org.swathbook.cli.json.RecordJson;
 import org.swathbook.cli.json.RulesJson;
@@ -127,6 +129,7 @@ final class SampleDocuments {
     all.put("check", check(book, head));
     all.put("load", load(book, head));
     all.put("calibrate", calibrate());
+    all.put("loadOrder", loadOrder(book, head));
     all.put("record", record(book, head));
     all.put("audit", audit(head));
     all.put("recordImport", recordImport(book, head));
@@ -229,6 +232,21 @@ final class SampleDocuments {
             List.of());
     ledgers.put(demo.fields().get(0), List.of(open));
     return LedgerJson.of(head, ledgers);
+  }
+
+  private static String loadOrder(Book book, ReportHead head) {
+    SprayJob job =
+        MixWords.read(
+            book,
+            Samples.field().id().value(),
+            LocalDate.of(2027, 6, 8),
+            OptionalDouble.empty(),
+            List.of("glyphosate 0.75 lb ae/acre"));
+    return LoadOrderJson.of(
+        head,
+        List.of("one", "other"),
+        List.of(Samples.field(), Samples.field()),
+        DayLoads.of(book, List.of(job, job)));
   }
 
   private static String calibrate() {
