@@ -3,14 +3,11 @@ package org.swathbook.cli;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
-import org.swathbook.book.file.MixReader;
-import org.swathbook.book.file.MixWords;
 import org.swathbook.book.file.ProgramReader;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
@@ -61,28 +58,13 @@ final class CheckCommand implements Callable<Integer> {
               + " adjuvants of the tank, each with its rate.")
   List<String> words = List.of();
 
-  @Option(names = "--field", paramLabel = "FIELD", description = "Field of a tank typed here.")
-  @Nullable String field;
-
-  @Option(
-      names = "--date",
-      paramLabel = "DATE",
-      converter = TodayOption.IsoDate.class,
-      description = "Day on which it is to be sprayed; today when left out.")
-  @Nullable LocalDate date;
-
-  @Option(
-      names = "--volume",
-      paramLabel = "GALLONS",
-      description = "Spray volume of a tank typed here, gallons per acre.")
-  @Nullable Double gallonsPerAcre;
-
   @Option(
       names = "--program",
       paramLabel = "PROGRAM",
       description = "Judge this program: a file, else a name in the folder programs of the book.")
   @Nullable String program;
 
+  @Mixin JobOptions typed = new JobOptions();
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
   @Mixin OutputOption output = new OutputOption();
@@ -106,22 +88,22 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void checkCall() {
-    if (program != null && (field != null || date != null || !words.isEmpty())) {
+    if (program != null && (typed.field != null || typed.hasDateOrVolume() || !words.isEmpty())) {
       throw wrong("--program judges a program alone; leave out what belongs to a tank");
     }
-    if (program == null && field == null && words.size() != 1) {
+    if (program == null && typed.field == null && words.size() != 1) {
       throw wrong(
           words.isEmpty()
               ? "nothing to check: name a mix, or --field with products, or --program"
               : "one mix at a time; products typed here need --field");
     }
-    if (field == null && (date != null || gallonsPerAcre != null)) {
+    if (program == null && typed.field == null && typed.hasDateOrVolume()) {
       throw wrong("--date and --volume belong to a tank typed here; a mix file says them itself");
     }
-    if (field != null && words.isEmpty()) {
+    if (typed.field != null && words.isEmpty()) {
       throw wrong("no product: write for example \"glyphosate-4.5sl 32 fl oz/acre\"");
     }
-    if (gallonsPerAcre != null && !(gallonsPerAcre > 0)) {
+    if (typed.volumeIsWrong()) {
       throw wrong("--volume must be above zero, as 15");
     }
   }
@@ -132,14 +114,11 @@ final class CheckCommand implements Callable<Integer> {
 
   private int mix(Book book, BookPaths paths, LocalDate today) {
     SprayJob job =
-        field != null
-            ? MixWords.read(
-                book,
-                field,
-                date != null ? date : today,
-                gallonsPerAcre != null ? OptionalDouble.of(gallonsPerAcre) : OptionalDouble.empty(),
-                words)
-            : MixReader.read(paths.find(BookPaths.Kind.MIX, words.get(0)), paths, book);
+        (typed.field != null
+                ? NamedJob.typed(
+                    book, typed.field, typed.dateOr(today), typed.volume(), words, "check")
+                : NamedJob.mix(book, paths, words.get(0)))
+            .job();
     TankOnItsDay tank = TankOnItsDay.of(book, paths, job);
     MixJudge judge = tank.judge(book, today);
     JudgedMix judged = judge.judge(tank.job());

@@ -1,6 +1,5 @@
 package org.swathbook.cli;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -8,12 +7,15 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.BookPaths;
-import org.swathbook.book.file.MixReader;
+import org.swathbook.book.file.SeasonDates;
 import org.swathbook.check.JudgedMix;
+import org.swathbook.cli.html.LoadHtml;
 import org.swathbook.cli.json.LoadJson;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.LoadText;
 import org.swathbook.measure.MeasureException;
+import org.swathbook.measure.Numbers;
+import org.swathbook.program.Mix;
 import org.swathbook.program.SprayJob;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.Verdict;
@@ -36,16 +38,28 @@ import picocli.CommandLine.Spec;
     description = {
       "Prints the load sheet of a tank mix: how much of what goes into each load and in which order,"
           + " water, jar test, clean-out, re-entry.",
+      "With several mixes: the order in which one sprayer makes them with least clean-out, and what"
+          + " stands between.",
       "The tank is judged first as by 'check'; one that is blocked gets its verdict and no load.",
-      "For example: load nd-1-june --acres 60 --tank 800"
+      "For example: load nd-1-june --acres 60 --tank 800",
+      "For example: load nd-1-two-layers --pass 2 --date 2027-06-06 --tank 1200",
+      "For example: load --field ND-1 --date 2027-06-08 --volume 15 --tank 1200"
+          + " \"glyphosate-4.5sl 32 fl oz/acre\"",
+      "For example: load nd-1-june nd-4-june ob-3-june"
     })
 final class LoadCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
   @Parameters(
+      arity = "0..*",
       paramLabel = "MIX",
-      description = "A file, else a name in the folder mixes of the book.")
-  String mix = "";
+      description =
+          "A file, else a name in the folder mixes of the book; with --pass in the folder programs;"
+              + " with --field the products and adjuvants, each with its rate.")
+  List<String> words = List.of();
+
+  @Option(names = "--pass", paramLabel = "N", description = "Pass of the program named, from 1.")
+  @Nullable Integer pass;
 
   @Option(
       names = "--acres",
@@ -59,8 +73,10 @@ final class LoadCommand implements Callable<Integer> {
       description = "What the tank holds; as the mix says when left out.")
   @Nullable Double tankGallons;
 
+  @Mixin JobOptions typed = new JobOptions();
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin HtmlOption html = new HtmlOption();
   @Mixin OutputOption output = new OutputOption();
 
   @Override
@@ -68,15 +84,26 @@ final class LoadCommand implements Callable<Integer> {
     LocalDate today = todayOption.read();
     checkNumber("--acres", acres, "76");
     checkNumber("--tank", tankGallons, "1200");
+    checkCall();
+    html.checkFree();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
-    Path file = paths.find(BookPaths.Kind.MIX, mix);
-    TankOnItsDay tank = TankOnItsDay.of(book, paths, MixReader.read(file, paths, book));
+    if (isDay()) {
+      output.print(LoadOrder.of(book, paths, words, today, output.json));
+      return ExitCode.DONE;
+    }
+    NamedJob named = named(book, paths, today);
+    TankOnItsDay tank = TankOnItsDay.of(book, paths, named.job());
     double on = acres != null ? acres : tank.field().acres();
-    double holds = checkTank(paths.nameOf(file), tank.job(), on);
+    double holds = checkTank(named.source(), tank.job(), on);
     JudgedMix judged = tank.judge(book, today).judge(tank.job());
-    Optional<LoadSheet> sheet = sheet(book, paths.nameOf(file), judged, on, holds);
+    Optional<LoadSheet> sheet = sheet(book, named.source(), judged, on, holds);
     ReportHead head = ReportHead.of(book, List.of(tank.field()), today);
+    if (html.html != null) {
+      String page = LoadHtml.of(book, head, tank.field(), judged, sheet);
+      output.print(HtmlOption.write(html.html, page));
+      return CheckCommand.exit(judged.judgement());
+    }
     output.print(
         output.json
             ? LoadJson.of(book, head, tank.field(), judged, sheet)
@@ -91,6 +118,69 @@ final class LoadCommand implements Callable<Integer> {
     }
   }
 
+  private void checkCall() {
+    if (words.isEmpty()) {
+      throw wrong("nothing to load: name a mix, a program with --pass, or --field with products");
+    }
+    if (html.html != null ? output.json : html.force) {
+      throw wrong("--html writes a page in place of --json; --force goes with --html");
+    }
+    if (isDay() && (pass != null || acres != null || tankGallons != null || html.html != null)) {
+      throw wrong(
+          "several mixes are put in order; their sheets, with --acres, --tank, --pass and --html, are"
+              + " made one at a time, and products typed here need --field");
+    }
+    if (typed.field != null && pass != null) {
+      throw wrong("--pass is of a program; --field is for products typed here");
+    }
+    if (typed.field == null && pass == null && typed.hasDateOrVolume()) {
+      throw wrong(
+          "--date and --volume belong to products typed here or a pass; a mix file says them"
+              + " itself");
+    }
+    if (typed.volumeIsWrong()) {
+      throw wrong("--volume must be above zero, as 15");
+    }
+  }
+
+  /** Several mixes are the loads of one sprayer and day. */
+  private boolean isDay() {
+    return typed.field == null && words.size() > 1;
+  }
+
+  private ParameterException wrong(String what) {
+    return new ParameterException(spec.commandLine(), what);
+  }
+
+  private NamedJob named(Book book, BookPaths paths, LocalDate today) {
+    LocalDate date = typed.dateOr(today);
+    if (typed.field != null) {
+      return NamedJob.typed(book, typed.field, date, typed.volume(), words, "load");
+    }
+    if (pass == null) {
+      return NamedJob.mix(book, paths, words.get(0));
+    }
+    SeasonDates.check(book.season(), date, Mark.startOf("--date"));
+    NamedJob named = NamedJob.pass(book, paths, words.get(0), pass, date);
+    Mix mix = named.job().mix();
+    if (typed.volume().isEmpty()) {
+      return named;
+    }
+    if (mix.gallonsPerAcre().isPresent()) {
+      throw ProblemsException.of(
+          Mark.startOf("--volume"),
+          named.name()
+              + " says itself that it is sprayed at "
+              + Numbers.decimals(mix.gallonsPerAcre().getAsDouble(), 1)
+              + " gal/acre",
+          "leave --volume out, or change the program");
+    }
+    return new NamedJob(
+        named.job().with(new Mix(mix.doses(), mix.adjuvants(), typed.volume())),
+        named.source(),
+        named.name());
+  }
+
   /** What the tank holds, gallons; every fact that a load needs is there. */
   private double checkTank(String name, SprayJob job, double on) {
     Problems problems = new Problems();
@@ -98,14 +188,18 @@ final class LoadCommand implements Callable<Integer> {
       problems.add(
           Mark.startOf(name),
           "the mix names no spray volume, and a load needs one",
-          "write for example 'carrier: {volume: 15 gal/acre}'");
+          isFile()
+              ? "write for example 'carrier: {volume: 15 gal/acre}'"
+              : "call for example with --volume 15");
     }
     double holds = tankGallons != null ? tankGallons : job.tank().gallons().orElse(Double.NaN);
     if (!(holds > 0)) {
       problems.add(
           Mark.startOf(name),
           "the mix does not say what the tank holds",
-          "write for example 'sprayer: {tank: 1200 gal}', or call with --tank 1200");
+          isFile()
+              ? "write for example 'sprayer: {tank: 1200 gal}', or call with --tank 1200"
+              : "call for example with --tank 1200");
     }
     problems.throwIfAny();
     double perAcre = job.mix().gallonsPerAcre().getAsDouble();
@@ -117,6 +211,11 @@ final class LoadCommand implements Callable<Integer> {
     }
     problems.throwIfAny();
     return holds;
+  }
+
+  /** Whether a file of the book holds the tank, with all that belongs to it. */
+  private boolean isFile() {
+    return typed.field == null && pass == null;
   }
 
   /** Empty for a tank that may not be sprayed. */

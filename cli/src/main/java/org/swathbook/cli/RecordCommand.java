@@ -19,11 +19,9 @@ import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.Correction;
 import org.swathbook.book.file.JournalImport;
 import org.swathbook.book.file.JournalWriter;
-import org.swathbook.book.file.MixReader;
 import org.swathbook.book.file.MixWords;
 import org.swathbook.book.file.NewPass;
 import org.swathbook.book.file.PassCells;
-import org.swathbook.book.file.ProgramReader;
 import org.swathbook.check.Judgement;
 import org.swathbook.cli.json.ImportJson;
 import org.swathbook.cli.json.RecordJson;
@@ -32,7 +30,6 @@ import org.swathbook.cli.report.RecordedPass;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.ImportText;
 import org.swathbook.cli.text.RecordText;
-import org.swathbook.program.Program;
 import org.swathbook.program.SprayJob;
 import org.swathbook.source.Mark;
 import org.swathbook.source.ProblemsException;
@@ -223,11 +220,8 @@ final class RecordCommand implements Callable<Integer> {
     return new ParameterException(spec.commandLine(), what);
   }
 
-  /** A job with the place that its own facts came from. */
-  private record Named(SprayJob job, String source, String mix) {}
-
   private RecordedPass pass(Book book, BookPaths paths, LocalDate today) {
-    Named named = named(book, paths, today);
+    NamedJob named = named(book, paths, today);
     Field where = book.findField(named.job().field().value()).orElseThrow();
     Map<String, String> given = facts.cells();
     Function<String, Mark> marks = facts.where(named.source());
@@ -240,7 +234,7 @@ final class RecordCommand implements Callable<Integer> {
           "record what was sprayed; the day of the spraying is --date");
     }
     List<Map<String, String>> lines = new ArrayList<>();
-    for (Map<String, String> line : PassCells.of(job, where, book.season(), named.mix())) {
+    for (Map<String, String> line : PassCells.of(job, where, book.season(), named.name())) {
       Map<String, String> cells = new LinkedHashMap<>(line);
       given.forEach((column, text) -> put(cells, column, text, lines.isEmpty()));
       lines.add(cells);
@@ -270,41 +264,20 @@ final class RecordCommand implements Callable<Integer> {
     }
   }
 
-  private Named named(Book book, BookPaths paths, LocalDate today) {
+  private NamedJob named(Book book, BookPaths paths, LocalDate today) {
     if (field != null) {
       OptionalDouble volume =
           gallonsPerAcre != null ? OptionalDouble.of(gallonsPerAcre) : OptionalDouble.empty();
-      return new Named(
-          MixWords.read(book, field, dateIn(book, today), volume, words), "record", "");
+      return NamedJob.typed(book, field, dateIn(book, today), volume, words, "record");
     }
-    String name = words.get(0);
-    if (pass != null) {
-      var file = paths.find(BookPaths.Kind.PROGRAM, name);
-      Program program = ProgramReader.read(file, paths, book);
-      String source = paths.nameOf(file);
-      if (pass < 1 || pass > program.passes().size()) {
-        throw ProblemsException.of(
-            Mark.startOf("--pass"),
-            source + " has no pass " + pass,
-            "write 1 to " + program.passes().size());
-      }
-      SprayJob job =
-          SprayJob.of(program.field(), dateIn(book, today), program.passes().get(pass - 1).mix());
-      return new Named(job, source, plain(source) + " pass " + pass);
-    }
-    var file = paths.find(BookPaths.Kind.MIX, name);
-    String source = paths.nameOf(file);
-    return new Named(MixReader.read(file, paths, book), source, plain(source));
+    return pass != null
+        ? NamedJob.pass(book, paths, words.get(0), pass, dateIn(book, today))
+        : NamedJob.mix(book, paths, words.get(0));
   }
 
   /** A day that cannot be read is told later, with all the rest. */
   private LocalDate dateIn(Book book, LocalDate today) {
     return PassCells.date(facts.cells(), book.season()).orElse(today);
-  }
-
-  private static String plain(String file) {
-    String name = file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
-    return name.endsWith(".yaml") ? name.substring(0, name.length() - 5) : name;
   }
 
   private RecordedPass correction(Book book, BookPaths paths, String target, LocalDate today) {

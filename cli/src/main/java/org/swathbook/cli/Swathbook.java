@@ -61,6 +61,7 @@ final class Swathbook implements Runnable {
       case "season" -> List.of(SeasonCommand.class);
       case "check" -> List.of(CheckCommand.class);
       case "load" -> List.of(LoadCommand.class);
+      case "calibrate" -> List.of(CalibrateCommand.class);
       case "record" -> List.of(RecordCommand.class);
       case "audit" -> List.of(AuditCommand.class);
       case "catalog" -> List.of(CatalogCommand.class);
@@ -72,6 +73,7 @@ final class Swathbook implements Runnable {
               SeasonCommand.class,
               CheckCommand.class,
               LoadCommand.class,
+              CalibrateCommand.class,
               RecordCommand.class,
               AuditCommand.class,
               CatalogCommand.class,

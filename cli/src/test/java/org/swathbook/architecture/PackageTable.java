@@ -31,6 +31,7 @@ final class PackageTable {
     row("model");
     row("weather", "measure", "model");
     row("program", "catalog");
+    row("calibration");
     row("book", "program", "weather");
     row("book.file", "book", "catalog.file", "source");
     row("ledger", "book");

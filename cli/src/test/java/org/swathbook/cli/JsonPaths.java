@@ -63,6 +63,7 @@ final class JsonPaths {
           Map.entry("tankLoad.products", "loadedProduct"),
           Map.entry("tankLoad.adjuvants", "loadedAdjuvant"),
           Map.entry("load.order", "mixingStep"),
+          Map.entry("loadOrder.order", "orderedLoad"),
           Map.entry("load.water", "waterTreatment"),
           Map.entry("load.jarTest", "jarTest"),
           Map.entry("jarTest.portions", "jarPortion"),

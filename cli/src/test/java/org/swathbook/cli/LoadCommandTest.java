@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -183,5 +184,105 @@ class LoadCommandTest {
         .contains("--tank must be above zero");
     assertThat(Called.with("load", DEMO, "nd-1-july").err()).contains("nd-1-june");
     assertThat(Called.with("load", DEMO).code()).isEqualTo(ExitCode.WRONG_INPUT);
+  }
+
+  /** The second pass of the demo program is sprayed at 15 gal/acre; the program knows no tank. */
+  @Test
+  void aPassOfAProgramIsLoaded() {
+    Called called =
+        Called.with(
+            "load",
+            DEMO,
+            "nd-1-two-layers",
+            "--pass",
+            "2",
+            "--date",
+            "2027-06-06",
+            "--tank",
+            "1200");
+
+    assertThat(called.err()).isEmpty();
+    assertThat(called.code()).isEqualTo(ExitCode.DONE);
+    assertThat(called.out())
+        .contains("76 acres at 15 gal/acre are 1,140 gal")
+        .contains("6 Jun 2027")
+        .contains("glufosinate-2.34sl")
+        .contains("What the sprayer held is NOT KNOWN");
+  }
+
+  @Test
+  void aPassThatNamesNoVolumeGetsItFromTheCall() {
+    String[] pass = {"nd-1-two-layers", "--pass", "1", "--date", "2027-05-11", "--tank", "1200"};
+    Called none = Called.with("load", DEMO, pass);
+    assertThat(none.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(none.err()).contains("names no spray volume").contains("--volume 15");
+
+    Called given =
+        Called.with(
+            "load",
+            DEMO,
+            Stream.concat(Stream.of(pass), Stream.of("--volume", "20")).toArray(String[]::new));
+    assertThat(given.code()).isEqualTo(ExitCode.DONE);
+    assertThat(given.out()).contains("76 acres at 20 gal/acre are 1,520 gal");
+
+    assertThat(
+            Called.with(
+                    "load",
+                    DEMO,
+                    "nd-1-two-layers",
+                    "--pass",
+                    "2",
+                    "--volume",
+                    "10",
+                    "--date",
+                    "2027-06-06")
+                .err())
+        .contains("says itself that it is sprayed at 15 gal/acre");
+  }
+
+  /** What is typed makes the same loads as the same written into a file. */
+  @Test
+  void typedProductsAreLoadedAsThoseOfAFile() throws IOException {
+    Path written =
+        mix(
+            GLYPHOSATE.replace("cropStage: V3\n", "")
+                + "carrier: {volume: 15 gal/acre}\nsprayer: {tank: 1200 gal}\n");
+    Called file = Called.with("load", DEMO, written.toString());
+    Called typed =
+        Called.with(
+            "load",
+            DEMO,
+            "--field",
+            "nd-1",
+            "--date",
+            "2027-06-08",
+            "--volume",
+            "15",
+            "--tank",
+            "1200",
+            "glyphosate-4.5sl 32 fl oz/acre",
+            "ammonium-sulfate 8.5 lb/100 gal");
+
+    assertThat(typed.err()).isEmpty();
+    assertThat(typed.out()).isEqualTo(file.out());
+  }
+
+  @Test
+  void whatBelongsTogetherIsAskedForTogether() {
+    assertThat(Called.with("load", DEMO, "a", "b", "--tank", "800").err())
+        .contains("made one at a time");
+    assertThat(Called.with("load", DEMO, "nd-1-june", "--date", "2027-06-08").err())
+        .contains("a mix file says them itself");
+    assertThat(Called.with("load", DEMO, "a", "--field", "ND-1", "--pass", "1").err())
+        .contains("--pass is of a program");
+    assertThat(Called.with("load", DEMO, "nd-1-two-layers", "--pass", "3").err())
+        .contains("has no pass 3")
+        .contains("write 1 to 2");
+    assertThat(
+            Called.with("load", DEMO, "nd-1-two-layers", "--pass", "2", "--date", "2028-06-06")
+                .err())
+        .contains("2028-06-06 is not in the season 2027");
+    assertThat(Called.with("load", DEMO, "a b", "--field", "ND-1", "--volume", "-1").err())
+        .contains("--volume must be above zero");
   }
 }

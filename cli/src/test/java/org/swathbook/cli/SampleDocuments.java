@@ -22,6 +22,7 @@ import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.CatalogPlace;
 import org.swathbook.book.file.JournalWriter;
 import org.swathbook.book.file.MixWords;
+import org.swathbook.calibration.Calibration;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.TankTerms;
@@ -31,11 +32,13 @@ import org.swathbook.catalog.review.Change;
 import org.swathbook.catalog.review.Lint;
 import org.swathbook.catalog.review.Provenance;
 import org.swathbook.check.CatalogImpact;
+import org.swathbook.check.DayLoads;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MixJudge;
 import org.swathbook.check.MixMending;
 import org.swathbook.check.OpenHours;
+import org.swathbook.cli.json.CalibrationJson;
 import org.swathbook.cli.json.CatalogListJson;
 import org.swathbook.cli.json.CheckJson;
 import org.swathbook.cli.json.CompareJson;
@@ -47,6 +50,7 @@ import org.swathbook.cli.json.KeepJson;
 import org.swathbook.cli.json.LedgerJson;
 import org.swathbook.cli.json.LintJson;
 import org.swathbook.cli.json.LoadJson;
+import org.swathbook.cli.json.LoadOrderJson;
 import org.swathbook.cli.json.PlanJson;
 import org.swathbook.cli.json.RecordJson;
 import org.swathbook.cli.json.RulesJson;
@@ -124,6 +128,8 @@ final class SampleDocuments {
     all.put("planKeep", KeepJson.of(book, head, SamplePlans.kept()));
     all.put("check", check(book, head));
     all.put("load", load(book, head));
+    all.put("calibrate", calibrate());
+    all.put("loadOrder", loadOrder(book, head));
     all.put("record", record(book, head));
     all.put("audit", audit(head));
     all.put("recordImport", recordImport(book, head));
@@ -226,6 +232,33 @@ final class SampleDocuments {
             List.of());
     ledgers.put(demo.fields().get(0), List.of(open));
     return LedgerJson.of(head, ledgers);
+  }
+
+  private static String loadOrder(Book book, ReportHead head) {
+    SprayJob job =
+        MixWords.read(
+            book,
+            Samples.field().id().value(),
+            LocalDate.of(2027, 6, 8),
+            OptionalDouble.empty(),
+            List.of("glyphosate 0.75 lb ae/acre"));
+    return LoadOrderJson.of(
+        head,
+        List.of("one", "other"),
+        List.of(Samples.field(), Samples.field()),
+        DayLoads.of(book, List.of(job, job)));
+  }
+
+  private static String calibrate() {
+    return CalibrationJson.of(
+        new Calibration(
+            20,
+            OptionalDouble.of(10),
+            204,
+            OptionalDouble.of(15),
+            new Calibration.Caught(17),
+            OptionalDouble.of(40),
+            OptionalDouble.of(1.28)));
   }
 
   /** A sheet with a product, an adjuvant and a last load. */

@@ -23,6 +23,17 @@ public final class LabelUses {
     return ingredient.uses().stream().filter(u -> !u.refused() && u.isFor(field.crop())).toList();
   }
 
+  /** Whether the crop of a field may be sprayed over the top with an active while it stands. */
+  public static boolean isTolerated(Ingredient active, Field field) {
+    return inCrop(active, field).stream()
+        .anyMatch(
+            u ->
+                u.isIn(Position.Phase.IN_CROP)
+                    && u.isBy(Method.BROADCAST)
+                    && hasTraits(u, field)
+                    && !u.isHarvestAid());
+  }
+
   /** Whether a use may be made in one of these positions. */
   public static boolean isIn(Use use, Set<Position> positions) {
     return use.positions().stream().anyMatch(positions::contains);

@@ -17,6 +17,7 @@ public final class LoadWords {
           "EPA registration numbers held against the products in hand, by",
           "Protective equipment of the labels worn, by",
           "Loaded by, date and time",
+          "Amounts checked against this sheet by, date and time",
           "Sprayed by, certificate number",
           "Wind and direction at the start, at the end",
           "Sprayer cleaned by, how, date and time");

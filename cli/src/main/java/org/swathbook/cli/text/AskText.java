@@ -1,5 +1,6 @@
 package org.swathbook.cli.text;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,15 +32,22 @@ final class AskText {
     return byThing.values().stream().mapToInt(Set::size).sum();
   }
 
-  void on(Page page) {
-    page.line("        " + Figures.counted(count(), "thing", "things") + " to look up:");
+  List<FindingText.Paragraph> paragraphs() {
+    List<FindingText.Paragraph> out = new ArrayList<>();
+    out.add(
+        new FindingText.Paragraph(
+            Figures.counted(count(), "thing", "things") + " to look up:", false));
     byThing.entrySet().stream()
         .limit(SHOWN)
         .forEach(
-            e -> page.wrapped(8, 10, "- " + e.getKey() + ": " + String.join("; ", e.getValue())));
+            e ->
+                out.add(
+                    new FindingText.Paragraph(
+                        "- " + e.getKey() + ": " + String.join("; ", e.getValue()), true)));
     int more = byThing.values().stream().skip(SHOWN).mapToInt(Set::size).sum();
     if (more > 0) {
-      page.line("        and " + more + " more – see --json");
+      out.add(new FindingText.Paragraph("and " + more + " more – see --json", true));
     }
+    return out;
   }
 }

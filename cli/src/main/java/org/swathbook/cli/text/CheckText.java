@@ -64,7 +64,7 @@ public final class CheckText {
   }
 
   /** Field, crop and day of a tank. */
-  static String jobLine(Book book, Field field, SprayJob job) {
+  public static String jobLine(Book book, Field field, SprayJob job) {
     return field.id()
         + ", "
         + field.name()

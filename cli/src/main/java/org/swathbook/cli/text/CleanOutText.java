@@ -1,5 +1,6 @@
 package org.swathbook.cli.text;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Field;
@@ -12,36 +13,38 @@ import org.swathbook.tank.LoadSheet;
 
 /** How the sprayer has to be cleaned before these loads and after them. */
 final class CleanOutText {
-  private final Page page;
   private final LoadSheet sheet;
+  private final List<Section.Item> items = new ArrayList<>();
 
-  CleanOutText(Page page, LoadSheet sheet) {
-    this.page = page;
+  CleanOutText(LoadSheet sheet) {
     this.sheet = sheet;
   }
 
-  void on(Field field) {
-    page.line("Clean-out before");
+  Section of(Field field) {
+    items.add(new Section.Heading("Clean-out before"));
     before(field);
-    page.line("Clean-out after");
+    items.add(new Section.Heading("Clean-out after"));
     after();
-    page.blank();
+    return new Section(items);
+  }
+
+  private void line(int level, String words) {
+    items.add(new Section.Line(level, words));
   }
 
   private void before(Field field) {
     SprayerTank tank = sheet.job().tank();
     if (sheet.before().isEmpty()) {
-      page.line("  What the sprayer held is NOT KNOWN; ask before loading.");
+      line(1, "What the sprayer held is NOT KNOWN; ask before loading.");
       return;
     }
     List<CleanOuts.Row> rows = sheet.before().get().rows();
     if (rows.isEmpty()) {
-      page.line("  The sprayer held nothing that matters.");
+      line(1, "The sprayer held nothing that matters.");
       return;
     }
-    page.wrapped(
-        2,
-        4,
+    line(
+        1,
         "The sprayer held "
             + Figures.list(rows.stream().map(r -> r.ingredient().name()).toList())
             + tank.cleaned()
@@ -56,15 +59,14 @@ final class CleanOutText {
                   .filter(c -> c.sensitive().contains(field.crop()))
                   .map(c -> LoadWords.rinse(c.least()) + " before " + field.crop().value())
                   .orElse("nothing before " + field.crop().value());
-      page.wrapped(4, 6, r.ingredient().name() + ": " + asks);
+      line(2, r.ingredient().name() + ": " + asks);
     }
   }
 
   private void after() {
     CleanOuts after = sheet.after();
-    page.wrapped(
-        2,
-        4,
+    line(
+        1,
         after
                 .strictest()
                 .map(
@@ -81,9 +83,8 @@ final class CleanOutText {
           .filter(c -> !c.sensitive().isEmpty())
           .ifPresent(
               c ->
-                  page.wrapped(
-                      4,
-                      6,
+                  line(
+                      2,
                       r.ingredient().name()
                           + ": "
                           + LoadWords.rinse(c.least())

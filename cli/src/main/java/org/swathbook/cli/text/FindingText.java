@@ -13,12 +13,12 @@ import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 
 /** The verdict with everything behind it. */
-final class FindingText {
+public final class FindingText {
   private static final String NOT_VERIFIED = "not-verified";
 
   private final Catalog catalog;
 
-  FindingText(Catalog catalog) {
+  public FindingText(Catalog catalog) {
     this.catalog = catalog;
   }
 
@@ -28,28 +28,65 @@ final class FindingText {
 
   /** The verdict on all findings, of which only some are shown. */
   void verdict(Page page, Judgement judgement, Predicate<Finding> shown) {
+    Shown all = shown(judgement, shown);
+    page.line(all.summary());
+    all.findings().forEach(f -> finding(page, f));
+    page.blank();
+  }
+
+  /**
+   * A verdict in words.
+   *
+   * @param summary {@code Verdict: caution (1 warning, 18 things to look up)}
+   */
+  public record Shown(String summary, List<Said> findings) {
+    public Shown {
+      findings = List.copyOf(findings);
+    }
+  }
+
+  /**
+   * A finding in words.
+   *
+   * @param severity in one word, in capitals
+   * @param title rule and what it is about
+   * @param lines what it says; later lines of {@code hanging} paragraphs are set in
+   */
+  public record Said(String severity, String title, List<Paragraph> lines) {
+    public Said {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /**
+   * A paragraph of a finding.
+   *
+   * @param hanging whether its later lines are set in
+   */
+  public record Paragraph(String words, boolean hanging) {}
+
+  /** The verdict on all findings, with the words of those that are to be shown. */
+  public Shown shown(Judgement judgement, Predicate<Finding> shown) {
     Map<Finding, List<Integer>> grouped = grouped(judgement.findings());
     AskText asks = new AskText(catalog, judgement.asks());
-    page.line(summary(judgement, grouped, asks));
+    List<Said> said = new ArrayList<>();
     grouped.forEach(
         (finding, passes) -> {
           if (!shown.test(finding)) {
             return;
           }
-          if (finding.rule().value().equals(NOT_VERIFIED) && finding.severity() == Severity.ASK) {
-            head(page, finding, passes);
-            // In place of the message, which holds all rows in one sentence.
-            asks.on(page);
-          } else {
-            finding(page, finding, passes);
-          }
+          // In place of the message, which holds all rows in one sentence.
+          boolean asked =
+              finding.rule().value().equals(NOT_VERIFIED) && finding.severity() == Severity.ASK;
+          said.add(said(finding, passes, asked ? asks.paragraphs() : paragraphs(finding)));
         });
-    page.blank();
+    return new Shown(summary(judgement, grouped, asks), said);
   }
 
   /** Findings without a judgement around them. */
   void findings(Page page, List<Finding> findings) {
-    grouped(findings).forEach((finding, passes) -> finding(page, finding, passes));
+    grouped(findings)
+        .forEach((finding, passes) -> finding(page, said(finding, passes, paragraphs(finding))));
   }
 
   /** {@code Verdict: caution (1 warning, 18 things to look up)}. */
@@ -96,27 +133,30 @@ final class FindingText {
     return out;
   }
 
-  private void finding(Page page, Finding f, List<Integer> passes) {
-    head(page, f, passes);
-    page.wrapped(8, f.message());
-    String compared = compared(f);
-    if (!compared.isEmpty()) {
-      page.wrapped(8, compared);
-    }
-    if (!f.remedy().isBlank()) {
-      page.wrapped(8, 10, "Remedy: " + f.remedy());
-    }
+  private Said said(Finding f, List<Integer> passes, List<Paragraph> lines) {
+    String about = about(f.about(), passes);
+    return new Said(
+        f.severity().word().toUpperCase(Locale.ROOT),
+        f.rule() + (about.isEmpty() ? "" : " · " + about),
+        lines);
   }
 
-  private void head(Page page, Finding f, List<Integer> passes) {
-    String about = about(f.about(), passes);
-    String severity = f.severity().word().toUpperCase(Locale.ROOT);
-    page.line(
-        "  "
-            + severity
-            + " ".repeat(6 - severity.length())
-            + f.rule()
-            + (about.isEmpty() ? "" : " · " + about));
+  private static List<Paragraph> paragraphs(Finding f) {
+    List<Paragraph> out = new ArrayList<>();
+    out.add(new Paragraph(f.message(), false));
+    String compared = compared(f);
+    if (!compared.isEmpty()) {
+      out.add(new Paragraph(compared, false));
+    }
+    if (!f.remedy().isBlank()) {
+      out.add(new Paragraph("Remedy: " + f.remedy(), true));
+    }
+    return out;
+  }
+
+  private static void finding(Page page, Said f) {
+    page.line("  " + f.severity() + " ".repeat(6 - f.severity().length()) + f.title());
+    f.lines().forEach(p -> page.wrapped(8, p.hanging() ? 10 : 8, p.words()));
   }
 
   private static String compared(Finding f) {

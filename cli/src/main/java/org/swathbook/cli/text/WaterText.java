@@ -12,15 +12,7 @@ import org.swathbook.tank.WaterTreatment.AmmoniumSulfateFacts;
 final class WaterText {
   private WaterText() {}
 
-  static void on(Page page, WaterTreatment water) {
-    page.line("Water");
-    for (String line : lines(water)) {
-      page.wrapped(2, 4, line);
-    }
-    page.blank();
-  }
-
-  private static List<String> lines(WaterTreatment water) {
+  static List<String> lines(WaterTreatment water) {
     if (water instanceof WaterTreatment.NoWater) {
       return List.of("Liquid fertilizer carries this mix; there is no water to treat.");
     }

@@ -3,6 +3,8 @@ package org.swathbook.book.file;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.swathbook.measure.MeasureException;
+import org.swathbook.source.Mark;
+import org.swathbook.source.ProblemsException;
 import org.swathbook.source.Texts;
 
 /**
@@ -10,7 +12,7 @@ import org.swathbook.source.Texts;
  *
  * @param season the year of the harvest; empty when the book does not say, and then every date fits
  */
-record SeasonDates(Optional<Integer> season) {
+public record SeasonDates(Optional<Integer> season) {
 
   LocalDate inSeason(String text) {
     LocalDate date = Texts.date(text);
@@ -19,6 +21,16 @@ record SeasonDates(Optional<Integer> season) {
           "'" + text + "' is not in the season " + season.get() + "; " + rule(season.get()));
     }
     return date;
+  }
+
+  /**
+   * @param mark where the date was written
+   * @throws ProblemsException when the date is not in the season
+   */
+  public static void check(int season, LocalDate date, Mark mark) {
+    if (!contains(season, date)) {
+      throw ProblemsException.of(mark, date + " is not in the season " + season, rule(season));
+    }
   }
 
   static boolean contains(int season, LocalDate date) {

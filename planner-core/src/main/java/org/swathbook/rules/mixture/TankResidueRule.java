@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
-import org.swathbook.catalog.Method;
-import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.CleanOut;
 import org.swathbook.catalog.TankTerms.Rinse;
@@ -97,7 +95,7 @@ public final class TankResidueRule implements PassRule {
       PassFacts facts, Ingredient held, boolean last, Optional<Rinse> cleaned, Findings out) {
     About about = facts.about().withIngredient(held.id());
     Stated<CleanOut> stated = held.terms().tank().cleanOut();
-    if (isTolerated(facts, held)) {
+    if (LabelUses.isTolerated(held, facts.field())) {
       return;
     }
     if (stated.isUnknown()) {
@@ -143,17 +141,6 @@ public final class TankResidueRule implements PassRule {
                   .cleared(
                       words(least) + " of tank, lines, screens and boom ends before this load"));
     }
-  }
-
-  /** The crop may be sprayed over the top with it while it stands. */
-  private static boolean isTolerated(PassFacts facts, Ingredient last) {
-    return LabelUses.inCrop(last, facts.field()).stream()
-        .anyMatch(
-            u ->
-                u.isIn(Position.Phase.IN_CROP)
-                    && u.isBy(Method.BROADCAST)
-                    && LabelUses.hasTraits(u, facts.field())
-                    && !u.isHarvestAid());
   }
 
   private static String words(Rinse rinse) {

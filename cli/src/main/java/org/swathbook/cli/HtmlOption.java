@@ -1,0 +1,62 @@
+package org.swathbook.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.source.AtomicFiles;
+import org.swathbook.source.Mark;
+import org.swathbook.source.ProblemsException;
+import picocli.CommandLine.Option;
+
+/** A page for the printer in place of text. */
+final class HtmlOption {
+  @Option(
+      names = "--html",
+      paramLabel = "FILE",
+      description = "Write a page to print into this file, in place of text.")
+  @Nullable Path html;
+
+  @Option(names = "--force", description = "With --html: write over a file that is there.")
+  boolean force;
+
+  /**
+   * Looks before the work whether the page can be written.
+   *
+   * @throws ProblemsException when something stands in the way
+   */
+  void checkFree() {
+    if (html == null) {
+      return;
+    }
+    Path folder = html.toAbsolutePath().getParent();
+    if (Files.isDirectory(html)) {
+      throw problem(html, "this is a folder", "name a file, as load.html");
+    }
+    if (folder == null || !Files.isDirectory(folder)) {
+      throw problem(html, "its folder does not exist", "make the folder, or name another");
+    }
+    if (!force && Files.exists(html)) {
+      throw problem(html, "there is such a file already", "write over it with --force");
+    }
+  }
+
+  /**
+   * Writes the page whole or not at all.
+   *
+   * @return what was done, a line
+   */
+  static String write(Path file, String page) {
+    try {
+      AtomicFiles.write(file, page.getBytes(StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw problem(file, "the file cannot be written", "check the folder and the disk");
+    }
+    return "Written: " + file + "\n";
+  }
+
+  private static ProblemsException problem(Path file, String what, String right) {
+    return ProblemsException.of(Mark.startOf(file.toString()), what, right);
+  }
+}

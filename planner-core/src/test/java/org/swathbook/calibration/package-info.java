@@ -1,0 +1,5 @@
+/** Tests of calibration. */
+@NullMarked
+package org.swathbook.calibration;
+
+import org.jspecify.annotations.NullMarked;
