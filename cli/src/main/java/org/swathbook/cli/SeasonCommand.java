@@ -8,6 +8,7 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
+import org.swathbook.book.file.WrittenProgram;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
 import org.swathbook.check.SeasonSoFar;
@@ -62,11 +63,13 @@ final class SeasonCommand implements Callable<Integer> {
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
-    Program read =
-        ProgramReader.read(
+    WrittenProgram written =
+        ProgramReader.readWritten(
             paths.find(BookPaths.Kind.PROGRAM, String.valueOf(program)), paths, book);
+    Program read = written.program();
     Field field = book.findField(read.field().value()).orElseThrow();
     TraceSet traces = TraceBuilder.build(book, field, today);
+    PassTimes.check(written, traces, book.house().sizePercentile());
     SeasonSoFar soFar = SeasonSoFar.of(book, field, today);
     SeasonSoFar.Standing standing = soFar.standing(book, traces, read, today);
     SeasonOutcome outcome = SeasonWalk.walk(book, traces, standing.program());

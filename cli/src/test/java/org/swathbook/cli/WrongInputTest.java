@@ -128,4 +128,34 @@ class WrongInputTest {
         "swathbook rules: there is no rule 'anual-cap'; the nearest is annual-cap; see 'swathbook"
             + " rules --help'");
   }
+
+  /** A stage that the crop reaches too late for the season, and a weed that never grows so tall. */
+  @Test
+  void aPassWhoseTimeNeverComesIsToldWithItsPlace() throws IOException {
+    Files.createDirectories(book.resolve("programs"));
+    Files.writeString(
+        book.resolve("programs/late.yaml"),
+        """
+        format: swathbook.program/1
+        name: never
+        field: ND-1
+        passes:
+          - at: when AMAPA is 400 in
+            mix: [{product: glyphosate-4.5sl, rate: 32 fl oz/acre}]
+          - at: when KCHSC is 2 in
+            mix: [{product: glyphosate-4.5sl, rate: 32 fl oz/acre}]
+        """);
+    Called called = Called.with("season", book, "late");
+    assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(called.out()).isEmpty();
+    assertThat(called.err().lines())
+        .satisfiesExactly(
+            l ->
+                assertThat(l)
+                    .startsWith("programs/late.yaml:5:9: 'when AMAPA is 400 in' does not come in")
+                    .endsWith("in most weather years; give a date or days after planting"),
+            l ->
+                assertThat(l)
+                    .startsWith("programs/late.yaml:7:9: KCHSC is no weed of field ND-1; "));
+  }
 }

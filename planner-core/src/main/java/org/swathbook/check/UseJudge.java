@@ -31,10 +31,18 @@ import org.swathbook.rules.timing.StageWindowRule;
 
 /**
  * Use rules on one active of a dose. Where several uses of the label fit, it is legal when one of
- * them allows all of it, so the use with the fewest blocks, then warnings, then asks speaks.
+ * them allows all of it. Where none does, the use speaks that fewest blocks of day, crop and field
+ * keep away: what it says holds however much another product adds, while the fewest blocks of all
+ * would pass from use to use as the amount grows. Then the fewest blocks, warnings and asks.
  */
 public final class UseJudge {
   private static final List<UseRule> RULES = RuleBook.ofScope(UseRule.class);
+
+  private static final List<UseRule> OF_AMOUNT =
+      RULES.stream().filter(UseRule::readsAmount).toList();
+
+  private static final List<UseRule> OF_PLACE =
+      RULES.stream().filter(r -> !r.readsAmount()).toList();
 
   /** The same, those that look through the weather years last: a block ends the question. */
   private static final List<UseRule> QUICK_FIRST =
@@ -114,14 +122,24 @@ public final class UseJudge {
 
   /** The use that speaks; empty when the label lists none. */
   public static Optional<Use> choose(UseFacts facts) {
-    record Judged(Use use, Findings findings) {}
+    record Judged(Use use, Findings ofPlace, Findings findings) {
+      static Judged of(UseFacts facts, Use use) {
+        UseFacts chosen = facts.choosing(use);
+        Findings ofPlace = judge(OF_PLACE, chosen, Findings.counting());
+        Findings all = judge(OF_AMOUNT, chosen, Findings.counting());
+        all.addAll(ofPlace);
+        return new Judged(use, ofPlace, all);
+      }
+    }
     if (facts.candidates().size() == 1) {
       return Optional.of(facts.candidates().get(0));
     }
     return facts.candidates().stream()
-        .map(u -> new Judged(u, judge(facts.choosing(u), Findings.counting())))
+        .map(u -> Judged.of(facts, u))
         .min(
-            Comparator.comparingInt((Judged j) -> j.findings().count(Severity.BLOCK))
+            Comparator.comparing((Judged j) -> j.findings().isBlocked())
+                .thenComparingInt(j -> j.ofPlace().count(Severity.BLOCK))
+                .thenComparingInt(j -> j.findings().count(Severity.BLOCK))
                 .thenComparingInt(j -> j.findings().count(Severity.WARN))
                 .thenComparingInt(j -> j.findings().count(Severity.ASK)))
         .map(Judged::use);
@@ -129,7 +147,7 @@ public final class UseJudge {
 
   /** What the use rules say of an active, under the use that speaks. */
   public static Findings judge(UseFacts facts) {
-    return judge(choose(facts).map(facts::choosing).orElse(facts), Findings.all());
+    return judge(RULES, choose(facts).map(facts::choosing).orElse(facts), Findings.all());
   }
 
   /** Whether no use of the label allows it; makes no words. */
@@ -159,8 +177,8 @@ public final class UseJudge {
         .anyMatch(UseJudge::blocks);
   }
 
-  private static Findings judge(UseFacts facts, Findings out) {
-    for (UseRule rule : RULES) {
+  private static Findings judge(List<UseRule> rules, UseFacts facts, Findings out) {
+    for (UseRule rule : rules) {
       rule.judge(facts, out);
     }
     return out;

@@ -27,6 +27,35 @@ public final class PlantingBands {
     return longest;
   }
 
+  /**
+   * What at least is to be waited for when more goes out than any band of the field's soils is for:
+   * the wait of the highest rate there is.
+   *
+   * @return empty when a band is for the rate, or some soil has none
+   */
+  public static Optional<PlantingBand> beyond(
+      List<PlantingBand> bands, Field field, double lbPerAcre) {
+    List<PlantingBand> most =
+        bands.stream()
+            .filter(
+                b ->
+                    b.upTo().isPresent()
+                        && bands.stream().noneMatch(o -> o.when().equals(b.when()) && above(o, b)))
+            .toList();
+    boolean exceeded =
+        bands.stream()
+            .allMatch(
+                b ->
+                    b.upTo().isPresent()
+                        && Quantity.exceeds(lbPerAcre, b.upTo().get().lbPerAcre()));
+    return exceeded ? strictest(most, field, 0) : Optional.empty();
+  }
+
+  private static boolean above(PlantingBand other, PlantingBand band) {
+    return other.upTo().isEmpty()
+        || other.upTo().get().lbPerAcre() > band.upTo().orElseThrow().lbPerAcre();
+  }
+
   /** The first band whose soil fits and whose rate is not exceeded. */
   private static Optional<PlantingBand> band(
       List<PlantingBand> bands, SoilSample sample, double lbPerAcre) {

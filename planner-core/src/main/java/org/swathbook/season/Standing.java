@@ -60,6 +60,11 @@ public final class Standing {
     return new Standing(stands, inMedianYear, heightClass);
   }
 
+  /** Whether so many plants are a weed that stands, whatever the season's emergence. */
+  public static boolean isStand(double perM2) {
+    return PassOutcomes.stands(perM2);
+  }
+
   /** Whether a weed stands in the median year. */
   public boolean stands(int weed) {
     return inMedianYear[weed];

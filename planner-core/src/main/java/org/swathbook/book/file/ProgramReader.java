@@ -16,6 +16,7 @@ import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.source.MapNode;
 import org.swathbook.source.MapReader;
+import org.swathbook.source.Mark;
 import org.swathbook.source.Node;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
@@ -29,6 +30,7 @@ public final class ProgramReader {
 
   private final Book book;
   private final Problems problems = new Problems();
+  private final List<Mark> times = new ArrayList<>();
 
   private ProgramReader(Book book) {
     this.book = book;
@@ -40,16 +42,25 @@ public final class ProgramReader {
    * @throws ProblemsException with everything that is wrong with it
    */
   public static Program read(Path file, BookPaths paths, Book book) {
+    return readWritten(file, paths, book).program();
+  }
+
+  /** The same with where the times of its passes stand, for what only the walked years can tell. */
+  public static WrittenProgram readWritten(Path file, BookPaths paths, Book book) {
     String name = paths.nameOf(file);
-    return read(name, BookFiles.bytes(file, name), book);
+    return readWritten(name, BookFiles.bytes(file, name), book);
   }
 
   /** The same from its bytes. */
   public static Program read(String name, byte[] content, Book book) {
+    return readWritten(name, content, book).program();
+  }
+
+  private static WrittenProgram readWritten(String name, byte[] content, Book book) {
     return new ProgramReader(book).read(new YamlReader().readMap(name, content));
   }
 
-  private Program read(MapNode root) {
+  private WrittenProgram read(MapNode root) {
     MapReader top = new MapReader(root, problems);
     top.require("format", Texts.oneOf(List.of(FORMAT)), FORMAT, FORMAT);
     String name = top.require("name", t -> t, "Two layers, two foliar sites", "");
@@ -75,7 +86,7 @@ public final class ProgramReader {
       }
     }
     problems.throwIfAny();
-    return new Program(name, field.orElseThrow().id(), passes);
+    return new WrittenProgram(new Program(name, field.orElseThrow().id(), passes), times);
   }
 
   private Optional<Pass> pass(MapReader map, Field field) {
@@ -99,9 +110,11 @@ public final class ProgramReader {
     if (problems.count() == before && doses.isEmpty()) {
       problems.add(map.mark("mix"), "the mix is empty", "name at least one product");
     }
-    return problems.count() > before
-        ? Optional.empty()
-        : Optional.of(new Pass(at.orElseThrow(), new Mix(doses, adjuvants, gallons)));
+    if (problems.count() > before) {
+      return Optional.empty();
+    }
+    times.add(map.mark("at"));
+    return Optional.of(new Pass(at.orElseThrow(), new Mix(doses, adjuvants, gallons)));
   }
 
   /** The day of an anchor that needs no model to tell it. */

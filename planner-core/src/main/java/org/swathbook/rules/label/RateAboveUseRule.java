@@ -41,6 +41,11 @@ public final class RateAboveUseRule implements UseRule {
   }
 
   @Override
+  public boolean readsAmount() {
+    return true;
+  }
+
+  @Override
   public void judge(UseFacts facts, Findings out) {
     if (facts.chosen().isEmpty()) {
       return;

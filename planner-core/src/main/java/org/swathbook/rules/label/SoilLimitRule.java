@@ -45,6 +45,11 @@ public final class SoilLimitRule implements UseRule {
   }
 
   @Override
+  public boolean readsAmount() {
+    return true;
+  }
+
+  @Override
   public void judge(UseFacts facts, Findings out) {
     if (facts.chosen().isEmpty()) {
       return;

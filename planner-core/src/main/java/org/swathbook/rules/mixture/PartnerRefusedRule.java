@@ -1,10 +1,11 @@
 package org.swathbook.rules.mixture;
 
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.swathbook.catalog.Ingredient;
-import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.PartnerList;
@@ -52,31 +53,33 @@ public final class PartnerRefusedRule implements PairRule {
    */
   @Override
   public void ask(List<ActiveUse> tank, About about, Findings out) {
-    Set<IngredientId> asked = new LinkedHashSet<>();
+    // An active that two products bring has the partners of both, whichever is named first.
+    Map<Ingredient, SortedSet<String>> lists = new LinkedHashMap<>();
     for (ActiveUse keeper : tank) {
       Ingredient i = keeper.ingredient();
-      List<String> partners =
-          tank.stream()
-              .filter(a -> !a.isOfOneProductWith(keeper) && !a.ingredient().id().equals(i.id()))
-              .map(a -> a.ingredient().name())
-              .distinct()
-              .sorted(String.CASE_INSENSITIVE_ORDER)
-              .toList();
-      if (keeper.terms().tank().partners().isUnknown()
-          && !partners.isEmpty()
-          && asked.add(i.id())) {
-        out.ask(
-            this,
-            about.withIngredient(i.id()),
-            () ->
-                new Lookup(
-                    "whether the partner list of "
-                        + i.name()
-                        + " for the date allows "
-                        + Say.list(partners),
-                    Where.ingredient(i, "tank.partners", "tank mixing")));
+      if (keeper.terms().tank().partners().isUnknown()) {
+        SortedSet<String> partners =
+            lists.computeIfAbsent(i, k -> new TreeSet<>(String.CASE_INSENSITIVE_ORDER));
+        tank.stream()
+            .filter(a -> !a.isOfOneProductWith(keeper) && !a.ingredient().id().equals(i.id()))
+            .forEach(a -> partners.add(a.ingredient().name()));
       }
     }
+    lists.forEach(
+        (i, partners) -> {
+          if (!partners.isEmpty()) {
+            out.ask(
+                this,
+                about.withIngredient(i.id()),
+                () ->
+                    new Lookup(
+                        "whether the partner list of "
+                            + i.name()
+                            + " for the date allows "
+                            + Say.list(List.copyOf(partners)),
+                        Where.ingredient(i, "tank.partners", "tank mixing")));
+          }
+        });
   }
 
   private void judgeOne(ActiveUse keeper, ActiveUse partner, About about, Findings out) {

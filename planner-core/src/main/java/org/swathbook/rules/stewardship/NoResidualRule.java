@@ -1,11 +1,15 @@
 package org.swathbook.rules.stewardship;
 
 import java.util.List;
+import java.util.Optional;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
+import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.ProgramFacts;
 import org.swathbook.rules.ProgramRule;
 import org.swathbook.rules.RuleCard;
@@ -13,11 +17,16 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
+import org.swathbook.season.LayerSpan;
+import org.swathbook.season.PassOutcome;
 import org.swathbook.season.WeedOutcome;
 
 /** A driver weed much of which is still to come, and nothing in the soil against it. */
 public final class NoResidualRule implements ProgramRule {
   private static final double MUCH = 0.2;
+
+  /** Share still to come behind a pass over the crop from which a layer belongs into it. */
+  private static final double MUCH_BEHIND_A_POST = 0.1;
 
   public static final RuleCard CARD =
       new RuleCard(
@@ -25,7 +34,10 @@ public final class NoResidualRule implements ProgramRule {
           Severity.WARN,
           "Is there any layer where much is still to come up?",
           "More than 20 % of a driver weed comes up after planting, in the mean of the weather years,"
-              + " and in most years no layer of the season holds it.",
+              + " and in most years no layer of the season holds it. Or a pass over the crop carries"
+              + " no soil active that is effective on it while, in that mean, more than 10 % of its emergence comes later, before"
+              + " the rows close, where no layer of the season holds it, and a label lists a soil"
+              + " active that is effective on it there: the cheapest such is named.",
           List.of(Say.COMMON_PRACTICE),
           "glyphosate twice on Palmer amaranth",
           "kochia nearly all of which is up before planting, with a burndown alone");
@@ -54,8 +66,78 @@ public final class NoResidualRule implements ProgramRule {
                         Say.COMMON_PRACTICE)
                     .compared(Say.share(toCome) + ", no layer", "a layer above " + Say.share(MUCH))
                     .cleared("a residual of an effective site at planting or with the first post"));
+      } else if (weed.pressure().driver().isDriver()) {
+        postWithoutLayer(facts, weed.pressure(), w - 1, out);
       }
     }
+  }
+
+  /** The first pass over the crop that leaves much of a weed to come with nothing in the soil. */
+  private void postWithoutLayer(ProgramFacts facts, WeedPressure pressure, int weed, Findings out) {
+    for (PassOutcome pass : facts.season().passes()) {
+      PassFacts of = facts.of(pass);
+      WeedId id = pressure.weed().id();
+      if (pass.made() || !of.isInCrop() || carriesOne(of, pressure)) {
+        continue;
+      }
+      double bare = bareAfter(facts, pass, weed, id);
+      Optional<SoilOffer> offer =
+          bare > MUCH_BEHIND_A_POST ? SoilOffer.cheapest(of, pressure) : Optional.empty();
+      if (offer.isPresent()) {
+        out.warn(
+            this,
+            About.PROGRAM.withPass(pass.index()).withWeed(id),
+            () -> postText(pressure, bare, offer.get()));
+        return;
+      }
+    }
+  }
+
+  private static Text postText(WeedPressure pressure, double bare, SoilOffer offer) {
+    Ingredient i = offer.active();
+    return Text.of(
+            Say.share(bare)
+                + " of "
+                + pressure.weed().name()
+                + " comes up after this pass and before the rows close, with no layer to hold it, and the pass carries none.",
+            Say.COMMON_PRACTICE)
+        .compared(Say.share(bare) + ", no layer", "a layer above " + Say.share(MUCH_BEHIND_A_POST))
+        .cleared(
+            "a layer with this pass: "
+                + i.name()
+                + " from "
+                + Say.rate(offer.dose().actives().get(0).rate())
+                + offer.price().map(m -> ", $" + m + " an acre").orElse("")
+                + " is the cheapest that its label lists here, where the season's limits leave room");
+  }
+
+  /** Whether the tank has a soil active that is effective on the weed, as an offer would be. */
+  private static boolean carriesOne(PassFacts facts, WeedPressure pressure) {
+    return facts.pass().mix().actives().stream()
+        .anyMatch(a -> SoilOffer.isEffective(facts, pressure, a.ingredient()));
+  }
+
+  /** Share of the emergence after a pass and before the rows close that no layer holds, mean. */
+  private static double bareAfter(ProgramFacts facts, PassOutcome pass, int weed, WeedId id) {
+    double sum = 0;
+    int years = facts.traces().years().size();
+    for (int y = 0; y < years; y++) {
+      SeasonTrace trace = facts.traces().years().get(y);
+      CohortSet set = trace.cohorts(weed);
+      List<LayerSpan> layers =
+          facts.season().years().get(y).layers().stream().filter(l -> l.weed().equals(id)).toList();
+      int sprayed = pass.timing().years().get(y).day();
+      double bare = 0;
+      double all = 0;
+      for (int c = 0; c < set.count(); c++) {
+        int up = set.emergedOn(c);
+        boolean held = layers.stream().anyMatch(l -> l.fromDay() <= up && up <= l.toDay());
+        all += set.perM2(c);
+        bare += up > sprayed && up < trace.canopyDay() && !held ? set.perM2(c) : 0;
+      }
+      sum += all > 0 ? bare / all : 0;
+    }
+    return sum / years;
   }
 
   private static double toCome(ProgramFacts facts, int weed) {

@@ -22,6 +22,7 @@ import org.swathbook.rules.Text;
 import org.swathbook.season.LayerSpan;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
+import org.swathbook.season.Standing;
 
 /** Weeds that stand when the crop is planted and that nothing takes for weeks. */
 public final class BurndownMissingRule implements ProgramRule {
@@ -31,8 +32,8 @@ public final class BurndownMissingRule implements ProgramRule {
           Severity.WARN,
           "Is what stands at planting taken out before the crop comes up?",
           "No tillage, weeds standing at planting in the median year, by the model or as counted (a"
-              + " driver from 0.1 plants/m² or 1 % of its emergence, another from 1 plant/m²; what"
-              + " came up under a layer is not counted), and no pass up to planting that takes half"
+              + " driver from 0.1 plants/m², as at every pass, another from 1 plant/m²; what came"
+              + " up under a layer is not counted), and no pass up to planting that takes half"
               + " or more of them through their leaves: where the first pass that does comes more"
               + " than 14 days after planting, or finds them taller than the labels say of all"
               + " partners that are counted on for them.",
@@ -41,8 +42,8 @@ public final class BurndownMissingRule implements ProgramRule {
           "a tilled field");
 
   private static final int SOON_DAYS = 14;
-  private static final double STANDS_PER_M2 = 0.1;
-  private static final double STANDS_SHARE = 0.01;
+
+  /** Fewer of a weed that is no driver may stand at planting (default, ours). */
   private static final double OTHERS_PER_M2 = 1;
 
   @Override
@@ -66,11 +67,7 @@ public final class BurndownMissingRule implements ProgramRule {
         continue;
       }
       double standing = medianAtPlanting(facts, w);
-      double least =
-          pressure.driver().isDriver()
-              ? Math.max(STANDS_PER_M2, STANDS_SHARE * pressure.perM2())
-              : OTHERS_PER_M2;
-      if (standing >= least) {
+      if (pressure.driver().isDriver() ? Standing.isStand(standing) : standing >= OTHERS_PER_M2) {
         out.warn(
             this,
             About.PROGRAM.withWeed(pressure.weed().id()),

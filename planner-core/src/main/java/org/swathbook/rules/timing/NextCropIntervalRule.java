@@ -54,6 +54,11 @@ public final class NextCropIntervalRule implements UseRule {
   }
 
   @Override
+  public boolean readsAmount() {
+    return true;
+  }
+
+  @Override
   public void judge(UseFacts facts, Findings out) {
     if (facts.chosen().isEmpty()) {
       return;

@@ -21,6 +21,8 @@ import org.swathbook.season.YearOutcome;
 /** A layer that waits too long for the rain that carries it to the seeds. */
 public final class NoActivatingRainRule implements PassRule {
   private static final int DAYS = 10;
+  private static final int WEEK = 7;
+  private static final int TWO_WEEKS = 14;
 
   /** Least share of the weather years in which a layer should start in time (default). */
   private static final double LEAST_SHARE = 0.6;
@@ -31,7 +33,8 @@ public final class NoActivatingRainRule implements PassRule {
           Severity.WARN,
           "Will rain come to carry the soil active down?",
           "In a plan: the layer of the pass on a driver weed starts within 10 days of spraying in fewer"
-              + " than 60 % of the weather years. At the loading pad with a forecast: the rain of the"
+              + " than 60 % of the weather years; else a note in how many it does within 7 and 14 days."
+              + " At the loading pad with a forecast: the rain of the"
               + " next ten days is less than a soil active needs; without a forecast a note. Silent"
               + " on irrigated fields at the loading pad, which a pivot helps.",
           List.of(Say.COMMON_PRACTICE),
@@ -123,6 +126,8 @@ public final class NoActivatingRainRule implements PassRule {
   private void byYears(PassFacts facts, Findings out) {
     int made = 0;
     int inTime = 0;
+    int inAWeek = 0;
+    int inTwo = 0;
     for (YearOutcome y : facts.season().years()) {
       int sprayed = y.passDays().get(facts.pass().index());
       if (sprayed >= 0) {
@@ -133,13 +138,16 @@ public final class NoActivatingRainRule implements PassRule {
                 .filter(l -> facts.outcome(l.weed()).pressure().driver().isDriver())
                 .mapToInt(LayerSpan::fromDay)
                 .min();
-        if (starts.isPresent() && starts.getAsInt() - sprayed <= DAYS) {
-          inTime++;
-        }
+        int days = starts.isPresent() ? starts.getAsInt() - sprayed : Integer.MAX_VALUE;
+        inTime += days <= DAYS ? 1 : 0;
+        inAWeek += days <= WEEK ? 1 : 0;
+        inTwo += days <= TWO_WEEKS ? 1 : 0;
       }
     }
     int of = made;
     int met = inTime;
+    int week = inAWeek;
+    int two = inTwo;
     if (made > 0 && inTime < LEAST_SHARE * made) {
       out.warn(
           this,
@@ -158,6 +166,24 @@ public final class NoActivatingRainRule implements PassRule {
                   .cleared(
                       "irrigation after spraying, an earlier pass, or an active that needs less"
                           + " rain"));
+    } else if (made > 0) {
+      out.note(
+          this,
+          facts.about(),
+          () ->
+              Text.of(
+                  "The layer of this pass starts within "
+                      + WEEK
+                      + " days in "
+                      + week
+                      + " and within "
+                      + TWO_WEEKS
+                      + " in "
+                      + two
+                      + " of "
+                      + of
+                      + " weather years.",
+                  "weather of the station"));
     }
   }
 }

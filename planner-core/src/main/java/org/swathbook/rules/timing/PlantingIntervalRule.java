@@ -48,6 +48,11 @@ public final class PlantingIntervalRule implements UseRule {
   }
 
   @Override
+  public boolean readsAmount() {
+    return true;
+  }
+
+  @Override
   public void judge(UseFacts facts, Findings out) {
     if (facts.chosen().isEmpty() || facts.date().isAfter(facts.field().plantDate())) {
       return;
@@ -82,6 +87,10 @@ public final class PlantingIntervalRule implements UseRule {
         PlantingBands.strictest(bands, facts.field(), facts.mixLbPerAcre());
     if (band.isEmpty()) {
       out.ask(this, facts.about(), () -> missing(facts, use));
+      // More than the label waits for waits no shorter than the most that it does.
+      band = PlantingBands.beyond(bands, facts.field(), facts.mixLbPerAcre());
+    }
+    if (band.isEmpty()) {
       return;
     }
     PlantingBand b = band.get();
