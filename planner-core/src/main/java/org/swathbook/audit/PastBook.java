@@ -1,5 +1,6 @@
 package org.swathbook.audit;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,8 @@ import org.swathbook.book.Book;
 import org.swathbook.book.CropEconomics;
 import org.swathbook.book.Field;
 import org.swathbook.book.PastSeason;
+import org.swathbook.book.Scouting;
+import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropId;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceBuilder;
@@ -93,7 +96,28 @@ final class PastBook {
         book.pastSeasons(),
         book.prices(),
         book.stations(),
+        stagesSeen(book, field, row),
         List.of());
+  }
+
+  /** Crop stages as the journal has them count as seen, and the model goes by them. */
+  private static List<Scouting> stagesSeen(Book book, Field field, PastSeason row) {
+    Crop crop = book.catalog().crop(row.crop());
+    return book.journal().of(field.id()).stream()
+        .filter(a -> a.season() == row.season())
+        .filter(a -> crop.findStage(a.position().strip()).isPresent())
+        .map(
+            a ->
+                new Scouting(
+                    a.date(),
+                    field.id(),
+                    "",
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of(a.position().strip()),
+                    0))
+        .toList();
   }
 
   /** The outdoors of that very season; empty when the station does not have all of its days. */
@@ -101,7 +125,7 @@ final class PastBook {
     if (!past.station(field).scenarioYears().contains(past.season())) {
       return Optional.empty();
     }
-    TraceSet all = TraceBuilder.build(past, field);
+    TraceSet all = TraceBuilder.build(past, field, LocalDate.of(past.season(), 10, 31));
     List<SeasonTrace> years = all.years();
     OptionalInt place =
         IntStream.range(0, years.size())

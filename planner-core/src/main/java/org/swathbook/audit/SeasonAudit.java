@@ -33,19 +33,33 @@ final class SeasonAudit {
   /** A pass on less than this share of the field says nothing of the field: default, ours. */
   private static final double HALF_THE_FIELD = 0.5;
 
+  /**
+   * @param sites by driver weed
+   * @param findings of the rules; none where the season is not walked
+   * @param unjudged why the season is not judged by rules; empty where it is
+   */
+  record Result(List<SeasonSites> sites, List<JournalFinding> findings, List<String> unjudged) {
+
+    Result {
+      sites = List.copyOf(sites);
+      findings = List.copyOf(findings);
+      unjudged = List.copyOf(unjudged);
+    }
+  }
+
   private record Tank(LocalDate date, String id) {}
 
   private final Book past;
   private final Field field;
   private final PastSeason row;
   private final Map<Tank, List<Application>> tanks = new LinkedHashMap<>();
+  private final Map<Tank, List<Application>> all = new LinkedHashMap<>();
   private final List<String> notes = new ArrayList<>();
 
   private SeasonAudit(Book book, Field today, PastSeason row) {
     this.field = PastBook.field(book, today, row);
     this.past = PastBook.of(book, field, row);
     this.row = row;
-    Map<Tank, List<Application>> all = new LinkedHashMap<>();
     for (Application a : book.journal().of(field.id())) {
       if (a.season() == row.season()) {
         all.computeIfAbsent(new Tank(a.date(), a.pass()), t -> new ArrayList<>()).add(a);
@@ -55,14 +69,39 @@ final class SeasonAudit {
   }
 
   /** Weeds that the season's row names, or all where it names none; in the order of the file. */
-  static List<SeasonSites> of(Book book, Field today, PastSeason row) {
+  static Result of(Book book, Field today, PastSeason row) {
     SeasonAudit audit = new SeasonAudit(book, today, row);
-    Optional<SeasonOutcome> outcome = audit.walk();
-    return book.weedsOf(today.id()).stream()
-        .filter(w -> w.driver().isDriver())
-        .filter(w -> row.weeds().isEmpty() || row.weeds().contains(w.weed().id()))
-        .map(w -> audit.sites(w, outcome))
-        .toList();
+    Optional<TraceSet> trace = audit.trace();
+    Optional<SeasonOutcome> outcome = trace.map(audit::walk);
+    List<SeasonSites> sites =
+        book.weedsOf(today.id()).stream()
+            .filter(w -> w.driver().isDriver())
+            .filter(w -> row.weeds().isEmpty() || row.weeds().contains(w.weed().id()))
+            .map(w -> audit.sites(w, outcome))
+            .toList();
+    return new Result(
+        sites,
+        trace.map(t -> audit.judged(t, outcome.orElseThrow())).orElse(List.of()),
+        trace.isEmpty() ? audit.notes : List.of());
+  }
+
+  /** What the rules say of all passes, those on a part of the field too. */
+  private List<JournalFinding> judged(TraceSet trace, SeasonOutcome outcome) {
+    List<JournalJudge.Made> made = new ArrayList<>();
+    all.forEach(
+        (tank, rows) -> {
+          if (isOfTheYear(tank.date())) {
+            made.add(
+                new JournalJudge.Made(
+                    tank.id(), tank.date(), Mix.of(rows.stream().map(Application::dose).toList())));
+          }
+        });
+    return new JournalJudge(past, trace, outcome, made).judge();
+  }
+
+  private boolean isOfTheYear(LocalDate date) {
+    return !date.isBefore(LocalDate.of(row.season() - 1, 9, 1))
+        && !date.isAfter(LocalDate.of(row.season(), 10, 31));
   }
 
   private void take(Tank tank, List<Application> rows) {
@@ -81,7 +120,7 @@ final class SeasonAudit {
     }
   }
 
-  private Optional<SeasonOutcome> walk() {
+  private Optional<TraceSet> trace() {
     if (row.plantDate().isEmpty()) {
       notes.add(byTable("seasons.csv has no planting date"));
       return Optional.empty();
@@ -89,8 +128,11 @@ final class SeasonAudit {
     Optional<TraceSet> trace = PastBook.trace(past, field);
     if (trace.isEmpty()) {
       notes.add(byTable("station " + field.station() + " has no full weather of that season"));
-      return Optional.empty();
     }
+    return trace;
+  }
+
+  private SeasonOutcome walk(TraceSet trace) {
     List<Pass> passes = new ArrayList<>();
     tanks.forEach(
         (tank, rows) -> {
@@ -102,7 +144,7 @@ final class SeasonAudit {
           }
         });
     Program program = new Program("As sprayed in " + row.season(), field.id(), passes);
-    return Optional.of(SeasonWalk.walkMade(past, Kernel.of(past, trace.get()), program));
+    return SeasonWalk.walkMade(past, Kernel.of(past, trace), program);
   }
 
   private static String byTable(String why) {

@@ -22,17 +22,20 @@ import org.swathbook.program.FieldId;
  * @param ranked the field and weed that leans most first, its seasons in order
  * @param acres leaning acres of all fields
  * @param growers the same by grower, in the order of the fields
+ * @param findings of the rules on what was sprayed, by field and season
  * @param notAudited fields of which nothing can be said, with the reason
  */
 public record SiteAudit(
     List<RankedSites> ranked,
     LeaningAcres acres,
     Map<String, LeaningAcres> growers,
+    List<JournalFinding> findings,
     List<String> notAudited) {
 
   public SiteAudit {
     ranked = List.copyOf(ranked);
     growers = org.swathbook.catalog.Ordered.map(growers);
+    findings = List.copyOf(findings);
     notAudited = List.copyOf(notAudited);
   }
 
@@ -40,9 +43,15 @@ public record SiteAudit(
 
   public static SiteAudit of(Book book, List<Field> fields) {
     Map<Key, List<SeasonSites>> byWeed = new LinkedHashMap<>();
+    List<JournalFinding> findings = new ArrayList<>();
     List<String> silent = new ArrayList<>();
     for (Field f : fields) {
-      List<SeasonSites> all = seasons(book, f);
+      List<SeasonSites> all = new ArrayList<>();
+      for (SeasonAudit.Result r : seasons(book, f)) {
+        all.addAll(r.sites());
+        findings.addAll(r.findings());
+        r.unjudged().forEach(why -> silent.add(f.id() + ", not judged by rules: " + why));
+      }
       if (all.isEmpty()) {
         silent.add(
             f.id()
@@ -69,15 +78,15 @@ public record SiteAudit(
     }
     Map<String, LeaningAcres> growers = new LinkedHashMap<>();
     byGrower.forEach((g, of) -> growers.put(g, LeaningAcres.of(of)));
-    return new SiteAudit(ranked, LeaningAcres.of(order), growers, silent);
+    return new SiteAudit(ranked, LeaningAcres.of(order), growers, findings, silent);
   }
 
-  private static List<SeasonSites> seasons(Book book, Field field) {
+  private static List<SeasonAudit.Result> seasons(Book book, Field field) {
     return book.pastSeasons().stream()
         .filter(p -> p.field().equals(field.id()) && p.season() < book.season())
         .filter(p -> book.journal().of(field.id()).stream().anyMatch(a -> a.season() == p.season()))
         .sorted(Comparator.comparing(PastSeason::season))
-        .flatMap(p -> SeasonAudit.of(book, field, p).stream())
+        .map(p -> SeasonAudit.of(book, field, p))
         .toList();
   }
 
