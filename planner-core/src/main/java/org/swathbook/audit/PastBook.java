@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import org.swathbook.book.Book;
 import org.swathbook.book.CropEconomics;
 import org.swathbook.book.Field;
@@ -14,7 +12,6 @@ import org.swathbook.book.PastSeason;
 import org.swathbook.book.Scouting;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropId;
-import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 
@@ -122,19 +119,12 @@ final class PastBook {
 
   /** The outdoors of that very season; empty when the station does not have all of its days. */
   static Optional<TraceSet> trace(Book past, Field field) {
-    if (!past.station(field).scenarioYears().contains(past.season())) {
+    boolean planted =
+        !field.plantDate().isBefore(LocalDate.of(past.season() - 1, 9, 1))
+            && !field.plantDate().isAfter(LocalDate.of(past.season(), 10, 31));
+    if (!planted || !past.station(field).scenarioYears().contains(past.season())) {
       return Optional.empty();
     }
-    TraceSet all = TraceBuilder.build(past, field, LocalDate.of(past.season(), 10, 31));
-    List<SeasonTrace> years = all.years();
-    OptionalInt place =
-        IntStream.range(0, years.size())
-            .filter(y -> years.get(y).year() == past.season())
-            .findFirst();
-    return place.isPresent()
-        ? Optional.of(
-            new TraceSet(
-                all.field(), all.crop(), all.weeds(), List.of(years.get(place.getAsInt()))))
-        : Optional.empty();
+    return Optional.of(TraceBuilder.ofSeason(past, field));
   }
 }

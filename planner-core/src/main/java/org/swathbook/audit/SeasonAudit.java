@@ -127,7 +127,11 @@ final class SeasonAudit {
     }
     Optional<TraceSet> trace = PastBook.trace(past, field);
     if (trace.isEmpty()) {
-      notes.add(byTable("station " + field.station() + " has no full weather of that season"));
+      notes.add(
+          byTable(
+              "station "
+                  + field.station()
+                  + " has no full weather of that season, or it was planted outside it"));
     }
     return trace;
   }
