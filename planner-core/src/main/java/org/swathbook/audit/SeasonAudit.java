@@ -55,6 +55,7 @@ final class SeasonAudit {
   private final Map<Tank, List<Application>> tanks = new LinkedHashMap<>();
   private final Map<Tank, List<Application>> all = new LinkedHashMap<>();
   private final List<String> notes = new ArrayList<>();
+  private final List<String> unjudged = new ArrayList<>();
 
   private SeasonAudit(Book book, Field today, PastSeason row) {
     this.field = PastBook.field(book, today, row);
@@ -82,7 +83,7 @@ final class SeasonAudit {
     return new Result(
         sites,
         trace.map(t -> audit.judged(t, outcome.orElseThrow())).orElse(List.of()),
-        trace.isEmpty() ? audit.notes : List.of());
+        audit.unjudged);
   }
 
   /** What the rules say of all passes, those on a part of the field too. */
@@ -122,16 +123,15 @@ final class SeasonAudit {
 
   private Optional<TraceSet> trace() {
     if (row.plantDate().isEmpty()) {
-      notes.add(byTable("seasons.csv has no planting date"));
+      notWalked("seasons.csv has no planting date");
       return Optional.empty();
     }
     Optional<TraceSet> trace = PastBook.trace(past, field);
     if (trace.isEmpty()) {
-      notes.add(
-          byTable(
-              "station "
-                  + field.station()
-                  + " has no full weather of that season, or it was planted outside it"));
+      notWalked(
+          "station "
+              + field.station()
+              + " has no full weather of that season, or it was planted outside it");
     }
     return trace;
   }
@@ -151,10 +151,12 @@ final class SeasonAudit {
     return SeasonWalk.walkMade(past, Kernel.of(past, trace), program);
   }
 
-  private static String byTable(String why) {
-    return "Not walked, for "
-        + why
-        + ": sites go by the response table, and what emergence met is not known.";
+  private void notWalked(String why) {
+    notes.add(
+        "Not walked, for "
+            + why
+            + ": sites go by the response table, and what emergence met is not known.");
+    unjudged.add(row.season() + " is not judged by rules, for " + why + ".");
   }
 
   /** The walk ends at harvest, and begins with the weather year. */

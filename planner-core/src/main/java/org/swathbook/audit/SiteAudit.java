@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.PastSeason;
@@ -50,8 +51,17 @@ public record SiteAudit(
       for (SeasonAudit.Result r : seasons(book, f)) {
         all.addAll(r.sites());
         findings.addAll(r.findings());
-        r.unjudged().forEach(why -> silent.add(f.id() + ", not judged by rules: " + why));
+        r.unjudged().forEach(why -> silent.add(f.id() + ": " + why));
       }
+      withoutRow(book, f)
+          .forEach(
+              season ->
+                  silent.add(
+                      f.id()
+                          + ": "
+                          + season
+                          + " has rows in applications.csv and none in seasons.csv, so nothing is"
+                          + " said of it."));
       if (all.isEmpty()) {
         silent.add(
             f.id()
@@ -79,6 +89,20 @@ public record SiteAudit(
     Map<String, LeaningAcres> growers = new LinkedHashMap<>();
     byGrower.forEach((g, of) -> growers.put(g, LeaningAcres.of(of)));
     return new SiteAudit(ranked, LeaningAcres.of(order), growers, findings, silent);
+  }
+
+  /** Past seasons in which the journal has passes and nobody wrote down what grew. */
+  private static List<Integer> withoutRow(Book book, Field field) {
+    return book.journal().of(field.id()).stream()
+        .map(Application::season)
+        .filter(s -> s < book.season())
+        .distinct()
+        .filter(
+            s ->
+                book.pastSeasons().stream()
+                    .noneMatch(p -> p.field().equals(field.id()) && p.season() == s))
+        .sorted()
+        .toList();
   }
 
   private static List<SeasonAudit.Result> seasons(Book book, Field field) {

@@ -168,8 +168,12 @@ public final class AuditText {
             + " Crop stages are the journal's, or the model's where it has none; heights are the"
             + " model's at that stage. Wind, water and what the catalog does not say are not"
             + " judged.");
+    audit.notAudited().forEach(n -> page.wrapped(2, 4, "NOT JUDGED: " + n));
     if (audit.findings().isEmpty()) {
-      page.line("  No block and no warning.");
+      page.line(
+          audit.notAudited().isEmpty()
+              ? "  No block and no warning."
+              : "  No block and no warning in what was judged.");
     }
     for (JournalFinding f : audit.findings()) {
       page.wrapped(
