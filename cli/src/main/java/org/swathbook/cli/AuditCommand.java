@@ -7,32 +7,33 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.swathbook.audit.ActiveLedger;
 import org.swathbook.audit.FieldLedger;
+import org.swathbook.audit.SiteAudit;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.cli.json.AuditJson;
 import org.swathbook.cli.json.LedgerJson;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.AuditText;
 import org.swathbook.cli.text.LedgerText;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
-/** Looks through the journal of fields. */
+/** Looks through the journal of fields: diversity of sites, or the ledger. */
 @Command(
     name = "audit",
     description = {
+      "Which fields lean on one chemistry: by driver weed and past season what sites of action the"
+          + " journal has, which of them were effective, and how much of the weed met fewer than two;"
+          + " the worst first. Then what the rules say of what was sprayed.",
       "With --ledger: by field and active what the journal has used of caps and applications, what is"
           + " left, and until when intervals keep people, sprayers, harvest and next crops off.",
-      "For example: audit ND-1 --ledger"
+      "For example: audit OB-4, or audit ND-1 --ledger"
     })
 final class AuditCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
-
   @Parameters(
       arity = "0..*",
       paramLabel = "FIELD",
@@ -49,10 +50,18 @@ final class AuditCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
-    if (!ledger) {
-      throw new ParameterException(spec.commandLine(), "say what to look at: --ledger");
-    }
     Book book = bookOption.load(bookOption.paths());
+    if (!ledger) {
+      List<Field> asked = fields(book);
+      SiteAudit audit = SiteAudit.of(book, asked);
+      // The seasons of the journal are walked, each in its own weather; the head lists no others.
+      ReportHead head = ReportHead.of(book, List.of(), today);
+      output.print(
+          output.json
+              ? AuditJson.of(book.catalog(), head, audit)
+              : AuditText.of(book, head, audit));
+      return ExitCode.DONE;
+    }
     Map<Field, List<ActiveLedger>> ledgers = new LinkedHashMap<>();
     fields(book).forEach(f -> ledgers.put(f, FieldLedger.of(book, f, today)));
     // Nothing here rests on weather years or on what was seen.

@@ -45,7 +45,7 @@ final class PackageTable {
     // what then helps is sought with the planner's own doses and dates and judged by all rules
     row("stress", "plan");
     row("escapes", "plan");
-    row("audit", "rules", "season");
+    row("audit", "check", "season");
     row("outlook", "season");
     row("supply", "book");
     // cli: rendering sees results, never commands

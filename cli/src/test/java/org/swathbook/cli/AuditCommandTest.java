@@ -13,7 +13,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** {@code audit --ledger} on a copy of the demo book into which passes are recorded. */
+/**
+ * {@code audit}, and with {@code --ledger} on a copy of the demo book into which passes are
+ * recorded.
+ */
 class AuditCommandTest {
   @TempDir Path folder;
   private Path book = Path.of("");
@@ -112,6 +115,34 @@ class AuditCommandTest {
         .contains("The label is the law.");
     assertThat(Called.with("audit", book, "XX-1", "--ledger").err())
         .contains("FIELD:1:1: 'XX-1' is no field of the book");
-    assertThat(Called.with("audit", book).err()).contains("say what to look at: --ledger");
+  }
+
+  @Test
+  void theSitesOfTheDemoBook() {
+    Called text = Called.with("audit", book);
+    assertThat(text.err()).isEmpty();
+    assertThat(text.code()).isEqualTo(ExitCode.DONE);
+    assertThat(text.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
+    Goldens.check("demo/audit.txt", text.out());
+    Goldens.check("demo/audit.json", Called.with("audit", book, "--json").out());
+  }
+
+  /** The mistakes that the demo journal holds on purpose, as its notes tell them. */
+  @Test
+  void theMistakesOfTheDemoJournalAreFound() {
+    String out = Called.with("audit", book).out().replaceAll("\\s+", " ");
+    assertThat(out)
+        .contains("A-26-018 rate-above-use")
+        .contains("check the decimal point")
+        .contains("A-26-013 annual-cap: Mesotrione")
+        .contains("A-25-004 next-crop-interval: Trifluralin")
+        .contains("A-25-008 stage-window: Flumioxazin")
+        .contains("A-25-009 soil-limit: Metribuzin")
+        .contains("A-25-025 stage-window: Dicamba")
+        .contains("A-26-019 stage-window: Dicamba")
+        .contains("A-26-020 antagonism: Quizalofop-P-ethyl")
+        .contains("A-26-029 harvest-interval: Clethodim");
+    assertThat(Called.with("audit", book, "XX-1").err())
+        .contains("FIELD:1:1: 'XX-1' is no field of the book");
   }
 }

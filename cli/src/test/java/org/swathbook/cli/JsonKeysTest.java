@@ -183,4 +183,34 @@ class JsonKeysTest {
             "rule.trips",
             "rule.silent");
   }
+
+  @Test
+  void audit() {
+    assertThat(keys)
+        .contains(
+            "auditSites.format",
+            "auditSites.fields",
+            "seasonSites.field",
+            "seasonSites.weed",
+            "seasonSites.season",
+            "seasonSites.sitesApplied",
+            "seasonSites.foliarSitesPerPass",
+            "seasonSites.soilSitesPerPass",
+            "seasonSites.effectiveSites",
+            "seasonSites.effectiveSiteNumber",
+            "seasonSites.dominantSite",
+            "seasonSites.dominantShare",
+            "seasonSites.singleSiteExposedPct",
+            "seasonSites.streakYears",
+            "seasonSites.weakestSite",
+            "seasonSites.rank",
+            "seasonSites.reason",
+            "auditSites.findings",
+            "journalFinding.field",
+            "journalFinding.application",
+            "journalFinding.rule",
+            "journalFinding.about",
+            "auditSites.growers",
+            "auditSites.acresOnOneEffectiveSitePct");
+  }
 }

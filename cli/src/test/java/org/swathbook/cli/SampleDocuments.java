@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import org.swathbook.audit.ActiveLedger;
 import org.swathbook.audit.FieldLedger;
 import org.swathbook.audit.OpenIntervals;
+import org.swathbook.audit.SiteAudit;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.FederalRecord;
@@ -39,6 +40,7 @@ import org.swathbook.check.MixJudge;
 import org.swathbook.check.MixMending;
 import org.swathbook.check.OpenHours;
 import org.swathbook.cli.json.CalibrationJson;
+import org.swathbook.cli.json.AuditJson;
 import org.swathbook.cli.json.CatalogListJson;
 import org.swathbook.cli.json.CheckJson;
 import org.swathbook.cli.json.CompareJson;
@@ -132,6 +134,7 @@ final class SampleDocuments {
     all.put("loadOrder", loadOrder(book, head));
     all.put("record", record(book, head));
     all.put("audit", audit(head));
+    all.put("auditSites", auditSites(head));
     all.put("recordImport", recordImport(book, head));
     all.put(
         "checkProgram",
@@ -211,6 +214,12 @@ final class SampleDocuments {
 
   private static String recordImport(Book book, ReportHead head) {
     return ImportJson.of(head, ImportedPass.of(book, written(row(book))), List.of("endTime"));
+  }
+
+  private static String auditSites(ReportHead head) {
+    Book demo = new BookLoader().load(ProgramProcess.CLI.resolve("../demo-data"));
+    return AuditJson.of(
+        demo.catalog(), head, SiteAudit.of(demo, List.of(demo.findField("OB-3").orElseThrow())));
   }
 
   private static String audit(ReportHead head) {

@@ -69,10 +69,35 @@ public final class TraceBuilder {
     return outdoors(book, field, observedTo, weather, seen).with(seen);
   }
 
+  /**
+   * The trace of the book's own season alone, in its own weather and with what was scouted in it.
+   *
+   * @throws IllegalArgumentException when the station does not have all of its days, or the
+   *     planting date lies outside it
+   */
+  public static TraceSet ofSeason(Book book, Field field) {
+    if (!book.station(field).scenarioYears().contains(book.season())) {
+      throw new IllegalArgumentException(
+          "station " + field.station() + " has no full weather of " + book.season());
+    }
+    LocalDate end = LocalDate.of(book.season(), 10, 31);
+    ScoutedField seen = ScoutedField.of(book, field, end);
+    return outdoors(book, field, List.of(book.season()), end, WeatherEdit.NONE, seen).with(seen);
+  }
+
   private static FieldOutdoors outdoors(
       Book book, Field field, LocalDate observedTo, WeatherEdit weather, ScoutedField seen) {
+    return outdoors(book, field, book.station(field).scenarioYears(), observedTo, weather, seen);
+  }
+
+  private static FieldOutdoors outdoors(
+      Book book,
+      Field field,
+      List<Integer> years,
+      LocalDate observedTo,
+      WeatherEdit weather,
+      ScoutedField seen) {
     StationWeather station = book.station(field);
-    List<Integer> years = station.scenarioYears();
     if (years.isEmpty()) {
       throw new IllegalArgumentException(
           "station "

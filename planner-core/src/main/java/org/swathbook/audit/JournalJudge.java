@@ -1,0 +1,137 @@
+package org.swathbook.audit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.swathbook.book.Book;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Use;
+import org.swathbook.check.DatedMix;
+import org.swathbook.check.PairJudge;
+import org.swathbook.check.SequenceJudge;
+import org.swathbook.check.UseJudge;
+import org.swathbook.growth.PassTiming;
+import org.swathbook.growth.Timings;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Mix;
+import org.swathbook.rules.About;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.PassPositions;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.UseFacts;
+import org.swathbook.rules.mixture.AntagonismRule;
+import org.swathbook.rules.timing.StageWindowRule;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.SeasonOutcome;
+
+/**
+ * Passes of a season judged by the rules of a plan: each use, each pair in a tank, and all passes
+ * in order. What a rule would have to know of the spraying itself (wind, water, nozzles) is not
+ * judged, and neither is what the catalog does not say. Crop stages are the journal's where it has
+ * them, and the model's in the weather of that season where not.
+ */
+final class JournalJudge {
+  /** A pass as it was made. */
+  record Made(String id, LocalDate date, Mix mix) {}
+
+  private final Book past;
+  private final TraceSet traces;
+  private final SeasonOutcome outcome;
+  private final List<Made> passes;
+
+  /**
+   * @param outcome of a walk of those passes that it could walk, in the same order
+   */
+  JournalJudge(Book past, TraceSet traces, SeasonOutcome outcome, List<Made> passes) {
+    this.past = past;
+    this.traces = traces;
+    this.outcome = outcome;
+    this.passes = List.copyOf(passes);
+  }
+
+  /** Blocks and warnings, by pass, then severity. */
+  List<JournalFinding> judge() {
+    Findings out = Findings.all();
+    List<DatedMix> dated = new ArrayList<>();
+    for (int p = 0; p < passes.size(); p++) {
+      Made made = passes.get(p);
+      PassTiming timing = Timings.on(traces, made.date());
+      Set<Position> positions = PassPositions.of(traces, timing);
+      dated.add(new DatedMix(p, made.date(), positions, made.mix()));
+      List<ActiveUse> tank = new ArrayList<>();
+      for (UseFacts facts : UseJudge.facts(past, traces, p, timing, made.mix())) {
+        Optional<Use> use = UseJudge.choose(facts);
+        out.addAll(UseJudge.judge(facts));
+        tank.add(new ActiveUse(facts.dose(), facts.active(), use));
+      }
+      PairJudge.judge(tank, About.PROGRAM.withPass(p), out);
+    }
+    out.addAll(SequenceJudge.judge(past, traces.field(), dated));
+    List<Finding> all = new ArrayList<>(out.sorted());
+    all.addAll(antagonism());
+    return all.stream()
+        .filter(f -> f.severity() == Severity.BLOCK || f.severity() == Severity.WARN)
+        .filter(f -> f.about().pass().isPresent())
+        // "Look before spraying" comes too late for a pass that was made.
+        .filter(f -> f.severity() == Severity.BLOCK || !isForTheDay(f))
+        .sorted(Comparator.comparingInt(f -> f.about().pass().orElseThrow()))
+        .map(this::of)
+        .toList();
+  }
+
+  private static boolean isForTheDay(Finding f) {
+    return f.rule().equals(StageWindowRule.CARD.id());
+  }
+
+  /** Partners of a tank that cost each other control of plants that stood. */
+  private List<Finding> antagonism() {
+    List<Finding> out = new ArrayList<>();
+    int next = 0;
+    for (PassOutcome pass : outcome.passes()) {
+      while (!isSame(passes.get(next), pass)) {
+        next++;
+      }
+      Findings found = Findings.all();
+      new AntagonismRule()
+          .judge(
+              new PassFacts(
+                  past,
+                  traces,
+                  outcome,
+                  pass,
+                  PassPositions.of(traces, pass.timing()),
+                  List.of(),
+                  Optional.empty()),
+              found);
+      for (Finding f : found.sorted()) {
+        out.add(
+            new Finding(
+                f.rule(),
+                f.severity(),
+                f.message(),
+                f.limit(),
+                f.actual(),
+                f.source(),
+                f.remedy(),
+                f.about().withPass(next)));
+      }
+      next++;
+    }
+    return out;
+  }
+
+  private static boolean isSame(Made made, PassOutcome pass) {
+    return made.date().equals(pass.planned()) && made.mix().equals(pass.mix());
+  }
+
+  private JournalFinding of(Finding f) {
+    Made made = passes.get(f.about().pass().orElseThrow());
+    return new JournalFinding(traces.field(), past.season(), made.id(), made.date(), f);
+  }
+}

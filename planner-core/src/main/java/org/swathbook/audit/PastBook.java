@@ -1,0 +1,130 @@
+package org.swathbook.audit;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.swathbook.book.Book;
+import org.swathbook.book.CropEconomics;
+import org.swathbook.book.Field;
+import org.swathbook.book.PastSeason;
+import org.swathbook.book.Scouting;
+import org.swathbook.catalog.Crop;
+import org.swathbook.catalog.CropId;
+import org.swathbook.growth.TraceBuilder;
+import org.swathbook.growth.TraceSet;
+
+/** The book as it would have been for one field in a past season, judged by that season's row. */
+final class PastBook {
+  private PastBook() {}
+
+  /** The field in that season's crop, traits, dates and tillage. */
+  static Field field(Book book, Field today, PastSeason row) {
+    Optional<PastSeason> next = next(book, row);
+    return new Field(
+        today.id(),
+        today.grower(),
+        today.name(),
+        today.acres(),
+        row.crop(),
+        row.traits(),
+        today.yieldGoalBuPerAcre(),
+        today.rowSpacingCm(),
+        row.plantDate().orElse(today.plantDate()),
+        row.harvestDate(),
+        row.tillage(),
+        today.soilTextures(),
+        today.organicMatterPct(),
+        today.soilPh(),
+        today.residuePct(),
+        today.station(),
+        today.latitude(),
+        today.longitude(),
+        before(book, row),
+        next.map(n -> List.of(n.crop()))
+            .orElse(row.season() == book.season() - 1 ? List.of(today.crop()) : List.of()),
+        next.flatMap(PastSeason::plantDate)
+            .or(
+                () ->
+                    row.season() == book.season() - 1
+                        ? Optional.of(today.plantDate())
+                        : Optional.empty()),
+        today.uses(),
+        today.irrigated(),
+        today.state(),
+        today.county(),
+        today.erodible(),
+        today.waterDistanceM(),
+        today.waters(),
+        today.neighbors());
+  }
+
+  private static Optional<PastSeason> next(Book book, PastSeason row) {
+    return of(book, row, row.season() + 1);
+  }
+
+  private static Optional<CropId> before(Book book, PastSeason row) {
+    return of(book, row, row.season() - 1).map(PastSeason::crop);
+  }
+
+  private static Optional<PastSeason> of(Book book, PastSeason row, int season) {
+    return book.pastSeasons().stream()
+        .filter(p -> p.field().equals(row.field()) && p.season() == season)
+        .findFirst();
+  }
+
+  /** A book of that season that holds this field alone. */
+  static Book of(Book book, Field field, PastSeason row) {
+    Map<CropId, CropEconomics> crops = new LinkedHashMap<>(book.crops());
+    // Money is read by nobody here; a crop that is grown no more needs no price in the book.
+    crops.putIfAbsent(row.crop(), new CropEconomics(1, field.yieldGoalBuPerAcre()));
+    return new Book(
+        book.name(),
+        row.season(),
+        book.catalog(),
+        book.house(),
+        crops,
+        book.passCost(),
+        book.resprayExtra(),
+        List.of(field),
+        book.weedsOf(field.id()),
+        book.journal(),
+        book.pastSeasons(),
+        book.prices(),
+        book.stations(),
+        stagesSeen(book, field, row),
+        List.of());
+  }
+
+  /** Crop stages as the journal has them count as seen, and the model goes by them. */
+  private static List<Scouting> stagesSeen(Book book, Field field, PastSeason row) {
+    Crop crop = book.catalog().crop(row.crop());
+    return book.journal().of(field.id()).stream()
+        .filter(a -> a.season() == row.season())
+        .filter(a -> crop.findStage(a.position().strip()).isPresent())
+        .map(
+            a ->
+                new Scouting(
+                    a.date(),
+                    field.id(),
+                    "",
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of(a.position().strip()),
+                    0))
+        .toList();
+  }
+
+  /** The outdoors of that very season; empty when the station does not have all of its days. */
+  static Optional<TraceSet> trace(Book past, Field field) {
+    boolean planted =
+        !field.plantDate().isBefore(LocalDate.of(past.season() - 1, 9, 1))
+            && !field.plantDate().isAfter(LocalDate.of(past.season(), 10, 31));
+    if (!planted || !past.station(field).scenarioYears().contains(past.season())) {
+      return Optional.empty();
+    }
+    return Optional.of(TraceBuilder.ofSeason(past, field));
+  }
+}
