@@ -1,0 +1,178 @@
+package org.swathbook.escapes;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.swathbook.book.Book;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Site;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.measure.Money;
+import org.swathbook.plan.DayDoses;
+import org.swathbook.program.Dose;
+import org.swathbook.program.SeenWeed;
+import org.swathbook.rules.Finding;
+
+/** Looks for a product that may go on the survivors, among the planner's own legal doses. */
+final class Resprays {
+  /** Regrowth that has leaves enough to take up a spray, cm: 2 in, common practice, no source. */
+  private static final double FRESH_CM = 2 * 2.54;
+
+  /** Growth of survivors on a warm day, cm: 4 in over 12 days (default). */
+  private static final double GROWTH_CM_A_DAY = 4 * 2.54 / 12;
+
+  /** So long is a first legal day waited for: default, ours. */
+  private static final int PATIENCE_DAYS = 14;
+
+  private static final int LOOK_AHEAD_DAYS = 56;
+
+  /** What controls less of the survivors is not offered: half-effective begins here elsewhere. */
+  private static final double HALF_EFFECTIVE_PCT = 50;
+
+  private final FieldAfterPass scene;
+  private final Book book;
+  private final DayDoses doses;
+  private final List<WeedReading> alive;
+  private final Map<WeedId, Double> survivors = new TreeMap<>();
+  private final List<Site> failed;
+  private final boolean plainCause;
+  private final LocalDate sensible;
+  private final LocalDate end;
+  private final List<ResprayOption> options = new ArrayList<>();
+  private final List<RefusedRespray> refused = new ArrayList<>();
+
+  private Resprays(
+      FieldAfterPass scene, List<WeedReading> weeds, List<SeenWeed> seen, LocalDate today) {
+    this.scene = scene;
+    this.book = scene.book();
+    this.doses = DayDoses.of(book, scene.traces());
+    this.alive = weeds.stream().filter(w -> w.surviving() > 0).toList();
+    alive.forEach(w -> survivors.put(w.weed(), w.survivorsPerM2()));
+    TreeSet<Site> sites = new TreeSet<>();
+    alive.forEach(w -> sites.addAll(w.sites()));
+    this.failed = List.copyOf(sites);
+    // One weed whose failure nothing explains is enough to keep its sites away.
+    this.plainCause =
+        alive.stream()
+            .allMatch(w -> !w.suspicion().isWorthATest() && !w.suspicion().plainCauses().isEmpty());
+    this.sensible = sensible(alive, seen, today);
+    LocalDate lastWalked = LocalDate.of(book.season(), 10, 31);
+    LocalDate harvest = scene.field().harvestDate().orElse(lastWalked);
+    this.end = harvest.isBefore(lastWalked) ? harvest : lastWalked;
+  }
+
+  record Found(List<ResprayOption> options, List<RefusedRespray> refused, LocalDate sensible) {}
+
+  static Found of(
+      FieldAfterPass scene, List<WeedReading> weeds, List<SeenWeed> seen, LocalDate today) {
+    Resprays r = new Resprays(scene, weeds, seen, today);
+    r.doses.byActive().forEach(r::active);
+    // Sites that have not failed first; then what is expected to kill more, then what pays more.
+    r.options.sort(
+        Comparator.comparing(ResprayOption::failedSite)
+            .thenComparingLong((ResprayOption o) -> -Math.round(o.controlPct()))
+            .thenComparing(o -> o.costPerAcre().minus(o.savesPerAcre()))
+            .thenComparing(o -> o.dose().product().id()));
+    return new Found(r.options, r.refused, r.sensible);
+  }
+
+  /** Not before the plants can be judged, nor before those measured have fresh leaves again. */
+  private static LocalDate sensible(List<WeedReading> alive, List<SeenWeed> seen, LocalDate today) {
+    LocalDate out = today;
+    for (WeedReading w : alive) {
+      out = w.judgedFrom().isAfter(out) ? w.judgedFrom() : out;
+    }
+    for (SeenWeed s : seen) {
+      OptionalDouble grown = s.newGrowthCm();
+      boolean lives = alive.stream().anyMatch(w -> w.weed().equals(s.weed()));
+      if (lives && grown.isPresent() && grown.getAsDouble() < FRESH_CM) {
+        long days = (long) Math.ceil((FRESH_CM - grown.getAsDouble()) / GROWTH_CM_A_DAY - 1e-9);
+        LocalDate fresh = today.plusDays(days);
+        out = fresh.isAfter(out) ? fresh : out;
+      }
+    }
+    return out;
+  }
+
+  private void active(List<Dose> rates) {
+    Ingredient active = rates.get(0).actives().get(0).ingredient();
+    if (!active.hasFoliarActivity()
+        || alive.stream().noneMatch(w -> Readings.works(book, active, w.weed()))) {
+      return;
+    }
+    boolean again = failed.contains(active.site());
+    if (again && !plainCause) {
+      refused.add(
+          new RefusedRespray(
+              active,
+              "site "
+                  + active.site()
+                  + " has just failed here and nothing in the spraying explains it"));
+      return;
+    }
+    for (Dose dose : rates) {
+      Optional<LocalDate> first = firstLegal(dose);
+      if (first.isPresent()) {
+        option(dose, again, first.get());
+        return;
+      }
+    }
+    refused.add(new RefusedRespray(active, why(rates.get(rates.size() - 1))));
+  }
+
+  private Optional<LocalDate> firstLegal(Dose dose) {
+    for (int i = 0; i <= PATIENCE_DAYS; i++) {
+      LocalDate day = sensible.plusDays(i);
+      if (!day.isAfter(end) && doses.allows(dose, day)) {
+        return Optional.of(day);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private String why(Dose dose) {
+    if (sensible.isAfter(end)) {
+      return "the season is over before it could go on";
+    }
+    List<Finding> blocks = doses.blocks(dose, sensible);
+    return blocks.isEmpty() ? "no rate of it fits this field on that day" : blocks.get(0).message();
+  }
+
+  private void option(Dose dose, boolean again, LocalDate first) {
+    LocalDate last = first;
+    while (last.isBefore(first.plusDays(LOOK_AHEAD_DAYS))
+        && last.isBefore(end)
+        && doses.allows(dose, last.plusDays(1))) {
+      last = last.plusDays(1);
+    }
+    FieldAfterPass.More more = scene.with(dose, first, survivors);
+    Ingredient active = dose.actives().get(0).ingredient();
+    if (more.controlPct() < HALF_EFFECTIVE_PCT) {
+      refused.add(
+          new RefusedRespray(
+              active,
+              "it would control only about "
+                  + Math.round(more.controlPct())
+                  + " % of the survivors"));
+      return;
+    }
+    Money cost =
+        book.prices().perAcre(dose).orElseThrow().plus(book.passCost()).plus(book.resprayExtra());
+    options.add(
+        new ResprayOption(
+            dose,
+            again,
+            first,
+            last,
+            more.controlPct(),
+            cost,
+            scene.asItIs().loss().minus(more.lossPerAcre()),
+            PublishedResprays.of(failed, active.site())));
+  }
+}
