@@ -62,6 +62,7 @@ final class Swathbook implements Runnable {
       case "check" -> List.of(CheckCommand.class);
       case "load" -> List.of(LoadCommand.class);
       case "record" -> List.of(RecordCommand.class);
+      case "escapes" -> List.of(EscapesCommand.class);
       case "audit" -> List.of(AuditCommand.class);
       case "catalog" -> List.of(CatalogCommand.class);
       case "rules" -> List.of(RulesCommand.class);
@@ -73,6 +74,7 @@ final class Swathbook implements Runnable {
               CheckCommand.class,
               LoadCommand.class,
               RecordCommand.class,
+              EscapesCommand.class,
               AuditCommand.class,
               CatalogCommand.class,
               RulesCommand.class);

@@ -51,6 +51,11 @@ public final class EscapeJudge {
     return new EscapeJudge(book, seen, today).judge();
   }
 
+  /** Whether every weed was seen late enough to be judged. */
+  public static boolean isLateEnough(Book book, Observation seen) {
+    return Readings.of(book, seen).stream().noneMatch(WeedReading::tooEarly);
+  }
+
   private EscapeReport judge() {
     FieldAfterPass scene = FieldAfterPass.of(book, field, seen, weeds, today);
     SurvivorCost cost = cost(scene);
