@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,7 +19,7 @@ class EscapesCommandTest {
   @TempDir Path folder;
 
   private static Called escapes(Path book, String today, String... more) {
-    List<String> args = new java.util.ArrayList<>(List.of("escapes"));
+    List<String> args = new ArrayList<>(List.of("escapes"));
     args.addAll(List.of(more));
     args.addAll(List.of("--book", book.toString(), "--today", today));
     return Called.with(args.toArray(String[]::new));
@@ -33,8 +34,7 @@ class EscapesCommandTest {
     // Suspicion is never a diagnosis.
     assertThat(text.out()).doesNotContain("is resistant").contains("Only a test can tell");
     Goldens.check("demo/escapes.txt", text.out());
-    Goldens.check(
-        "demo/escapes.json", escapes(DEMO, "2027-06-22", "nd-1-june", "--json").out());
+    Goldens.check("demo/escapes.json", escapes(DEMO, "2027-06-22", "nd-1-june", "--json").out());
   }
 
   /** Once only, whatever is asked again; the rest of the file stays as it was. */

@@ -1,5 +1,6 @@
 package org.swathbook.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import org.swathbook.audit.ActiveLedger;
 import org.swathbook.audit.FieldLedger;
@@ -19,11 +21,15 @@ import org.swathbook.book.FederalRecord;
 import org.swathbook.book.Field;
 import org.swathbook.book.SprayRecord;
 import org.swathbook.book.file.BookLoader;
+import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.CatalogPlace;
 import org.swathbook.book.file.JournalWriter;
 import org.swathbook.book.file.MixWords;
+import org.swathbook.book.file.ObservationReader;
+import org.swathbook.book.file.WatchFile;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Site;
 import org.swathbook.catalog.TankTerms;
 import org.swathbook.catalog.file.EntryKind;
 import org.swathbook.catalog.file.WrittenCatalog;
@@ -41,6 +47,7 @@ import org.swathbook.cli.json.CheckJson;
 import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.DiffJson;
 import org.swathbook.cli.json.EntryJson;
+import org.swathbook.cli.json.EscapesJson;
 import org.swathbook.cli.json.ImpactJson;
 import org.swathbook.cli.json.ImportJson;
 import org.swathbook.cli.json.KeepJson;
@@ -54,6 +61,9 @@ import org.swathbook.cli.json.SeasonJson;
 import org.swathbook.cli.report.ImportedPass;
 import org.swathbook.cli.report.RecordedPass;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.escapes.DueLook;
+import org.swathbook.escapes.EscapeJudge;
+import org.swathbook.program.Observation;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayerTank;
 import org.swathbook.rules.ActiveUse;
@@ -126,6 +136,8 @@ final class SampleDocuments {
     all.put("load", load(book, head));
     all.put("record", record(book, head));
     all.put("audit", audit(head));
+    all.put("escapes", escapes(head));
+    all.put("escapesDue", escapesDue(head));
     all.put("recordImport", recordImport(book, head));
     all.put(
         "checkProgram",
@@ -205,6 +217,36 @@ final class SampleDocuments {
 
   private static String recordImport(Book book, ReportHead head) {
     return ImportJson.of(head, ImportedPass.of(book, written(row(book))), List.of("endTime"));
+  }
+
+  /** The observation of the demo book, in which survivors are many and suspect. */
+  private static String escapes(ReportHead head) {
+    Path folder = ProgramProcess.CLI.resolve("../demo-data").normalize();
+    Book demo = new BookLoader().load(folder);
+    BookPaths paths = new BookPaths(folder);
+    Observation seen =
+        ObservationReader.read(paths.find(BookPaths.Kind.OBSERVATION, "nd-1-june"), paths, demo);
+    return EscapesJson.of(
+        head,
+        demo.findField("ND-1").orElseThrow(),
+        EscapeJudge.judge(demo, seen, seen.seen()),
+        List.of(
+            new WatchFile.Entry(
+                seen.field(), seen.weeds().get(0).weed(), Site.of(4), seen.seen(), "sample")));
+  }
+
+  private static String escapesDue(ReportHead head) {
+    LocalDate day = LocalDate.of(2027, 6, 8);
+    return EscapesJson.due(
+        head,
+        List.of(
+            new DueLook(
+                Samples.field(),
+                day,
+                Set.of("glyphosate"),
+                day.plusDays(14),
+                day.plusDays(21),
+                DueLook.When.DUE)));
   }
 
   private static String audit(ReportHead head) {

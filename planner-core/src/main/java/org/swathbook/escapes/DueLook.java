@@ -2,10 +2,12 @@ package org.swathbook.escapes;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
@@ -76,7 +78,7 @@ public record DueLook(
       passes.forEach((date, actives) -> out.add(of(f, date, actives, today)));
     }
     out.sort(
-        java.util.Comparator.comparing(DueLook::from)
+        Comparator.comparing(DueLook::from)
             .thenComparing(d -> d.field().id().value())
             .thenComparing(DueLook::sprayed));
     return out;
@@ -88,7 +90,7 @@ public record DueLook(
     LocalDate from = date.plusDays(days);
     LocalDate to = date.plusDays(LAST_DAY);
     When when = today.isBefore(from) ? When.EARLY : today.isAfter(to) ? When.LATE : When.DUE;
-    Set<String> names = new java.util.TreeSet<>();
+    Set<String> names = new TreeSet<>();
     actives.forEach(i -> names.add(i.name()));
     return new DueLook(f, date, names, from, to, when);
   }

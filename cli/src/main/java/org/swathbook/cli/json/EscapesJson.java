@@ -83,8 +83,7 @@ public final class EscapesJson {
     node.put("deadBy", w.deadBy().toString());
     node.put("tooEarly", w.tooEarly());
     node.set(
-        "seedsPerM2",
-        Json.significant(report.cost().seedsPerM2().getOrDefault(w.weed(), 0.0), 1));
+        "seedsPerM2", Json.significant(report.cost().seedsPerM2().getOrDefault(w.weed(), 0.0), 1));
     node.set("lookFor", Json.texts(w.yetToTell()));
     Suspicion s = w.suspicion();
     ObjectNode suspicion = node.putObject("suspicion");

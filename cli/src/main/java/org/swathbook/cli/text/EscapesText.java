@@ -196,8 +196,7 @@ public final class EscapesText {
                 + Numbers.decimals(o.dose().rate().amount(), 2)
                 + " "
                 + o.dose().rate().unitText(),
-            o.dose().actives().get(0).ingredient().site()
-                + (o.failedSite() ? " again" : ""),
+            o.dose().actives().get(0).ingredient().site() + (o.failedSite() ? " again" : ""),
             Figures.day(o.earliest()) + " to " + Figures.day(o.latest()),
             Figures.percent(o.controlPct()),
             Figures.money(o.costPerAcre()),
@@ -206,8 +205,7 @@ public final class EscapesText {
       table.on(page);
       for (ResprayOption o : report.respray()) {
         o.published()
-            .ifPresent(
-                p -> page.wrapped(2, 4, o.dose().product().name() + ": in trials " + p));
+            .ifPresent(p -> page.wrapped(2, 4, o.dose().product().name() + ": in trials " + p));
         if (o.controlPct() < 100 * book.house().effectiveSite()) {
           page.wrapped(
               2,
@@ -227,8 +225,7 @@ public final class EscapesText {
       for (RefusedRespray r : report.refused()) {
         String name = r.active().name();
         String why = r.why();
-        boolean named =
-            why.toLowerCase(Locale.ROOT).startsWith(name.toLowerCase(Locale.ROOT));
+        boolean named = why.toLowerCase(Locale.ROOT).startsWith(name.toLowerCase(Locale.ROOT));
         page.wrapped(2, 4, named ? why : name + ": " + why);
       }
       page.blank();
