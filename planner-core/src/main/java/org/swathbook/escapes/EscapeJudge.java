@@ -58,7 +58,8 @@ public final class EscapeJudge {
 
   private EscapeReport judge() {
     FieldAfterPass scene = FieldAfterPass.of(book, field, seen, weeds, today);
-    SurvivorCost cost = cost(scene);
+    FieldAfterPass clean = FieldAfterPass.clean(book, field, seen, weeds, today);
+    SurvivorCost cost = cost(scene, clean);
     List<WeedReading> early = weeds.stream().filter(WeedReading::tooEarly).toList();
     if (!early.isEmpty()) {
       LocalDate again =
@@ -89,11 +90,12 @@ public final class EscapeJudge {
       why.add("some plants are neither dying nor growing again yet");
       return report(Action.WAIT, later(again), cost, none());
     }
-    return ofSurvivors(scene, cost, open);
+    return ofSurvivors(scene, clean, cost, open);
   }
 
-  private EscapeReport ofSurvivors(FieldAfterPass scene, SurvivorCost cost, boolean open) {
-    Resprays.Found found = Resprays.of(scene, weeds, seen.weeds(), today);
+  private EscapeReport ofSurvivors(
+      FieldAfterPass scene, FieldAfterPass clean, SurvivorCost cost, boolean open) {
+    Resprays.Found found = Resprays.of(scene, clean, weeds, seen.weeds(), today);
     boolean tooMany = weeds.stream().filter(w -> w.surviving() > 0).anyMatch(this::isTooMany);
     Optional<ResprayOption> best = found.options().stream().findFirst();
     boolean pays =
@@ -149,8 +151,7 @@ public final class EscapeJudge {
         .orElseThrow();
   }
 
-  private SurvivorCost cost(FieldAfterPass scene) {
-    FieldAfterPass clean = FieldAfterPass.clean(book, field, seen, weeds, today);
+  private SurvivorCost cost(FieldAfterPass scene, FieldAfterPass clean) {
     Money loss = scene.asItIs().loss().minus(clean.asItIs().loss());
     Map<WeedId, Double> seeds = new LinkedHashMap<>();
     for (WeedReading w : weeds) {

@@ -3,10 +3,8 @@ package org.swathbook.escapes;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
@@ -15,11 +13,9 @@ import org.swathbook.book.ScoutedCount;
 import org.swathbook.book.ScoutedHeight;
 import org.swathbook.book.Scouting;
 import org.swathbook.book.SprayRecord;
-import org.swathbook.catalog.WeedId;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
-import org.swathbook.measure.Money;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
@@ -27,11 +23,8 @@ import org.swathbook.program.Observation;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
-import org.swathbook.season.SiteControl;
 
 /**
  * The field as it was seen: the survivors that were counted stand from that day on, and what the
@@ -154,30 +147,10 @@ final class FieldAfterPass {
     return asItIs;
   }
 
-  /** What one more pass does. */
-  record More(double controlPct, Money lossPerAcre) {}
-
-  /**
-   * One more pass on a day.
-   *
-   * @param survivorsPerM2 plants by weed that its control is averaged over
-   */
-  More with(Dose dose, LocalDate day, Map<WeedId, Double> survivorsPerM2) {
+  /** The season with one more pass on a day. */
+  SeasonOutcome with(Dose dose, LocalDate day) {
     List<Pass> passes = new ArrayList<>(made);
     passes.add(new Pass(new Anchor.Made(day), Mix.of(List.of(dose))));
-    SeasonOutcome out = SeasonWalk.walk(book, kernel, new Program("again", field.id(), passes));
-    PassOutcome last = out.passes().get(out.passes().size() - 1);
-    Map<WeedId, Double> control = new TreeMap<>();
-    for (PassWeed w : last.weeds()) {
-      control.put(
-          w.weed(), w.foliar().stream().mapToDouble(SiteControl::controlPct).max().orElse(0));
-    }
-    double sum = 0;
-    double plants = 0;
-    for (Map.Entry<WeedId, Double> e : survivorsPerM2.entrySet()) {
-      sum += e.getValue() * control.getOrDefault(e.getKey(), 0.0);
-      plants += e.getValue();
-    }
-    return new More(plants > 0 ? sum / plants : 0, out.loss());
+    return SeasonWalk.walk(book, kernel, new Program("again", field.id(), passes));
   }
 }

@@ -4,10 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.TreeSet;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Ingredient;
@@ -18,6 +17,7 @@ import org.swathbook.plan.DayDoses;
 import org.swathbook.program.Dose;
 import org.swathbook.program.SeenWeed;
 import org.swathbook.rules.Finding;
+import org.swathbook.season.SeasonOutcome;
 
 /** Looks for a product that may go on the survivors, among the planner's own legal doses. */
 final class Resprays {
@@ -36,10 +36,11 @@ final class Resprays {
   private static final double HALF_EFFECTIVE_PCT = 50;
 
   private final FieldAfterPass scene;
+  private final FieldAfterPass clean;
   private final Book book;
   private final DayDoses doses;
   private final List<WeedReading> alive;
-  private final Map<WeedId, Double> survivors = new TreeMap<>();
+  private final Set<WeedId> survivors = new TreeSet<>();
   private final List<Site> failed;
   private final boolean plainCause;
   private final LocalDate sensible;
@@ -48,12 +49,17 @@ final class Resprays {
   private final List<RefusedRespray> refused = new ArrayList<>();
 
   private Resprays(
-      FieldAfterPass scene, List<WeedReading> weeds, List<SeenWeed> seen, LocalDate today) {
+      FieldAfterPass scene,
+      FieldAfterPass clean,
+      List<WeedReading> weeds,
+      List<SeenWeed> seen,
+      LocalDate today) {
     this.scene = scene;
+    this.clean = clean;
     this.book = scene.book();
     this.doses = DayDoses.of(book, scene.traces());
     this.alive = weeds.stream().filter(w -> w.surviving() > 0).toList();
-    alive.forEach(w -> survivors.put(w.weed(), w.survivorsPerM2()));
+    alive.forEach(w -> survivors.add(w.weed()));
     TreeSet<Site> sites = new TreeSet<>();
     alive.forEach(w -> sites.addAll(w.sites()));
     this.failed = List.copyOf(sites);
@@ -69,9 +75,16 @@ final class Resprays {
 
   record Found(List<ResprayOption> options, List<RefusedRespray> refused, LocalDate sensible) {}
 
+  /**
+   * @param clean the same field with the counted plants gone
+   */
   static Found of(
-      FieldAfterPass scene, List<WeedReading> weeds, List<SeenWeed> seen, LocalDate today) {
-    Resprays r = new Resprays(scene, weeds, seen, today);
+      FieldAfterPass scene,
+      FieldAfterPass clean,
+      List<WeedReading> weeds,
+      List<SeenWeed> seen,
+      LocalDate today) {
+    Resprays r = new Resprays(scene, clean, weeds, seen, today);
     r.doses.byActive().forEach(r::active);
     // Sites that have not failed first; then what is expected to kill more, then what pays more.
     r.options.sort(
@@ -144,21 +157,22 @@ final class Resprays {
     return blocks.isEmpty() ? "no rate of it fits this field on that day" : blocks.get(0).message();
   }
 
-  private void option(Dose dose, boolean again, LocalDate first) {
+  private void option(Dose dose, boolean sameSite, LocalDate first) {
     LocalDate last = first;
     while (last.isBefore(first.plusDays(LOOK_AHEAD_DAYS))
         && last.isBefore(end)
         && doses.allows(dose, last.plusDays(1))) {
       last = last.plusDays(1);
     }
-    FieldAfterPass.More more = scene.with(dose, first, survivors);
+    SeasonOutcome again = scene.with(dose, first);
+    double controlPct = controlPct(again, clean.with(dose, first));
     Ingredient active = dose.actives().get(0).ingredient();
-    if (more.controlPct() < HALF_EFFECTIVE_PCT) {
+    if (controlPct < HALF_EFFECTIVE_PCT) {
       refused.add(
           new RefusedRespray(
               active,
               "it would control only about "
-                  + Math.round(more.controlPct())
+                  + Math.round(controlPct)
                   + " % of the survivors"));
       return;
     }
@@ -167,12 +181,30 @@ final class Resprays {
     options.add(
         new ResprayOption(
             dose,
-            again,
+            sameSite,
             first,
             last,
-            more.controlPct(),
+            controlPct,
             cost,
-            scene.asItIs().loss().minus(more.lossPerAcre()),
-            PublishedResprays.of(failed, active.site())));
+            scene.asItIs().loss().minus(again.loss()),
+            PublishedResprays.of(failed, active)));
+  }
+
+  /**
+   * Percent of the counted plants that a pass takes: what they add to the plants at harvest with it
+   * and without it. Seedlings that came up since stand in both fields alike and fall out.
+   */
+  private double controlPct(SeasonOutcome again, SeasonOutcome cleanAgain) {
+    double left = 0;
+    double before = 0;
+    for (WeedId w : survivors) {
+      left += atHarvest(again, w) - atHarvest(cleanAgain, w);
+      before += atHarvest(scene.asItIs(), w) - atHarvest(clean.asItIs(), w);
+    }
+    return before > 0 ? Math.max(0, 100 * (1 - left / before)) : 0;
+  }
+
+  private static double atHarvest(SeasonOutcome outcome, WeedId weed) {
+    return outcome.weed(weed).allSurvivorsPerAcre();
   }
 }
