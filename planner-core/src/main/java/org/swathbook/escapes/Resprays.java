@@ -172,7 +172,7 @@ final class Resprays {
           new RefusedRespray(
               active,
               "it would control only about "
-                  + Math.round(controlPct)
+                  + (long) Math.floor(controlPct)
                   + " % of the survivors"));
       return;
     }
