@@ -63,6 +63,7 @@ final class Swathbook implements Runnable {
       case "load" -> List.of(LoadCommand.class);
       case "calibrate" -> List.of(CalibrateCommand.class);
       case "record" -> List.of(RecordCommand.class);
+      case "escapes" -> List.of(EscapesCommand.class);
       case "audit" -> List.of(AuditCommand.class);
       case "catalog" -> List.of(CatalogCommand.class);
       case "rules" -> List.of(RulesCommand.class);
@@ -75,6 +76,7 @@ final class Swathbook implements Runnable {
               LoadCommand.class,
               CalibrateCommand.class,
               RecordCommand.class,
+              EscapesCommand.class,
               AuditCommand.class,
               CatalogCommand.class,
               RulesCommand.class);

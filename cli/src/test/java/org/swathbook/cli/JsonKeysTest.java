@@ -213,4 +213,35 @@ class JsonKeysTest {
             "auditSites.growers",
             "auditSites.acresOnOneEffectiveSitePct");
   }
+
+  @Test
+  void escapes() {
+    assertThat(keys)
+        .contains(
+            "escapes.format",
+            "escapes.field",
+            "escapes.weeds",
+            "escapedWeed.weed",
+            "escapedWeed.reading",
+            "reading.dead",
+            "reading.dying",
+            "reading.undecided",
+            "reading.recovering",
+            "reading.missed",
+            "escapedWeed.controlledPct",
+            "escapedWeed.controlledLowPct",
+            "escapedWeed.controlledHighPct",
+            "suspicion.level",
+            "suspicion.for",
+            "suspicion.against",
+            "escapes.action",
+            "escapes.lookAgain",
+            "escapes.respray",
+            "respray.mix",
+            "respray.earliest",
+            "respray.latest",
+            "respray.controlPct",
+            "respray.costPerAcre",
+            "respray.savesPerAcre");
+  }
 }

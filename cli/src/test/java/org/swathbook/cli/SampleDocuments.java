@@ -1,5 +1,6 @@
 package org.swathbook.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import org.swathbook.audit.ActiveLedger;
 import org.swathbook.audit.FieldLedger;
@@ -20,12 +22,16 @@ import org.swathbook.book.FederalRecord;
 import org.swathbook.book.Field;
 import org.swathbook.book.SprayRecord;
 import org.swathbook.book.file.BookLoader;
+import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.CatalogPlace;
 import org.swathbook.book.file.JournalWriter;
 import org.swathbook.book.file.MixWords;
+import org.swathbook.book.file.ObservationReader;
+import org.swathbook.book.file.WatchFile;
 import org.swathbook.calibration.Calibration;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Site;
 import org.swathbook.catalog.TankTerms;
 import org.swathbook.catalog.file.EntryKind;
 import org.swathbook.catalog.file.WrittenCatalog;
@@ -39,13 +45,14 @@ import org.swathbook.check.Judgement;
 import org.swathbook.check.MixJudge;
 import org.swathbook.check.MixMending;
 import org.swathbook.check.OpenHours;
-import org.swathbook.cli.json.CalibrationJson;
 import org.swathbook.cli.json.AuditJson;
+import org.swathbook.cli.json.CalibrationJson;
 import org.swathbook.cli.json.CatalogListJson;
 import org.swathbook.cli.json.CheckJson;
 import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.DiffJson;
 import org.swathbook.cli.json.EntryJson;
+import org.swathbook.cli.json.EscapesJson;
 import org.swathbook.cli.json.ImpactJson;
 import org.swathbook.cli.json.ImportJson;
 import org.swathbook.cli.json.KeepJson;
@@ -60,6 +67,9 @@ import org.swathbook.cli.json.SeasonJson;
 import org.swathbook.cli.report.ImportedPass;
 import org.swathbook.cli.report.RecordedPass;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.escapes.DueLook;
+import org.swathbook.escapes.EscapeJudge;
+import org.swathbook.program.Observation;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayerTank;
 import org.swathbook.rules.ActiveUse;
@@ -135,6 +145,8 @@ final class SampleDocuments {
     all.put("record", record(book, head));
     all.put("audit", audit(head));
     all.put("auditSites", auditSites(head));
+    all.put("escapes", escapes(head));
+    all.put("escapesDue", escapesDue(head));
     all.put("recordImport", recordImport(book, head));
     all.put(
         "checkProgram",
@@ -220,6 +232,36 @@ final class SampleDocuments {
     Book demo = new BookLoader().load(ProgramProcess.CLI.resolve("../demo-data"));
     return AuditJson.of(
         demo.catalog(), head, SiteAudit.of(demo, List.of(demo.findField("OB-3").orElseThrow())));
+  }
+
+  /** The observation of the demo book, in which survivors are many and suspect. */
+  private static String escapes(ReportHead head) {
+    Path folder = ProgramProcess.CLI.resolve("../demo-data").normalize();
+    Book demo = new BookLoader().load(folder);
+    BookPaths paths = new BookPaths(folder);
+    Observation seen =
+        ObservationReader.read(paths.find(BookPaths.Kind.OBSERVATION, "nd-1-june"), paths, demo);
+    return EscapesJson.of(
+        head,
+        demo.findField("ND-1").orElseThrow(),
+        EscapeJudge.judge(demo, seen, seen.seen()),
+        List.of(
+            new WatchFile.Entry(
+                seen.field(), seen.weeds().get(0).weed(), Site.of(4), seen.seen(), "sample")));
+  }
+
+  private static String escapesDue(ReportHead head) {
+    LocalDate day = LocalDate.of(2027, 6, 8);
+    return EscapesJson.due(
+        head,
+        List.of(
+            new DueLook(
+                Samples.field(),
+                day,
+                Set.of("glyphosate"),
+                day.plusDays(14),
+                day.plusDays(21),
+                DueLook.When.DUE)));
   }
 
   private static String audit(ReportHead head) {

@@ -106,6 +106,15 @@ public final class BookPaths {
         .toList();
   }
 
+  /** Every observation that the book keeps, in the order of their names. */
+  public List<Path> observations() {
+    Path folder = book.resolve(Kind.OBSERVATION.folder());
+    return names(folder).stream()
+        .map(n -> folder.resolve(n + ENDING))
+        .filter(this::isInside)
+        .toList();
+  }
+
   /** Where the program of a field is kept, {@code programs/nd-1.yaml}. */
   public Path programOf(FieldId field) {
     return book.resolve(Kind.PROGRAM.folder()).resolve(field.fileName() + ENDING);

@@ -1,0 +1,155 @@
+package org.swathbook.cli;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.file.BookPaths;
+import org.swathbook.book.file.ObservationReader;
+import org.swathbook.book.file.WatchFile;
+import org.swathbook.catalog.Site;
+import org.swathbook.cli.json.EscapesJson;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.DueText;
+import org.swathbook.cli.text.EscapesText;
+import org.swathbook.escapes.DueLook;
+import org.swathbook.escapes.EscapeJudge;
+import org.swathbook.escapes.EscapeReport;
+import org.swathbook.escapes.WeedReading;
+import org.swathbook.program.Observation;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Judges what lived through a pass, or tells where a look is due. */
+@Command(
+    name = "escapes",
+    description = {
+      "Judges the plants that were seen after a pass: dead, dying or living on, what the survivors"
+          + " cost, and whether to look again, spray again or stop the seed.",
+      "With --due: the passes of the journal that somebody should look at.",
+      "For example: escapes nd-1-june"
+    })
+final class EscapesCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "OBSERVATION",
+      description = "A file, else a name in the folder observations of the book.")
+  @Nullable String observation;
+
+  @Option(names = "--due", description = "Tell which passes should be looked at, and when.")
+  boolean due;
+
+  @Option(
+      names = "--watch",
+      description =
+          "Add a suspicion that is worth a test to watch.csv, unless it stands there already.")
+  boolean watch;
+
+  @Mixin BookOption bookOption = new BookOption();
+  @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin OutputOption output = new OutputOption();
+
+  @Override
+  public Integer call() {
+    LocalDate today = todayOption.read();
+    if (due == (observation != null)) {
+      throw new ParameterException(
+          spec.commandLine(), "name one observation, as nd-1-june, or say --due");
+    }
+    if (due && watch) {
+      throw new ParameterException(spec.commandLine(), "--watch belongs to an observation");
+    }
+    BookPaths paths = bookOption.paths();
+    Book book = bookOption.load(paths);
+    return due ? due(book, paths, today) : judge(book, paths, today);
+  }
+
+  private int judge(Book book, BookPaths paths, LocalDate today) {
+    Observation seen =
+        ObservationReader.read(
+            paths.find(BookPaths.Kind.OBSERVATION, String.valueOf(observation)), paths, book);
+    Field field = book.findField(seen.field().value()).orElseThrow();
+    EscapeReport report = EscapeJudge.judge(book, seen, today);
+    List<WatchFile.Entry> entries = entries(book, report);
+    ReportHead head = ReportHead.of(book, List.of(field), today);
+    if (watch) {
+      head = head.noted(added(WatchFile.add(paths, book, entries)));
+    }
+    output.print(
+        output.json
+            ? EscapesJson.of(head, field, report, entries)
+            : EscapesText.of(book, head, field, report, entries));
+    return ExitCode.DONE;
+  }
+
+  /**
+   * A row a site that should have worked, of weeds whose suspicion is worth a test; what weeds.csv
+   * lists already needs no watching.
+   */
+  private static List<WatchFile.Entry> entries(Book book, EscapeReport report) {
+    List<WatchFile.Entry> out = new ArrayList<>();
+    for (WeedReading w : report.weeds()) {
+      if (w.suspicion().isWorthATest()) {
+        for (Site site : w.sites()) {
+          if (isListed(book, report, w, site)) {
+            continue;
+          }
+          out.add(
+              new WatchFile.Entry(
+                  report.seen().field(),
+                  w.weed(),
+                  site,
+                  report.seen().seen(),
+                  w.suspicion().level().word()
+                      + " suspicion: "
+                      + String.join("; ", w.suspicion().evidenceFor())));
+        }
+      }
+    }
+    return out;
+  }
+
+  private static boolean isListed(Book book, EscapeReport report, WeedReading w, Site site) {
+    return book.weedsOf(report.seen().field()).stream()
+        .filter(p -> p.weed().id().equals(w.weed()))
+        .flatMap(p -> p.listed().stream())
+        .anyMatch(r -> r.site().filter(site::equals).isPresent());
+  }
+
+  private static List<String> added(List<WatchFile.Entry> fresh) {
+    return List.of(
+        fresh.isEmpty()
+            ? "watch.csv: nothing to add."
+            : "watch.csv: added "
+                + fresh.stream()
+                    .map(e -> e.weed() + " and site " + e.site())
+                    .collect(Collectors.joining(", "))
+                + ".");
+  }
+
+  private int due(Book book, BookPaths paths, LocalDate today) {
+    Set<DueLook.Looked> looked =
+        paths.observations().stream()
+            .map(f -> ObservationReader.read(f, paths, book))
+            // A look that came too early does not stand for the one that is due.
+            .filter(o -> EscapeJudge.isLateEnough(book, o))
+            .map(o -> new DueLook.Looked(o.field(), o.sprayed()))
+            .collect(Collectors.toSet());
+    List<DueLook> all = DueLook.of(book, today, looked);
+    ReportHead head = ReportHead.of(book, List.of(), today);
+    output.print(output.json ? EscapesJson.due(head, all) : DueText.of(head, all));
+    return ExitCode.DONE;
+  }
+}
