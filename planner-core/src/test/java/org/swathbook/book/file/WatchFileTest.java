@@ -52,8 +52,7 @@ class WatchFileTest {
     assertThat(add()).hasSize(1);
     String after = file();
     assertThat(after)
-        .isEqualTo(
-            before + "\r\nAMAPA,ND-1,\"'=strong, \"\"patches\"\"\",2027-06-22,14\r\n");
+        .isEqualTo(before + "\r\nAMAPA,ND-1,\"'=strong, \"\"patches\"\"\",2027-06-22,14\r\n");
     assertThat(add()).isEmpty();
     assertThat(file()).isEqualTo(after);
   }
