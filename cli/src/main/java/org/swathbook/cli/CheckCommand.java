@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
+import org.swathbook.book.file.MixReader;
 import org.swathbook.book.file.ProgramReader;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
@@ -81,8 +82,8 @@ final class CheckCommand implements Callable<Integer> {
 
   /** The one field that a tank is for, as typed. */
   private Optional<String> asked(BookPaths paths) {
-    if (field != null || program != null) {
-      return Optional.ofNullable(field);
+    if (typed.field != null || program != null) {
+      return Optional.ofNullable(typed.field);
     }
     return MixReader.fieldIn(paths.find(BookPaths.Kind.MIX, words.get(0)), paths);
   }
