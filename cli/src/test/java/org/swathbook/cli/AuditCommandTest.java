@@ -139,7 +139,8 @@ class AuditCommandTest {
         .contains("A-25-008 stage-window: Flumioxazin")
         .contains("A-25-009 soil-limit: Metribuzin")
         .contains("A-25-025 stage-window: Dicamba")
-        .contains("A-26-019 stage-window: Dicamba")
+        // Corn of 34.5 in: half a pound ends at 8 in, the quarter pound of taller corn is exceeded.
+        .contains("A-26-019 rate-above-use: Dicamba")
         .contains("A-26-020 antagonism: Quizalofop-P-ethyl")
         .contains("A-26-029 harvest-interval: Clethodim");
     assertThat(Called.with("audit", book, "XX-1").err())
