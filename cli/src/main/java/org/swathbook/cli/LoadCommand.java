@@ -45,7 +45,7 @@ import picocli.CommandLine.Spec;
       "For example: load nd-1-two-layers --pass 2 --date 2027-06-06 --tank 1200",
       "For example: load --field ND-1 --date 2027-06-08 --volume 15 --tank 1200"
           + " \"glyphosate-4.5sl 32 fl oz/acre\"",
-      "For example: load nd-1-june nd-4-june ob-3-june"
+      "For example: load nd-1-june second.yaml third.yaml"
     })
 final class LoadCommand implements Callable<Integer> {
   @Spec CommandSpec spec;

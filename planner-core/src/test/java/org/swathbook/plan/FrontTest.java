@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -70,7 +71,7 @@ class FrontTest {
       }
     }
     List<FrontProgram> again = new ArrayList<>(front);
-    again.sort(java.util.Comparator.comparing(FrontProgram::cost));
+    again.sort(Comparator.comparing(FrontProgram::cost));
     assertThat(front).isEqualTo(again);
   }
 
