@@ -42,6 +42,12 @@ public record Ingredient(
     sources = Ordered.map(sources);
   }
 
+  /** Of the id alone: equal ones share it, and all that a label says takes long to hash. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
+
   /** Activity through leaves, where a use does not say otherwise. */
   public Stated<Foliar> foliar() {
     return terms.foliar();

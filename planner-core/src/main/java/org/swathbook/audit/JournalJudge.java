@@ -103,7 +103,7 @@ final class JournalJudge {
               new PassFacts(
                   past,
                   traces,
-                  outcome,
+                  outcome.walkedPasses(),
                   pass,
                   PassPositions.of(traces, pass.timing()),
                   List.of(),

@@ -120,7 +120,8 @@ public final class HouseRuleCheck {
                 foliarAsked,
                 w.effectiveFoliarSites()));
       }
-      int soilAsked = HouseTests.soilSitesAsked(house, season, pass.index(), w.weed());
+      int soilAsked =
+          HouseTests.soilSitesAsked(house, season.walkedPasses(), pass.index(), w.weed());
       if (w.effectiveSoilSites() < soilAsked) {
         soil.add(
             new BrokenHouseRule(

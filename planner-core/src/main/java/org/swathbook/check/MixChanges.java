@@ -106,7 +106,7 @@ final class MixChanges {
   private boolean mayHelp(Ingredient active) {
     for (Finding f : against) {
       if (f.about().weed().isPresent()) {
-        WeedPressure weed = facts.outcome(f.about().weed().get()).pressure();
+        WeedPressure weed = facts.pressure(f.about().weed().get());
         double foliar = Rated.foliarPct(facts, weed, active).orElse(0);
         double soil = Rated.soilPct(facts, weed, active).orElse(0);
         if (!Rated.isResisted(weed, active)

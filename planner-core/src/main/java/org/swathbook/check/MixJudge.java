@@ -19,6 +19,8 @@ import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.PassRule;
 import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.UseFacts;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.WalkedPasses;
 import org.swathbook.weather.SunTimes;
 
 /**
@@ -88,14 +90,15 @@ public final class MixJudge {
   }
 
   private JudgedMix judge(SprayJob job, WithoutWalk known) {
-    MixScene.Walked walked = scene.walk(job);
+    WalkedPasses walked = scene.with(job.mix());
+    PassOutcome pass = MixScene.pass(walked);
     PassFacts facts =
         new PassFacts(
             scene.book(),
             scene.traces(),
-            walked.season(),
-            walked.pass(),
-            PassPositions.of(scene.traces(), walked.pass().timing()),
+            walked,
+            pass,
+            PassPositions.of(scene.traces(), pass.timing()),
             known.actives(),
             Optional.of(job));
     Findings out = known.ofUses();

@@ -17,18 +17,15 @@ import org.swathbook.growth.FieldOutdoors;
 import org.swathbook.growth.ScoutedField;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
-import org.swathbook.program.Anchor;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
-import org.swathbook.program.Pass;
-import org.swathbook.program.Program;
 import org.swathbook.program.Scouted;
 import org.swathbook.program.SprayJob;
+import org.swathbook.season.DayInSeason;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.WalkedPasses;
 
 /**
  * The field on the day of a job: what the journal has sprayed this season, then the job itself, on
@@ -44,19 +41,12 @@ final class MixScene {
   private static final double SEEN_SHARE = 0.01;
 
   private final Book book;
-  private final Field field;
-  private final Kernel kernel;
-  private final List<Pass> before;
+  private final DayInSeason day;
 
-  private MixScene(Book book, Field field, Kernel kernel, List<Pass> before) {
+  private MixScene(Book book, DayInSeason day) {
     this.book = book;
-    this.field = field;
-    this.kernel = kernel;
-    this.before = List.copyOf(before);
+    this.day = day;
   }
-
-  /** What a tank does in a scene. */
-  record Walked(SeasonOutcome season, PassOutcome pass) {}
 
   /**
    * @param today weather up to it, and up to the day of the job where the file has it, is real
@@ -64,23 +54,23 @@ final class MixScene {
   static MixScene of(Book book, Field field, SprayJob job, LocalDate today) {
     Book withAll = book.withMoreWeeds(unlisted(book, field, job));
     LocalDate observedTo = today.isAfter(job.date()) ? today : job.date();
-    List<Pass> before = before(book, field, job);
+    List<DayInSeason.Made> before = before(book, field, job);
     ScoutedField known = ScoutedField.of(withAll, field, observedTo);
     Scouted crop =
         new Scouted(job.scouted().cropStage(), job.scouted().cropHeightCm(), new TreeMap<>());
     ScoutedField cropSeen = known.and(job.date(), crop, Map.of());
     FieldOutdoors outdoors = TraceBuilder.outdoors(withAll, field, observedTo, cropSeen);
-    MixScene modelled = with(withAll, field, outdoors.with(cropSeen), before);
+    MixScene modelled = with(withAll, outdoors.with(cropSeen), before, job);
     if (job.scouted().weedHeightCm().isEmpty()) {
       return modelled;
     }
     Map<WeedId, Double> fewest = modelled.fewest(job);
-    return with(
-        withAll, field, outdoors.with(known.and(job.date(), job.scouted(), fewest)), before);
+    return with(withAll, outdoors.with(known.and(job.date(), job.scouted(), fewest)), before, job);
   }
 
-  private static MixScene with(Book book, Field field, TraceSet traces, List<Pass> before) {
-    return new MixScene(book, field, Kernel.of(book, traces), before);
+  private static MixScene with(
+      Book book, TraceSet traces, List<DayInSeason.Made> before, SprayJob job) {
+    return new MixScene(book, DayInSeason.of(book, Kernel.of(book, traces), before, job.date()));
   }
 
   /** Weeds that the job names and the field's list lacks; they decide no program. */
@@ -105,23 +95,23 @@ final class MixScene {
   }
 
   /** The season's passes of the journal up to the job, which may itself be among them. */
-  private static List<Pass> before(Book book, Field field, SprayJob job) {
+  private static List<DayInSeason.Made> before(Book book, Field field, SprayJob job) {
     Map<LocalDate, List<Dose>> byDate = new TreeMap<>();
     JournalMatch journal = new JournalMatch(book, field);
     for (Application a : journal.othersUpTo(job.date(), job.mix())) {
       byDate.computeIfAbsent(a.date(), d -> new ArrayList<>()).add(a.dose());
     }
-    List<Pass> out = new ArrayList<>();
-    byDate.forEach((date, doses) -> out.add(new Pass(new Anchor.OnDate(date), Mix.of(doses))));
+    List<DayInSeason.Made> out = new ArrayList<>();
+    byDate.forEach((date, doses) -> out.add(new DayInSeason.Made(date, Mix.of(doses))));
     return out;
   }
 
   /** Numbers for the weeds that were seen and of which the model has hardly any left. */
   private Map<WeedId, Double> fewest(SprayJob job) {
     Map<WeedId, Double> out = new TreeMap<>();
-    for (PassWeed w : walk(job).pass().weeds()) {
+    for (PassWeed w : pass(day.with(job.mix())).weeds()) {
       double season =
-          kernel.traces().weeds().stream()
+          traces().weeds().stream()
               .filter(p -> p.weed().id().equals(w.weed()))
               .mapToDouble(WeedPressure::perM2)
               .findFirst()
@@ -134,19 +124,19 @@ final class MixScene {
     return out;
   }
 
-  /** Walks the season with this tank on the day of the job. */
-  Walked walk(SprayJob job) {
-    List<Pass> passes = new ArrayList<>(before);
-    // Last of its date: what the journal has of that day came before.
-    passes.add(new Pass(new Anchor.OnDate(job.date()), job.mix()));
-    SeasonOutcome season =
-        SeasonWalk.walkMade(book, kernel, new Program("job", field.id(), passes));
-    return new Walked(season, season.passes().get(passes.size() - 1));
+  /** With a tank on the day: last of its date, after what the journal has of it. */
+  WalkedPasses with(Mix mix) {
+    return day.with(mix);
+  }
+
+  /** The tank's own pass. */
+  static PassOutcome pass(WalkedPasses walked) {
+    return walked.passes().get(walked.passes().size() - 1);
   }
 
   /** Place of the job's pass in the season: after all that was sprayed before. */
   int passIndex() {
-    return before.size();
+    return day.passesBefore();
   }
 
   Book book() {
@@ -154,6 +144,6 @@ final class MixScene {
   }
 
   TraceSet traces() {
-    return kernel.traces();
+    return day.traces();
   }
 }

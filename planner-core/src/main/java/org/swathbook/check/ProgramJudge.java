@@ -80,7 +80,7 @@ public final class ProgramJudge {
         new PassFacts(
             book,
             traces,
-            season,
+            season.walkedPasses(),
             pass,
             PassPositions.of(traces, pass.timing()),
             actives,

@@ -62,7 +62,8 @@ final class Mending {
     boolean soil =
         needsSite
             || needsLayer
-            || HouseTests.soilSitesAsked(house, now.outcome(), pass.index(), p.weed())
+            || HouseTests.soilSitesAsked(
+                    house, now.outcome().walkedPasses(), pass.index(), p.weed())
                 > p.effectiveSoilSites();
     if (!foliar && !soil) {
       return;

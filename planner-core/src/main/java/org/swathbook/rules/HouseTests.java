@@ -7,6 +7,7 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Quantity;
 import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.WalkedPasses;
 import org.swathbook.season.WeedOutcome;
 
 /**
@@ -36,7 +37,7 @@ public final class HouseTests {
   }
 
   /** Soil sites that a pass owes a driver weed: none when it lays no layer against it. */
-  public static int soilSitesAsked(HouseRules house, SeasonOutcome season, int pass, WeedId weed) {
+  public static int soilSitesAsked(HouseRules house, WalkedPasses season, int pass, WeedId weed) {
     if (!isLayer(season, pass, weed)) {
       return 0;
     }
@@ -49,7 +50,7 @@ public final class HouseTests {
   }
 
   /** Whether a pass lays a layer against a weed in at least half of the years. */
-  public static boolean isLayer(SeasonOutcome season, int pass, WeedId weed) {
+  public static boolean isLayer(WalkedPasses season, int pass, WeedId weed) {
     long years =
         season.years().stream()
             .filter(

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Response;
@@ -12,11 +13,10 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.SprayJob;
 import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.WalkedPasses;
 
 /**
- * A pass of a walked season with the weeds that it meets.
+ * A pass with the weeds that it meets.
  *
  * @param positions where in the season the median day belongs
  * @param actives in the order of the mix
@@ -25,7 +25,7 @@ import org.swathbook.season.WeedOutcome;
 public record PassFacts(
     Book book,
     TraceSet traces,
-    SeasonOutcome season,
+    WalkedPasses season,
     PassOutcome pass,
     Set<Position> positions,
     List<ActiveUse> actives,
@@ -44,8 +44,16 @@ public record PassFacts(
     return About.PROGRAM.withPass(pass.index());
   }
 
-  public WeedOutcome outcome(WeedId weed) {
-    return season.weed(weed);
+  /**
+   * The field's listing of a weed.
+   *
+   * @throws IllegalArgumentException when the field does not have the weed
+   */
+  public WeedPressure pressure(WeedId weed) {
+    return traces.weeds().stream()
+        .filter(w -> w.weed().id().equals(weed))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no weed " + weed));
   }
 
   public boolean isInCrop() {

@@ -21,7 +21,7 @@ public record ProgramFacts(Book book, TraceSet traces, SeasonOutcome season, Loc
     return new PassFacts(
         book,
         traces,
-        season,
+        season.walkedPasses(),
         pass,
         PassPositions.of(traces, pass.timing()),
         List.of(),

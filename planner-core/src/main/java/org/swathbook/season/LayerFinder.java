@@ -27,6 +27,19 @@ final class LayerFinder {
     this.passes = passes;
   }
 
+  /** Layers by weed, then by year. */
+  List<List<List<LayerSpan>>> layersByWeed() {
+    List<List<List<LayerSpan>>> out = new ArrayList<>();
+    for (int w = 0; w < traces.weeds().size(); w++) {
+      List<List<LayerSpan>> byYear = new ArrayList<>();
+      for (int y = 0; y < traces.years().size(); y++) {
+        byYear.add(layers(y, w));
+      }
+      out.add(byYear);
+    }
+    return out;
+  }
+
   /** Layers of a weed in a year, in the order of the passes. */
   List<LayerSpan> layers(int year, int weed) {
     SoilDays soil = days(year, weed);

@@ -33,6 +33,11 @@ public record SeasonOutcome(
     weeds = List.copyOf(weeds);
   }
 
+  public WalkedPasses walkedPasses() {
+    return new WalkedPasses(
+        passes, years.stream().map(y -> new WalkedPasses.Year(y.passDays(), y.layers())).toList());
+  }
+
   public WeedOutcome weed(WeedId id) {
     return weeds.stream()
         .filter(w -> w.pressure().weed().id().equals(id))

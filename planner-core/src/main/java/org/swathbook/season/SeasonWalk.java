@@ -86,14 +86,7 @@ public final class SeasonWalk {
 
   private SeasonOutcome outcome() {
     int weeds = traces.weeds().size();
-    List<List<List<LayerSpan>>> byWeed = new ArrayList<>();
-    for (int w = 0; w < weeds; w++) {
-      List<List<LayerSpan>> byYear = new ArrayList<>();
-      for (int y = 0; y < score.years(); y++) {
-        byYear.add(layers.layers(y, w));
-      }
-      byWeed.add(byYear);
-    }
+    List<List<List<LayerSpan>>> byWeed = layers.layersByWeed();
     List<PassOutcome> passOutcomes = new ArrayList<>();
     PassOutcomes describe = new PassOutcomes(book, kernel, passes, census, byWeed);
     for (int p = 0; p < passes.size(); p++) {

@@ -3,6 +3,7 @@ package org.swathbook.season;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.control.HeightClasses;
 import org.swathbook.growth.SeasonTrace;
 
@@ -11,12 +12,20 @@ final class StandingPlants {
 
   private record Group(double perM2, double heightCm, int heightClass) {}
 
+  private static final Comparator<Group> BY_HEIGHT =
+      Comparator.comparingDouble(Group::heightCm).thenComparingInt(Group::heightClass);
+
   private final List<Group> groups = new ArrayList<>();
+
+  /** By height, made when first asked for: several threads may ask once all are added. */
+  private volatile @Nullable List<Group> byHeight;
+
   private double perM2;
   private double weighted;
 
   void add(double number, double heightCm, int heightClass) {
     groups.add(new Group(number, heightCm, heightClass));
+    byHeight = null;
     perM2 += number;
   }
 
@@ -66,11 +75,20 @@ final class StandingPlants {
     return g == null ? 0 : Math.min(HeightClasses.COUNT - 1, g.heightClass());
   }
 
-  private @org.jspecify.annotations.Nullable Group at(double share) {
-    groups.sort(Comparator.comparingDouble(Group::heightCm).thenComparingInt(Group::heightClass));
+  private List<Group> byHeight() {
+    List<Group> now = byHeight;
+    if (now == null) {
+      now = new ArrayList<>(groups);
+      now.sort(BY_HEIGHT);
+      byHeight = now;
+    }
+    return now;
+  }
+
+  private @Nullable Group at(double share) {
     double sum = 0;
     Group last = null;
-    for (Group g : groups) {
+    for (Group g : byHeight()) {
       if (g.perM2() > 0) {
         sum += g.perM2();
         last = g;

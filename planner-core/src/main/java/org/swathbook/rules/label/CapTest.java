@@ -70,7 +70,7 @@ public record CapTest(Cap cap, Source source, String what, Predicate<LedgerEntry
                     || uses.stream()
                         .noneMatch(
                             n ->
-                                n.ingredient().equals(o.ingredient())
+                                n.ingredient().id().equals(o.ingredient().id())
                                     && n.use().crop().isPresent()))
         .toList();
   }

@@ -198,7 +198,7 @@ final class CloseCalls {
     PassWeed closest = null;
     double limit = 0;
     for (PassWeed w : facts.pass().weeds()) {
-      var pressure = facts.outcome(w.weed()).pressure();
+      var pressure = facts.pressure(w.weed());
       OptionalDouble most = Rated.tallestCm(heights.get().value(), pressure);
       if (w.stands()
           && pressure.driver().isDriver()
@@ -214,7 +214,7 @@ final class CloseCalls {
     }
     if (closest != null) {
       add(
-          "the height of " + facts.outcome(closest.weed()).pressure().weed().name(),
+          "the height of " + facts.pressure(closest.weed()).weed().name(),
           Say.inches(closest.p90Cm()),
           Say.inches(limit),
           heights.get().source());

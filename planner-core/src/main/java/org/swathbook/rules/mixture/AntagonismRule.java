@@ -52,7 +52,7 @@ public final class AntagonismRule implements PassRule {
   public void judge(PassFacts facts, Findings out) {
     for (PassWeed weed : facts.pass().weeds()) {
       if (weed.stands()) {
-        WeedPressure pressure = facts.outcome(weed.weed()).pressure();
+        WeedPressure pressure = facts.pressure(weed.weed());
         for (Antagonism worst : worst(facts, pressure)) {
           if (isCountedOn(facts, pressure, worst.affected())) {
             out.add(

@@ -55,7 +55,7 @@ public final class BelowFullRateRule implements PassRule {
   @Override
   public void judge(PassFacts facts, Findings out) {
     for (PassWeed weed : facts.pass().weeds()) {
-      WeedPressure pressure = facts.outcome(weed.weed()).pressure();
+      WeedPressure pressure = facts.pressure(weed.weed());
       // A driver weed counts in the years in which it stands, however few they are.
       boolean meets =
           !Double.isNaN(weed.p90Cm()) && (weed.stands() || pressure.driver().isDriver());

@@ -42,7 +42,7 @@ public final class ResistantBiotypeRule implements PassRule {
   @Override
   public void judge(PassFacts facts, Findings out) {
     for (PassWeed weed : facts.pass().weeds()) {
-      WeedPressure pressure = facts.outcome(weed.weed()).pressure();
+      WeedPressure pressure = facts.pressure(weed.weed());
       About about = facts.about().withWeed(weed.weed());
       if (weed.stands() && isLeftAlone(weed.foliar())) {
         out.warn(

@@ -45,7 +45,7 @@ public final class SingleSiteRule implements PassRule {
   @Override
   public void judge(PassFacts facts, Findings out) {
     for (PassWeed weed : facts.pass().weeds()) {
-      WeedPressure pressure = facts.outcome(weed.weed()).pressure();
+      WeedPressure pressure = facts.pressure(weed.weed());
       About about = facts.about().withWeed(weed.weed());
       int foliar = HouseTests.foliarSitesAsked(facts.book().house(), weed);
       if (pressure.driver().isDriver()) {

@@ -48,7 +48,7 @@ public final class SiteRepeatedRule implements PassRule {
   @Override
   public void judge(PassFacts facts, Findings out) {
     for (PassWeed w : facts.pass().weeds()) {
-      WeedPressure pressure = facts.outcome(w.weed()).pressure();
+      WeedPressure pressure = facts.pressure(w.weed());
       if (pressure.driver().isDriver()) {
         judge(facts, pressure, true, effective(w, true), out);
         judge(facts, pressure, false, effective(w, false), out);

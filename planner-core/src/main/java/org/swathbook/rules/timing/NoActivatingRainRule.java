@@ -16,7 +16,7 @@ import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
 import org.swathbook.season.LayerSpan;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.WalkedPasses;
 
 /** A layer that waits too long for the rain that carries it to the seeds. */
 public final class NoActivatingRainRule implements PassRule {
@@ -61,10 +61,7 @@ public final class NoActivatingRainRule implements PassRule {
   /** Whether the tank has an effective soil site on a driver weed. */
   private static boolean countsOnSoil(PassFacts facts) {
     return facts.pass().weeds().stream()
-        .anyMatch(
-            w ->
-                w.effectiveSoilSites() > 0
-                    && facts.outcome(w.weed()).pressure().driver().isDriver());
+        .anyMatch(w -> w.effectiveSoilSites() > 0 && facts.pressure(w.weed()).driver().isDriver());
   }
 
   private void byForecast(PassFacts facts, Findings out) {
@@ -128,14 +125,14 @@ public final class NoActivatingRainRule implements PassRule {
     int inTime = 0;
     int inAWeek = 0;
     int inTwo = 0;
-    for (YearOutcome y : facts.season().years()) {
+    for (WalkedPasses.Year y : facts.season().years()) {
       int sprayed = y.passDays().get(facts.pass().index());
       if (sprayed >= 0) {
         made++;
         OptionalInt starts =
             y.layers().stream()
                 .filter(l -> l.pass() == facts.pass().index())
-                .filter(l -> facts.outcome(l.weed()).pressure().driver().isDriver())
+                .filter(l -> facts.pressure(l.weed()).driver().isDriver())
                 .mapToInt(LayerSpan::fromDay)
                 .min();
         int days = starts.isPresent() ? starts.getAsInt() - sprayed : Integer.MAX_VALUE;

@@ -61,7 +61,7 @@ public final class WeedTooTallRule implements PassRule {
   public void judge(PassFacts facts, Findings out) {
     for (PassWeed weed : facts.pass().weeds()) {
       if (weed.stands() && !Double.isNaN(weed.p90Cm())) {
-        judge(facts, weed, facts.outcome(weed.weed()).pressure(), out);
+        judge(facts, weed, facts.pressure(weed.weed()), out);
       }
     }
   }

@@ -113,7 +113,7 @@ public final class RainTooSoonRule implements DayRule {
   private static boolean isCountedOn(DayFacts facts, ActiveUse a) {
     for (PassWeed w : facts.pass().pass().weeds()) {
       if (w.stands()
-          && facts.pass().outcome(w.weed()).pressure().driver().isDriver()
+          && facts.pass().pressure(w.weed()).driver().isDriver()
           && w.foliar().stream()
               .anyMatch(
                   s -> s.site().equals(a.ingredient().site()) && (s.effective() || s.half()))) {
