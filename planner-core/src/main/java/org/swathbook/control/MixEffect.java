@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
 
@@ -14,25 +15,41 @@ import org.swathbook.catalog.Site;
  */
 public final class MixEffect {
 
-  private record Key(Position.Phase phase, int weed, int without) {}
+  private record Key(Position.Phase phase, int weed, int site) {}
 
   private final Effects effects;
   private final List<TankActive> actives;
   private final MixInteractions interactions;
   private final OptionalDouble[][] fresh;
-  private final Map<Key, FoliarTable> tables = new ConcurrentHashMap<>();
+  private final Map<Key, FoliarTable> without = new ConcurrentHashMap<>();
+
+  /**
+   * Of the whole tank by phase and weed, each made when first asked for. Two threads may both make
+   * one: they make the same, and it never changes.
+   */
+  private final @Nullable FoliarTable[][] whole;
+
+  /** Bit n for site n of any active. */
+  private final long sites;
 
   MixEffect(Effects effects, List<TankActive> actives) {
     this.effects = effects;
     this.actives = actives;
     this.interactions = new MixInteractions(actives, effects.catalog().interactions());
     int weeds = effects.traces().weeds().size();
+    this.whole = new FoliarTable[Position.Phase.values().length][weeds];
+    this.sites =
+        actives.stream().mapToLong(a -> bit(a.ingredient().site())).reduce(0, (a, b) -> a | b);
     this.fresh = new OptionalDouble[actives.size()][weeds];
     for (int a = 0; a < actives.size(); a++) {
       for (int w = 0; w < weeds; w++) {
         fresh[a][w] = effects.fresh(actives.get(a).ingredient(), w);
       }
     }
+  }
+
+  private static long bit(Site site) {
+    return 1L << site.number();
   }
 
   /** By site, then by id. */
@@ -51,24 +68,25 @@ public final class MixEffect {
   }
 
   public FoliarTable foliar(int weed, Position.Phase phase) {
-    return foliar(weed, phase, Optional.empty());
+    FoliarTable table = whole[phase.ordinal()][weed];
+    if (table == null) {
+      table = table(weed, phase, Optional.empty());
+      whole[phase.ordinal()][weed] = table;
+    }
+    return table;
   }
 
   /** The same with a site that does nothing to plants. */
-  public FoliarTable foliar(int weed, Position.Phase phase, Optional<Site> without) {
-    boolean inTank =
-        without.isPresent()
-            && actives.stream().anyMatch(a -> a.ingredient().site().equals(without.get()));
-    Key key = new Key(phase, weed, inTank ? without.get().number() : -1);
-    return tables.computeIfAbsent(
-        key,
-        k ->
-            FoliarTable.of(
-                effects.traces().weeds().get(weed),
-                actives,
-                interactions,
-                plain(weed, phase),
-                inTank ? without : Optional.empty()));
+  public FoliarTable foliar(int weed, Position.Phase phase, Optional<Site> gone) {
+    return gone.isPresent() && (sites & bit(gone.get())) != 0
+        ? without.computeIfAbsent(
+            new Key(phase, weed, gone.get().number()), k -> table(weed, phase, gone))
+        : foliar(weed, phase);
+  }
+
+  private FoliarTable table(int weed, Position.Phase phase, Optional<Site> gone) {
+    return FoliarTable.of(
+        effects.traces().weeds().get(weed), actives, interactions, plain(weed, phase), gone);
   }
 
   private List<double[]> plain(int weed, Position.Phase phase) {

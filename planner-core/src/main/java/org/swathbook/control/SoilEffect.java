@@ -86,7 +86,10 @@ public final class SoilEffect {
   /** Raises the strongest control of each touched cohort to this one at a share of its effect. */
   public void raise(double[] strongest, double keeps) {
     for (int c = from; c < to; c++) {
-      strongest[c] = Math.max(strongest[c], keeps * control[c]);
+      double e = keeps * control[c];
+      if (e > strongest[c]) {
+        strongest[c] = e;
+      }
     }
   }
 

@@ -3,6 +3,7 @@ package org.swathbook.season;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.IngredientId;
@@ -13,18 +14,20 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
 
-/** Layers and gaps of a program, year by year and weed by weed. */
+/** Layers and gaps of a program, year by year and weed by weed. Belongs to one thread. */
 final class LayerFinder {
   private static final int LEAST_DAYS = 7;
 
   private final TraceSet traces;
   private final HouseRules house;
   private final List<PreparedPass> passes;
+  private final @Nullable SoilDays[][] kept;
 
   LayerFinder(Kernel kernel, List<PreparedPass> passes) {
     this.traces = kernel.traces();
     this.house = kernel.house();
     this.passes = passes;
+    this.kept = new SoilDays[traces.years().size()][traces.weeds().size()];
   }
 
   /** Layers by weed, then by year. */
@@ -51,7 +54,12 @@ final class LayerFinder {
   }
 
   private SoilDays days(int year, int weed) {
-    return new SoilDays(passes, year, weed, traces.weeds().get(weed), house);
+    SoilDays found = kept[year][weed];
+    if (found == null) {
+      found = new SoilDays(passes, year, weed, traces.weeds().get(weed), house);
+      kept[year][weed] = found;
+    }
+    return found;
   }
 
   /**

@@ -16,7 +16,10 @@ import org.swathbook.control.ResistanceFactors;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
 
-/** Soil control of one weed in one year, day by day, of plants that would come up on that day. */
+/**
+ * Soil control of one weed in one year, day by day, of plants that would come up on that day. Holds
+ * its scratch arrays; one belongs to one thread.
+ */
 final class SoilDays {
   /** An active that gives a weed less than this fresh is no part of its layer. */
   private static final double LEAST_FRESH = 0.6;
@@ -29,18 +32,23 @@ final class SoilDays {
       int site,
       IngredientId id,
       double fresh,
-      List<Double> keeps,
+      double[] keeps,
       ResidualCurve curve,
       boolean inLayer) {}
 
-  private final List<Dose> doses = new ArrayList<>();
-  private final List<Biotype> biotypes;
+  private final Dose[] doses;
+  private final double[] shares;
   private final double missed;
   private final double[] bySite;
 
+  /** Control by each dose now, before what a biotype resists. */
+  private final double[] there;
+
   SoilDays(List<PreparedPass> passes, int year, int weed, WeedPressure pressure, HouseRules house) {
-    this.biotypes = pressure.biotypes();
+    List<Biotype> biotypes = pressure.biotypes();
+    this.shares = biotypes.stream().mapToDouble(Biotype::share).toArray();
     this.missed = house.missSoil();
+    List<Dose> found = new ArrayList<>();
     TreeMap<Integer, Integer> places = new TreeMap<>();
     for (int p = 0; p < passes.size(); p++) {
       PreparedPass pass = passes.get(p);
@@ -49,20 +57,21 @@ final class SoilDays {
         if (!pass.isMissed(year)) {
           int a = pass.soilActive(j);
           double fresh = pass.effect().fresh(a, weed).orElse(0);
-          List<Double> keeps = new ArrayList<>();
+          double[] keeps = new double[shares.length];
           double felt = 0;
-          for (Biotype b : biotypes) {
-            double left = ResistanceFactors.soil(pressure.weed(), b, active);
-            keeps.add(left);
-            felt += b.share() * left;
+          for (int b = 0; b < keeps.length; b++) {
+            keeps[b] = ResistanceFactors.soil(pressure.weed(), biotypes.get(b), active);
+            felt += shares[b] * keeps[b];
           }
           ResidualCurve curve = pass.effect().residual(a, year, pass.day(year)).orElseThrow();
           int place = places.computeIfAbsent(pass.soilSite(j), s -> places.size());
           boolean inLayer = fresh * felt >= LEAST_FRESH && longEnough(active);
-          doses.add(new Dose(p, place, active.id(), fresh, keeps, curve, inLayer));
+          found.add(new Dose(p, place, active.id(), fresh, keeps, curve, inLayer));
         }
       }
     }
+    this.doses = found.toArray(Dose[]::new);
+    this.there = new double[doses.length];
     this.bySite = new double[places.size()];
   }
 
@@ -73,28 +82,15 @@ final class SoilDays {
 
   /** Control, 0 to 1, by all soil actives in the ground together. */
   double control(int day) {
-    double escapes = 0;
-    for (int b = 0; b < biotypes.size(); b++) {
-      Arrays.fill(bySite, 0);
-      for (Dose d : doses) {
-        bySite[d.site()] = Math.max(bySite[d.site()], effect(d, b, day));
-      }
-      escapes += biotypes.get(b).share() * lives();
+    for (int i = 0; i < doses.length; i++) {
+      there[i] = doses[i].fresh() * doses[i].curve().share(day);
     }
-    return 1 - escapes;
-  }
-
-  private double lives() {
-    return JointAction.withMisses(missed, JointAction.survival(bySite));
-  }
-
-  private static double effect(Dose d, int biotype, int day) {
-    return d.fresh() * d.curve().share(day) * d.keeps().get(biotype);
+    return together();
   }
 
   /** Actives that make the layer of a pass, in canonical order. */
   List<IngredientId> layerOf(int pass) {
-    return doses.stream().filter(d -> d.pass() == pass && d.inLayer()).map(Dose::id).toList();
+    return Arrays.stream(doses).filter(d -> d.pass() == pass && d.inLayer()).map(Dose::id).toList();
   }
 
   /**
@@ -103,15 +99,27 @@ final class SoilDays {
    * @param activatedOnly whether only actives count whose activating rain has come by the day
    */
   double layerControl(int pass, int day, boolean activatedOnly) {
+    for (int i = 0; i < doses.length; i++) {
+      Dose d = doses[i];
+      boolean counts =
+          d.pass() == pass && d.inLayer() && (!activatedOnly || d.curve().activeFrom() <= day);
+      there[i] = counts ? d.fresh() * d.curve().share(day) : 0;
+    }
+    return together();
+  }
+
+  /** Control by what there is of each dose now. */
+  private double together() {
     double escapes = 0;
-    for (int b = 0; b < biotypes.size(); b++) {
+    for (int b = 0; b < shares.length; b++) {
       Arrays.fill(bySite, 0);
-      for (Dose d : doses) {
-        if (d.pass() == pass && d.inLayer() && (!activatedOnly || d.curve().activeFrom() <= day)) {
-          bySite[d.site()] = Math.max(bySite[d.site()], effect(d, b, day));
+      for (int i = 0; i < doses.length; i++) {
+        double e = there[i] * doses[i].keeps()[b];
+        if (e > bySite[doses[i].site()]) {
+          bySite[doses[i].site()] = e;
         }
       }
-      escapes += biotypes.get(b).share() * lives();
+      escapes += shares[b] * JointAction.withMisses(missed, JointAction.survival(bySite));
     }
     return 1 - escapes;
   }

@@ -3,6 +3,7 @@ package org.swathbook.season;
 import java.util.Arrays;
 import java.util.List;
 import org.swathbook.control.JointAction;
+import org.swathbook.control.SoilEffect;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
 
@@ -23,6 +24,11 @@ final class SoilJoint {
   private final int[][] place;
   private final boolean[][] off;
   private final double[][] strongest;
+
+  /** Sites whose array holds what the cohorts at hand feel; the others do nothing to them. */
+  private final boolean[] felt;
+
+  private final double[] bySite;
 
   SoilJoint(List<PreparedPass> passes, int withoutSite, double missed) {
     this.passes = passes;
@@ -49,6 +55,8 @@ final class SoilJoint {
       }
     }
     this.strongest = new double[sites.length][0];
+    this.felt = new boolean[sites.length];
+    this.bySite = new double[sites.length];
   }
 
   /**
@@ -59,26 +67,27 @@ final class SoilJoint {
    */
   void compute(
       int year, int weed, int biotype, int cohorts, int upTo, int lastDay, double[] lives) {
-    for (int s = 0; s < strongest.length; s++) {
-      if (strongest[s].length < cohorts) {
-        strongest[s] = new double[cohorts];
-      }
-      Arrays.fill(strongest[s], 0, cohorts, 0);
-    }
+    Arrays.fill(felt, false);
     for (int p = 0; p < upTo; p++) {
       PreparedPass pass = passes.get(p);
       if (pass.day(year) <= lastDay) {
         for (int j = 0; j < place[p].length; j++) {
-          if (!off[p][j]) {
-            pass.soil(year, j, weed)
-                .raise(strongest[place[p][j]], pass.keepsInSoil(j, weed, biotype));
+          SoilEffect effect = pass.soil(year, j, weed);
+          if (!off[p][j] && effect.from() < effect.to()) {
+            int site = place[p][j];
+            if (!felt[site]) {
+              felt[site] = true;
+              clear(site, cohorts);
+            }
+            effect.raise(strongest[site], pass.keepsInSoil(j, weed, biotype));
           }
         }
       }
     }
     Arrays.fill(lives, 0, cohorts, 1);
-    for (double[] bySite : strongest) {
-      for (int c = 0; c < cohorts; c++) {
+    for (int s = 0; s < felt.length; s++) {
+      double[] bySite = strongest[s];
+      for (int c = 0; felt[s] && c < cohorts; c++) {
         lives[c] *= 1 - bySite[c];
       }
     }
@@ -87,9 +96,17 @@ final class SoilJoint {
     }
   }
 
+  private void clear(int site, int cohorts) {
+    if (strongest[site].length < cohorts) {
+      strongest[site] = new double[cohorts];
+    } else {
+      Arrays.fill(strongest[site], 0, cohorts, 0);
+    }
+  }
+
   /** Share that lives of plants of a biotype that would come up on the day the crop does. */
   double atCropEmergence(int year, int weed, int biotype) {
-    double[] bySite = new double[strongest.length];
+    Arrays.fill(bySite, 0);
     for (int p = 0; p < place.length; p++) {
       for (int j = 0; j < place[p].length; j++) {
         if (!off[p][j]) {

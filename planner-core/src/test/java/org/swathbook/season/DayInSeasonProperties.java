@@ -15,7 +15,9 @@ import org.swathbook.program.Program;
 import org.swathbook.season.RandomPrograms.Plan;
 import org.swathbook.testing.Fixtures;
 
-/** A tank on its day is told as the walk of the whole season tells it, whatever was tried before. */
+/**
+ * A tank on its day is told as the walk of the whole season tells it, whatever was tried before.
+ */
 class DayInSeasonProperties {
 
   @Property(tries = 200)
@@ -29,9 +31,7 @@ class DayInSeasonProperties {
     Plan last = plans.remove(plans.size() - 1);
     LocalDate date = planted.plusDays(last.day());
     List<DayInSeason.Made> before =
-        plans.stream()
-            .map(p -> new DayInSeason.Made(planted.plusDays(p.day()), p.mix()))
-            .toList();
+        plans.stream().map(p -> new DayInSeason.Made(planted.plusDays(p.day()), p.mix())).toList();
     DayInSeason day = DayInSeason.of(Fixtures.book(), kernel, before, date);
     for (Mix mix : List.of(last.mix(), RandomPrograms.plan(random).mix(), last.mix())) {
       assertThat(day.with(mix)).isEqualTo(whole(kernel, before, date, mix));
