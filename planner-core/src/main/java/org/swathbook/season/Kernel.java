@@ -47,6 +47,7 @@ public final class Kernel {
   private final YearWeed[][] grid;
   private final DayViews views;
   private final CohortPlaces cohorts;
+  private volatile @Nullable Score untreated;
   private final Map<LocalDate, PassTiming> timings = new ConcurrentHashMap<>();
 
   private Kernel(Book book, TraceSet traces) {
@@ -174,6 +175,16 @@ public final class Kernel {
       }
     }
     return out;
+  }
+
+  /** What comes of the field with no pass at all. */
+  public Score untreated() {
+    Score now = untreated;
+    if (now == null) {
+      now = score(List.of());
+      untreated = now;
+    }
+    return now;
   }
 
   /** What the passes do; given in the order of their planned dates. */

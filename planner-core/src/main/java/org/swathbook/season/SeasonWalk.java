@@ -99,7 +99,7 @@ public final class SeasonWalk {
     }
     Optional<Money> cost = ProgramCost.mean(book, passes, score.years());
     Money loss = Money.ofDollars(score.lossDollarsPerAcre());
-    Money untreated = Money.ofDollars(kernel.score(List.of()).lossDollarsPerAcre());
+    Money untreated = Money.ofDollars(kernel.untreated().lossDollarsPerAcre());
     Money weedFree = Money.ofDollars(score.weedFreeDollarsPerAcre());
     return new SeasonOutcome(
         program,
