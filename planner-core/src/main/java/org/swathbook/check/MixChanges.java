@@ -182,9 +182,7 @@ final class MixChanges {
       }
     }
     SprayerSetup s = job.setup();
-    return best.isEmpty()
-        ? job
-        : job.with(new SprayerSetup(best, s.speedMph(), s.pressurePsi(), s.nozzlesListed()));
+    return best.isEmpty() ? job : job.with(s.with(best));
   }
 
   private void rates(int place, List<MixChange> out) {
@@ -363,16 +361,10 @@ final class MixChanges {
             range -> {
               for (DropletClass c : DropletClass.values()) {
                 if (range.allows(c) && !job.setup().droplets().equals(Optional.of(c))) {
-                  SprayerSetup s = job.setup();
                   out.add(
                       new MixChange(
                           "spray " + c + " droplets",
-                          job.with(
-                              new SprayerSetup(
-                                  Optional.of(c),
-                                  s.speedMph(),
-                                  s.pressurePsi(),
-                                  s.nozzlesListed())),
+                          job.with(job.setup().with(Optional.of(c))),
                           false));
                 }
               }

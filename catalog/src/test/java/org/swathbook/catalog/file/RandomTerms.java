@@ -52,6 +52,7 @@ final class RandomTerms {
         own.of(Terms::fertilizerRefusedOverCrop, () -> true),
         own.of(Terms::reentryHours, draw::hours),
         own.of(Terms::restrictedUse, () -> draw.chance(0.5)),
+        own.of(Terms::training, () -> draw.pick("dicamba", "paraquat")),
         new TankTerms(
             own.of(t -> t.tank().adjuvantNeeded(), () -> draw.list(1, 3, this::need)),
             own.of(t -> t.tank().adjuvantRefused(), this::adjuvants),
