@@ -280,7 +280,7 @@ final class MixChanges {
   }
 
   /** What the labels ask for together, and of what was there all that none refuses. */
-  private static Mix withAdjuvants(Mix mix, List<ActiveUse> actives) {
+  static Mix withAdjuvants(Mix mix, List<ActiveUse> actives) {
     List<Adjuvant> needed =
         TankNeeds.of(actives.stream().map(ActiveUse::partner).toList()).adjuvants();
     List<Adjuvant> out = new ArrayList<>();
