@@ -1,12 +1,14 @@
 package org.swathbook.catalog;
 
+import java.util.OptionalDouble;
+
 /**
  * What a label says of the day and hour of spraying.
  *
  * @param windMph allowed wind
  * @param inversionRefused true when the label forbids spraying into an inversion
  * @param runoffRainHours no spraying when rain that runs off is forecast within so many hours
- * @param downwindBufferFt untreated distance kept downwind
+ * @param downwindBuffer untreated distance kept downwind
  */
 public record DayTerms(
     Stated<Limit> windMph,
@@ -14,7 +16,21 @@ public record DayTerms(
     Stated<Boolean> inversionRefused,
     Stated<SprayHours> hours,
     Stated<Double> runoffRainHours,
-    Stated<Double> downwindBufferFt) {
+    Stated<Buffer> downwindBuffer) {
+
+  /**
+   * Untreated distance kept downwind.
+   *
+   * @param downwindFt from whatever drift harms
+   * @param fieldCropsFt from field crops, where the label keeps less from them
+   */
+  public record Buffer(double downwindFt, OptionalDouble fieldCropsFt) {
+
+    /** The distance from what lies there. */
+    public double feet(boolean fieldCrop) {
+      return fieldCrop ? fieldCropsFt.orElse(downwindFt) : downwindFt;
+    }
+  }
 
   /**
    * Allowed air temperature of the day, observed or forecast.

@@ -14,6 +14,8 @@ import org.swathbook.measure.Rate;
  * @param formulation two-letter international formulation code
  * @param spoken the unit in which its rate is spoken, amount 1
  * @param step the practical step in which a rate is set
+ * @param order its label's own place in filling a tank; empty where the label gives none, or nobody
+ *     has written it down
  * @param source of what it contains
  * @param sources by path, of the other values, {@code package}
  */
@@ -26,6 +28,7 @@ public record Product(
     Rate step,
     Optional<Quantity> packageSize,
     Optional<Label> label,
+    Optional<PouringOrder> order,
     String note,
     Source source,
     Map<String, Source> sources) {

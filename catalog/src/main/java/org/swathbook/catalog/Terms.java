@@ -10,6 +10,7 @@ package org.swathbook.catalog;
  * @param waterPh pH of the water in which the active keeps until it is sprayed
  * @param fertilizerRefusedOverCrop true when liquid fertilizer may not be the carrier over an
  *     emerged crop
+ * @param training course that the label asks of whoever applies it, beside any certificate
  * @param setbacks least distances from water
  */
 public record Terms(
@@ -21,6 +22,7 @@ public record Terms(
     Stated<Boolean> fertilizerRefusedOverCrop,
     Stated<Double> reentryHours,
     Stated<Boolean> restrictedUse,
+    Stated<String> training,
     TankTerms tank,
     DayTerms day,
     Stated<Setbacks> setbacks) {}

@@ -15,6 +15,8 @@ import java.util.Set;
  * @param traits all traits that the crop needs
  * @param cropHeightCm allowed crop heights
  * @param rates rows by soil, first match wins
+ * @param weedRates least rates on weeds for which they differ from the range, first match wins
+ * @param incorporationRefused true when the label forbids to work it into the soil in this use
  * @param caps most of the active itself in a period; several with sub-caps
  * @param applications most applications in a season
  * @param repeatDays least days between two applications
@@ -31,6 +33,8 @@ public record Use(
     Stated<Window> timing,
     Stated<Limit> cropHeightCm,
     Stated<List<RateRow>> rates,
+    Stated<List<WeedRate>> weedRates,
+    Stated<Boolean> incorporationRefused,
     Stated<List<PlantingBand>> plantingInterval,
     Stated<Limit> soilPh,
     Stated<List<Cap>> caps,
@@ -55,6 +59,14 @@ public record Use(
     return s != null
         ? s
         : Stated.unknown("days before " + commodity.name().toLowerCase(java.util.Locale.ROOT));
+  }
+
+  /** The row of its weed rates that speaks of plants of a weed at a height, if there is one. */
+  public Optional<WeedRate> weedRate(WeedId weed, double heightCm) {
+    return weedRates.find().stream()
+        .flatMap(List::stream)
+        .filter(r -> r.isFor(weed, heightCm))
+        .findFirst();
   }
 
   /** Whether it may be sprayed this way. */

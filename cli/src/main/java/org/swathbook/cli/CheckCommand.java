@@ -10,6 +10,7 @@ import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.MixReader;
 import org.swathbook.book.file.ProgramReader;
+import org.swathbook.check.AddedSite;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MendedMix;
@@ -140,7 +141,14 @@ final class CheckCommand implements Callable<Integer> {
     SeasonSoFar soFar = SeasonSoFar.of(book, where, today);
     SeasonSoFar.Standing standing = soFar.standing(book, traces, read, today);
     SeasonOutcome outcome = SeasonWalk.walk(book, traces, standing.program());
-    Judgement judgement = ProgramJudge.judge(book, traces, outcome, today);
+    Judgement judgement =
+        AddedSite.named(
+            book,
+            traces,
+            standing.program(),
+            outcome,
+            ProgramJudge.judge(book, traces, outcome, today),
+            today);
     ReportHead head =
         ReportHead.of(book, List.of(where), today)
             .noted(JournalNotes.of(where, soFar))

@@ -9,6 +9,7 @@ import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
 import org.swathbook.book.file.WrittenProgram;
+import org.swathbook.check.AddedSite;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
 import org.swathbook.check.SeasonSoFar;
@@ -73,7 +74,14 @@ final class SeasonCommand implements Callable<Integer> {
     SeasonSoFar soFar = SeasonSoFar.of(book, field, today);
     SeasonSoFar.Standing standing = soFar.standing(book, traces, read, today);
     SeasonOutcome outcome = SeasonWalk.walk(book, traces, standing.program());
-    Judgement judgement = ProgramJudge.judge(book, traces, outcome, today);
+    Judgement judgement =
+        AddedSite.named(
+            book,
+            traces,
+            standing.program(),
+            outcome,
+            ProgramJudge.judge(book, traces, outcome, today),
+            today);
     List<StressResult> stressed =
         stress ? stressed(Situation.of(book, traces, outcome, judgement, today)) : List.of();
     ReportHead head =

@@ -33,6 +33,38 @@ public record Neighbor(String what, double bearingDegrees, double distanceFt) {
           "fallow",
           "stubble");
 
+  /** Words of crops that are grown by the field (from memory); all else is kept farther off. */
+  private static final List<String> FIELD_CROPS =
+      List.of(
+          "corn",
+          "soybean",
+          "sorghum",
+          "milo",
+          "wheat",
+          "barley",
+          "oats",
+          "rye",
+          "cotton",
+          "alfalfa",
+          "sunflower",
+          "canola",
+          "sugar beet");
+
+  /** Words that turn them into something else: the garden beside the corn (default, ours). */
+  private static final List<String> NEVER_FIELD_CROPS =
+      List.of(
+          "garden",
+          "orchard",
+          "vineyard",
+          "house",
+          "home",
+          "school",
+          "organic",
+          "greenhouse",
+          "park",
+          "nursery",
+          "yard");
+
   /** {@code vineyard NE 1500 ft}, read from the right; the book's reader has checked it. */
   public static Neighbor parse(String text) {
     String[] words = text.strip().split("\\s+");
@@ -54,6 +86,13 @@ public record Neighbor(String what, double bearingDegrees, double distanceFt) {
   public boolean isTender() {
     String low = what.toLowerCase(Locale.ROOT);
     return HARDY.stream().noneMatch(low::contains);
+  }
+
+  /** Whether it is a crop of the field, and no orchard, garden or home. */
+  public boolean isFieldCrop() {
+    String low = what.toLowerCase(Locale.ROOT);
+    return FIELD_CROPS.stream().anyMatch(low::contains)
+        && NEVER_FIELD_CROPS.stream().noneMatch(low::contains);
   }
 
   /** Whether wind that comes from a direction blows toward it, within 45 degrees. */

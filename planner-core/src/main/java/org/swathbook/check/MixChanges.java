@@ -182,9 +182,7 @@ final class MixChanges {
       }
     }
     SprayerSetup s = job.setup();
-    return best.isEmpty()
-        ? job
-        : job.with(new SprayerSetup(best, s.speedMph(), s.pressurePsi(), s.nozzlesListed()));
+    return best.isEmpty() ? job : job.with(s.with(best));
   }
 
   private void rates(int place, List<MixChange> out) {
@@ -282,7 +280,7 @@ final class MixChanges {
   }
 
   /** What the labels ask for together, and of what was there all that none refuses. */
-  private static Mix withAdjuvants(Mix mix, List<ActiveUse> actives) {
+  static Mix withAdjuvants(Mix mix, List<ActiveUse> actives) {
     List<Adjuvant> needed =
         TankNeeds.of(actives.stream().map(ActiveUse::partner).toList()).adjuvants();
     List<Adjuvant> out = new ArrayList<>();
@@ -363,16 +361,10 @@ final class MixChanges {
             range -> {
               for (DropletClass c : DropletClass.values()) {
                 if (range.allows(c) && !job.setup().droplets().equals(Optional.of(c))) {
-                  SprayerSetup s = job.setup();
                   out.add(
                       new MixChange(
                           "spray " + c + " droplets",
-                          job.with(
-                              new SprayerSetup(
-                                  Optional.of(c),
-                                  s.speedMph(),
-                                  s.pressurePsi(),
-                                  s.nozzlesListed())),
+                          job.with(job.setup().with(Optional.of(c))),
                           false));
                 }
               }

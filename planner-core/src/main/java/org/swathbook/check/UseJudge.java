@@ -100,6 +100,7 @@ public final class UseJudge {
                 dose,
                 active,
                 all,
+                mix,
                 candidates,
                 Optional.empty(),
                 job));

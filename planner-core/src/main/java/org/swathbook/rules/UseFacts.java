@@ -14,6 +14,7 @@ import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
 import org.swathbook.program.SprayJob;
 
 /**
@@ -22,6 +23,7 @@ import org.swathbook.program.SprayJob;
  * @param pass place of the pass in its program, from 0
  * @param positions where in the season the median day belongs; a day may be two at once
  * @param mixLbPerAcre all of this active in the tank, every product of it added up
+ * @param mix the whole tank
  * @param candidates the uses of the active that the crop, the positions and the formulation leave,
  *     in the order of the catalog; none of them refused outright
  * @param chosen the candidate under judgement; empty when there is none
@@ -36,6 +38,7 @@ public record UseFacts(
     Dose dose,
     ActiveDose active,
     double mixLbPerAcre,
+    Mix mix,
     List<Use> candidates,
     Optional<Use> chosen,
     Optional<SprayJob> job) {
@@ -78,6 +81,7 @@ public record UseFacts(
         dose,
         active,
         mixLbPerAcre,
+        mix,
         candidates,
         Optional.of(use),
         job);
@@ -94,6 +98,7 @@ public record UseFacts(
         dose,
         active,
         mixLbPerAcre,
+        mix,
         uses,
         Optional.empty(),
         job);

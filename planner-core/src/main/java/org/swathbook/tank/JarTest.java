@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import org.swathbook.measure.Dimension;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Unit;
+import org.swathbook.program.Carrier;
 import org.swathbook.program.Mix;
 
 /** A quart of the spray in a jar, to see whether it stays mixed. */
@@ -20,7 +21,7 @@ public sealed interface JarTest {
     }
   }
 
-  /** One thing by itself meets nothing. */
+  /** One thing by itself in water meets nothing; in liquid fertilizer it meets that. */
   record NothingToTry() implements JarTest {}
 
   /**
@@ -50,7 +51,12 @@ public sealed interface JarTest {
   double TEASPOON_FLUID_OUNCES = 1 / 6.0;
 
   /** For a mix at its spray volume. */
-  static JarTest of(Mix mix, double gallonsPerAcre, MixingOrder order, List<Partner> partners) {
+  static JarTest of(
+      Mix mix,
+      Carrier.Liquid carrier,
+      double gallonsPerAcre,
+      MixingOrder order,
+      List<Partner> partners) {
     TreeSet<String> forbidding = new TreeSet<>();
     for (Partner p : partners) {
       if (p.terms().tank().jarTestRefused().find().orElse(false)) {
@@ -60,7 +66,7 @@ public sealed interface JarTest {
     if (!forbidding.isEmpty()) {
       return new Forbidden(List.copyOf(forbidding));
     }
-    if (mix.doses().size() + mix.adjuvants().size() < 2) {
+    if (carrier == Carrier.Liquid.WATER && mix.doses().size() + mix.adjuvants().size() < 2) {
       return new NothingToTry();
     }
     LoadSize jar = new LoadSize(JAR_GALLONS, JAR_GALLONS / gallonsPerAcre);

@@ -67,7 +67,7 @@ public record LoadSheet(
         TankLoad.of(job.mix(), new LoadSize(acres * perAcre, acres), packages),
         order,
         WaterTreatment.of(job.mix(), perAcre, job.carrier(), partners),
-        JarTest.of(job.mix(), perAcre, order, partners),
+        JarTest.of(job.mix(), job.carrier().liquid(), perAcre, order, partners),
         job.tank().lastLoad().map(ids -> CleanOuts.of(actives(book, job))),
         CleanOuts.after(partners),
         LongestReentry.of(partners),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.swathbook.catalog.Product;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
@@ -13,16 +14,30 @@ import org.swathbook.program.Mix;
 
 /**
  * The order in which a tank is filled, by formulation: what has to dissolve or disperse first, what
- * makes an emulsion late, what wets last; out of five published guides, see {@link PartOrder}. A
- * label's own order goes before it.
+ * makes an emulsion late, what wets last; out of five published guides, see {@link PartOrder}. What
+ * the labels in the tank say of their own place goes before the guides.
  *
  * @param sequence from the first of the carrier to topping up
  * @param disagreements guides that have two things of this tank the other way round, as sentences
  *     without an end; empty where none of them does
+ * @param byLabel what the labels of this tank say of their place, as sentences without an end
+ * @param againstGuides those of them that most guides have the other way round
+ * @param circles what a label says and other labels of the tank leave no room for
  */
-public record MixingOrder(List<MixingStep> sequence, List<String> disagreements) {
+public record MixingOrder(
+    List<MixingStep> sequence,
+    List<String> disagreements,
+    List<String> byLabel,
+    List<String> againstGuides,
+    List<String> circles) {
 
-  private record Poured(TankPart part, MixingStep.Kind kind, String name, String formulation) {
+  /** One thing that is poured. */
+  record Poured(
+      TankPart part,
+      MixingStep.Kind kind,
+      String name,
+      String formulation,
+      Optional<Product> product) {
 
     MixingStep step() {
       return new MixingStep(
@@ -37,6 +52,9 @@ public record MixingOrder(List<MixingStep> sequence, List<String> disagreements)
   public MixingOrder {
     sequence = List.copyOf(sequence);
     disagreements = List.copyOf(disagreements);
+    byLabel = List.copyOf(byLabel);
+    againstGuides = List.copyOf(againstGuides);
+    circles = List.copyOf(circles);
   }
 
   /** The same however the mix is written. */
@@ -46,15 +64,31 @@ public record MixingOrder(List<MixingStep> sequence, List<String> disagreements)
       String code = d.product().formulation();
       poured.add(
           new Poured(
-              TankPart.ofFormulation(code), MixingStep.Kind.PRODUCT, d.product().name(), code));
+              TankPart.ofFormulation(code),
+              MixingStep.Kind.PRODUCT,
+              d.product().name(),
+              code,
+              Optional.of(d.product())));
     }
     for (Adjuvant a : mix.adjuvants()) {
-      poured.add(new Poured(TankPart.ofAdjuvant(a.kind()), MixingStep.Kind.ADJUVANT, a.kind(), ""));
+      poured.add(
+          new Poured(
+              TankPart.ofAdjuvant(a.kind()),
+              MixingStep.Kind.ADJUVANT,
+              a.kind(),
+              "",
+              Optional.empty()));
     }
     poured.sort(
         Comparator.comparingInt((Poured p) -> PartOrder.place(p.part()))
             .thenComparing(Poured::name));
-    return new MixingOrder(sequence(poured, liquid), disagreements(poured));
+    LabelOrder labels = LabelOrder.of(poured);
+    return new MixingOrder(
+        sequence(labels.order(), liquid),
+        disagreements(poured),
+        labels.said(),
+        labels.againstGuides(),
+        labels.circles());
   }
 
   /** The same in words. */

@@ -54,6 +54,7 @@ class PairJudgeTest {
             Rate.parse("1 fl oz/acre"),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             "",
             new Source("default, test case"),
             Map.of());

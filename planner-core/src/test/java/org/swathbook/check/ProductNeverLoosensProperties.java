@@ -212,6 +212,7 @@ class ProductNeverLoosensProperties {
         Rate.parseUnit(rate.unitText()),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         "",
         new Source("default, drawn for a test"),
         Map.of());

@@ -87,6 +87,7 @@ final class CaseBook {
             Rate.parse("1 fl oz/acre"),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             "",
             new Source("default, test case"),
             Map.of()));
@@ -109,6 +110,7 @@ final class CaseBook {
             "SC",
             Rate.parseUnit("fl oz/acre"),
             Rate.parse("1 fl oz/acre"),
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             "",

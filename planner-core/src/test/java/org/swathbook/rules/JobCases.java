@@ -18,10 +18,19 @@ import org.swathbook.measure.Basis;
 import org.swathbook.program.Carrier;
 import org.swathbook.testing.IngredientBuilder;
 import org.swathbook.testing.MixCase;
+import org.swathbook.testing.OrderedByLabel;
 import org.swathbook.testing.Sky;
 
 /** Examples of the rules on a tank at the loading pad, with the starter catalog. */
 final class JobCases {
+  private static MixCase capsules(String before, String after) {
+    return soy()
+        .day(-1, "", 0)
+        .catalog(OrderedByLabel.in(MixCase.CATALOG, "acetochlor-3cs", before, after))
+        .product("acetochlor-3cs", "1.5 qt/acre")
+        .product("s-metolachlor-7.62ec", "1 pt/acre");
+  }
+
   private static final java.time.LocalDate LATE = java.time.LocalDate.parse("2027-06-05");
 
   private JobCases() {}
@@ -84,10 +93,27 @@ final class JobCases {
                 .day(-5, "", 0)
                 .tank("paraquat 0.75 cation + metribuzin 0.3 ai + S-metolachlor 1.2 ai")),
         trips(
+            "mixing-order", "capsules whose label puts emulsions before them", capsules("", "EC")),
+        trips(
+            "mixing-order",
+            "two labels that each want to be first",
+            soy()
+                .day(-1, "", 0)
+                .catalog(
+                    OrderedByLabel.in(
+                        OrderedByLabel.in(MixCase.CATALOG, "metribuzin-75wg", "s-metolachlor", ""),
+                        "s-metolachlor-7.62ec",
+                        "metribuzin",
+                        ""))
+                .tank("metribuzin 0.3 ai + S-metolachlor 1.2 ai")),
+        silent(
             "mixing-order",
             "a granule and a concentrate at the loading pad",
             soy().day(-1, "", 0).tank("metribuzin 0.3 ai + S-metolachlor 1.2 ai")),
-        silent("mixing-order", "one product by itself", soy().tank("glyphosate 1.0 ae")),
+        silent(
+            "mixing-order",
+            "capsules whose label puts them before emulsions, as most guides do",
+            capsules("EC", "")),
         trips(
             "insecticide-partner",
             "nicosulfuron after an organophosphate at planting",

@@ -222,7 +222,28 @@ final class LabelCases {
         RuleCase.silent(
             "incorporation-needed",
             "trifluralin, disked in on the same day",
-            () -> trifluralin(soybean().tilled(), "2027-05-11")));
+            () -> trifluralin(soybean().tilled(), "2027-05-11")),
+        RuleCase.trips(
+            "incorporation-needed",
+            "pendimethalin in corn, worked in by the tillage at planting",
+            () -> pendimethalin(corn().tilled(), "2027-04-27")),
+        RuleCase.silent(
+            "incorporation-needed",
+            "pendimethalin in corn on the day of planting, left on top",
+            () -> pendimethalin(corn().tilled(), "2027-04-28")),
+        RuleCase.silent(
+            "incorporation-needed",
+            "pendimethalin before planting where nobody tills",
+            () -> pendimethalin(corn(), "2027-04-27")));
+  }
+
+  private static Findings pendimethalin(FieldBuilder field, String date) {
+    return CaseBook.of(field)
+        .active(
+            IngredientBuilder.of("pendimethalin", 3, Movement.SHOOT, Basis.AI)
+                .soil(0.7, 40, 2.0, 70, 19)
+                .use(pre("corn", "0.95-1.43 lb ai/acre").neverWorkedIn()))
+        .uses(date, "pendimethalin", "0.95 lb ai/acre");
   }
 
   private static Findings trifluralin(FieldBuilder field, String date) {

@@ -70,4 +70,54 @@ class RestrictedUseTest {
                 Optional.empty()))
         .containsExactly(Severity.NOTE);
   }
+
+  private static final String PARAQUAT = "paraquat 0.5 cation";
+
+  private static MixCase burndown() {
+    return MixCase.in("corn").day(-5, "", 0).tank(PARAQUAT);
+  }
+
+  private static Optional<Applicator> trained(String... courses) {
+    return Optional.of(new Applicator("R. Invented", "NE-0001", Optional.of(List.of(courses))));
+  }
+
+  private static List<String> asked(MixCase job, Optional<Applicator> who) {
+    return job
+        .judge()
+        .judge(who.map(w -> job.job().by(w)).orElseGet(job::job))
+        .judgement()
+        .asks()
+        .stream()
+        .filter(a -> a.rule().value().equals("restricted-use"))
+        .map(Ask::what)
+        .toList();
+  }
+
+  /** Helms, Northeastern IPM Center: only certified applicators who were trained apply paraquat. */
+  @Test
+  void aTrainingThatNobodyStatesIsAskedFor() {
+    assertThat(asked(burndown(), Optional.empty()))
+        .containsExactly(
+            "whether the applicator has had the training in paraquat that the label of paraquat"
+                + " asks for");
+    assertThat(asked(burndown(), Optional.of(CERTIFIED)))
+        .singleElement()
+        .asString()
+        .startsWith("whether R. Invented has had the training in paraquat");
+  }
+
+  @Test
+  void oneWhoHadItIsNotAskedAndOneWhoHadNotIsWarnedOf() {
+    assertThat(asked(burndown(), trained("dicamba", "paraquat"))).isEmpty();
+    assertThat(of(burndown(), trained("dicamba", "paraquat"))).containsExactly(Severity.NOTE);
+    assertThat(asked(burndown(), trained("dicamba"))).isEmpty();
+    assertThat(of(burndown(), trained("dicamba"))).containsExactly(Severity.WARN, Severity.NOTE);
+    assertThat(of(burndown(), trained())).containsExactly(Severity.WARN, Severity.NOTE);
+  }
+
+  @Test
+  void aRestrictedProductWithoutOneAsksForNone() {
+    assertThat(asked(corn("atrazine 1.0 ai"), Optional.of(CERTIFIED))).isEmpty();
+    assertThat(of(corn("atrazine 1.0 ai"), trained())).containsExactly(Severity.NOTE);
+  }
 }

@@ -87,6 +87,31 @@ class SensitiveNeighborTest {
     assertThat(clomazone("orchard E 1200 ft", 270)).isEmpty();
   }
 
+  /** PNW Weed Management Handbook: 300 ft from crops (edamame), 1000 ft from gardens (pea). */
+  @Test
+  void fieldCropsMayLieNearerToClomazoneThanGardens() {
+    assertThat(clomazone("corn E 299 ft", 270))
+        .singleElement()
+        .satisfies(f -> assertThat(f.severity()).isEqualTo(Severity.BLOCK))
+        .satisfies(
+            f ->
+                assertThat(f.message())
+                    .endsWith(
+                        "Its label keeps 300 ft from field crops and 1000 ft from orchards, gardens,"
+                            + " homes and all else; this neighbor counts as a field crop."));
+    assertThat(clomazone("corn E 300 ft", 270)).isEmpty();
+    assertThat(clomazone("corn E 299 ft", 90))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.WARN);
+    assertThat(clomazone("corn E 300 ft", 90)).isEmpty();
+    assertThat(clomazone("garden with sweet corn E 300 ft", 270))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.BLOCK);
+    assertThat(clomazone("organic soybean E 999 ft", 270))
+        .extracting(Finding::severity)
+        .containsExactly(Severity.BLOCK);
+  }
+
   @Test
   void vaporOfClomazoneTurnsWithTheWindOfLaterDays() {
     assertThat(clomazone("orchard E 400 ft", 90))

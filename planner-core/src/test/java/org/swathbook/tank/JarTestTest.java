@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Unit;
+import org.swathbook.program.Carrier;
 import org.swathbook.testing.MixCase;
 
 /** A quart of spray, by hand: at 20 gal/acre it is that of 1/80 acre. */
@@ -16,6 +17,7 @@ class JarTestTest {
     var job = tank.job();
     return JarTest.of(
         job.mix(),
+        job.carrier().liquid(),
         job.mix().gallonsPerAcre().orElseThrow(),
         MixingOrder.of(job.mix(), job.carrier().liquid()),
         Partners.of(job.mix()));
@@ -82,6 +84,17 @@ class JarTestTest {
         .filteredOn(p -> p.what().equals("drift-reducer"))
         .singleElement()
         .satisfies(p -> assertThat(p.amount()).isEmpty());
+  }
+
+  @Test
+  void oneProductMeetsLiquidFertilizerAndNothingInWater() {
+    MixCase one = MixCase.in("corn").gallons(20).product("atrazine-4sc", "1 qt/acre");
+
+    assertThat(jar(one)).isInstanceOf(JarTest.NothingToTry.class);
+    JarTest.Recipe inFertilizer = recipe(one.liquid(Carrier.Liquid.LIQUID_FERTILIZER));
+    // A quart in 20 gal is one part in 80 of a quart: 946.35 mL / 80.
+    assertThat(amount(inFertilizer, "atrazine-4sc")).isCloseTo(11.83, within(0.005));
+    assertThat(inFertilizer.carrierMl()).isCloseTo(946.35 - 11.83, within(0.02));
   }
 
   /** Newest labels of paraquat forbid it (Helms, Northeastern IPM Center). */

@@ -79,6 +79,7 @@ class LoadSheetTest {
             t.fertilizerRefusedOverCrop(),
             Stated.unknown("re-entry"),
             Stated.unknown("restricted use"),
+            Stated.unknown("training"),
             t.tank(),
             t.day(),
             t.setbacks()));

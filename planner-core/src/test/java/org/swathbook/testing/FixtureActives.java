@@ -174,6 +174,7 @@ final class FixtureActives {
         Rate.parseUnit(spoken),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         "",
         SOURCE,
         Map.of());

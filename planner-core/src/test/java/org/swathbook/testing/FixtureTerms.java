@@ -35,6 +35,7 @@ final class FixtureTerms {
         t.fertilizerRefusedOverCrop(),
         t.reentryHours(),
         t.restrictedUse(),
+        t.training(),
         t.tank(),
         t.day(),
         t.setbacks());
@@ -54,6 +55,7 @@ final class FixtureTerms {
         Stated.none(SOURCE),
         Stated.value(12.0, SOURCE),
         restrictedUse,
+        Stated.none(SOURCE),
         new TankTerms(
             needs.isEmpty() ? Stated.none(SOURCE) : Stated.value(needs, SOURCE),
             refused.isEmpty() ? Stated.none(SOURCE) : Stated.value(refused, SOURCE),

@@ -98,6 +98,7 @@ public final class MixCase {
   private Sky sky = Sky.fair();
   private Catalog catalog = CATALOG;
   private List<String> others = List.of();
+  private Optional<Boolean> incorporated = Optional.empty();
   private Optional<Applicator> applicator = Optional.empty();
   private UnaryOperator<StationWeather> stationChange = s -> s;
 
@@ -305,6 +306,12 @@ public final class MixCase {
     return this;
   }
 
+  /** The job says whether steel works it in. */
+  public MixCase incorporated(boolean by) {
+    incorporated = Optional.of(by);
+    return this;
+  }
+
   public MixCase time(LocalTime clock) {
     time = clock;
     return this;
@@ -339,7 +346,12 @@ public final class MixCase {
         new Mix(doses, adjuvants, gallons),
         new Carrier(
             liquid, OptionalDouble.of(hardness), OptionalDouble.of(ph), OptionalDouble.of(0)),
-        new SprayerSetup(droplets, OptionalDouble.of(10), OptionalDouble.of(40), Optional.of(true)),
+        new SprayerSetup(
+            droplets,
+            OptionalDouble.of(10),
+            OptionalDouble.of(40),
+            Optional.of(true),
+            incorporated),
         tank,
         sky.weather(),
         others,

@@ -29,6 +29,8 @@ import org.swathbook.catalog.TimePoint;
 import org.swathbook.catalog.Trait;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.WeedHeights;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.catalog.WeedRate;
 import org.swathbook.catalog.Window;
 import org.swathbook.measure.Rate;
 import org.swathbook.measure.RateRange;
@@ -46,6 +48,8 @@ public final class UseBuilder {
   private Stated<Window> timing = Stated.unknown("timing");
   private Stated<Limit> cropHeight = Stated.unknown("crop height");
   private Stated<List<RateRow>> rates = Stated.unknown("rate");
+  private Stated<List<WeedRate>> weedRates = Stated.unknown("least rate for a weed");
+  private Stated<Boolean> incorporationRefused = Stated.unknown("whether it may be worked in");
   private Stated<List<PlantingBand>> plantingInterval = Stated.unknown("days before planting");
   private Stated<Limit> soilPh = Stated.unknown("soil pH limit");
   private Stated<List<Cap>> caps = Stated.unknown("cap");
@@ -142,6 +146,24 @@ public final class UseBuilder {
 
   public UseBuilder rates(List<RateRow> rows) {
     rates = Stated.value(List.copyOf(rows), SOURCE);
+    return this;
+  }
+
+  /** One more row: the least on a weed up to a height; 0 in for any. */
+  public UseBuilder weedRate(String weed, double upToIn, String least) {
+    List<WeedRate> rows = new ArrayList<>(weedRates.find().orElse(List.of()));
+    rows.add(
+        new WeedRate(
+            Set.of(WeedId.of(weed)),
+            upToIn > 0 ? OptionalDouble.of(upToIn * 2.54) : OptionalDouble.empty(),
+            Rate.parse(least)));
+    weedRates = Stated.value(List.copyOf(rows), SOURCE);
+    return this;
+  }
+
+  /** The label forbids to work it in. */
+  public UseBuilder neverWorkedIn() {
+    incorporationRefused = Stated.value(true, SOURCE);
     return this;
   }
 
@@ -271,6 +293,8 @@ public final class UseBuilder {
         timing,
         cropHeight,
         rates,
+        weedRates,
+        incorporationRefused,
         plantingInterval,
         soilPh,
         caps,

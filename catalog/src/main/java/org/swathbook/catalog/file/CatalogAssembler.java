@@ -70,7 +70,7 @@ final class CatalogAssembler {
     Map<IngredientId, Ingredient> ingredients =
         read(
             ingredientFiles,
-            new IngredientReader(ingredientNames, cropNames, crops)::read,
+            new IngredientReader(ingredientNames, cropNames, weedNames, crops)::read,
             Ingredient::id);
     Map<ProductId, Product> products =
         read(

@@ -1,11 +1,13 @@
 package org.swathbook.catalog.file;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.swathbook.catalog.DayTerms;
 import org.swathbook.catalog.Stated;
 import org.swathbook.measure.MeasureException;
+import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Unit;
 import org.swathbook.source.MapReader;
 import org.swathbook.source.TextParser;
@@ -96,7 +98,7 @@ final class DayReader {
                     Texts.in(Unit.HOUR, "48 h"),
                     "48 h")),
             TermsReader.over(
-                base.downwindBufferFt(),
+                base.downwindBuffer(),
                 m,
                 "buffer",
                 entry.stated(
@@ -104,14 +106,24 @@ final class DayReader {
                     "buffer",
                     at,
                     "downwind buffer",
-                    entry.map(
-                        "buffer: {downwind: 240 ft}",
-                        b ->
-                            Optional.of(
-                                b.require(
-                                    "downwind", Texts.in(Unit.FOOT, "240 ft"), "240 ft", 0.0))))));
+                    entry.map("buffer: {downwind: 240 ft}", DayReader::buffer))));
     m.done();
     return read;
+  }
+
+  private static Optional<DayTerms.Buffer> buffer(MapReader m) {
+    double downwind = m.require("downwind", Texts.in(Unit.FOOT, "240 ft"), "240 ft", 0.0);
+    Optional<Double> crops = m.find("fieldCrops", Texts.in(Unit.FOOT, "240 ft"), "240 ft");
+    if (crops.filter(c -> Quantity.exceeds(c, downwind)).isPresent()) {
+      m.problems()
+          .add(
+              m.mark("fieldCrops"),
+              "the distance from field crops is above that from all else",
+              "write the longer one under 'downwind'");
+    }
+    return Optional.of(
+        new DayTerms.Buffer(
+            downwind, crops.map(OptionalDouble::of).orElse(OptionalDouble.empty())));
   }
 
   private static Optional<DayTerms.TemperatureLimit> temperature(MapReader m) {

@@ -34,7 +34,7 @@ final class DayWriter {
     part(terms, DayTerms::runoffRainHours)
         .ifPresent(
             s -> entry.text(map, "runoffRain", here, s, h -> ExactText.quantity(h, Unit.HOUR)));
-    part(terms, DayTerms::downwindBufferFt)
+    part(terms, DayTerms::downwindBuffer)
         .ifPresent(s -> entry.stated(map, "buffer", here, s, DayWriter::buffer));
     TermsWriter.putUnlessEmpty(into, "day", map);
   }
@@ -75,7 +75,10 @@ final class DayWriter {
     return (advice ? map.put("advice", "yes") : map).node();
   }
 
-  private static Node buffer(double feet) {
-    return new MapWriter().put("downwind", ExactText.quantity(feet, Unit.FOOT)).node();
+  private static Node buffer(DayTerms.Buffer buffer) {
+    MapWriter map =
+        new MapWriter().put("downwind", ExactText.quantity(buffer.downwindFt(), Unit.FOOT));
+    buffer.fieldCropsFt().ifPresent(ft -> map.put("fieldCrops", ExactText.quantity(ft, Unit.FOOT)));
+    return map.node();
   }
 }

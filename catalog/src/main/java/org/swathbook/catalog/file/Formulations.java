@@ -26,4 +26,8 @@ final class Formulations {
       };
 
   private Formulations() {}
+
+  static boolean isCode(String text) {
+    return CODES.contains(text.strip());
+  }
 }

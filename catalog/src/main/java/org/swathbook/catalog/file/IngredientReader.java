@@ -17,6 +17,7 @@ import org.swathbook.catalog.Slug;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Terms;
 import org.swathbook.catalog.Use;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Basis;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Rate;
@@ -48,12 +49,17 @@ final class IngredientReader {
 
   private final Names<IngredientId> ingredients;
   private final Names<CropId> crops;
+  private final Names<WeedId> weeds;
   private final Map<CropId, Crop> cropsRead;
 
   IngredientReader(
-      Names<IngredientId> ingredients, Names<CropId> crops, Map<CropId, Crop> cropsRead) {
+      Names<IngredientId> ingredients,
+      Names<CropId> crops,
+      Names<WeedId> weeds,
+      Map<CropId, Crop> cropsRead) {
     this.ingredients = ingredients;
     this.crops = crops;
+    this.weeds = weeds;
     this.cropsRead = cropsRead;
   }
 
@@ -65,7 +71,7 @@ final class IngredientReader {
     ActiveRates rates = new ActiveRates(basis);
     TermsReader termsReader = new TermsReader(entry, new TankReader(entry, ingredients, crops));
     Terms terms = termsReader.read(map, Place.ROOT, TermsReader.unknown());
-    UseReader useReader = new UseReader(entry, rates, crops, cropsRead, termsReader);
+    UseReader useReader = new UseReader(entry, rates, crops, weeds, cropsRead, termsReader);
     Soil soil = soil(entry, rates);
     List<Use> uses = new ArrayList<>();
     List<Node> written = map.findList("uses", "- {crop: soybean, position: [pre], …}");

@@ -2,11 +2,14 @@ package org.swathbook.catalog.file;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.PouringOrder;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Slug;
@@ -52,7 +55,8 @@ final class ProductReader {
         map.require("unit", ProductReader::spoken, "fl oz/acre", Rate.parse("1 gal/acre"));
     Rate step = map.find("step", Rate::parse, "1 fl oz/acre").orElse(spoken);
     Optional<Quantity> size = map.find("package", Quantity::parse, "2.5 gal");
-    entry.keepSources(map, Place.ROOT, "name", "formulation", "unit", "step", "package", "label");
+    entry.keepSources(
+        map, Place.ROOT, "name", "formulation", "unit", "step", "package", "label", "order");
     Product product =
         new Product(
             new ProductId(file.stem()),
@@ -64,6 +68,7 @@ final class ProductReader {
             size,
             map.findMap("label", "{id: DEMO-1, reviewed: 2026-10-15}")
                 .flatMap(ProductReader::label),
+            map.findMap("order", "{before: [EC]}").flatMap(this::order),
             map.find("note", Texts::text, "invented").orElse(""),
             map.node().find("contains").isPresent()
                 ? entry.source(Place.ROOT.then("contains"), map.mark("contains"))
@@ -134,6 +139,40 @@ final class ProductReader {
           "'" + text + "' is a unit of the active; write one of the product, as 'fl oz/acre'");
     }
     return unit;
+  }
+
+  private Optional<PouringOrder> order(MapReader m) {
+    PouringOrder order =
+        new PouringOrder(
+            new LinkedHashSet<>(m.findAll("before", this::poured, "EC")),
+            new LinkedHashSet<>(m.findAll("after", this::poured, "ammonium-sulfate")));
+    if (m.node().entries().isEmpty()) {
+      m.problems().add(m.mark(), "an order without 'before' or 'after'", "write '{before: [EC]}'");
+    }
+    order.before().stream()
+        .filter(order.after()::contains)
+        .findFirst()
+        .ifPresent(
+            both ->
+                m.problems()
+                    .add(
+                        m.mark(),
+                        "'" + both + "' is to go in both before and after this product",
+                        "keep one of the two"));
+    m.done();
+    return Optional.of(order);
+  }
+
+  /** A formulation code, a kind of adjuvant, or an ingredient. */
+  private PouringOrder.Poured poured(String text) {
+    Optional<AdjuvantKind> kind = AdjuvantKind.find(text.strip());
+    if (kind.isPresent()) {
+      return new PouringOrder.Poured.OfKind(kind.get());
+    }
+    if (Formulations.isCode(text)) {
+      return new PouringOrder.Poured.Formulation(Formulations.CODE.parse(text));
+    }
+    return new PouringOrder.Poured.Holding(ingredients.known().parse(text));
   }
 
   private static Optional<Product.Label> label(MapReader m) {

@@ -1,5 +1,6 @@
 package org.swathbook.catalog.file;
 
+import org.swathbook.catalog.PouringOrder;
 import org.swathbook.catalog.Product;
 import org.swathbook.source.MapNode;
 import org.swathbook.source.MapWriter;
@@ -33,10 +34,18 @@ final class ProductWriter {
                         .put("id", l.id())
                         .put("reviewed", l.reviewed().toString())
                         .node()));
+    p.order().ifPresent(o -> map.put("order", order(o)));
     if (!p.note().isEmpty()) {
       map.put("note", MapWriter.line(p.note()));
     }
     return map.put("sources", entry.sources(map.node(), p.sources())).node();
+  }
+
+  private static MapNode order(PouringOrder order) {
+    return new MapWriter()
+        .putAll("before", order.before().stream().map(Object::toString).toList())
+        .putAll("after", order.after().stream().map(Object::toString).toList())
+        .node();
   }
 
   private static MapNode content(Product.Content content) {

@@ -47,6 +47,7 @@ final class TermsReader {
         Stated.unknown("liquid fertilizer as carrier over the crop"),
         Stated.unknown("re-entry interval"),
         Stated.unknown("whether it is restricted-use"),
+        Stated.unknown("training that is needed"),
         TankReader.unknown(),
         DayReader.unknown(),
         Stated.unknown("distances from water"));
@@ -140,6 +141,12 @@ final class TermsReader {
             "restrictedUse",
             entry.stated(
                 in, "restrictedUse", place, "whether it is restricted-use", Texts::yesNo, "no")),
+        over(
+            base.training(),
+            in,
+            "training",
+            entry.stated(
+                in, "training", place, "training that is needed", Texts::text, "paraquat")),
         tankReader.read(in, place, base.tank()),
         dayReader.read(in, place, base.day()),
         over(base.setbacks(), in, "setback", setbacks(in, place)));

@@ -48,6 +48,8 @@ final class TermsWriter {
         .ifPresent(s -> entry.text(into, "reentry", at, s, h -> ExactText.quantity(h, Unit.HOUR)));
     differing(terms, Terms::restrictedUse)
         .ifPresent(s -> entry.text(into, "restrictedUse", at, s, yes -> yes ? "yes" : "no"));
+    differing(terms, Terms::training)
+        .ifPresent(s -> entry.stated(into, "training", at, s, MapWriter::line));
     new TankWriter(entry, this).write(into, at, terms);
     new DayWriter(entry, this).write(into, at, terms);
     differing(terms, Terms::setbacks)

@@ -25,6 +25,8 @@ import org.swathbook.catalog.Terms;
 import org.swathbook.catalog.Trait;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.WeedHeights;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.catalog.WeedRate;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Rate;
@@ -77,6 +79,7 @@ final class UseReader {
   private final Entry entry;
   private final ActiveRates rates;
   private final Names<CropId> crops;
+  private final Names<WeedId> weeds;
   private final Map<CropId, Crop> cropsRead;
   private final TermsReader termsReader;
   private final RegistrationReader registrations;
@@ -85,11 +88,13 @@ final class UseReader {
       Entry entry,
       ActiveRates rates,
       Names<CropId> crops,
+      Names<WeedId> weeds,
       Map<CropId, Crop> cropsRead,
       TermsReader termsReader) {
     this.entry = entry;
     this.rates = rates;
     this.crops = crops;
+    this.weeds = weeds;
     this.cropsRead = cropsRead;
     this.termsReader = termsReader;
     this.registrations = new RegistrationReader(entry);
@@ -157,6 +162,14 @@ final class UseReader {
                     Limits.read(
                         n, Texts.in(Unit.CENTIMETRE, "30 in"), "{to: 30 in}", entry.problems())),
             rateRows,
+            weedRates(m, place, rateRows),
+            entry.stated(
+                m,
+                "incorporate",
+                place,
+                "whether it may be worked in",
+                TermsReader.only("refused"),
+                "refused"),
             entry.stated(m, "plantingInterval", place, "days before planting", this::plantingBands),
             entry.stated(
                 m,
@@ -230,6 +243,64 @@ final class UseReader {
     return Optional.of(
         new RateRow(
             when, refused ? Optional.empty() : m.find("rate", rates.range(), rates.example())));
+  }
+
+  private Stated<List<WeedRate>> weedRates(
+      MapReader m, Place place, Stated<List<RateRow>> rateRows) {
+    Stated<List<WeedRate>> read =
+        entry.stated(
+            m,
+            "weedRate",
+            place,
+            "least rate for a weed",
+            n ->
+                entry.rows(
+                    n,
+                    "- {weeds: [ZEAMX], upTo: 12 in, least: " + rates.example() + "}",
+                    this::weedRate));
+    OptionalDouble most =
+        rateRows.find().orElse(List.of()).stream()
+            .flatMap(r -> r.rates().stream())
+            .mapToDouble(r -> r.high().kgPerHa())
+            .max();
+    List<WeedRate> before = new ArrayList<>();
+    for (WeedRate row : read.find().orElse(List.of())) {
+      if (most.isPresent() && Quantity.exceeds(row.least().kgPerHa(), most.getAsDouble())) {
+        m.problems()
+            .add(
+                m.mark("weedRate"),
+                "the least rate of " + row.least() + " for a weed is above all that the use allows",
+                "check which of 'weedRate' and 'rate' is wrong");
+      }
+      if (before.stream().anyMatch(b -> covers(b, row))) {
+        m.problems()
+            .add(
+                m.mark("weedRate"),
+                "no plant can reach a row of it, since a row before covers the same weed and height",
+                "write the rows of a weed from the lowest 'upTo' to the highest");
+      }
+      before.add(row);
+    }
+    return read;
+  }
+
+  private static boolean covers(WeedRate first, WeedRate later) {
+    return first.weeds().containsAll(later.weeds())
+        && (first.upToCm().isEmpty()
+            || later.upToCm().isPresent()
+                && !Quantity.exceeds(later.upToCm().getAsDouble(), first.upToCm().getAsDouble()));
+  }
+
+  private Optional<WeedRate> weedRate(MapReader m) {
+    m.require("weeds", "[ZEAMX]");
+    Set<WeedId> named = new LinkedHashSet<>(m.findAll("weeds", weeds.known(), "ZEAMX"));
+    return Optional.of(
+        new WeedRate(
+            named,
+            m.find("upTo", Texts.in(Unit.CENTIMETRE, "12 in"), "12 in")
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty()),
+            m.require("least", rates.one(), rates.example(), Rate.lbPerAcre(0, rates.basis()))));
   }
 
   private Optional<List<PlantingBand>> plantingBands(Node node) {

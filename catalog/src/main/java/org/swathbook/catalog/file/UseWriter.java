@@ -18,6 +18,8 @@ import org.swathbook.catalog.TimePoint;
 import org.swathbook.catalog.Trait;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.WeedHeights;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.catalog.WeedRate;
 import org.swathbook.catalog.Window;
 import org.swathbook.measure.Unit;
 import org.swathbook.source.MapNode;
@@ -65,6 +67,8 @@ final class UseWriter {
         use.traits(),
         t -> MapWriter.oneOrMore(t.stream().map(Trait::value).toList()));
     entry.stated(map, "rate", at, use.rates(), UseWriter::rates);
+    entry.stated(map, "weedRate", at, use.weedRates(), UseWriter::weedRates);
+    entry.only(map, "incorporate", at, use.incorporationRefused(), "refused");
     entry.stated(map, "plantingInterval", at, use.plantingInterval(), UseWriter::bands);
     entry.stated(map, "soilPh", at, use.soilPh(), l -> LimitsWriter.keys(l, ExactText::number));
     entry.stated(map, "cap", at, use.caps(), UseWriter::caps);
@@ -115,6 +119,17 @@ final class UseWriter {
     row.rates()
         .ifPresentOrElse(r -> map.put("rate", ExactText.range(r)), () -> map.put("refused", "yes"));
     return map.node();
+  }
+
+  private static Node weedRates(List<WeedRate> rows) {
+    return MapWriter.list(rows.stream().map(UseWriter::weedRate).toList());
+  }
+
+  private static Node weedRate(WeedRate row) {
+    MapWriter map =
+        new MapWriter().putAll("weeds", row.weeds().stream().map(WeedId::value).toList());
+    row.upToCm().ifPresent(cm -> map.put("upTo", height(cm)));
+    return map.put("least", ExactText.rate(row.least())).node();
   }
 
   private static Node bands(List<PlantingBand> bands) {

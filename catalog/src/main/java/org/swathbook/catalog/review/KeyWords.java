@@ -41,6 +41,8 @@ public final class KeyWords {
           Map.entry("day.buffer", "downwind buffer"),
           Map.entry("refusedUse", "refused by the label"),
           Map.entry("timing", "window"),
+          Map.entry("weedRate", "least rate for a weed"),
+          Map.entry("order", "order of mixing"),
           Map.entry("cropHeight", "crop height"),
           Map.entry("plantingInterval", "days before planting"),
           Map.entry("soilPh", "soil pH"),

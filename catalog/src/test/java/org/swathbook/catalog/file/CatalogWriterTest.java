@@ -117,6 +117,8 @@ class CatalogWriterTest {
             use.timing(),
             use.cropHeightCm(),
             use.rates(),
+            use.weedRates(),
+            use.incorporationRefused(),
             use.plantingInterval(),
             use.soilPh(),
             use.caps(),

@@ -188,6 +188,24 @@ class MeaningTest {
         arguments(MET, "forage: 40 days", "^fodder: 40 days", "the key 'fodder' is not"),
         arguments(MET, "forage: 40 days", "forage: ^no", "'no' does not start with a number"),
         arguments(
+            MET,
+            "repeat: none",
+            "repeat: none\n    weedRate: {weeds: [^NOSUC], least: 0.2 lb ai/acre}",
+            "the catalog has no weed 'NOSUC'"),
+        arguments(
+            MET,
+            "repeat: none",
+            "repeat: none\n    weedRate: ^{weeds: [KCHSC], least: 5 lb ai/acre}",
+            "the least rate of 5 lb ai/acre for a weed is above"),
+        arguments(
+            MET,
+            "repeat: none",
+            "repeat: none\n    weedRate: ^[{weeds: [KCHSC], least: 0.2 lb ai/acre}, {weeds: [KCHSC],"
+                + " upTo: 4 in, least: 0.1 lb ai/acre}]",
+            "no plant can reach a row of it"),
+        arguments(
+            MET, "repeat: none", "repeat: none\n    incorporate: ^never", "'never' is not known"),
+        arguments(
             MET, "repeat: none", "repeat: none\n    weedHeight: {broadleaf: ^4}", "'4' has no"),
         arguments(
             MET, "repeat: none", "repeat: none\n    cropHeight: ^12 in", "'12 in' does not say"),

@@ -66,7 +66,7 @@ final class OneEntry {
       case CatalogPaths.CROPS -> CropReader.read(file, map);
       case CatalogPaths.WEEDS -> new WeedReader(cropNames).read(file, map);
       case CatalogPaths.INGREDIENTS ->
-          new IngredientReader(ingredientNames, cropNames, crops).read(file, map);
+          new IngredientReader(ingredientNames, cropNames, weedNames, crops).read(file, map);
       case CatalogPaths.PRODUCTS -> new ProductReader(ingredientNames, ingredients).read(file, map);
       default ->
           new InteractionReader(weedNames, ingredientNames, ingredients, problems).read(file, map);

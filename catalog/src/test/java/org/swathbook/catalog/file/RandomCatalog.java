@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
+import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Competition;
 import org.swathbook.catalog.Crop;
@@ -21,6 +22,7 @@ import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Interaction;
 import org.swathbook.catalog.Movement;
+import org.swathbook.catalog.PouringOrder;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Residual;
@@ -61,9 +63,9 @@ final class RandomCatalog {
     RandomCrops randomCrops = new RandomCrops(draw);
     this.crops = draw.list(1, 3, randomCrops::crop);
     this.ingredientNames = draw.list(1, 3, draw::name);
-    ingredientNames.forEach(n -> ingredients.add(ingredient(n)));
     Set<String> codes = new LinkedHashSet<>(draw.list(1, 3, this::eppo));
     codes.forEach(c -> weeds.add(weed(c, randomCrops)));
+    ingredientNames.forEach(n -> ingredients.add(ingredient(n)));
   }
 
   static Catalog of(Random random) {
@@ -93,7 +95,8 @@ final class RandomCatalog {
     Basis basis = draw.pick(Basis.AI, Basis.AE, Basis.CATION);
     RandomTerms randomTerms = new RandomTerms(draw, cropIds(), ids());
     Terms terms = randomTerms.ofIngredient();
-    RandomUses randomUses = new RandomUses(draw, basis, randomTerms);
+    RandomUses randomUses =
+        new RandomUses(draw, basis, randomTerms, weeds.stream().map(Weed::id).toList());
     List<Use> uses =
         draw.list(
             0,
@@ -176,6 +179,8 @@ final class RandomCatalog {
     }
     size.ifPresent(s -> kept.add("package"));
     label.ifPresent(l -> kept.add("label"));
+    Optional<PouringOrder> order = draw.maybe(this::order);
+    order.ifPresent(o -> kept.add("order"));
     return new Product(
         new ProductId(Slug.of(name)),
         name,
@@ -185,9 +190,22 @@ final class RandomCatalog {
         step,
         size,
         label,
+        order,
         draw.maybe(draw::text).orElse(""),
         draw.source(),
         sources(kept));
+  }
+
+  private PouringOrder order() {
+    List<PouringOrder.Poured> others =
+        List.of(
+            new PouringOrder.Poured.Formulation("EC"),
+            new PouringOrder.Poured.Formulation("WG"),
+            new PouringOrder.Poured.OfKind(draw.pick(AdjuvantKind.values())),
+            new PouringOrder.Poured.Holding(draw.pick(ids())));
+    Set<PouringOrder.Poured> before = draw.some(others, 1);
+    return new PouringOrder(
+        before, draw.some(others.stream().filter(o -> !before.contains(o)).toList(), 0));
   }
 
   private Product.Content content(Ingredient of, boolean liquid) {

@@ -52,6 +52,7 @@ final class RandomTerms {
         own.of(Terms::fertilizerRefusedOverCrop, () -> true),
         own.of(Terms::reentryHours, draw::hours),
         own.of(Terms::restrictedUse, () -> draw.chance(0.5)),
+        own.of(Terms::training, () -> draw.pick("dicamba", "paraquat")),
         new TankTerms(
             own.of(t -> t.tank().adjuvantNeeded(), () -> draw.list(1, 3, this::need)),
             own.of(t -> t.tank().adjuvantRefused(), this::adjuvants),
@@ -67,7 +68,7 @@ final class RandomTerms {
             own.of(t -> t.day().inversionRefused(), () -> true),
             own.of(t -> t.day().hours(), this::hours),
             own.of(t -> t.day().runoffRainHours(), draw::hours),
-            own.of(t -> t.day().downwindBufferFt(), draw::feet)),
+            own.of(t -> t.day().downwindBuffer(), this::buffer)),
         own.of(Terms::setbacks, this::setbacks));
   }
 
@@ -146,6 +147,12 @@ final class RandomTerms {
 
   private DayTerms.SprayHours hours() {
     return new DayTerms.SprayHours(draw.number(-3, 5), draw.number(-3, 5), draw.chance(0.3));
+  }
+
+  private DayTerms.Buffer buffer() {
+    double feet = draw.feet();
+    return new DayTerms.Buffer(
+        feet, draw.chance(0.4) ? OptionalDouble.of(feet) : OptionalDouble.empty());
   }
 
   private Setbacks setbacks() {

@@ -28,6 +28,8 @@ import org.swathbook.catalog.TimePoint;
 import org.swathbook.catalog.Trait;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.WeedHeights;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.catalog.WeedRate;
 import org.swathbook.catalog.Window;
 import org.swathbook.measure.Basis;
 import org.swathbook.measure.Period;
@@ -43,11 +45,13 @@ final class RandomUses {
   private final Draw draw;
   private final Basis basis;
   private final RandomTerms terms;
+  private final List<WeedId> weeds;
 
-  RandomUses(Draw draw, Basis basis, RandomTerms terms) {
+  RandomUses(Draw draw, Basis basis, RandomTerms terms, List<WeedId> weeds) {
     this.draw = draw;
     this.basis = basis;
     this.terms = terms;
+    this.weeds = weeds;
   }
 
   Use use(Optional<Crop> crop, Terms ofIngredient) {
@@ -66,6 +70,8 @@ final class RandomUses {
         Stated.unknown("window"),
         Stated.unknown("crop height"),
         Stated.unknown("rate"),
+        Stated.unknown("least rate for a weed"),
+        Stated.unknown("whether it may be worked in"),
         Stated.unknown("days before planting"),
         Stated.unknown("soil pH limit"),
         Stated.unknown("cap"),
@@ -99,6 +105,8 @@ final class RandomUses {
         draw.stated("window", () -> window(crop)),
         draw.stated("crop height", () -> draw.limit(draw::heightCm)),
         rates,
+        draw.stated("least rate for a weed", () -> List.of(weedRate(rates))),
+        draw.stated("whether it may be worked in", () -> true),
         draw.stated("days before planting", this::bands),
         draw.stated("soil pH limit", () -> draw.limit(() -> draw.number(0, 14))),
         draw.stated("cap", () -> draw.list(1, 3, () -> cap(rates))),
@@ -133,6 +141,20 @@ final class RandomUses {
   private RateRow rateRow() {
     return new RateRow(
         condition(), draw.chance(0.8) ? Optional.of(draw.range(basis)) : Optional.empty());
+  }
+
+  /** Not above the highest rate. */
+  private WeedRate weedRate(Stated<List<RateRow>> rates) {
+    Rate most =
+        rates.find().orElse(List.of()).stream()
+            .flatMap(r -> r.rates().stream())
+            .map(RateRange::high)
+            .max(Comparator.comparingDouble(Rate::kgPerHa))
+            .orElseGet(() -> draw.rate(basis));
+    return new WeedRate(
+        draw.some(weeds, 1),
+        draw.chance(0.5) ? Draw.box(draw.heightCm()) : OptionalDouble.empty(),
+        most);
   }
 
   /** From the lowest rate to the highest; the last may be for any. */

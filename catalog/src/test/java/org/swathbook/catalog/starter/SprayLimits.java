@@ -159,7 +159,7 @@ final class SprayLimits {
 
   static Verdict buffer(PublishedLimit limit, Ingredient ingredient) {
     double feet = longEnd(limit.value(), "ft");
-    return terms(limit, ingredient, t -> t.day().downwindBufferFt(), f -> f >= feet);
+    return terms(limit, ingredient, t -> t.day().downwindBuffer(), b -> b.downwindFt() >= feet);
   }
 
   static Verdict setback(PublishedLimit limit, Ingredient ingredient) {

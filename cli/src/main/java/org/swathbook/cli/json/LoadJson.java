@@ -119,5 +119,7 @@ public final class LoadJson {
       node.put("source", LoadWords.source(s));
     }
     root.set("orderDisagreements", Json.texts(sheet.order().disagreements()));
+    root.set("orderByLabel", Json.texts(sheet.order().byLabel()));
+    root.set("orderCircles", Json.texts(sheet.order().circles()));
   }
 }

@@ -198,8 +198,16 @@ public final class LoadSections {
   private void notes() {
     line(
         0,
-        "Products are rounded down to what a jug or a scale shows, adjuvants up. A label's own order"
-            + " of mixing goes before this one, which is that of most of five published guides."
+        "Products are rounded down to what a jug or a scale shows, adjuvants up. "
+            + (sheet.order().byLabel().isEmpty()
+                ? "A label's own order of mixing goes before this one, which is that of most of five"
+                    + " published guides."
+                : "The order is that of most of five published guides, after what the labels say: "
+                    + String.join("; ", sheet.order().byLabel())
+                    + ".")
+            + (sheet.order().circles().isEmpty()
+                ? ""
+                : " NO ORDER MEETS ALL LABELS: " + String.join("; ", sheet.order().circles()) + ".")
             + (sheet.order().disagreements().isEmpty()
                 ? ""
                 : " Guides differ: " + String.join("; ", sheet.order().disagreements()) + "."));

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -153,8 +154,16 @@ public final class MixReader {
         map.require("name", "R. Example")
             .flatMap(n -> MapReader.scalar(n, Texts::text, "R. Example", map.problems()));
     Optional<String> certNo = map.find("certNo", Texts::text, "NE-0001");
+    Optional<List<String>> trainings =
+        map.has("training")
+            ? Optional.of(
+                map.findAll("training", Texts::text, "dicamba").stream()
+                    .filter(t -> !t.equals("none"))
+                    .map(t -> t.toLowerCase(Locale.ROOT))
+                    .toList())
+            : Optional.empty();
     map.done();
-    return name.map(n -> new Applicator(n, certNo.orElse("")));
+    return name.map(n -> new Applicator(n, certNo.orElse(""), trainings));
   }
 
   private Scouted scouted(MapReader top, Optional<Field> field) {
@@ -241,7 +250,8 @@ public final class MixReader {
                 "very coarse"),
             number(map, "speed", Texts.in(Unit.MILE_PER_HOUR, "10 mph"), "10 mph"),
             number(map, "pressure", MixCells::psi, "40 psi"),
-            map.find("nozzlesListed", Texts::yesNo, "yes"));
+            map.find("nozzlesListed", Texts::yesNo, "yes"),
+            map.find("incorporated", Texts::yesNo, "no"));
     map.done();
     return out;
   }

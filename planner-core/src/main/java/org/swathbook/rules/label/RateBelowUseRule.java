@@ -5,6 +5,7 @@ import org.swathbook.book.SoilRates;
 import org.swathbook.catalog.Use;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Rate;
+import org.swathbook.program.ActiveDose;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
@@ -22,7 +23,10 @@ public final class RateBelowUseRule implements UseRule {
           Severity.WARN,
           "Is less of an active in the tank than the label's least rate?",
           "The rate of an active, every product in the tank added up, is below the lowest that the"
-              + " use allows on the soils of the field.",
+              + " use allows on the soils of the field; on weeds for which the catalog lists a least"
+              + " rate of their own, by height, below that: the highest that a weed asks for which"
+              + " stands and of which the active does half or more. A note where partners of the same"
+              + " site bring the tank to it.",
           List.of("Norsworthy et al. 2012, best management practices: full labeled rates"),
           "clethodim 0.031 lb ai/acre where the use begins at 0.094",
           "clethodim 0.047 lb ai/acre where the catalog lists that rate");
@@ -38,15 +42,31 @@ public final class RateBelowUseRule implements UseRule {
       return;
     }
     Use use = facts.chosen().get();
-    if (SoilRates.of(use, facts.field()) instanceof SoilRates.Allowed allowed) {
-      double least = allowed.range().low().lbPerAcre();
-      if (Quantity.exceeds(least, facts.mixLbPerAcre())) {
-        out.warn(this, facts.about(), () -> text(facts, use, least));
+    if (SoilRates.of(use, facts.field()) instanceof SoilRates.Allowed allowed
+        && LeastRate.mayBeShort(use, allowed.range(), facts.mixLbPerAcre())) {
+      LeastRate least = LeastRate.of(facts, use, allowed.range());
+      if (Quantity.exceeds(least.lbPerAcre(), facts.mixLbPerAcre())) {
+        double site = siteLbPerAcre(facts);
+        out.add(
+            this,
+            Quantity.exceeds(least.lbPerAcre(), site) ? Severity.WARN : Severity.NOTE,
+            facts.about(),
+            () -> text(facts, use, least, site));
       }
     }
   }
 
-  private static Text text(UseFacts facts, Use use, double least) {
+  /** All that the tank holds of the active's site of action, of this active and of others. */
+  private static double siteLbPerAcre(UseFacts facts) {
+    return facts.mix().actives().stream()
+        .filter(a -> a.ingredient().site().equals(facts.ingredient().site()))
+        .mapToDouble(ActiveDose::lbPerAcre)
+        .sum();
+  }
+
+  private static Text text(UseFacts facts, Use use, LeastRate rate, double site) {
+    double least = rate.lbPerAcre();
+    boolean together = !Quantity.exceeds(least, site);
     String actual = Say.lb(facts.mixLbPerAcre(), facts.ingredient().rateBasis());
     String limit = Say.lb(least, facts.ingredient().rateBasis());
     Rate now = facts.dose().rate();
@@ -67,8 +87,17 @@ public final class RateBelowUseRule implements UseRule {
                 + limit
                 + " at which the use in "
                 + facts.cropName()
-                + " begins on this soil.",
-            use.rates().findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                + " begins"
+                + rate.where()
+                + "."
+                + (together
+                    ? " With its partner of site "
+                        + facts.ingredient().site()
+                        + " the tank holds "
+                        + Say.lb(site, facts.ingredient().rateBasis())
+                        + "."
+                    : ""),
+            rate.source())
         .compared(actual, limit)
         .cleared(
             "at least "

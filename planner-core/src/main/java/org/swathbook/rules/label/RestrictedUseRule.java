@@ -2,6 +2,7 @@ package org.swathbook.rules.label;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -10,6 +11,7 @@ import org.swathbook.book.SprayRecord;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Stated;
 import org.swathbook.program.Applicator;
+import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
@@ -32,7 +34,8 @@ public final class RestrictedUseRule implements PassRule {
           "An active of the pass is marked as restricted use: the note says that a certified"
               + " applicator must apply it or supervise, and that a record is to be kept. A warning"
               + " where the job, or the journal's row of that day and product, names an applicator"
-              + " without the number of a certificate.",
+              + " without the number of a certificate, or says that a training which the label asks"
+              + " for was not had. Where nobody says whether it was, that is asked for on the day.",
           List.of("US federal rules on restricted-use pesticides; from memory"),
           "a tank with atrazine by an applicator who is named without a certificate",
           "a pass with glyphosate");
@@ -63,21 +66,82 @@ public final class RestrictedUseRule implements PassRule {
                     Where.ingredient(i, "restrictedUse", "first page")));
       } else if (restricted.find().orElse(false)) {
         certified.add(i.name());
+        Optional<String> course = a.terms().training().find();
         out.note(
             this,
             facts.about().withIngredient(i.id()).withProduct(a.dose().product().id()),
             () ->
                 Text.of(
                     Say.start(i)
-                        + " is a restricted-use product: a certified applicator applies it or"
-                        + " supervises, and keeps a record with the certificate's number.",
+                        + (course.isPresent()
+                            ? " is a restricted-use product, for certified applicators who have had"
+                                + " the training in "
+                                + course.get()
+                                + " that its label asks for, and wants a record with the"
+                                + " certificate's number."
+                            : " is a restricted-use product: a certified applicator applies it or"
+                                + " supervises, and keeps a record with the certificate's number."),
                     restricted.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE)));
       }
+      training(facts, a, restricted.find().orElse(false), out);
     }
     if (!certified.isEmpty()) {
       withoutCertificate(facts)
           .ifPresent(
               who -> out.warn(this, facts.about(), () -> text(who, new ArrayList<>(certified))));
+    }
+  }
+
+  /** The course that a label asks for: unwritten of a restricted product, or not known of him. */
+  private void training(PassFacts facts, ActiveUse a, boolean restricted, Findings out) {
+    Ingredient i = a.ingredient();
+    Stated<String> training = a.terms().training();
+    About about = facts.about().withIngredient(i.id());
+    if (training.isUnknown() && restricted) {
+      out.ask(
+          this,
+          about,
+          () ->
+              new Lookup(
+                  "whether the label of " + i.name() + " asks for a training of its own",
+                  Where.ingredient(i, "training", "first page")));
+      return;
+    }
+    if (training.find().isEmpty() || facts.job().isEmpty()) {
+      return;
+    }
+    String course = training.find().get();
+    Optional<Applicator> who = facts.job().get().applicator();
+    Optional<List<String>> had = who.flatMap(Applicator::trainings);
+    if (had.isEmpty()) {
+      out.ask(
+          this,
+          about,
+          () ->
+              new Lookup(
+                  "whether "
+                      + who.map(Applicator::name).orElse("the applicator")
+                      + " has had the training in "
+                      + course
+                      + " that the label of "
+                      + i.name()
+                      + " asks for",
+                  "the job: applicator, training"));
+    } else if (!had.get().contains(course.toLowerCase(Locale.ROOT))) {
+      out.warn(
+          this,
+          about.withProduct(a.dose().product().id()),
+          () ->
+              Text.of(
+                      who.map(Applicator::name).orElse("The applicator")
+                          + " has not had the training in "
+                          + course
+                          + " that the label of "
+                          + i.name()
+                          + " asks for.",
+                      training.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                  .compared("no training in " + course, "training in " + course)
+                  .cleared("the course, or somebody who has had it"));
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Source;
@@ -27,6 +28,9 @@ import org.swathbook.rules.Text;
 import org.swathbook.rules.Where;
 import org.swathbook.tank.AmmoniumSulfate;
 import org.swathbook.tank.InHundredGallons;
+import org.swathbook.tank.LoadAmounts;
+import org.swathbook.tank.LoadSize;
+import org.swathbook.tank.PouredAmount;
 import org.swathbook.tank.TankNeeds;
 import org.swathbook.tank.UnmetNeed;
 
@@ -73,7 +77,7 @@ public final class AdjuvantNeededRule implements PassRule {
               this,
               need.refusedWithout() ? Severity.BLOCK : Severity.WARN,
               about,
-              () -> text(a.ingredient(), need, needs.findSource(), together));
+              () -> text(facts, a.ingredient(), need, needs.findSource(), together));
         }
       }
     }
@@ -120,7 +124,7 @@ public final class AdjuvantNeededRule implements PassRule {
                           + " in the tank.",
                       source.map(Source::text).orElse(Say.COMMON_PRACTICE))
                   .compared(words(there), "at least " + words(asked.get()))
-                  .cleared(String.join("; ", amounts(need, together))));
+                  .cleared(String.join("; ", amounts(facts, need, together))));
     }
   }
 
@@ -134,7 +138,15 @@ public final class AdjuvantNeededRule implements PassRule {
   }
 
   private static String words(Quantity amount) {
-    return Numbers.decimals(amount.value(), 2) + " " + amount.unit().symbol() + " in 100 gal";
+    return measured(amount) + " in 100 gal";
+  }
+
+  /** Liquids by the measures of a jug, weights in decimals as a scale shows them. */
+  private static String measured(Quantity amount) {
+    PouredAmount poured = PouredAmount.of(amount, PouredAmount.Toward.MORE);
+    return poured.isLiquid()
+        ? poured.words()
+        : Numbers.decimals(amount.value(), 2) + " " + amount.unit().symbol();
   }
 
   private static Set<AdjuvantKind> held(PassFacts facts) {
@@ -152,7 +164,11 @@ public final class AdjuvantNeededRule implements PassRule {
   }
 
   private static Text text(
-      Ingredient i, AdjuvantNeed need, Optional<Source> source, TankNeeds together) {
+      PassFacts facts,
+      Ingredient i,
+      AdjuvantNeed need,
+      Optional<Source> source,
+      TankNeeds together) {
     Optional<UnmetNeed> unmet =
         together.unmet().stream()
             .filter(u -> u.of().id().equals(i.id()) && u.need().equals(need))
@@ -176,25 +192,40 @@ public final class AdjuvantNeededRule implements PassRule {
         .cleared(
             unmet.isPresent()
                 ? "two passes some days apart, or another partner"
-                : String.join("; ", amounts(need, together)));
+                : String.join("; ", amounts(facts, need, together)));
   }
 
   /** What the whole tank would take of the kinds that meet the need. */
-  private static List<String> amounts(AdjuvantNeed need, TankNeeds together) {
+  private static List<String> amounts(PassFacts facts, AdjuvantNeed need, TankNeeds together) {
     return together.adjuvants().stream()
         .filter(a -> AdjuvantKind.find(a.kind()).filter(need.anyOf()::contains).isPresent())
-        .map(a -> a.kind() + " " + a.rate() + inHundredGallons(a.rate()))
+        .map(a -> a.kind() + " " + a.rate() + poured(facts, a.rate()))
         .toList();
   }
 
-  /** A share of the spray as an amount to pour: {@code , that is 1 gal in 100 gal}. */
-  private static String inHundredGallons(String rate) {
-    if (rate.equals(Adjuvant.RATE_OF_THE_LABEL)) {
-      return "";
-    }
-    Numbers.SplitRange share = Numbers.splitRange(rate);
-    return share.rest().replace(" ", "").equals("%v/v")
-        ? ", that is " + Numbers.decimals(share.high(), 3) + " gal in 100 gal"
-        : "";
+  /**
+   * A rate as amounts to pour: {@code , that is 1 gal in 100 gal, 12 gal in a load of 1200 gal}.
+   */
+  private static String poured(PassFacts facts, String rate) {
+    OptionalDouble perAcre = facts.pass().mix().gallonsPerAcre();
+    Optional<String> hundred =
+        rate.contains("/100")
+            ? Optional.empty()
+            : InHundredGallons.least(rate, perAcre).map(AdjuvantNeededRule::words);
+    OptionalDouble tank = facts.job().map(j -> j.tank().gallons()).orElse(OptionalDouble.empty());
+    Optional<String> load =
+        tank.isPresent() && perAcre.isPresent()
+            ? LoadAmounts.ofAdjuvant(
+                    rate,
+                    new LoadSize(tank.getAsDouble(), tank.getAsDouble() / perAcre.getAsDouble()))
+                .map(
+                    q ->
+                        measured(q)
+                            + " in a load of "
+                            + Numbers.decimals(tank.getAsDouble(), 1)
+                            + " gal")
+            : Optional.empty();
+    List<String> ways = Stream.of(hundred, load).flatMap(Optional::stream).toList();
+    return ways.isEmpty() ? "" : ", that is " + String.join(", ", ways);
   }
 }

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.swathbook.book.SoilRates;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Use;
+import org.swathbook.catalog.WeedRate;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Rate;
 import org.swathbook.measure.RateRange;
@@ -36,12 +37,18 @@ record FullRate(
     return active
         .use()
         .flatMap(
-            use -> of(facts, active, use, isSmall(use, weed, pressure) ? Size.SMALL : Size.LARGE));
+            use ->
+                of(
+                    facts,
+                    active,
+                    use,
+                    isSmall(use, weed, pressure) ? Size.SMALL : Size.LARGE,
+                    use.weedRate(weed.weed(), weed.p90Cm())));
   }
 
   /** Through the soil: the low rate of the soil's row is full. */
   static Optional<FullRate> soil(PassFacts facts, ActiveUse active) {
-    return active.use().flatMap(use -> of(facts, active, use, Size.SMALL));
+    return active.use().flatMap(use -> of(facts, active, use, Size.SMALL, Optional.empty()));
   }
 
   private enum Size {
@@ -58,12 +65,16 @@ record FullRate(
     return limit.isEmpty() || !Quantity.exceeds(weed.p90Cm(), SMALL * limit.getAsDouble());
   }
 
-  private static Optional<FullRate> of(PassFacts facts, ActiveUse active, Use use, Size size) {
+  private static Optional<FullRate> of(
+      PassFacts facts, ActiveUse active, Use use, Size size, Optional<WeedRate> own) {
     if (!(SoilRates.of(use, facts.field()) instanceof SoilRates.Allowed allowed)) {
       return Optional.empty();
     }
     RateRange range = allowed.range();
-    double full = (size == Size.SMALL ? range.low() : range.high()).lbPerAcre();
+    double full =
+        own.map(WeedRate::least)
+            .orElse(size == Size.SMALL ? range.low() : range.high())
+            .lbPerAcre();
     double mine = active.active().lbPerAcre();
     double held =
         facts.actives().stream()

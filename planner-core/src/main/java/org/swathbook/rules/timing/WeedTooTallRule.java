@@ -130,7 +130,7 @@ public final class WeedTooTallRule implements PassRule {
                 + ": "
                 + Say.share(facts.book().house().sizePercentile())
                 + " of the plants are up to "
-                + Say.inches(weed.p90Cm())
+                + tall(weed.p90Cm(), p.limitCm())
                 + " tall at this pass; the label of "
                 + active.name()
                 + " says up to "
@@ -138,12 +138,18 @@ public final class WeedTooTallRule implements PassRule {
                 + "."
                 + expected,
             p.source())
-        .compared(Say.inches(weed.p90Cm()), Say.inches(p.limitCm()))
+        .compared(tall(weed.p90Cm(), p.limitCm()), Say.inches(p.limitCm()))
         .cleared(
             lastDayInSize(facts, pressure, p.limitCm())
                     .map(d -> "a pass by " + Say.date(d))
                     .orElse("a pass before these come up or a burndown that takes them")
                 + ", or a partner whose label allows larger weeds");
+  }
+
+  /** Never the figure of the limit itself, which rounding would make of a plant a hair above it. */
+  private static String tall(double cm, double limitCm) {
+    String inches = Say.inches(cm);
+    return inches.equals(Say.inches(limitCm)) ? "a little more than " + inches : inches;
   }
 
   /**

@@ -43,7 +43,8 @@ public final class SensitiveNeighborRule implements DayRule {
           List.of(
               "labels of dicamba and 2,4-D over tolerant crops: no spraying toward sensitive crops (from"
                   + " memory)",
-              "PNW Weed Management Handbook, clomazone 300 to 1000 ft",
+              "PNW Weed Management Handbook, clomazone 300 ft from field crops, 1000 ft from orchards,"
+                  + " gardens and landscapes",
               Say.COMMON_PRACTICE),
           "dicamba over soybean with wind from the southwest and a vineyard 1500 ft northeast",
           "the same field with wind from the north");
@@ -65,7 +66,7 @@ public final class SensitiveNeighborRule implements DayRule {
       Neighbor n = Neighbor.parse(written);
       About about = facts.pass().about().withNeighbor(written.strip());
       for (ActiveUse a : facts.pass().actives()) {
-        Stated<Double> buffer = a.terms().day().downwindBufferFt();
+        Stated<Double> buffer = feet(a, n);
         boolean downwind = from.isPresent() && n.isDownwind(from.getAsDouble());
         if (from.isEmpty()) {
           unknownWind(about, a, n, buffer, out);
@@ -78,7 +79,7 @@ public final class SensitiveNeighborRule implements DayRule {
             && (downwind || from.isEmpty())
             && n.isTender()
             && n.distanceFt() <= NEAR_FT
-            && hurtsNearby(a)) {
+            && hurtsNearby(a, n)) {
           Unknowns.ofLabel(
               this, facts, a, "distance downwind that the label keeps", "day.buffer", out);
         }
@@ -90,7 +91,7 @@ public final class SensitiveNeighborRule implements DayRule {
   private void noneListed(DayFacts facts, Findings out) {
     List<String> keeping =
         facts.pass().actives().stream()
-            .filter(a -> a.terms().day().downwindBufferFt().find().isPresent())
+            .filter(a -> a.terms().day().downwindBuffer().find().isPresent())
             .map(a -> a.ingredient().name())
             .distinct()
             .toList();
@@ -163,7 +164,8 @@ public final class SensitiveNeighborRule implements DayRule {
                         + Math.round(n.distanceFt())
                         + " ft away, but "
                         + a.ingredient().name()
-                        + " leaves the soil as vapor for days, whichever way the wind turns.",
+                        + " leaves the soil as vapor for days, whichever way the wind turns."
+                        + which(a, n),
                     buffer.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
                 .compared(
                     Math.round(n.distanceFt()) + " ft",
@@ -181,7 +183,8 @@ public final class SensitiveNeighborRule implements DayRule {
             + Math.round(n.distanceFt())
             + " ft away, and "
             + a.ingredient().name()
-            + " must not get there.",
+            + " must not get there."
+            + which(a, n),
         buffer.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE));
   }
 
@@ -206,6 +209,35 @@ public final class SensitiveNeighborRule implements DayRule {
     }
   }
 
+  /** What the label keeps from such a neighbor. */
+  private static Stated<Double> feet(ActiveUse a, Neighbor n) {
+    return a.terms()
+        .day()
+        .downwindBuffer()
+        .match(
+            (b, source) -> Stated.value(b.feet(n.isFieldCrop()), source),
+            Stated::<Double>none,
+            Stated::<Double>unknown);
+  }
+
+  /** Which of two distances of a label holds here; empty where it has one for all. */
+  private static String which(ActiveUse a, Neighbor n) {
+    return a.terms()
+        .day()
+        .downwindBuffer()
+        .find()
+        .filter(b -> b.fieldCropsFt().isPresent())
+        .map(
+            b ->
+                " Its label keeps "
+                    + Math.round(b.fieldCropsFt().getAsDouble())
+                    + " ft from field crops and "
+                    + Math.round(b.downwindFt())
+                    + " ft from orchards, gardens, homes and all else; this neighbor counts as "
+                    + (n.isFieldCrop() ? "a field crop." : "the latter."))
+        .orElse("");
+  }
+
   private static boolean isInside(Neighbor n, Stated<Double> buffer) {
     return buffer.find().isPresent() && Quantity.exceeds(buffer.find().get(), n.distanceFt());
   }
@@ -220,8 +252,8 @@ public final class SensitiveNeighborRule implements DayRule {
   }
 
   /** Of which small amounts on a neighbor's leaves are seen, so that labels have buffers. */
-  private static boolean hurtsNearby(ActiveUse a) {
-    return driftsFt(a, a.terms().day().downwindBufferFt()) > 0
+  private static boolean hurtsNearby(ActiveUse a, Neighbor n) {
+    return driftsFt(a, feet(a, n)) > 0
         || a.ingredient().isContact() && a.ingredient().hasFoliarActivity();
   }
 
