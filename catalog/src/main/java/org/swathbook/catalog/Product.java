@@ -14,6 +14,7 @@ import org.swathbook.measure.Rate;
  * @param formulation two-letter international formulation code
  * @param spoken the unit in which its rate is spoken, amount 1
  * @param step the practical step in which a rate is set
+ * @param protection what people wear who handle it; unknown when nobody stated it
  * @param source of what it contains
  * @param sources by path, of the other values, {@code package}
  */
@@ -26,6 +27,7 @@ public record Product(
     Rate step,
     Optional<Quantity> packageSize,
     Optional<Label> label,
+    Stated<Protection> protection,
     String note,
     Source source,
     Map<String, Source> sources) {

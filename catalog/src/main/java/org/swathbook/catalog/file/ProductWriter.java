@@ -1,6 +1,10 @@
 package org.swathbook.catalog.file;
 
+import java.util.Collection;
+import java.util.List;
 import org.swathbook.catalog.Product;
+import org.swathbook.catalog.Protection;
+import org.swathbook.catalog.ProtectiveItem;
 import org.swathbook.source.MapNode;
 import org.swathbook.source.MapWriter;
 
@@ -33,10 +37,22 @@ final class ProductWriter {
                         .put("id", l.id())
                         .put("reviewed", l.reviewed().toString())
                         .node()));
+    entry.stated(map, "protection", KeyPath.ROOT, p.protection(), ProductWriter::protection);
     if (!p.note().isEmpty()) {
       map.put("note", MapWriter.line(p.note()));
     }
     return map.put("sources", entry.sources(map.node(), p.sources())).node();
+  }
+
+  private static MapNode protection(Protection p) {
+    return new MapWriter()
+        .putAll("handlers", items(p.handlers()))
+        .putAll("mixing", items(p.mixing()))
+        .node();
+  }
+
+  private static List<String> items(Collection<ProtectiveItem> items) {
+    return items.stream().map(ProtectiveItem::spelling).toList();
   }
 
   private static MapNode content(Product.Content content) {

@@ -23,6 +23,8 @@ import org.swathbook.catalog.Interaction;
 import org.swathbook.catalog.Movement;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.ProductId;
+import org.swathbook.catalog.Protection;
+import org.swathbook.catalog.ProtectiveItem;
 import org.swathbook.catalog.Residual;
 import org.swathbook.catalog.Response;
 import org.swathbook.catalog.RotationRow;
@@ -185,9 +187,16 @@ final class RandomCatalog {
         step,
         size,
         label,
+        draw.stated("protective equipment", this::protection),
         draw.maybe(draw::text).orElse(""),
         draw.source(),
         sources(kept));
+  }
+
+  private Protection protection() {
+    return new Protection(
+        draw.some(List.of(ProtectiveItem.values()), 1),
+        draw.some(List.of(ProtectiveItem.values()), 0));
   }
 
   private Product.Content content(Ingredient of, boolean liquid) {
