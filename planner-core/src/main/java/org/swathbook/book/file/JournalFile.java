@@ -16,6 +16,7 @@ import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.CsvReader;
 import org.swathbook.source.CsvTable;
 import org.swathbook.source.Mark;
+import org.swathbook.source.NotDurableException;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 
@@ -66,6 +67,11 @@ final class JournalFile {
       clearLeftovers(file);
       AtomicFiles.write(file, text.whole());
       return text.added();
+    } catch (NotDurableException e) {
+      throw ProblemsException.of(
+          Mark.startOf(FILE),
+          "the journal " + e.words(),
+          "see to the disk; the rows are in it, so look before you record them again");
     } catch (IOException e) {
       throw ProblemsException.of(
           Mark.startOf(FILE),

@@ -21,6 +21,7 @@ import org.swathbook.source.CsvRow;
 import org.swathbook.source.CsvTable;
 import org.swathbook.source.CsvText;
 import org.swathbook.source.Mark;
+import org.swathbook.source.NotDurableException;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 
@@ -64,6 +65,9 @@ public final class WatchFile {
         AtomicFiles.write(Files.exists(file) ? file.toRealPath() : file, whole(old, table, fresh));
       }
       return fresh;
+    } catch (NotDurableException e) {
+      throw ProblemsException.of(
+          Mark.startOf(TABLE.file()), "the file " + e.words(), "see to the disk, then call again");
     } catch (IOException e) {
       throw ProblemsException.of(
           Mark.startOf(TABLE.file()),
