@@ -2,6 +2,7 @@ package org.swathbook.book.file;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
@@ -127,6 +128,9 @@ final class JournalFile {
   }
 
   private static String reason(IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return "no right to write into its folder";
+    }
     String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
     return reason == null ? e.getClass().getSimpleName() : reason;
   }
