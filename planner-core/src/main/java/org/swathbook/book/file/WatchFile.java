@@ -30,7 +30,7 @@ import org.swathbook.source.ProblemsException;
  * under the lock of the journal, and the file is replaced whole, so that no half row can stay.
  */
 public final class WatchFile {
-  private static final Table TABLE = UnusedTables.WATCH;
+  private static final Table TABLE = WatchReader.TABLE;
   private static final List<String> COLUMNS = List.of("field", "weed", "site", "since", "reason");
 
   private WatchFile() {}
