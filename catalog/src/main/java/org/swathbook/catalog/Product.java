@@ -16,6 +16,7 @@ import org.swathbook.measure.Rate;
  * @param step the practical step in which a rate is set
  * @param order its label's own place in filling a tank; empty where the label gives none, or nobody
  *     has written it down
+ * @param protection what people wear who handle it; unknown when nobody stated it
  * @param source of what it contains
  * @param sources by path, of the other values, {@code package}
  */
@@ -29,6 +30,7 @@ public record Product(
     Optional<Quantity> packageSize,
     Optional<Label> label,
     Optional<PouringOrder> order,
+    Stated<Protection> protection,
     String note,
     Source source,
     Map<String, Source> sources) {

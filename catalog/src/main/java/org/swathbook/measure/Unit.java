@@ -42,6 +42,7 @@ public enum Unit {
 
   MILE_PER_HOUR("mph", Dimension.SPEED, 0.44704, 1),
   METRE_PER_SECOND("m/s", Dimension.SPEED, 1, 1),
+  KILOMETRE_PER_HOUR("km/h", Dimension.SPEED, 10, 36),
 
   PERCENT("%", Dimension.SHARE, 1, 100, "percent"),
 

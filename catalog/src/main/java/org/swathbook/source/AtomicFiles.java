@@ -20,9 +20,20 @@ public final class AtomicFiles {
    * Replaces or makes the file; its folder must exist. On return the bytes are on the disk. A file
    * that was there keeps who may read and write it.
    *
+   * @throws NotDurableException when the new bytes stand in the file and the disk fails to confirm
+   *     that the file keeps its place
    * @throws IOException when they cannot be written; the file is then as it was
    */
   public static void write(Path path, byte[] bytes) throws IOException {
+    write(path, bytes, AtomicFiles::force);
+  }
+
+  /** Forces a folder to the disk; a test puts a disk that fails in its place. */
+  interface Disk {
+    void force(FileChannel folder) throws IOException;
+  }
+
+  static void write(Path path, byte[] bytes, Disk disk) throws IOException {
     Path target = path.toAbsolutePath();
     Path folder = target.getParent();
     if (folder == null) {
@@ -37,7 +48,7 @@ public final class AtomicFiles {
       Files.deleteIfExists(beside);
       throw e;
     }
-    syncFolder(folder);
+    syncFolder(folder, disk);
   }
 
   private static void keepPermissions(Path old, Path fresh) throws IOException {
@@ -73,13 +84,40 @@ public final class AtomicFiles {
     }
   }
 
-  /** Makes the new name itself last; platforms that cannot open a folder need or allow no more. */
-  private static void syncFolder(Path folder) {
-    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-      channel.force(true);
+  /**
+   * Makes the new name itself last. Three failures are three things. A platform that opens no
+   * folder (Windows) and a file system that knows no such order (some of networks) say so always
+   * and of every folder; the move is as durable as it can be made there, and to fail would mean
+   * never to write at all. Any other failure is a disk at fault: the bytes are on it, but after a
+   * loss of power the old file may be back. The move cannot be taken back either, for that would be
+   * a move like it; so whoever promised that the bytes last has to be told.
+   */
+  private static void syncFolder(Path folder, Disk disk) throws IOException {
+    FileChannel channel;
+    try {
+      channel = FileChannel.open(folder, StandardOpenOption.READ);
     } catch (IOException e) {
-      // Windows refuses to open folders; the move is as durable as it can be made there.
       return;
     }
+    try (channel) {
+      disk.force(channel);
+    } catch (IOException e) {
+      if (!isNotOffered(e)) {
+        throw new NotDurableException(e);
+      }
+    }
+  }
+
+  private static void force(FileChannel folder) throws IOException {
+    folder.force(true);
+  }
+
+  /**
+   * EINVAL and EBADF, by the words of the C library, since Java keeps no number; in another
+   * language than English they pass for a fault, which errs to the safe side.
+   */
+  private static boolean isNotOffered(IOException e) {
+    String words = String.valueOf(e.getMessage());
+    return words.contains("Invalid argument") || words.contains("Bad file descriptor");
   }
 }

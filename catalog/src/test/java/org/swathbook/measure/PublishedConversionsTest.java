@@ -33,6 +33,7 @@ class PublishedConversionsTest {
     "acre, 43560, ft2",
     "ha, 10000, m2",
     "mph, 0.44704, m/s",
+    "mph, 1.609344, km/h",
   })
   void oneIs(String unit, double value, String other) {
     assertThat(Quantity.parse("1 " + unit).in(Unit.find(other).orElseThrow()))

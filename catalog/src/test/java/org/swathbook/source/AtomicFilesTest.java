@@ -42,6 +42,44 @@ class AtomicFilesTest {
         .isInstanceOf(IOException.class);
   }
 
+  /** The new bytes stand there by then, so the message must not say that nothing was written. */
+  @Test
+  void aDiskThatFailsAfterTheMoveIsTold(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("a.csv");
+    AtomicFiles.write(file, Reading.bytes("one"));
+    assertThatThrownBy(
+            () ->
+                AtomicFiles.write(
+                    file,
+                    Reading.bytes("two"),
+                    f -> {
+                      throw new IOException("Input/output error");
+                    }))
+        .isInstanceOfSatisfying(
+            NotDurableException.class,
+            e ->
+                assertThat(e.words())
+                    .isEqualTo(
+                        "is written, but the disk did not confirm that it outlives a loss of power"
+                            + " (Input/output error)"));
+    assertThat(file).usingCharset(StandardCharsets.UTF_8).hasContent("two");
+    assertThat(folder).isDirectoryNotContaining(p -> !p.equals(file));
+  }
+
+  @Test
+  void aFileSystemWithoutSuchAnOrderIsNoFault(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("a.csv");
+    for (String said : new String[] {"Invalid argument", "Bad file descriptor"}) {
+      AtomicFiles.write(
+          file,
+          Reading.bytes(said),
+          f -> {
+            throw new IOException(said);
+          });
+      assertThat(file).usingCharset(StandardCharsets.UTF_8).hasContent(said);
+    }
+  }
+
   @Test
   void aReaderSeesTheOldBytesOrTheNewAndNeverAMix(@TempDir Path folder) throws Exception {
     Path file = folder.resolve("a.bin");

@@ -13,6 +13,7 @@ import org.swathbook.book.Field;
 import org.swathbook.cli.json.AuditJson;
 import org.swathbook.cli.json.LedgerJson;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.report.WatchNotes;
 import org.swathbook.cli.text.AuditText;
 import org.swathbook.cli.text.LedgerText;
 import org.swathbook.source.Mark;
@@ -55,7 +56,7 @@ final class AuditCommand implements Callable<Integer> {
       List<Field> asked = fields(book);
       SiteAudit audit = SiteAudit.of(book, asked);
       // The seasons of the journal are walked, each in its own weather; the head lists no others.
-      ReportHead head = ReportHead.of(book, List.of(), today);
+      ReportHead head = ReportHead.of(book, List.of(), today).noted(WatchNotes.of(book, asked));
       output.print(
           output.json
               ? AuditJson.of(book.catalog(), head, audit)

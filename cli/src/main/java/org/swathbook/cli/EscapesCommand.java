@@ -125,7 +125,7 @@ final class EscapesCommand implements Callable<Integer> {
     return book.weedsOf(report.seen().field()).stream()
         .filter(p -> p.weed().id().equals(w.weed()))
         .flatMap(p -> p.listed().stream())
-        .anyMatch(r -> r.site().filter(site::equals).isPresent());
+        .anyMatch(r -> !r.isWatched() && r.site().filter(site::equals).isPresent());
   }
 
   private static List<String> added(List<WatchFile.Entry> fresh) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.Mark;
+import org.swathbook.source.NotDurableException;
 import org.swathbook.source.ProblemsException;
 import picocli.CommandLine.Option;
 
@@ -50,6 +51,8 @@ final class HtmlOption {
   static String write(Path file, String page) {
     try {
       AtomicFiles.write(file, page.getBytes(StandardCharsets.UTF_8));
+    } catch (NotDurableException e) {
+      throw problem(file, "the file " + e.words(), "check the disk, then write it again");
     } catch (IOException e) {
       throw problem(file, "the file cannot be written", "check the folder and the disk");
     }

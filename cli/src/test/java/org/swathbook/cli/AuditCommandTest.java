@@ -1,10 +1,12 @@
 package org.swathbook.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
  * recorded.
  */
 class AuditCommandTest {
+  /** Half of the last digit that a ledger prints. */
+  private static final BigDecimal HALF_STEP = new BigDecimal("0.0005");
+
   @TempDir Path folder;
   private Path book = Path.of("");
 
@@ -100,6 +105,73 @@ class AuditCommandTest {
               assertThat(line.get("basis").textValue()).isEqualTo("ae");
               assertThat(line.get("used").decimalValue()).isEqualByComparingTo("1.45");
             });
+  }
+
+  private BigDecimal used(String field, String ingredient) throws IOException {
+    return ledger(field, ingredient).get(0).get("used").decimalValue();
+  }
+
+  /**
+   * A premix counts for each of its actives against that active's own cap, with what is poured
+   * besides. 2.5 qt of 1.7 + 0.25 + 1 lb/gal are 0.625 gal: 1.0625 lb S-metolachlor, 0.15625 lb
+   * mesotrione and 0.625 lb atrazine; a quart of atrazine at 4 lb/gal is one pound more. Of 2.5 lb
+   * of atrazine a year (Cornell University, as the catalog cites it) 2.5 - 1.625 are left.
+   */
+  @Test
+  void aPremixCountsForEachOfItsActives() throws IOException {
+    record(
+        "--field",
+        "ND-2",
+        "--date",
+        "2027-05-20",
+        "s-metolachlor-mesotrione-atrazine-2.95se 2.5 qt/acre",
+        "atrazine-4sc 1 qt/acre");
+    assertThat(used("ND-2", "S-metolachlor")).isEqualByComparingTo("1.0625");
+    assertThat(used("ND-2", "mesotrione")).isCloseTo(new BigDecimal("0.15625"), within(HALF_STEP));
+    assertThat(used("ND-2", "atrazine")).isEqualByComparingTo("1.625");
+    assertThat(ledger("ND-2", "atrazine").get(0).get("left").decimalValue())
+        .isEqualByComparingTo("0.875");
+  }
+
+  /**
+   * Caps of 2,4-D count acid. The choline salt is 221.03/324.20 acid by its molar masses, so 0.95
+   * lb ae are 1.393 lb of salt; the amine salt 221.03/266.12, so 0.475 lb ae are 0.572 lb. What
+   * counts is 0.95 + 0.475 = 1.425 and not 1.965, whichever salt was in the jug.
+   */
+  @Test
+  void saltsCountByTheirAcid() throws IOException {
+    record("--field", "ND-1", "--date", "2027-04-20", "2-4-d-amine-3.8sl 1 pt/acre");
+    record("--field", "ND-1", "--date", "2027-06-08", "2-4-d-choline-3.8sl 2 pt/acre");
+    double acid = used("ND-1", "2,4-D choline").doubleValue();
+    assertThat(acid).isEqualTo(1.425);
+    double salt = 0.95 / (221.03 / 324.20) + 0.475 / (221.03 / 266.12);
+    assertThat(salt).isCloseTo(1.965, within(0.001));
+  }
+
+  /** 1.6 + 0.9 are 2.5, all that atrazine has in a year: legal, and nothing left. */
+  @Test
+  void aSumAtTheCapLeavesNothingAndIsNoOveruse() throws IOException {
+    record("--field", "ND-2", "--date", "2027-04-20", "atrazine 1.6 lb ai/acre");
+    record("--field", "ND-2", "--date", "2027-05-20", "atrazine 0.9 lb ai/acre");
+    JsonNode line = ledger("ND-2", "atrazine").get(0);
+    assertThat(line.get("left").decimalValue()).isEqualByComparingTo("0");
+    assertThat(Called.with("audit", book, "ND-2").out()).doesNotContain("annual-cap: Atrazine");
+  }
+
+  /**
+   * A field of 118 acres sprayed by thirds on three days is one application; a third that never was
+   * sprayed, voided, leaves one of two days and its sum.
+   */
+  @Test
+  void aFieldInThreePartsWithOneVoided() throws IOException {
+    for (String day : List.of("2027-05-20", "2027-05-21", "2027-05-22")) {
+      record("--field", "ND-2", "--date", day, "--acres", "39.3", "mesotrione 0.05 lb ai/acre");
+    }
+    assertThat(used("ND-2", "mesotrione")).isEqualByComparingTo("0.15");
+    record("--corrects", "A-27-003/1", "--void");
+    JsonNode line = ledger("ND-2", "mesotrione").get(0);
+    assertThat(line.get("used").decimalValue()).isEqualByComparingTo("0.1");
+    assertThat(line.get("applications").intValue()).isEqualTo(1);
   }
 
   @Test

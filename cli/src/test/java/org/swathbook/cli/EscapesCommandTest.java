@@ -53,6 +53,48 @@ class EscapesCommandTest {
     assertThat(watch).hasContent(after);
   }
 
+  /** What was suspected in June is told, and does not count, in whatever is asked next. */
+  @Test
+  void whatIsWatchedNoLongerCounts() throws IOException {
+    Path book = DemoBookCopy.into(folder);
+    String note =
+        "watch.csv: Palmer amaranth of ND-1 may resist site 4 (watched since 2027-06-22), so that"
+            + " site does not count as effective on it; a test tells.";
+    List<String[]> calls =
+        List.of(
+            new String[] {"check", "nd-1-june"},
+            new String[] {"plan", "ND-1"},
+            new String[] {"audit", "ND-1"});
+    for (String[] call : calls) {
+      assertThat(words(book, call)).doesNotContain("watch.csv");
+    }
+    assertThat(words(book, calls.get(0)))
+        .contains("meets one effective foliar site (site 4: 92 %, site 9: resisted)");
+    Files.writeString(
+        book.resolve("watch.csv"), "field,weed,site,since,reason\nND-1,AMAPA,4,2027-06-22,seen\n");
+    for (String[] call : calls) {
+      assertThat(words(book, call)).contains(note);
+    }
+    assertThat(words(book, calls.get(0)))
+        .contains("meets no effective foliar sites (site 4: resisted, site 9: resisted)");
+    assertThat(words(book, new String[] {"plan", "QH-1"})).doesNotContain("watch.csv");
+    // The look that noted it is read as before: what it noted is no second witness.
+    assertThat(suspicion(book)).isEqualTo(suspicion(DEMO));
+  }
+
+  private static JsonNode suspicion(Path book) throws IOException {
+    JsonNode root =
+        new ObjectMapper().readTree(escapes(book, "2027-06-22", "nd-1-june", "--json").out());
+    assertThat(root.get("watch")).isNotEmpty();
+    return root.get("weeds");
+  }
+
+  private static String words(Path book, String... call) {
+    List<String> args = new ArrayList<>(List.of(call));
+    args.addAll(List.of("--book", book.toString(), "--today", "2027-03-01"));
+    return Called.with(args.toArray(String[]::new)).out().replaceAll("\\s+", " ");
+  }
+
   /** Contact sites from day 7, systemic ones from day 14: common practice, no source. */
   @Test
   void looksAreDueByTheJournal() throws IOException {

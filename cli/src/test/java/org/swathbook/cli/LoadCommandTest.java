@@ -105,7 +105,32 @@ class LoadCommandTest {
         .contains("NOT TESTED. Hard water ties up glyphosate")
         .contains("strength that is not known")
         .contains("NOT ON THIS SHEET: pyrethroid")
-        .contains("Protective equipment: the catalog does not hold it");
+        .contains("Protective equipment, the strictest of the label of glyphosate-4.5sl");
+  }
+
+  /** A tank of which one label was read and one was not says both, on paper and for scripts. */
+  @Test
+  void whatIsWornIsTheStrictestAndWhatIsNotKnownIsSaid() throws IOException {
+    Path mix =
+        mix(
+            """
+            products:
+              - {product: glyphosate-4.5sl, rate: 32 fl oz/acre}
+              - {product: 2-4-d-choline-3.8sl, rate: 2 pt/acre}
+            carrier: {volume: 15 gal/acre}
+            """);
+
+    String out = Called.with("load", DEMO, mix.toString(), "--tank", "1200").out();
+    Called json = Called.with("load", DEMO, mix.toString(), "--tank", "1200", "--json");
+
+    assertThat(out.replaceAll("\\s+", " "))
+        .contains("waterproof gloves")
+        .contains("NOT STATED of 2-4-d-choline-3.8sl - read the label; the strictest of the tank");
+    JsonNode root = JSON.readTree(json.out());
+    assertThat(root.get("protectiveEquipment").get("handlers").toString())
+        .isEqualTo("[\"long-sleeves\",\"shoes-and-socks\",\"waterproof-gloves\"]");
+    assertThat(root.get("protectiveEquipmentUnknown").toString())
+        .isEqualTo("[\"2-4-d-choline-3.8sl\"]");
   }
 
   /** Newest labels of paraquat forbid it (Helms, Northeastern IPM Center). */

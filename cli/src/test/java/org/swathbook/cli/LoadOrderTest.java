@@ -63,6 +63,23 @@ class LoadOrderTest {
     return out;
   }
 
+  /**
+   * The recipe of the README. Soybean without the trait goes before 2,4-D, and corn last, since
+   * mesotrione injures both (clean-outs of the catalog; from memory).
+   */
+  @Test
+  void theLoadsOfADayInTheDemoBook() throws IOException {
+    Called called = Called.with("load", DEMO, "nd-2-june", "nd-1-june", "nd-4-june", "--json");
+    assertThat(called.err()).isEmpty();
+    assertThat(names(JSON.readTree(called.out())))
+        .containsExactly("nd-4-june", "nd-1-june", "nd-2-june");
+    for (String mix : List.of("nd-2-june", "nd-4-june")) {
+      Called sheet = Called.with("load", DEMO, mix);
+      assertThat(sheet.code()).isEqualTo(ExitCode.DONE);
+      assertThat(sheet.out()).contains("All loads together");
+    }
+  }
+
   /** What the sprayer held comes into it; the rinse stands before the crop that needs it. */
   @Test
   void whatTheSprayerHeldIsCleanedOutWhereItMatters() throws IOException {

@@ -83,6 +83,65 @@ class RecordImportTest {
         .contains(",68,");
   }
 
+  private static final String TOTALS =
+      """
+      format: swathbook.journal-map/1
+      columns:
+        Where: field
+        Day: date
+        What: product
+        Drawn: {to: total, unit: gal}
+        Acres: acres
+        Wind: {to: windMph, unit: km/h}
+      """;
+
+  /**
+   * Product drawn over acres sprayed is the rate (Mississippi State University Extension, sprayer
+   * calibration): 19 gal on 76 acres are 0.25 gal/acre, a quart. A mile is 1.609344 km, so 16.09344
+   * km/h are 10 mph (NIST Handbook 44).
+   */
+  @Test
+  void aTotalIsDividedByItsAcresAndWindComesInKilometresAnHour() throws IOException {
+    Called called =
+        imported(
+            TOTALS,
+            "Where,Day,What,Drawn,Acres,Wind\n"
+                + "ND-1,2027-06-08,glyphosate-4.5sl,19,76,16.09344\n"
+                + "ND-2,2027-05-20,glyphosate-4.5sl,10,118,\n");
+    assertThat(called.err()).isEmpty();
+    List<String> journal = DemoBookCopy.journal(book);
+    assertThat(journal.get(journal.size() - 2))
+        .contains(",76,glyphosate-4.5sl,,0.25,gal/acre,")
+        .contains(",10,");
+    // 10 / 118 = 0.0847457…
+    assertThat(journal.get(journal.size() - 1))
+        .contains(",118,glyphosate-4.5sl,,0.0847458,gal/acre,");
+  }
+
+  @Test
+  void aTotalThatMakesNoRateIsToldWithItsPlace() throws IOException {
+    List<String> before = DemoBookCopy.journal(book);
+    String head = "Where,Day,What,Drawn,Acres,Wind\n";
+    String start = "ND-1,2027-06-08,glyphosate-4.5sl,";
+    assertThat(imported(TOTALS, head + start + "19,,\n").err())
+        .contains("sprayed.csv:2:34: a total of 19 makes no rate without acres");
+    assertThat(imported(TOTALS, head + start + "much,76,\n").err())
+        .contains("sprayed.csv:2:34: 'much' is no number");
+    assertThat(imported(TOTALS, head + start + "0,76,\n").err())
+        .contains("sprayed.csv:2:34: '0' is not above zero");
+    assertThat(imported(TOTALS, head + start + "19,0,\n").err())
+        .contains("sprayed.csv:2:37: '0' is not above zero");
+    assertThat(imported(TOTALS, head + start + "19,76,fast\n").err()).contains("sprayed.csv:2:40:");
+    assertThat(imported(TOTALS.replace(", unit: gal", ""), head + start + "19,76,\n").err())
+        .contains("makes no rate without a unit");
+    assertThat(imported(TOTALS.replace("unit: gal", "unit: mph"), head).err())
+        .contains("map.yaml:6:");
+    // Four gallons an acre are above what any label allows, which is for the audit and not for the
+    // import.
+    assertThat(imported(TOTALS, head + start + "304,76,\n").err()).isEmpty();
+    assertThat(DemoBookCopy.journal(book)).hasSize(before.size() + 1);
+  }
+
   @Test
   void theSameTableTwiceIsRefusedRowByRow() throws IOException {
     String table =

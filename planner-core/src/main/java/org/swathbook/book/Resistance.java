@@ -1,5 +1,6 @@
 package org.swathbook.book;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
@@ -50,6 +51,25 @@ public record Resistance(
   public Resistance(
       Optional<Site> site, Optional<IngredientId> ingredient, double share, String status) {
     this(site, ingredient, share, status, Optional.empty());
+  }
+
+  private static final String WATCHED = "watched";
+
+  /**
+   * A suspicion that somebody noted and nobody tested. How many plants it is, is not known: no
+   * share of them is walked as resistant, but the site no longer counts as one that works.
+   */
+  public static Resistance watched(Site site, Optional<LocalDate> since) {
+    return new Resistance(
+        Optional.of(site),
+        Optional.empty(),
+        0,
+        WATCHED + since.map(day -> " since " + day).orElse(""));
+  }
+
+  /** Whether it is only watched, as {@link #watched}. */
+  public boolean isWatched() {
+    return share == 0 && status.startsWith(WATCHED);
   }
 
   /** Whether it concerns an active. */

@@ -27,6 +27,13 @@ public record WeedPressure(
     listed = List.copyOf(listed);
   }
 
+  /** The same weed with a site that is watched; the plants stay as they are. */
+  public WeedPressure watching(Resistance suspicion) {
+    List<Resistance> all = new ArrayList<>(listed);
+    all.add(suspicion);
+    return new WeedPressure(field, weed, perM2, driver, biotypes, all, note);
+  }
+
   /**
    * The same weed with one more resistance, independent of those it has: each biotype is split, and
    * that share of it resists this too.

@@ -164,7 +164,8 @@ final class Evidence {
       if (p.weed().id().equals(weed.weed())) {
         for (Ingredient i : working) {
           p.listed().stream()
-              .filter(r -> r.concerns(i))
+              // What an earlier look noted is not a second witness of what it saw itself.
+              .filter(r -> !r.isWatched() && r.concerns(i))
               .findFirst()
               .ifPresent(
                   r ->

@@ -59,7 +59,8 @@ record MoreResistance() implements StressCase {
   }
 
   private static boolean isListed(WeedPressure weed, Site site) {
-    return weed.listed().stream().anyMatch(r -> r.site().filter(site::equals).isPresent());
+    return weed.listed().stream()
+        .anyMatch(r -> !r.isWatched() && r.site().filter(site::equals).isPresent());
   }
 
   private static Stressed resisting(

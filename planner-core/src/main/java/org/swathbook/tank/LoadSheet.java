@@ -36,7 +36,8 @@ public record LoadSheet(
     Optional<CleanOuts> before,
     CleanOuts after,
     LongestReentry reentry,
-    RestrictedUse restricted) {
+    RestrictedUse restricted,
+    ProtectiveEquipment protection) {
 
   public LoadSheet {
     loads = List.copyOf(loads);
@@ -71,7 +72,8 @@ public record LoadSheet(
         job.tank().lastLoad().map(ids -> CleanOuts.of(actives(book, job))),
         CleanOuts.after(partners),
         LongestReentry.of(partners),
-        RestrictedUse.of(partners));
+        RestrictedUse.of(partners),
+        ProtectiveEquipment.of(job.mix().doses()));
   }
 
   private static List<Ingredient> actives(Book book, SprayJob job) {

@@ -15,6 +15,7 @@ import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.file.CatalogLoader;
 import org.swathbook.measure.Concentration;
@@ -55,6 +56,7 @@ class PairJudgeTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Stated.unknown("protective equipment"),
             "",
             new Source("default, test case"),
             Map.of());

@@ -27,6 +27,7 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
 import org.swathbook.growth.UseFinder;
@@ -213,6 +214,7 @@ class ProductNeverLoosensProperties {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Stated.unknown("protective equipment"),
         "",
         new Source("default, drawn for a test"),
         Map.of());

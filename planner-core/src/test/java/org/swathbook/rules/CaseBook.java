@@ -22,6 +22,7 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
 import org.swathbook.check.DatedMix;
 import org.swathbook.check.SequenceJudge;
 import org.swathbook.check.UseJudge;
@@ -88,6 +89,7 @@ final class CaseBook {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Stated.unknown("protective equipment"),
             "",
             new Source("default, test case"),
             Map.of()));
@@ -113,6 +115,7 @@ final class CaseBook {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Stated.unknown("protective equipment"),
             "",
             new Source("default, test case"),
             Map.of()));

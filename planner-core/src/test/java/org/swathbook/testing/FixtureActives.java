@@ -20,6 +20,7 @@ import org.swathbook.catalog.Product;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Response;
 import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Basis;
 import org.swathbook.measure.Concentration;
@@ -175,6 +176,7 @@ final class FixtureActives {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Stated.unknown("protective equipment"),
         "",
         SOURCE,
         Map.of());

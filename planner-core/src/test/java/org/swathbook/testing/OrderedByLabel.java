@@ -47,6 +47,7 @@ public final class OrderedByLabel {
         p.packageSize(),
         p.label(),
         Optional.of(order),
+        p.protection(),
         p.note(),
         p.source(),
         p.sources());

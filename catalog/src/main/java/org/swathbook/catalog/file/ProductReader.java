@@ -12,6 +12,8 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.PouringOrder;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.ProductId;
+import org.swathbook.catalog.Protection;
+import org.swathbook.catalog.ProtectiveItem;
 import org.swathbook.catalog.Slug;
 import org.swathbook.catalog.Source;
 import org.swathbook.measure.Basis;
@@ -32,6 +34,12 @@ final class ProductReader {
   static final String FORMAT = "swathbook.product/1";
 
   private static final String CONTENT = "- {ingredient: glyphosate, concentration: 4.5 lb ae/gal}";
+
+  private static final String PROTECTION =
+      "protection: {handlers: [long-sleeves, shoes-and-socks]}";
+
+  private static final TextParser<ProtectiveItem> ITEM =
+      Texts.oneOf(ProtectiveItem.values(), ProtectiveItem::spelling);
 
   private final Names<IngredientId> ingredients;
   private final Map<IngredientId, Ingredient> read;
@@ -69,6 +77,12 @@ final class ProductReader {
             map.findMap("label", "{id: DEMO-1, reviewed: 2026-10-15}")
                 .flatMap(ProductReader::label),
             map.findMap("order", "{before: [EC]}").flatMap(this::order),
+            entry.stated(
+                map,
+                "protection",
+                Place.ROOT,
+                "protective equipment",
+                entry.map(PROTECTION, m -> protection(m))),
             map.find("note", Texts::text, "invented").orElse(""),
             map.node().find("contains").isPresent()
                 ? entry.source(Place.ROOT.then("contains"), map.mark("contains"))
@@ -90,6 +104,14 @@ final class ProductReader {
         m.find("concentration", text -> concentration(text, known), "4.5 lb ae/gal");
     m.done();
     return id.flatMap(i -> strength.map(c -> new Product.Content(i, c)));
+  }
+
+  /** An empty list would read as if nothing were to be worn. */
+  private static Optional<Protection> protection(MapReader m) {
+    m.require("handlers", "[long-sleeves, shoes-and-socks]");
+    List<ProtectiveItem> handlers = m.findAll("handlers", ITEM, "long-sleeves");
+    List<ProtectiveItem> mixing = m.findAll("mixing", ITEM, "apron");
+    return Optional.of(new Protection(new LinkedHashSet<>(handlers), new LinkedHashSet<>(mixing)));
   }
 
   private static Concentration concentration(String text, Optional<Ingredient> of) {

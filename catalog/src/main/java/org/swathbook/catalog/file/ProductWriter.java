@@ -1,7 +1,11 @@
 package org.swathbook.catalog.file;
 
 import org.swathbook.catalog.PouringOrder;
+import java.util.Collection;
+import java.util.List;
 import org.swathbook.catalog.Product;
+import org.swathbook.catalog.Protection;
+import org.swathbook.catalog.ProtectiveItem;
 import org.swathbook.source.MapNode;
 import org.swathbook.source.MapWriter;
 
@@ -35,6 +39,7 @@ final class ProductWriter {
                         .put("reviewed", l.reviewed().toString())
                         .node()));
     p.order().ifPresent(o -> map.put("order", order(o)));
+    entry.stated(map, "protection", KeyPath.ROOT, p.protection(), ProductWriter::protection);
     if (!p.note().isEmpty()) {
       map.put("note", MapWriter.line(p.note()));
     }
@@ -46,6 +51,17 @@ final class ProductWriter {
         .putAll("before", order.before().stream().map(Object::toString).toList())
         .putAll("after", order.after().stream().map(Object::toString).toList())
         .node();
+  }
+
+  private static MapNode protection(Protection p) {
+    return new MapWriter()
+        .putAll("handlers", items(p.handlers()))
+        .putAll("mixing", items(p.mixing()))
+        .node();
+  }
+
+  private static List<String> items(Collection<ProtectiveItem> items) {
+    return items.stream().map(ProtectiveItem::spelling).toList();
   }
 
   private static MapNode content(Product.Content content) {

@@ -51,7 +51,8 @@ public final class KeyWords {
           Map.entry("repeat", "days between applications"),
           Map.entry("weedHeight", "tallest weeds"),
           Map.entry("labelYears", "registered in"),
-          Map.entry("cutoff", "last date"));
+          Map.entry("cutoff", "last date"),
+          Map.entry("protection", "protective equipment"));
 
   private KeyWords() {}
 

@@ -16,6 +16,7 @@ public final class Lint {
           new RegistrationCheck(),
           new SourceCheck(),
           new UnstatedCheck(),
+          new ProtectionCheck(),
           new UnratedCheck(),
           new UnusedCheck());
 

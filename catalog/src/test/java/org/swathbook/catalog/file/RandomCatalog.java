@@ -25,6 +25,8 @@ import org.swathbook.catalog.Movement;
 import org.swathbook.catalog.PouringOrder;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.ProductId;
+import org.swathbook.catalog.Protection;
+import org.swathbook.catalog.ProtectiveItem;
 import org.swathbook.catalog.Residual;
 import org.swathbook.catalog.Response;
 import org.swathbook.catalog.RotationRow;
@@ -191,6 +193,7 @@ final class RandomCatalog {
         size,
         label,
         order,
+        draw.stated("protective equipment", this::protection),
         draw.maybe(draw::text).orElse(""),
         draw.source(),
         sources(kept));
@@ -206,6 +209,12 @@ final class RandomCatalog {
     Set<PouringOrder.Poured> before = draw.some(others, 1);
     return new PouringOrder(
         before, draw.some(others.stream().filter(o -> !before.contains(o)).toList(), 0));
+  }
+
+  private Protection protection() {
+    return new Protection(
+        draw.some(List.of(ProtectiveItem.values()), 1),
+        draw.some(List.of(ProtectiveItem.values()), 0));
   }
 
   private Product.Content content(Ingredient of, boolean liquid) {

@@ -35,6 +35,24 @@ class LintTest {
   }
 
   @Test
+  void aProductWithoutProtectiveEquipmentIsNamed() {
+    String open =
+        "products/glyphosate-4.5sl.yaml:1:1: not stated: protective equipment; look it up on the"
+            + " label; 'protection: none' where it names nothing";
+    assertThat(advice(new SmallCatalog())).contains(open);
+    for (String said : List.of("{handlers: [long-sleeves]}", "none")) {
+      assertThat(
+              advice(
+                  new SmallCatalog()
+                      .with(
+                          "products/glyphosate-4.5sl.yaml",
+                          "package: 2.5 gal",
+                          "package: 2.5 gal\nprotection: " + said)))
+          .doesNotContain(open);
+    }
+  }
+
+  @Test
   void anActiveWithoutSoilActivityIsNotRatedBeforeEmergence() {
     SmallCatalog c =
         new SmallCatalog()

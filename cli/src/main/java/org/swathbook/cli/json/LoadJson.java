@@ -2,10 +2,13 @@ package org.swathbook.cli.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.catalog.ProductId;
+import org.swathbook.catalog.ProtectiveItem;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.cli.report.LoadWords;
 import org.swathbook.cli.report.ReportHead;
@@ -16,6 +19,7 @@ import org.swathbook.tank.LoadedAdjuvant;
 import org.swathbook.tank.LoadedProduct;
 import org.swathbook.tank.MixingStep;
 import org.swathbook.tank.PouredAmount;
+import org.swathbook.tank.ProtectiveEquipment;
 import org.swathbook.tank.TankLoad;
 
 /** The result of {@code load}. */
@@ -63,16 +67,30 @@ public final class LoadJson {
     LoadFactsJson.after(cleanOut.putObject("after"), sheet.after());
     root.set("reentryHours", Json.fixed(sheet.reentry().hours().orElse(Double.NaN), 1));
     root.set("reentryUnknown", Json.texts(sheet.reentry().unknown()));
-    root.putNull("protectiveEquipment");
-    root.set("protectiveEquipmentUnknown", Json.texts(products()));
+    protection(sheet.protection());
     root.set("restrictedUse", Json.texts(sheet.restricted().restricted()));
     root.set("restrictedUseUnknown", Json.texts(sheet.restricted().unknown()));
     root.set("otherPartners", Json.texts(sheet.job().others()));
     root.set("signOff", Json.texts(LoadWords.SIGN_OFF));
   }
 
-  private List<String> products() {
-    return sheet.together().products().stream().map(p -> p.product().id().value()).toList();
+  private void protection(ProtectiveEquipment worn) {
+    if (worn.stated().isEmpty()) {
+      root.putNull("protectiveEquipment");
+    } else {
+      ObjectNode node = root.putObject("protectiveEquipment");
+      node.set("handlers", Json.texts(spelled(worn.handlers())));
+      node.set("mixing", Json.texts(spelled(worn.mixing())));
+    }
+    root.set("protectiveEquipmentUnknown", Json.texts(ids(worn.unknown())));
+  }
+
+  private static List<String> spelled(Collection<ProtectiveItem> items) {
+    return items.stream().map(ProtectiveItem::spelling).toList();
+  }
+
+  private static List<String> ids(List<ProductId> products) {
+    return products.stream().map(ProductId::value).toList();
   }
 
   private void load(ObjectNode node, TankLoad load) {

@@ -54,6 +54,7 @@ public record ReportHead(
       stations.computeIfAbsent(f.station(), id -> new Station(id, book.station(f).scenarioYears()));
     }
     List<String> notes = new ArrayList<>(book.notes());
+    fields.forEach(f -> notes.addAll(WatchNotes.of(book, f)));
     fields.forEach(f -> notes.addAll(ScoutingNotes.of(book, f, today)));
     return new ReportHead(
         book.name(), book.season(), today, new ArrayList<>(stations.values()), notes);

@@ -162,15 +162,19 @@ final class FieldText {
               .map(s -> s.toString())
               .orElseGet(() -> book.catalog().ingredient(r.ingredient().orElseThrow()).name());
       String share =
-          Numbers.decimals(100 * r.share(), 1)
-              + " %"
-              + (r.status().isBlank() ? "" : " " + r.status())
-              + r.kept().map(FieldText::kept).orElse("");
+          r.isWatched()
+              ? r.status() + ", not tested"
+              : Numbers.decimals(100 * r.share(), 1)
+                  + " %"
+                  + (r.status().isBlank() ? "" : " " + r.status())
+                  + r.kept().map(FieldText::kept).orElse("");
       byShare.computeIfAbsent(share, s -> new ArrayList<>()).add(what);
     }
     List<String> parts = new ArrayList<>();
     byShare.forEach((share, what) -> parts.add(Figures.list(what) + " (" + share + ")"));
-    return "resists " + String.join(", ", parts);
+    boolean onlyWatched = w.listed().stream().allMatch(Resistance::isWatched);
+    return (onlyWatched ? "no resistance listed; may resist " : "resists ")
+        + String.join(", ", parts);
   }
 
   /** {@code , keeps 40 % of the control}. */

@@ -295,12 +295,7 @@ public final class LoadSections {
   private void people() {
     heading("People");
     line(1, reentry());
-    line(
-        1,
-        "Protective equipment: the catalog does not hold it. Read it on the labels of "
-            + Figures.list(
-                sheet.job().mix().doses().stream().map(d -> d.product().name()).distinct().toList())
-            + "; the strictest governs.");
+    ProtectionText.lines(sheet.protection()).forEach(l -> line(1, l));
     if (!sheet.restricted().restricted().isEmpty()) {
       line(
           1,

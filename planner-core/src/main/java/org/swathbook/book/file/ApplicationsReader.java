@@ -111,6 +111,7 @@ final class ApplicationsReader {
   private final DoseCells doses;
   private final List<Draft> drafts = new ArrayList<>();
   private final Map<String, Draft> byKey = new HashMap<>();
+  private final Map<String, List<Draft>> byPass = new HashMap<>();
 
   /** One copy of every word: a long journal repeats few words often. */
   private final Map<String, String> words = new HashMap<>();
@@ -179,6 +180,7 @@ final class ApplicationsReader {
         voids ? Optional.empty() : application(row, id.get(), line.get());
     Draft draft = new Draft(row.line(), key, application, own.isEmpty() ? List.of() : own.sorted());
     drafts.add(draft);
+    byPass.computeIfAbsent(word(id.get()), k -> new ArrayList<>(2)).add(draft);
     Draft first = byKey.putIfAbsent(key, draft);
     if (first != null) {
       problems.add(
@@ -207,7 +209,7 @@ final class ApplicationsReader {
     List<Draft> hits =
         wanted.contains("/")
             ? Optional.ofNullable(byKey.get(wanted)).map(List::of).orElse(List.of())
-            : drafts.stream().filter(d -> d.key.startsWith(wanted + "/")).toList();
+            : byPass.getOrDefault(wanted, List.of());
     if (hits.isEmpty()) {
       problems.add(
           row.mark("corrects"),

@@ -103,7 +103,7 @@ public final class BookLoader {
       Optional<List<WeedPressure>> known = weedsRead ? Optional.of(weeds) : Optional.empty();
       seen = new ScoutingReader(names, fields, known, dates, problems).read(folder);
     }
-    UnusedTables.read(folder, problems, notes);
+    weeds = WatchReader.read(folder, names, fields, weeds, problems, notes);
     if (yaml.metric()) {
       notes.add(BOOK + ": metric units are not printed yet; results stand in US units.");
     }

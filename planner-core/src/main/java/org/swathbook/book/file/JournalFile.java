@@ -2,6 +2,7 @@ package org.swathbook.book.file;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
@@ -16,6 +17,7 @@ import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.CsvReader;
 import org.swathbook.source.CsvTable;
 import org.swathbook.source.Mark;
+import org.swathbook.source.NotDurableException;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 
@@ -66,6 +68,11 @@ final class JournalFile {
       clearLeftovers(file);
       AtomicFiles.write(file, text.whole());
       return text.added();
+    } catch (NotDurableException e) {
+      throw ProblemsException.of(
+          Mark.startOf(FILE),
+          "the journal " + e.words(),
+          "see to the disk; the rows are in it, so look before you record them again");
     } catch (IOException e) {
       throw ProblemsException.of(
           Mark.startOf(FILE),
@@ -121,6 +128,9 @@ final class JournalFile {
   }
 
   private static String reason(IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return "no right to write into its folder";
+    }
     String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
     return reason == null ? e.getClass().getSimpleName() : reason;
   }

@@ -1,6 +1,8 @@
 package org.swathbook.book.file;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -33,6 +35,8 @@ import org.swathbook.source.Texts;
 public final class JournalImport {
   private static final Pattern HALF_DAY =
       Pattern.compile("(\\d{1,2}:\\d{2})\\s*([AaPp])\\.?[Mm]\\.?");
+
+  private static final int DIGITS = 6;
 
   private final Book book;
   private final JournalMap map;
@@ -159,10 +163,68 @@ public final class JournalImport {
                 cells.putIfAbsent("unit", target.unit().get());
               }
             });
+    if (cells.containsKey(JournalMap.TOTAL)) {
+      // Where the rate stands that the reader may find fault with.
+      from.putIfAbsent("rate", from.getOrDefault(JournalMap.TOTAL, ""));
+    }
     Function<String, Mark> where = c -> row.mark(from.getOrDefault(c, ""));
+    rateOfTotal(cells, where);
     seasonByDate(cells, where);
     cropOfTheSeason(cells);
     return new NewPass.Line(cells, where);
+  }
+
+  /** The rate that a total makes with its acres; a total may stand in a unit of its own column. */
+  private void rateOfTotal(Map<String, String> cells, Function<String, Mark> where) {
+    String total = cells.remove(JournalMap.TOTAL);
+    if (total == null) {
+      return;
+    }
+    Mark at = where.apply(JournalMap.TOTAL);
+    if (!cells.getOrDefault("rate", "").isEmpty()) {
+      problems.add(at, "both a rate and a total stand here", "ignore one of the two columns");
+      return;
+    }
+    String unit =
+        map.columns().values().stream()
+            .filter(t -> t.column().equals(JournalMap.TOTAL))
+            .flatMap(t -> t.unit().stream())
+            .findFirst()
+            .orElse(cells.getOrDefault("unit", ""));
+    String acres = cells.getOrDefault("acres", "");
+    if (acres.isEmpty() || unit.isEmpty()) {
+      problems.add(
+          at,
+          "a total of "
+              + total
+              + " makes no rate without "
+              + (acres.isEmpty() ? "acres" : "a unit"),
+          acres.isEmpty()
+              ? "fill the column of the acres that it went on"
+              : "name its unit in the map, as '{to: total, unit: gal}'");
+      return;
+    }
+    try {
+      double amount = Texts.number(total);
+      double on = Texts.number(acres);
+      if (!(amount > 0) || !(on > 0)) {
+        boolean noTotal = !(amount > 0);
+        problems.add(
+            noTotal ? at : where.apply("acres"),
+            "'" + (noTotal ? total : acres) + "' is not above zero, so there is no rate",
+            "write what was sprayed on how many acres, or leave the row out");
+        return;
+      }
+      cells.put("rate", PassCells.number(significant(amount / on)));
+      cells.put("unit", unit + "/acre");
+    } catch (MeasureException e) {
+      problems.add(at, e, "12.5");
+    }
+  }
+
+  /** Nobody measures finer; a number of fifteen digits would only look as if somebody had. */
+  static double significant(double value) {
+    return new BigDecimal(value).round(new MathContext(DIGITS)).doubleValue();
   }
 
   private String cell(Mark mark, JournalMap.Target target, String theirs) {

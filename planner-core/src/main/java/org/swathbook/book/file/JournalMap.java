@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.swathbook.measure.Dimension;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Quantity;
+import org.swathbook.measure.Rate;
 import org.swathbook.measure.Unit;
 import org.swathbook.source.MapNode;
 import org.swathbook.source.MapReader;
@@ -39,10 +41,15 @@ record JournalMap(
   static final String FORMAT = "swathbook.journal-map/1";
   private static final String EXAMPLE = "columns: {Field Name: field, Area: {to: acres, unit: ha}}";
 
+  /** What went out in all; the journal keeps the rate that it makes with the acres. */
+  static final String TOTAL = "total";
+
   /** Columns that an import may fill; lines are counted anew, and corrections are no imports. */
   static final List<String> OURS =
-      ApplicationsReader.COLUMNS.stream()
-          .filter(c -> !c.equals("line") && !c.equals("corrects"))
+      Stream.concat(
+              ApplicationsReader.COLUMNS.stream()
+                  .filter(c -> !c.equals("line") && !c.equals("corrects")),
+              Stream.of(TOTAL))
           .toList();
 
   private static final Map<String, Unit> UNITS =
@@ -60,7 +67,8 @@ record JournalMap(
         return text;
       }
       String with = Texts.number(text) + " " + unit.get();
-      return PassCells.number(Quantity.parse(with, ours.dimension(), "12.5").in(ours));
+      double value = Quantity.parse(with, ours.dimension(), "12.5").in(ours);
+      return PassCells.number(JournalImport.significant(value));
     }
   }
 
@@ -131,18 +139,26 @@ record JournalMap(
   private static void checkUnit(Mark mark, Target target, Problems problems) {
     try {
       if (target.column().equals("rate")) {
-        org.swathbook.measure.Rate.parse("1 " + target.unit().orElseThrow());
+        Rate.parse("1 " + target.unit().orElseThrow());
+      } else if (target.column().equals(TOTAL)) {
+        Rate.parse("1 " + target.unit().orElseThrow() + "/acre");
       } else if (UNITS.containsKey(target.column())) {
         target.number("1");
       } else {
         problems.add(
             mark,
             "'" + target.column() + "' is no number with a unit",
-            "leave the unit out; units are of rate, " + String.join(", ", UNITS.keySet()));
+            "leave the unit out; units are of rate, total, " + String.join(", ", UNITS.keySet()));
       }
     } catch (MeasureException ex) {
       problems.add(
-          mark, ex, target.column().equals("rate") ? "fl oz/acre" : exampleUnit(target.column()));
+          mark,
+          ex,
+          switch (target.column()) {
+            case "rate" -> "fl oz/acre";
+            case TOTAL -> "gal";
+            default -> exampleUnit(target.column());
+          });
     }
   }
 

@@ -135,11 +135,12 @@ public final class JournalWriter {
 
   private static List<NewRow> newRows(CsvTable journal, List<NewPass> passes) {
     Set<String> taken = new TreeSet<>();
+    Map<String, Integer> counters = new HashMap<>();
     journal.rows().forEach(r -> taken.add(r.text("id")));
     Problems problems = new Problems();
     List<NewRow> out = new ArrayList<>();
     for (NewPass pass : passes) {
-      String id = pass.id().orElseGet(() -> nextId(pass.season(), taken));
+      String id = pass.id().orElseGet(() -> nextId(pass.season(), taken, counters));
       if (!taken.add(id)) {
         problems.add(
             pass.lines().get(0).where().apply("id"),
@@ -157,19 +158,32 @@ public final class JournalWriter {
     return out;
   }
 
-  /** {@code A-27-004} where {@code A-27-003} is the highest of the season. */
-  private static String nextId(int season, Set<String> taken) {
+  /**
+   * {@code A-27-004} where {@code A-27-003} is the highest of the season. A long import counts on
+   * and does not look through all ids for each of its passes; an id that it brings along itself may
+   * be higher, and is passed over.
+   */
+  private static String nextId(int season, Set<String> taken, Map<String, Integer> counters) {
     String start = "A-" + Integer.toString(100 + season % 100).substring(1) + "-";
-    int highest =
-        taken.stream()
-            .filter(id -> id.startsWith(start))
-            .map(id -> id.substring(start.length()))
-            .filter(n -> DIGITS.matcher(n).matches())
-            .mapToInt(Integer::parseInt)
-            .max()
-            .orElse(0);
-    String number = Integer.toString(highest + 1);
-    return start + "0".repeat(Math.max(0, 3 - number.length())) + number;
+    int number = counters.computeIfAbsent(start, s -> highest(s, taken));
+    String id;
+    do {
+      number++;
+      String digits = Integer.toString(number);
+      id = start + "0".repeat(Math.max(0, 3 - digits.length())) + digits;
+    } while (taken.contains(id));
+    counters.put(start, number);
+    return id;
+  }
+
+  private static int highest(String start, Set<String> taken) {
+    return taken.stream()
+        .filter(id -> id.startsWith(start))
+        .map(id -> id.substring(start.length()))
+        .filter(n -> DIGITS.matcher(n).matches())
+        .mapToInt(Integer::parseInt)
+        .max()
+        .orElse(0);
   }
 
   private NewRow correcting(CsvTable journal, Correction c) {

@@ -12,6 +12,7 @@ import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.Mark;
+import org.swathbook.source.NotDurableException;
 import org.swathbook.source.ProblemsException;
 
 /**
@@ -122,6 +123,9 @@ public final class ProgramWriter {
         Files.createDirectories(folder);
       }
       AtomicFiles.write(file, text(program).getBytes(StandardCharsets.UTF_8));
+    } catch (NotDurableException e) {
+      throw ProblemsException.of(
+          Mark.startOf(name), "the file " + e.words(), "check the disk, then keep it again");
     } catch (IOException e) {
       throw ProblemsException.of(
           Mark.startOf(name), "the file cannot be written", "check the folder and the disk");

@@ -1,13 +1,18 @@
 package org.swathbook.book.file;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.swathbook.book.Application;
 import org.swathbook.book.Journal;
+import org.swathbook.catalog.ProductId;
 import org.swathbook.measure.Quantity;
+import org.swathbook.program.FieldId;
 import org.swathbook.source.Problems;
 
 /**
@@ -23,26 +28,42 @@ final class SameAgain {
     rows.forEach(r -> this.rows.put(r.key(), r));
   }
 
+  /** What must be alike before anything else is compared; few rows of a long journal share it. */
+  private record Spot(FieldId field, LocalDate date, ProductId product) {
+
+    static Spot of(Application a) {
+      return new Spot(a.field(), a.date(), a.dose().product().id());
+    }
+  }
+
   void tell(Problems problems) {
-    Set<String> told = new HashSet<>();
-    for (Application a : journal.applications()) {
-      NewRow row = rows.get(JournalWriter.key(a));
-      if (row == null) {
-        continue;
+    List<Application> fresh =
+        journal.applications().stream()
+            .filter(a -> rows.containsKey(JournalWriter.key(a)))
+            .toList();
+    Map<Spot, List<Application>> there = new HashMap<>();
+    fresh.forEach(a -> there.put(Spot.of(a), new ArrayList<>()));
+    for (Application b : journal.applications()) {
+      List<Application> alike = there.get(Spot.of(b));
+      if (alike != null) {
+        alike.add(b);
       }
-      journal.of(a.field()).stream()
-          .filter(b -> b.date().equals(a.date()) && isSame(a, b))
+    }
+    Set<String> told = new HashSet<>();
+    for (Application a : fresh) {
+      String key = JournalWriter.key(a);
+      there.getOrDefault(Spot.of(a), List.of()).stream()
+          .filter(b -> isSame(a, b))
           .filter(
               b -> !rows.containsKey(JournalWriter.key(b)) || told.contains(JournalWriter.key(b)))
           .findFirst()
-          .ifPresent(b -> same(row, a, b, problems));
-      told.add(JournalWriter.key(a));
+          .ifPresent(b -> same(Objects.requireNonNull(rows.get(key)), a, b, problems));
+      told.add(key);
     }
   }
 
   private static boolean isSame(Application a, Application b) {
     return !JournalWriter.key(a).equals(JournalWriter.key(b))
-        && a.dose().product().id().equals(b.dose().product().id())
         && isNear(a.dose().actives().get(0).kgPerHa(), b.dose().actives().get(0).kgPerHa())
         && a.acres().equals(b.acres())
         && a.record().start().equals(b.record().start());

@@ -21,6 +21,7 @@ import org.swathbook.source.CsvRow;
 import org.swathbook.source.CsvTable;
 import org.swathbook.source.CsvText;
 import org.swathbook.source.Mark;
+import org.swathbook.source.NotDurableException;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 
@@ -29,7 +30,7 @@ import org.swathbook.source.ProblemsException;
  * under the lock of the journal, and the file is replaced whole, so that no half row can stay.
  */
 public final class WatchFile {
-  private static final Table TABLE = UnusedTables.WATCH;
+  private static final Table TABLE = WatchReader.TABLE;
   private static final List<String> COLUMNS = List.of("field", "weed", "site", "since", "reason");
 
   private WatchFile() {}
@@ -64,6 +65,9 @@ public final class WatchFile {
         AtomicFiles.write(Files.exists(file) ? file.toRealPath() : file, whole(old, table, fresh));
       }
       return fresh;
+    } catch (NotDurableException e) {
+      throw ProblemsException.of(
+          Mark.startOf(TABLE.file()), "the file " + e.words(), "see to the disk, then call again");
     } catch (IOException e) {
       throw ProblemsException.of(
           Mark.startOf(TABLE.file()),

@@ -1,6 +1,7 @@
 package org.swathbook.book.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
 import java.nio.file.Path;
@@ -11,6 +12,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.swathbook.book.Book;
+import org.swathbook.book.Resistance;
+import org.swathbook.book.WeedPressure;
 
 /** Broken files and what is said of each: exact words, exact places. */
 class BookProblemsTest {
@@ -393,12 +397,59 @@ class BookProblemsTest {
             "seasons.csv is missing: what grew in past seasons is not known.");
   }
 
+  private static final String WATCH = "field,weed,site,since,reason\n";
+
+  /** What is watched strikes the site from the counts and leaves the plants as they are. */
   @Test
-  void rowsThatNothingUsesYetAreNoted() {
-    BookOnDisk book =
+  void aWatchedSiteIsListedAndNoPlantsResistIt() {
+    List<WeedPressure> plain = new BookOnDisk(dir).load().weeds();
+    String weed = plain.get(0).weed().id().value();
+    String field = plain.get(0).field().value();
+    Book book =
         new BookOnDisk(dir)
-            .with("watch.csv", "field,weed,site,since,reason\nA-1,AMAPA,14,,\nA-1,AMAPA,27,,\n");
-    assertThat(book.load().notes()).containsExactly("watch.csv: its 2 rows are not used yet.");
+            .with(
+                "watch.csv",
+                WATCH
+                    + field
+                    + ","
+                    + weed
+                    + ",15,2027-06-22,seen\n"
+                    + field
+                    + ","
+                    + weed
+                    + ",15,,\n")
+            .load();
+    WeedPressure watched = book.weeds().get(0);
+    assertThat(book.notes()).isEmpty();
+    assertThat(watched.biotypes()).isEqualTo(plain.get(0).biotypes());
+    assertThat(watched.listed()).hasSize(plain.get(0).listed().size() + 1);
+    Resistance last = watched.listed().get(watched.listed().size() - 1);
+    assertThat(last.isWatched()).isTrue();
+    assertThat(last.status()).isEqualTo("watched since 2027-06-22");
+    assertThat(plain.get(0).listed()).noneMatch(Resistance::isWatched);
+  }
+
+  @Test
+  void whatCannotBeWatchedIsSaid() {
+    List<WeedPressure> plain = new BookOnDisk(dir).load().weeds();
+    String field = plain.get(0).field().value();
+    String weed = plain.get(0).weed().id().value();
+    assertThat(
+            new BookOnDisk(dir)
+                .with("watch.csv", WATCH + field + "," + weed + ",,,\n" + field + ",SORVU,2,,\n")
+                .load()
+                .notes())
+        .containsExactly(
+            "watch.csv, line 2: nothing follows, since it names no site.",
+            "watch.csv, line 3: nothing follows, since weeds.csv has no SORVU on " + field + ".");
+    assertThatThrownBy(
+            () ->
+                new BookOnDisk(dir)
+                    .with("watch.csv", WATCH + "no-field," + weed + ",x,yesterday,\n")
+                    .load())
+        .hasMessageContaining("watch.csv:2:1:")
+        .hasMessageContaining("watch.csv:2:16: 'x' is no site of action")
+        .hasMessageContaining("'yesterday'");
   }
 
   @Test

@@ -191,7 +191,7 @@ class SchemasTest {
         Arguments.of("prices", PricesReader.TABLE.columns(), List.of()),
         Arguments.of("seasons", SeasonsReader.TABLE.columns(), List.of()),
         Arguments.of("scouting", ScoutingReader.TABLE.columns(), List.of()),
-        Arguments.of("watch", UnusedTables.WATCH.columns(), List.of()));
+        Arguments.of("watch", WatchReader.TABLE.columns(), List.of()));
   }
 
   /** Columns that must be there have filled cells, except where rows lean on other rows. */

@@ -1,0 +1,39 @@
+package org.swathbook.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.Resistance;
+import org.swathbook.book.WeedPressure;
+
+/** Sites that do not count on a field since resistance to them is suspected. */
+public final class WatchNotes {
+  private WatchNotes() {}
+
+  /** Of some fields of a book. */
+  public static List<String> of(Book book, List<Field> fields) {
+    return fields.stream().flatMap(f -> of(book, f).stream()).toList();
+  }
+
+  static List<String> of(Book book, Field field) {
+    List<String> out = new ArrayList<>();
+    for (WeedPressure w : book.weedsOf(field.id())) {
+      for (Resistance r : w.listed()) {
+        if (r.isWatched()) {
+          out.add(
+              "watch.csv: "
+                  + w.weed().name()
+                  + " of "
+                  + field.id()
+                  + " may resist site "
+                  + r.site().orElseThrow()
+                  + " ("
+                  + r.status()
+                  + "), so that site does not count as effective on it; a test tells.");
+        }
+      }
+    }
+    return out;
+  }
+}
