@@ -127,6 +127,46 @@ class AuditCommandTest {
     Goldens.check("demo/audit.json", Called.with("audit", book, "--json").out());
   }
 
+  @Test
+  void threeChangesOfTheDemoBookAreCompared() {
+    String[] changes = {
+      "--what-if", "second-foliar-site",
+      "--what-if", "overlapping-residual:Palmer amaranth",
+      "--what-if", "posts-by:V3"
+    };
+    Called text = Called.with("audit", book, changes);
+    assertThat(text.err()).isEmpty();
+    assertThat(text.code()).isEqualTo(ExitCode.DONE);
+    assertThat(text.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
+    Goldens.check("demo/audit-what-if.txt", text.out());
+  }
+
+  /** All that is wrong with the changes is said at once, and nothing is walked. */
+  @Test
+  void aChangeThatCannotBeTriedIsAMistake() {
+    Called called =
+        Called.with(
+            "audit",
+            book,
+            "--what-if",
+            "more-of-everything",
+            "--what-if",
+            "overlapping-residual:dandelionish",
+            "--what-if",
+            "posts-by:V77",
+            "--what-if",
+            "posts-by",
+            "--ledger");
+    assertThat(called.code()).isEqualTo(2);
+    assertThat(called.out()).isEmpty();
+    assertThat(called.err())
+        .contains("'more-of-everything' is no change that can be tried; write second-foliar-site")
+        .contains("'dandelionish' is no weed of the catalog")
+        .contains("'V77' is no stage of a crop")
+        .contains("'posts-by' is no change that can be tried")
+        .contains("--what-if and --ledger are two reports");
+  }
+
   /** The mistakes that the demo journal holds on purpose, as its notes tell them. */
   @Test
   void theMistakesOfTheDemoJournalAreFound() {

@@ -16,6 +16,8 @@ import org.swathbook.audit.ActiveLedger;
 import org.swathbook.audit.FieldLedger;
 import org.swathbook.audit.OpenIntervals;
 import org.swathbook.audit.SiteAudit;
+import org.swathbook.audit.WhatIf;
+import org.swathbook.audit.WhatIfAudit;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.FederalRecord;
@@ -64,6 +66,7 @@ import org.swathbook.cli.json.PlanJson;
 import org.swathbook.cli.json.RecordJson;
 import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.json.SeasonJson;
+import org.swathbook.cli.json.WhatIfJson;
 import org.swathbook.cli.report.ImportedPass;
 import org.swathbook.cli.report.RecordedPass;
 import org.swathbook.cli.report.ReportHead;
@@ -145,6 +148,7 @@ final class SampleDocuments {
     all.put("record", record(book, head));
     all.put("audit", audit(head));
     all.put("auditSites", auditSites(head));
+    all.put("auditWhatIf", auditWhatIf(head));
     all.put("escapes", escapes(head));
     all.put("escapesDue", escapesDue(head));
     all.put("recordImport", recordImport(book, head));
@@ -232,6 +236,18 @@ final class SampleDocuments {
     Book demo = new BookLoader().load(ProgramProcess.CLI.resolve("../demo-data"));
     return AuditJson.of(
         demo.catalog(), head, SiteAudit.of(demo, List.of(demo.findField("OB-3").orElseThrow())));
+  }
+
+  /** Glyphosate into a post pass of corn: allowed, and more than one driver weed. */
+  private static String auditWhatIf(ReportHead head) {
+    Book demo = new BookLoader().load(ProgramProcess.CLI.resolve("../demo-data"));
+    return WhatIfJson.of(
+        head,
+        List.of(
+            WhatIfAudit.of(
+                demo,
+                List.of(demo.findField("ND-4").orElseThrow()),
+                new WhatIf.SecondFoliarSite())));
   }
 
   /** The observation of the demo book, in which survivors are many and suspect. */

@@ -8,12 +8,14 @@ import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.CropEconomics;
 import org.swathbook.book.Field;
+import org.swathbook.book.Journal;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.Scouting;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropId;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.program.FieldId;
 
 /** The book as it would have been for one field in a past season, judged by that season's row. */
 final class PastBook {
@@ -95,6 +97,26 @@ final class PastBook {
         book.stations(),
         stagesSeen(book, field, row),
         List.of());
+  }
+
+  /** The same book with nothing sprayed yet on a field in a season. */
+  static Book without(Book past, FieldId field, int season) {
+    return new Book(
+        past.name(),
+        past.season(),
+        past.catalog(),
+        past.house(),
+        past.crops(),
+        past.passCost(),
+        past.resprayExtra(),
+        past.fields(),
+        past.weeds(),
+        new Journal(past.journal().of(field).stream().filter(a -> a.season() != season).toList()),
+        past.pastSeasons(),
+        past.prices(),
+        past.stations(),
+        past.scoutings(),
+        past.notes());
   }
 
   /** Crop stages as the journal has them count as seen, and the model goes by them. */

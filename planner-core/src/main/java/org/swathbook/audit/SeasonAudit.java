@@ -69,17 +69,52 @@ final class SeasonAudit {
     all.forEach(this::take);
   }
 
+  /**
+   * A season made ready to be walked, passes on less than half of the field left out; or why it
+   * cannot be.
+   */
+  static SprayedSeason.Found sprayed(Book book, Field today, PastSeason row) {
+    SeasonAudit audit = new SeasonAudit(book, today, row);
+    Optional<TraceSet> trace = audit.trace();
+    if (trace.isEmpty()) {
+      return new SprayedSeason.Found(Optional.empty(), audit.unjudged);
+    }
+    List<JournalJudge.Made> made = new ArrayList<>();
+    audit.tanks.forEach(
+        (tank, rows) -> {
+          if (audit.isOfTheYear(tank.date())) {
+            made.add(
+                new JournalJudge.Made(
+                    tank.id(), tank.date(), Mix.of(rows.stream().map(Application::dose).toList())));
+          }
+        });
+    Book past = PastBook.without(audit.past, audit.field.id(), row.season());
+    return new SprayedSeason.Found(
+        Optional.of(
+            new SprayedSeason(
+                past,
+                audit.field,
+                row,
+                trace.get(),
+                Kernel.of(past, trace.get()),
+                made,
+                audit.drivers())),
+        audit.notes);
+  }
+
+  private List<WeedPressure> drivers() {
+    return past.weedsOf(field.id()).stream()
+        .filter(w -> w.driver().isDriver())
+        .filter(w -> row.weeds().isEmpty() || row.weeds().contains(w.weed().id()))
+        .toList();
+  }
+
   /** Weeds that the season's row names, or all where it names none; in the order of the file. */
   static Result of(Book book, Field today, PastSeason row) {
     SeasonAudit audit = new SeasonAudit(book, today, row);
     Optional<TraceSet> trace = audit.trace();
     Optional<SeasonOutcome> outcome = trace.map(audit::walk);
-    List<SeasonSites> sites =
-        book.weedsOf(today.id()).stream()
-            .filter(w -> w.driver().isDriver())
-            .filter(w -> row.weeds().isEmpty() || row.weeds().contains(w.weed().id()))
-            .map(w -> audit.sites(w, outcome))
-            .toList();
+    List<SeasonSites> sites = audit.drivers().stream().map(w -> audit.sites(w, outcome)).toList();
     return new Result(
         sites,
         trace.map(t -> audit.judged(t, outcome.orElseThrow())).orElse(List.of()),
