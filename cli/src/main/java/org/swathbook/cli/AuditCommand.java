@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.audit.ActiveLedger;
 import org.swathbook.audit.FieldLedger;
+import org.swathbook.audit.PlannedAndApplied;
 import org.swathbook.audit.SiteAudit;
 import org.swathbook.audit.WhatIf;
 import org.swathbook.audit.WhatIfAudit;
@@ -15,10 +17,12 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.cli.json.AuditJson;
 import org.swathbook.cli.json.LedgerJson;
+import org.swathbook.cli.json.PlannedJson;
 import org.swathbook.cli.json.WhatIfJson;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.AuditText;
 import org.swathbook.cli.text.LedgerText;
+import org.swathbook.cli.text.PlannedText;
 import org.swathbook.cli.text.WhatIfText;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
@@ -39,6 +43,8 @@ import picocli.CommandLine.Parameters;
       "With --what-if: what one change of the last season's passes would have done on every field,"
           + " judged by the same rules: second-foliar-site, overlapping-residual:WEED or"
           + " posts-by:STAGE; more than one are compared.",
+      "With --planned: a program beside what the journal has of its season, pass by pass, and what"
+          + " was promised beside what came of it.",
       "For example: audit OB-4, or audit ND-1 --ledger, or audit --what-if posts-by:V3"
     })
 final class AuditCommand implements Callable<Integer> {
@@ -57,6 +63,20 @@ final class AuditCommand implements Callable<Integer> {
       description = "A change to try on every field; may be given more than once.")
   List<String> changes = List.of();
 
+  @Option(
+      names = "--planned",
+      paramLabel = "PROGRAM",
+      description = "A file, else a name in the folder programs of the book.")
+  @Nullable String planned;
+
+  @Option(
+      names = "--season",
+      paramLabel = "YEAR",
+      description =
+          "With --planned: year of the harvest that the program was for; the last season of the"
+              + " journal when left out.")
+  @Nullable Integer season;
+
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
   @Mixin OutputOption output = new OutputOption();
@@ -65,6 +85,10 @@ final class AuditCommand implements Callable<Integer> {
   public Integer call() {
     LocalDate today = todayOption.read();
     Book book = bookOption.load(bookOption.paths());
+    if (planned != null || season != null) {
+      output.print(againstJournal(book, today));
+      return ExitCode.DONE;
+    }
     if (!changes.isEmpty()) {
       List<WhatIf> asked = WhatIfWords.read(book.catalog(), changes, ledger);
       List<Field> of = fields(book);
@@ -90,6 +114,14 @@ final class AuditCommand implements Callable<Integer> {
     ReportHead head = ReportHead.of(book, List.of(), today);
     output.print(output.json ? LedgerJson.of(head, ledgers) : LedgerText.of(book, head, ledgers));
     return ExitCode.DONE;
+  }
+
+  private String againstJournal(Book book, LocalDate today) {
+    PlannedAndApplied compared =
+        new PlannedProgram(bookOption.paths(), book)
+            .compare(planned, season, !changes.isEmpty() || ledger || !names.isEmpty());
+    ReportHead head = ReportHead.of(book, List.of(), today);
+    return output.json ? PlannedJson.of(head, compared) : PlannedText.of(book, head, compared);
   }
 
   private List<Field> fields(Book book) {

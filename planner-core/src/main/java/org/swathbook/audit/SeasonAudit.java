@@ -56,6 +56,7 @@ final class SeasonAudit {
   private final Map<Tank, List<Application>> all = new LinkedHashMap<>();
   private final List<String> notes = new ArrayList<>();
   private final List<String> unjudged = new ArrayList<>();
+  private final List<String> notWalked = new ArrayList<>();
 
   private SeasonAudit(Book book, Field today, PastSeason row) {
     this.field = PastBook.field(book, today, row);
@@ -77,7 +78,7 @@ final class SeasonAudit {
     SeasonAudit audit = new SeasonAudit(book, today, row);
     Optional<TraceSet> trace = audit.trace();
     if (trace.isEmpty()) {
-      return new SprayedSeason.Found(Optional.empty(), audit.unjudged);
+      return new SprayedSeason.Found(Optional.empty(), audit.notWalked);
     }
     List<JournalJudge.Made> made = new ArrayList<>();
     audit.tanks.forEach(
@@ -187,6 +188,7 @@ final class SeasonAudit {
   }
 
   private void notWalked(String why) {
+    notWalked.add(why);
     notes.add(
         "Not walked, for "
             + why
