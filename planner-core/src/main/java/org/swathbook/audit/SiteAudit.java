@@ -46,14 +46,16 @@ public record SiteAudit(
     Map<Key, List<SeasonSites>> byWeed = new LinkedHashMap<>();
     List<JournalFinding> findings = new ArrayList<>();
     List<String> silent = new ArrayList<>();
+    FieldBooks books = new FieldBooks(book);
     for (Field f : fields) {
       List<SeasonSites> all = new ArrayList<>();
-      for (SeasonAudit.Result r : seasons(book, f)) {
+      Book own = books.of(f);
+      for (SeasonAudit.Result r : seasons(own, f)) {
         all.addAll(r.sites());
         findings.addAll(r.findings());
         r.unjudged().forEach(why -> silent.add(f.id() + ": " + why));
       }
-      withoutRow(book, f)
+      withoutRow(own, f)
           .forEach(
               season ->
                   silent.add(
@@ -80,11 +82,14 @@ public record SiteAudit(
     for (int i = 0; i < order.size(); i++) {
       ranked.addAll(ranked(order.get(i), i + 1));
     }
+    Map<FieldId, List<List<SeasonSites>>> byField = new LinkedHashMap<>();
+    order.forEach(
+        o -> byField.computeIfAbsent(last(o).field().id(), k -> new ArrayList<>()).add(o));
     Map<String, List<List<SeasonSites>>> byGrower = new LinkedHashMap<>();
     for (Field f : fields) {
       byGrower
           .computeIfAbsent(f.grower(), g -> new ArrayList<>())
-          .addAll(order.stream().filter(o -> last(o).field().id().equals(f.id())).toList());
+          .addAll(byField.getOrDefault(f.id(), List.of()));
     }
     Map<String, LeaningAcres> growers = new LinkedHashMap<>();
     byGrower.forEach((g, of) -> growers.put(g, LeaningAcres.of(of)));
@@ -115,19 +120,40 @@ public record SiteAudit(
   }
 
   /**
-   * By the share of emergence that met fewer than two effective sites, mean of the seasons; then
-   * the longer streak, the smaller effective number of the last season, the larger field.
+   * By the share of emergence that met fewer than two effective sites, mean of the seasons, to
+   * whole percent as it is printed. Of equal ones, which are many at 100 %, first the larger field,
+   * for more ground is lost with it; then by the emergence that met one site alone, for that is
+   * what selects, where none kills and nothing is selected; then the longer streak and the control
+   * that hangs on one site.
    */
   private static final Comparator<List<SeasonSites>> WORST_FIRST =
-      Comparator.<List<SeasonSites>>comparingDouble(s -> -leaning(s))
-          .thenComparingInt(s -> -streak(s, s.size() - 1))
-          .thenComparingDouble(s -> last(s).effectiveNumber())
+      Comparator.<List<SeasonSites>>comparingLong(s -> -Math.round(leaning(s)))
           .thenComparingDouble(s -> -last(s).field().acres())
+          .thenComparingLong(s -> -Math.round(onOne(s)))
+          .thenComparingInt(s -> -streak(s, s.size() - 1))
+          .thenComparingLong(s -> -Math.round(hanging(last(s))))
           .thenComparing(s -> last(s).field().id().value())
           .thenComparing(s -> last(s).weed().weed().id().value());
 
   private static double leaning(List<SeasonSites> seasons) {
     return seasons.stream().mapToDouble(SeasonSites::leaningPct).average().orElse(0);
+  }
+
+  /** Share of the emergence that met one effective site alone, mean of the seasons. */
+  private static double onOne(List<SeasonSites> seasons) {
+    return seasons.stream()
+        .mapToDouble(
+            s ->
+                s.met()
+                    .map(SeasonSites.Met::onePct)
+                    .orElse(s.effective().size() == 1 ? 100.0 : 0.0))
+        .average()
+        .orElse(0);
+  }
+
+  /** Points of control that the site takes along which would be missed most. */
+  private static double hanging(SeasonSites s) {
+    return s.dependence().map(d -> d.controlPct() - d.withoutPct()).orElse(0.0);
   }
 
   private static SeasonSites last(List<SeasonSites> seasons) {
