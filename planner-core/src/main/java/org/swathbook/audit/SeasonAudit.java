@@ -76,7 +76,7 @@ final class SeasonAudit {
    */
   static SprayedSeason.Found sprayed(Book book, Field today, PastSeason row) {
     SeasonAudit audit = new SeasonAudit(book, today, row);
-    Optional<TraceSet> trace = audit.trace();
+    Optional<TraceSet> trace = audit.trace(new SharedTraces());
     if (trace.isEmpty()) {
       return new SprayedSeason.Found(Optional.empty(), audit.notWalked);
     }
@@ -111,9 +111,9 @@ final class SeasonAudit {
   }
 
   /** Weeds that the season's row names, or all where it names none; in the order of the file. */
-  static Result of(Book book, Field today, PastSeason row) {
+  static Result of(Book book, Field today, PastSeason row, SharedTraces shared) {
     SeasonAudit audit = new SeasonAudit(book, today, row);
-    Optional<TraceSet> trace = audit.trace();
+    Optional<TraceSet> trace = audit.trace(shared);
     Optional<SeasonOutcome> outcome = trace.map(audit::walk);
     List<SeasonSites> sites = audit.drivers().stream().map(w -> audit.sites(w, outcome)).toList();
     return new Result(
@@ -157,12 +157,12 @@ final class SeasonAudit {
     }
   }
 
-  private Optional<TraceSet> trace() {
+  private Optional<TraceSet> trace(SharedTraces shared) {
     if (row.plantDate().isEmpty()) {
       notWalked("seasons.csv has no planting date");
       return Optional.empty();
     }
-    Optional<TraceSet> trace = PastBook.trace(past, field);
+    Optional<TraceSet> trace = shared.of(past, field);
     if (trace.isEmpty()) {
       notWalked(
           "station "

@@ -47,10 +47,15 @@ public record SiteAudit(
     List<JournalFinding> findings = new ArrayList<>();
     List<String> silent = new ArrayList<>();
     FieldBooks books = new FieldBooks(book);
-    for (Field f : fields) {
+    SharedTraces shared = new SharedTraces();
+    // Fields do not know of each other; the results keep their order.
+    List<Walked> walked =
+        fields.parallelStream().map(f -> Walked.of(f, books.of(f), shared)).toList();
+    for (Walked field : walked) {
+      Field f = field.today();
+      Book own = field.own();
       List<SeasonSites> all = new ArrayList<>();
-      Book own = books.of(f);
-      for (SeasonAudit.Result r : seasons(own, f)) {
+      for (SeasonAudit.Result r : field.seasons()) {
         all.addAll(r.sites());
         findings.addAll(r.findings());
         r.unjudged().forEach(why -> silent.add(f.id() + ": " + why));
@@ -110,12 +115,19 @@ public record SiteAudit(
         .toList();
   }
 
-  private static List<SeasonAudit.Result> seasons(Book book, Field field) {
+  /** A field with its own book and the seasons that can be looked at. */
+  private record Walked(Field today, Book own, List<SeasonAudit.Result> seasons) {
+    static Walked of(Field field, Book own, SharedTraces shared) {
+      return new Walked(field, own, SiteAudit.seasons(own, field, shared));
+    }
+  }
+
+  private static List<SeasonAudit.Result> seasons(Book book, Field field, SharedTraces shared) {
     return book.pastSeasons().stream()
         .filter(p -> p.field().equals(field.id()) && p.season() < book.season())
         .filter(p -> book.journal().of(field.id()).stream().anyMatch(a -> a.season() == p.season()))
         .sorted(Comparator.comparing(PastSeason::season))
-        .map(p -> SeasonAudit.of(book, field, p))
+        .map(p -> SeasonAudit.of(book, field, p, shared))
         .toList();
   }
 
@@ -182,7 +194,7 @@ public record SiteAudit(
   }
 
   /** (gained + lost) / (distinct of both · years between): Evans et al. 2016, the study's code. */
-  private static Optional<Double> turnover(SeasonSites a, SeasonSites b) {
+  static Optional<Double> turnover(SeasonSites a, SeasonSites b) {
     SortedSet<Site> both = new TreeSet<>(a.applied());
     both.addAll(b.applied());
     SortedSet<Site> kept = new TreeSet<>(a.applied());
