@@ -5,17 +5,26 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.audit.ActiveLedger;
 import org.swathbook.audit.FieldLedger;
+import org.swathbook.audit.PlannedAndApplied;
 import org.swathbook.audit.SiteAudit;
+import org.swathbook.audit.WhatIf;
+import org.swathbook.audit.WhatIfAudit;
+import org.swathbook.audit.WhatIfResult;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.cli.json.AuditJson;
 import org.swathbook.cli.json.LedgerJson;
+import org.swathbook.cli.json.PlannedJson;
+import org.swathbook.cli.json.WhatIfJson;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.report.WatchNotes;
 import org.swathbook.cli.text.AuditText;
 import org.swathbook.cli.text.LedgerText;
+import org.swathbook.cli.text.PlannedText;
+import org.swathbook.cli.text.WhatIfText;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
 import picocli.CommandLine.Command;
@@ -28,11 +37,16 @@ import picocli.CommandLine.Parameters;
     name = "audit",
     description = {
       "Which fields lean on one chemistry: by driver weed and past season what sites of action the"
-          + " journal has, which of them were effective, and how much of the weed met fewer than two;"
-          + " the worst first. Then what the rules say of what was sprayed.",
-      "With --ledger: by field and active what the journal has used of caps and applications, what is"
-          + " left, and until when intervals keep people, sprayers, harvest and next crops off.",
-      "For example: audit OB-4, or audit ND-1 --ledger"
+          + " journal has, which of them were effective, and how much of the weed met fewer than"
+          + " two; the worst first. Then what the rules say of what was sprayed.",
+      "With --ledger: by field and active what the journal has used of caps and applications, what"
+          + " is left, and until when intervals keep people, sprayers, harvest and next crops off.",
+      "With --what-if: what one change of the last season's passes would have done on every field,"
+          + " judged by the same rules: second-foliar-site, overlapping-residual:WEED or"
+          + " posts-by:STAGE; more than one are compared.",
+      "With --planned: a program beside what the journal has of its season, pass by pass, and what"
+          + " was promised beside what came of it.",
+      "For example: audit OB-4, or audit ND-1 --ledger, or audit --what-if posts-by:V3"
     })
 final class AuditCommand implements Callable<Integer> {
   @Parameters(
@@ -44,6 +58,26 @@ final class AuditCommand implements Callable<Integer> {
   @Option(names = "--ledger", description = "Used and left of labels' limits, and open intervals.")
   boolean ledger;
 
+  @Option(
+      names = "--what-if",
+      paramLabel = "CHANGE",
+      description = "A change to try on every field; may be given more than once.")
+  List<String> changes = List.of();
+
+  @Option(
+      names = "--planned",
+      paramLabel = "PROGRAM",
+      description = "A file, else a name in the folder programs of the book.")
+  @Nullable String planned;
+
+  @Option(
+      names = "--season",
+      paramLabel = "YEAR",
+      description =
+          "With --planned: year of the harvest that the program was for; the last season of the"
+              + " journal when left out.")
+  @Nullable Integer season;
+
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
   @Mixin OutputOption output = new OutputOption();
@@ -52,6 +86,18 @@ final class AuditCommand implements Callable<Integer> {
   public Integer call() {
     LocalDate today = todayOption.read();
     Book book = bookOption.load(bookOption.paths());
+    if (planned != null || season != null) {
+      output.print(againstJournal(book, today));
+      return ExitCode.DONE;
+    }
+    if (!changes.isEmpty()) {
+      List<WhatIf> asked = WhatIfWords.read(book.catalog(), changes, ledger);
+      List<Field> of = fields(book);
+      List<WhatIfResult> results = asked.stream().map(c -> WhatIfAudit.of(book, of, c)).toList();
+      ReportHead head = ReportHead.of(book, List.of(), today);
+      output.print(output.json ? WhatIfJson.of(head, results) : WhatIfText.of(book, head, results));
+      return ExitCode.DONE;
+    }
     if (!ledger) {
       List<Field> asked = fields(book);
       SiteAudit audit = SiteAudit.of(book, asked);
@@ -69,6 +115,14 @@ final class AuditCommand implements Callable<Integer> {
     ReportHead head = ReportHead.of(book, List.of(), today);
     output.print(output.json ? LedgerJson.of(head, ledgers) : LedgerText.of(book, head, ledgers));
     return ExitCode.DONE;
+  }
+
+  private String againstJournal(Book book, LocalDate today) {
+    PlannedAndApplied compared =
+        new PlannedProgram(bookOption.paths(), book)
+            .compare(planned, season, !changes.isEmpty() || ledger || !names.isEmpty());
+    ReportHead head = ReportHead.of(book, List.of(), today);
+    return output.json ? PlannedJson.of(head, compared) : PlannedText.of(book, head, compared);
   }
 
   private List<Field> fields(Book book) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -197,6 +198,84 @@ class AuditCommandTest {
     assertThat(text.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
     Goldens.check("demo/audit.txt", text.out());
     Goldens.check("demo/audit.json", Called.with("audit", book, "--json").out());
+  }
+
+  @Test
+  void threeChangesOfTheDemoBookAreCompared() {
+    String[] changes = {
+      "--what-if", "second-foliar-site",
+      "--what-if", "overlapping-residual:Palmer amaranth",
+      "--what-if", "posts-by:V3"
+    };
+    Called text = Called.with("audit", book, changes);
+    assertThat(text.err()).isEmpty();
+    assertThat(text.code()).isEqualTo(ExitCode.DONE);
+    assertThat(text.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
+    Goldens.check("demo/audit-what-if.txt", text.out());
+  }
+
+  /** All that is wrong with the changes is said at once, and nothing is walked. */
+  @Test
+  void aChangeThatCannotBeTriedIsAMistake() {
+    Called called =
+        Called.with(
+            "audit",
+            book,
+            "--what-if",
+            "more-of-everything",
+            "--what-if",
+            "overlapping-residual:dandelionish",
+            "--what-if",
+            "posts-by:V77",
+            "--what-if",
+            "posts-by",
+            "--ledger");
+    assertThat(called.code()).isEqualTo(2);
+    assertThat(called.out()).isEmpty();
+    assertThat(called.err())
+        .contains("'more-of-everything' is no change that can be tried; write second-foliar-site")
+        .contains("'dandelionish' is no weed of the catalog")
+        .contains("'V77' is no stage of a crop")
+        .contains("'posts-by' is no change that can be tried")
+        .contains("--what-if and --ledger are two reports");
+  }
+
+  @Test
+  void aProgramIsHeldAgainstTheJournal() throws IOException {
+    Files.writeString(
+        book.resolve("programs/nd-1-corn.yaml"),
+        """
+        format: swathbook.program/1
+        name: Corn, as agreed in winter
+        field: ND-1
+        passes:
+          - at: 2026-05-02
+            mix:
+              - {ingredient: acetochlor, rate: 1.9 lb ai/acre}
+              - {ingredient: atrazine, rate: 1.0 lb ai/acre}
+              - {ingredient: mesotrione, rate: 0.18 lb ai/acre}
+          - at: stage V3
+            mix:
+              - {ingredient: glyphosate, rate: 1.13 lb ae/acre}
+              - {ingredient: glufosinate-ammonium, rate: 0.4 lb ai/acre}
+              - {ingredient: dicamba, rate: 0.25 lb ae/acre}
+          - at: 75 days after planting
+            mix:
+              - {ingredient: dimethenamid-P, rate: 0.56 lb ai/acre}
+        """);
+    Called text = Called.with("audit", book, "--planned", "nd-1-corn");
+    assertThat(text.err()).isEmpty();
+    assertThat(text.code()).isEqualTo(ExitCode.DONE);
+    assertThat(text.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
+    Goldens.check("demo/audit-planned.txt", text.out());
+    // A date of 2026 is none of the season 2025.
+    assertThat(Called.with("audit", book, "--planned", "nd-1-corn", "--season", "2025").err())
+        .contains("nd-1-corn.yaml:5:9: '2026-05-02' is not in the season 2025");
+    assertThat(Called.with("audit", book, "--planned", "nd-1-corn", "--season", "1999").err())
+        .contains("--season:1:1: seasons.csv has no row of 1999");
+    assertThat(Called.with("audit", book, "--season", "2026", "--ledger").err())
+        .contains("--season:1:1: a season belongs to a program")
+        .contains("--planned:1:1: a program has its own field");
   }
 
   /** The mistakes that the demo journal holds on purpose, as its notes tell them. */

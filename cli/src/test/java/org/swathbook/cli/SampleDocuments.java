@@ -15,12 +15,17 @@ import java.util.TreeMap;
 import org.swathbook.audit.ActiveLedger;
 import org.swathbook.audit.FieldLedger;
 import org.swathbook.audit.OpenIntervals;
+import org.swathbook.audit.PlanAgainstJournal;
+import org.swathbook.audit.PlannedAndApplied;
 import org.swathbook.audit.SiteAudit;
+import org.swathbook.audit.WhatIf;
+import org.swathbook.audit.WhatIfAudit;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.FederalRecord;
 import org.swathbook.book.Field;
 import org.swathbook.book.SprayRecord;
+import org.swathbook.book.WeedPressure;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.CatalogPlace;
@@ -61,15 +66,21 @@ import org.swathbook.cli.json.LintJson;
 import org.swathbook.cli.json.LoadJson;
 import org.swathbook.cli.json.LoadOrderJson;
 import org.swathbook.cli.json.PlanJson;
+import org.swathbook.cli.json.PlannedJson;
 import org.swathbook.cli.json.RecordJson;
 import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.json.SeasonJson;
+import org.swathbook.cli.json.WhatIfJson;
 import org.swathbook.cli.report.ImportedPass;
 import org.swathbook.cli.report.RecordedPass;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.escapes.DueLook;
 import org.swathbook.escapes.EscapeJudge;
+import org.swathbook.program.Anchor;
+import org.swathbook.program.Mix;
 import org.swathbook.program.Observation;
+import org.swathbook.program.Pass;
+import org.swathbook.program.Program;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayerTank;
 import org.swathbook.rules.ActiveUse;
@@ -145,6 +156,8 @@ final class SampleDocuments {
     all.put("record", record(book, head));
     all.put("audit", audit(head));
     all.put("auditSites", auditSites(head));
+    all.put("auditWhatIf", auditWhatIf(head));
+    all.put("auditPlanned", auditPlanned(head));
     all.put("escapes", escapes(head));
     all.put("escapesDue", escapesDue(head));
     all.put("recordImport", recordImport(book, head));
@@ -232,6 +245,44 @@ final class SampleDocuments {
     Book demo = new BookLoader().load(ProgramProcess.CLI.resolve("../demo-data"));
     return AuditJson.of(
         demo.catalog(), head, SiteAudit.of(demo, List.of(demo.findField("OB-3").orElseThrow())));
+  }
+
+  /** Glyphosate into a post pass of corn: allowed, and more than one driver weed. */
+  private static String auditWhatIf(ReportHead head) {
+    Book demo = new BookLoader().load(ProgramProcess.CLI.resolve("../demo-data"));
+    return WhatIfJson.of(
+        head,
+        List.of(
+            WhatIfAudit.of(
+                demo,
+                List.of(demo.findField("ND-4").orElseThrow()),
+                new WhatIf.SecondFoliarSite())));
+  }
+
+  /** A program with one pass, made, beside the corn of 2026, and a count written by hand. */
+  private static String auditPlanned(ReportHead head) {
+    Book demo = new BookLoader().load(ProgramProcess.CLI.resolve("../demo-data"));
+    LocalDate day = LocalDate.of(2026, 5, 2);
+    Program program =
+        new Program(
+            "Sample",
+            demo.findField("ND-1").orElseThrow().id(),
+            List.of(
+                new Pass(
+                    new Anchor.OnDate(day),
+                    Mix.of(List.of(MixWords.dose(demo, "acetochlor 1.9 lb ai/acre"))))));
+    PlannedAndApplied made = PlanAgainstJournal.of(demo, 2026, program).compared().orElseThrow();
+    WeedPressure weed = demo.weedsOf(program.field()).get(0);
+    return PlannedJson.of(
+        head,
+        new PlannedAndApplied(
+            made.field(),
+            made.season(),
+            made.program(),
+            made.passes(),
+            made.accounts(),
+            List.of(new PlannedAndApplied.Seen(weed, day, 40)),
+            made.notes()));
   }
 
   /** The observation of the demo book, in which survivors are many and suspect. */

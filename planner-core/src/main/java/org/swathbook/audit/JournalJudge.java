@@ -23,6 +23,8 @@ import org.swathbook.rules.Finding;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PassPositions;
+import org.swathbook.rules.PassRule;
+import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.UseFacts;
 import org.swathbook.rules.mixture.AntagonismRule;
@@ -57,7 +59,24 @@ final class JournalJudge {
 
   /** Blocks and warnings, by pass, then severity. */
   List<JournalFinding> judge() {
+    return judged(List.of(new AntagonismRule())).sorted().stream()
+        .filter(f -> f.severity() == Severity.BLOCK || f.severity() == Severity.WARN)
+        .filter(f -> f.about().pass().isPresent())
+        // "Look before spraying" comes too late for a pass that was made.
+        .filter(f -> f.severity() == Severity.BLOCK || !isForTheDay(f))
+        .sorted(Comparator.comparingInt(f -> f.about().pass().orElseThrow()))
+        .map(this::of)
+        .toList();
+  }
+
+  /** The same passes as a plan, by the rules of a tank too; asks among what is found. */
+  Findings judgeAsPlanned() {
+    return judged(RuleBook.ofScope(PassRule.class));
+  }
+
+  private Findings judged(List<PassRule> ofTanks) {
     Findings out = Findings.all();
+    List<List<ActiveUse>> tanks = new ArrayList<>();
     List<DatedMix> dated = new ArrayList<>();
     for (int p = 0; p < passes.size(); p++) {
       Made made = passes.get(p);
@@ -71,59 +90,38 @@ final class JournalJudge {
         tank.add(new ActiveUse(facts.dose(), facts.active(), use));
       }
       PairJudge.judge(tank, About.PROGRAM.withPass(p), out);
+      tanks.add(List.copyOf(tank));
     }
     out.addAll(SequenceJudge.judge(past, traces.field(), dated));
-    List<Finding> all = new ArrayList<>(out.sorted());
-    all.addAll(antagonism());
-    return all.stream()
-        .filter(f -> f.severity() == Severity.BLOCK || f.severity() == Severity.WARN)
-        .filter(f -> f.about().pass().isPresent())
-        // "Look before spraying" comes too late for a pass that was made.
-        .filter(f -> f.severity() == Severity.BLOCK || !isForTheDay(f))
-        .sorted(Comparator.comparingInt(f -> f.about().pass().orElseThrow()))
-        .map(this::of)
-        .toList();
+    ofTanks(ofTanks, tanks, out);
+    return out;
   }
 
   private static boolean isForTheDay(Finding f) {
     return f.rule().equals(StageWindowRule.CARD.id());
   }
 
-  /** Partners of a tank that cost each other control of plants that stood. */
-  private List<Finding> antagonism() {
-    List<Finding> out = new ArrayList<>();
+  /** Rules that need the walked pass; what is not walked they cannot judge. */
+  private void ofTanks(List<PassRule> rules, List<List<ActiveUse>> tanks, Findings out) {
     int next = 0;
     for (PassOutcome pass : outcome.passes()) {
       while (!isSame(passes.get(next), pass)) {
         next++;
       }
       Findings found = Findings.all();
-      new AntagonismRule()
-          .judge(
-              new PassFacts(
-                  past,
-                  traces,
-                  outcome.walkedPasses(),
-                  pass,
-                  PassPositions.of(traces, pass.timing()),
-                  List.of(),
-                  Optional.empty()),
-              found);
-      for (Finding f : found.sorted()) {
-        out.add(
-            new Finding(
-                f.rule(),
-                f.severity(),
-                f.message(),
-                f.limit(),
-                f.actual(),
-                f.source(),
-                f.remedy(),
-                f.about().withPass(next)));
-      }
+      PassFacts facts =
+          new PassFacts(
+              past,
+              traces,
+              outcome.walkedPasses(),
+              pass,
+              PassPositions.of(traces, pass.timing()),
+              tanks.get(next),
+              Optional.empty());
+      rules.forEach(r -> r.judge(facts, found));
+      out.addAll(found.ofPass(next));
       next++;
     }
-    return out;
   }
 
   private static boolean isSame(Made made, PassOutcome pass) {

@@ -1,6 +1,7 @@
 package org.swathbook.audit;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,12 +9,15 @@ import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.CropEconomics;
 import org.swathbook.book.Field;
+import org.swathbook.book.Journal;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.Scouting;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropId;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.program.FieldId;
+import org.swathbook.weather.StationWeather;
 
 /** The book as it would have been for one field in a past season, judged by that season's row. */
 final class PastBook {
@@ -29,7 +33,7 @@ final class PastBook {
         today.acres(),
         row.crop(),
         row.traits(),
-        today.yieldGoalBuPerAcre(),
+        yieldGoal(book, today, row),
         today.rowSpacingCm(),
         row.plantDate().orElse(today.plantDate()),
         row.harvestDate(),
@@ -58,6 +62,14 @@ final class PastBook {
         today.waterDistanceM(),
         today.waters(),
         today.neighbors());
+  }
+
+  /** The field's own goal is one of today's crop; of another crop the book's goes. */
+  private static double yieldGoal(Book book, Field today, PastSeason row) {
+    CropEconomics economics = book.crops().get(row.crop());
+    return row.crop().equals(today.crop()) || economics == null
+        ? today.yieldGoalBuPerAcre()
+        : economics.yieldGoalBuPerAcre();
   }
 
   private static Optional<PastSeason> next(Book book, PastSeason row) {
@@ -95,6 +107,71 @@ final class PastBook {
         book.stations(),
         stagesSeen(book, field, row),
         List.of());
+  }
+
+  /** The book of a past season with every field that has a row of it. */
+  static Book ofSeason(Book book, int season) {
+    List<Field> fields = new ArrayList<>();
+    for (Field f : book.fields()) {
+      book.pastSeasons().stream()
+          .filter(p -> p.field().equals(f.id()) && p.season() == season)
+          .findFirst()
+          .ifPresent(row -> fields.add(field(book, f, row)));
+    }
+    return new Book(
+        book.name(),
+        season,
+        book.catalog(),
+        book.house(),
+        book.crops(),
+        book.passCost(),
+        book.resprayExtra(),
+        fields,
+        book.weeds(),
+        book.journal(),
+        book.pastSeasons(),
+        book.prices(),
+        book.stations(),
+        List.of());
+  }
+
+  /** The same book with other weather. */
+  static Book withStations(Book past, Map<String, StationWeather> stations) {
+    return new Book(
+        past.name(),
+        past.season(),
+        past.catalog(),
+        past.house(),
+        past.crops(),
+        past.passCost(),
+        past.resprayExtra(),
+        past.fields(),
+        past.weeds(),
+        past.journal(),
+        past.pastSeasons(),
+        past.prices(),
+        stations,
+        List.of());
+  }
+
+  /** The same book with nothing sprayed yet on a field in a season. */
+  static Book without(Book past, FieldId field, int season) {
+    return new Book(
+        past.name(),
+        past.season(),
+        past.catalog(),
+        past.house(),
+        past.crops(),
+        past.passCost(),
+        past.resprayExtra(),
+        past.fields(),
+        past.weeds(),
+        new Journal(past.journal().of(field).stream().filter(a -> a.season() != season).toList()),
+        past.pastSeasons(),
+        past.prices(),
+        past.stations(),
+        past.scoutings(),
+        past.notes());
   }
 
   /** Crop stages as the journal has them count as seen, and the model goes by them. */

@@ -56,6 +56,7 @@ final class SeasonAudit {
   private final Map<Tank, List<Application>> all = new LinkedHashMap<>();
   private final List<String> notes = new ArrayList<>();
   private final List<String> unjudged = new ArrayList<>();
+  private final List<String> notWalked = new ArrayList<>();
 
   private SeasonAudit(Book book, Field today, PastSeason row) {
     this.field = PastBook.field(book, today, row);
@@ -69,17 +70,52 @@ final class SeasonAudit {
     all.forEach(this::take);
   }
 
-  /** Weeds that the season's row names, or all where it names none; in the order of the file. */
-  static Result of(Book book, Field today, PastSeason row) {
+  /**
+   * A season made ready to be walked, passes on less than half of the field left out; or why it
+   * cannot be.
+   */
+  static SprayedSeason.Found sprayed(Book book, Field today, PastSeason row) {
     SeasonAudit audit = new SeasonAudit(book, today, row);
-    Optional<TraceSet> trace = audit.trace();
+    Optional<TraceSet> trace = audit.trace(new SharedTraces());
+    if (trace.isEmpty()) {
+      return new SprayedSeason.Found(Optional.empty(), audit.notWalked);
+    }
+    List<JournalJudge.Made> made = new ArrayList<>();
+    audit.tanks.forEach(
+        (tank, rows) -> {
+          if (audit.isOfTheYear(tank.date())) {
+            made.add(
+                new JournalJudge.Made(
+                    tank.id(), tank.date(), Mix.of(rows.stream().map(Application::dose).toList())));
+          }
+        });
+    Book past = PastBook.without(audit.past, audit.field.id(), row.season());
+    return new SprayedSeason.Found(
+        Optional.of(
+            new SprayedSeason(
+                past,
+                audit.field,
+                row,
+                trace.get(),
+                Kernel.of(past, trace.get()),
+                made,
+                audit.drivers())),
+        audit.notes);
+  }
+
+  private List<WeedPressure> drivers() {
+    return past.weedsOf(field.id()).stream()
+        .filter(w -> w.driver().isDriver())
+        .filter(w -> row.weeds().isEmpty() || row.weeds().contains(w.weed().id()))
+        .toList();
+  }
+
+  /** Weeds that the season's row names, or all where it names none; in the order of the file. */
+  static Result of(Book book, Field today, PastSeason row, SharedTraces shared) {
+    SeasonAudit audit = new SeasonAudit(book, today, row);
+    Optional<TraceSet> trace = audit.trace(shared);
     Optional<SeasonOutcome> outcome = trace.map(audit::walk);
-    List<SeasonSites> sites =
-        book.weedsOf(today.id()).stream()
-            .filter(w -> w.driver().isDriver())
-            .filter(w -> row.weeds().isEmpty() || row.weeds().contains(w.weed().id()))
-            .map(w -> audit.sites(w, outcome))
-            .toList();
+    List<SeasonSites> sites = audit.drivers().stream().map(w -> audit.sites(w, outcome)).toList();
     return new Result(
         sites,
         trace.map(t -> audit.judged(t, outcome.orElseThrow())).orElse(List.of()),
@@ -121,12 +157,12 @@ final class SeasonAudit {
     }
   }
 
-  private Optional<TraceSet> trace() {
+  private Optional<TraceSet> trace(SharedTraces shared) {
     if (row.plantDate().isEmpty()) {
       notWalked("seasons.csv has no planting date");
       return Optional.empty();
     }
-    Optional<TraceSet> trace = PastBook.trace(past, field);
+    Optional<TraceSet> trace = shared.of(past, field);
     if (trace.isEmpty()) {
       notWalked(
           "station "
@@ -152,6 +188,7 @@ final class SeasonAudit {
   }
 
   private void notWalked(String why) {
+    notWalked.add(why);
     notes.add(
         "Not walked, for "
             + why

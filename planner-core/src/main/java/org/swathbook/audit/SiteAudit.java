@@ -46,14 +46,21 @@ public record SiteAudit(
     Map<Key, List<SeasonSites>> byWeed = new LinkedHashMap<>();
     List<JournalFinding> findings = new ArrayList<>();
     List<String> silent = new ArrayList<>();
-    for (Field f : fields) {
+    FieldBooks books = new FieldBooks(book);
+    SharedTraces shared = new SharedTraces();
+    // Fields do not know of each other; the results keep their order.
+    List<Walked> walked =
+        fields.parallelStream().map(f -> Walked.of(f, books.of(f), shared)).toList();
+    for (Walked field : walked) {
+      Field f = field.today();
+      Book own = field.own();
       List<SeasonSites> all = new ArrayList<>();
-      for (SeasonAudit.Result r : seasons(book, f)) {
+      for (SeasonAudit.Result r : field.seasons()) {
         all.addAll(r.sites());
         findings.addAll(r.findings());
         r.unjudged().forEach(why -> silent.add(f.id() + ": " + why));
       }
-      withoutRow(book, f)
+      withoutRow(own, f)
           .forEach(
               season ->
                   silent.add(
@@ -80,11 +87,14 @@ public record SiteAudit(
     for (int i = 0; i < order.size(); i++) {
       ranked.addAll(ranked(order.get(i), i + 1));
     }
+    Map<FieldId, List<List<SeasonSites>>> byField = new LinkedHashMap<>();
+    order.forEach(
+        o -> byField.computeIfAbsent(last(o).field().id(), k -> new ArrayList<>()).add(o));
     Map<String, List<List<SeasonSites>>> byGrower = new LinkedHashMap<>();
     for (Field f : fields) {
       byGrower
           .computeIfAbsent(f.grower(), g -> new ArrayList<>())
-          .addAll(order.stream().filter(o -> last(o).field().id().equals(f.id())).toList());
+          .addAll(byField.getOrDefault(f.id(), List.of()));
     }
     Map<String, LeaningAcres> growers = new LinkedHashMap<>();
     byGrower.forEach((g, of) -> growers.put(g, LeaningAcres.of(of)));
@@ -105,29 +115,57 @@ public record SiteAudit(
         .toList();
   }
 
-  private static List<SeasonAudit.Result> seasons(Book book, Field field) {
+  /** A field with its own book and the seasons that can be looked at. */
+  private record Walked(Field today, Book own, List<SeasonAudit.Result> seasons) {
+    static Walked of(Field field, Book own, SharedTraces shared) {
+      return new Walked(field, own, SiteAudit.seasons(own, field, shared));
+    }
+  }
+
+  private static List<SeasonAudit.Result> seasons(Book book, Field field, SharedTraces shared) {
     return book.pastSeasons().stream()
         .filter(p -> p.field().equals(field.id()) && p.season() < book.season())
         .filter(p -> book.journal().of(field.id()).stream().anyMatch(a -> a.season() == p.season()))
         .sorted(Comparator.comparing(PastSeason::season))
-        .map(p -> SeasonAudit.of(book, field, p))
+        .map(p -> SeasonAudit.of(book, field, p, shared))
         .toList();
   }
 
   /**
-   * By the share of emergence that met fewer than two effective sites, mean of the seasons; then
-   * the longer streak, the smaller effective number of the last season, the larger field.
+   * By the share of emergence that met fewer than two effective sites, mean of the seasons, to
+   * whole percent as it is printed. Of equal ones, which are many at 100 %, first the larger field,
+   * for more ground is lost with it; then by the emergence that met one site alone, for that is
+   * what selects, where none kills and nothing is selected; then the longer streak and the control
+   * that hangs on one site.
    */
   private static final Comparator<List<SeasonSites>> WORST_FIRST =
-      Comparator.<List<SeasonSites>>comparingDouble(s -> -leaning(s))
-          .thenComparingInt(s -> -streak(s, s.size() - 1))
-          .thenComparingDouble(s -> last(s).effectiveNumber())
+      Comparator.<List<SeasonSites>>comparingLong(s -> -Math.round(leaning(s)))
           .thenComparingDouble(s -> -last(s).field().acres())
+          .thenComparingLong(s -> -Math.round(onOne(s)))
+          .thenComparingInt(s -> -streak(s, s.size() - 1))
+          .thenComparingLong(s -> -Math.round(hanging(last(s))))
           .thenComparing(s -> last(s).field().id().value())
           .thenComparing(s -> last(s).weed().weed().id().value());
 
   private static double leaning(List<SeasonSites> seasons) {
     return seasons.stream().mapToDouble(SeasonSites::leaningPct).average().orElse(0);
+  }
+
+  /** Share of the emergence that met one effective site alone, mean of the seasons. */
+  private static double onOne(List<SeasonSites> seasons) {
+    return seasons.stream()
+        .mapToDouble(
+            s ->
+                s.met()
+                    .map(SeasonSites.Met::onePct)
+                    .orElse(s.effective().size() == 1 ? 100.0 : 0.0))
+        .average()
+        .orElse(0);
+  }
+
+  /** Points of control that the site takes along which would be missed most. */
+  private static double hanging(SeasonSites s) {
+    return s.dependence().map(d -> d.controlPct() - d.withoutPct()).orElse(0.0);
   }
 
   private static SeasonSites last(List<SeasonSites> seasons) {
@@ -156,7 +194,7 @@ public record SiteAudit(
   }
 
   /** (gained + lost) / (distinct of both · years between): Evans et al. 2016, the study's code. */
-  private static Optional<Double> turnover(SeasonSites a, SeasonSites b) {
+  static Optional<Double> turnover(SeasonSites a, SeasonSites b) {
     SortedSet<Site> both = new TreeSet<>(a.applied());
     both.addAll(b.applied());
     SortedSet<Site> kept = new TreeSet<>(a.applied());

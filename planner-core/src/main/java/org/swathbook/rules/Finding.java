@@ -19,6 +19,11 @@ public record Finding(
     String remedy,
     About about) {
 
+  Finding withPass(int index) {
+    return new Finding(
+        rule, severity, message, limit, actual, source, remedy, about.withPass(index));
+  }
+
   Finding withoutPass() {
     return new Finding(rule, severity, message, limit, actual, source, remedy, about.withoutPass());
   }

@@ -112,6 +112,17 @@ public final class Findings {
     return out;
   }
 
+  /** The same as said of a pass, counted from 0. */
+  public Findings ofPass(int index) {
+    Findings out = new Findings(wordless);
+    out.counts.putAll(counts);
+    for (Finding f : findings) {
+      out.findings.add(f.withPass(index));
+    }
+    out.asks.addAll(asks);
+    return out;
+  }
+
   /** The same less some findings, each now counted once; all asks stay. */
   public Findings without(Predicate<Finding> gone) {
     Findings out = new Findings(wordless);

@@ -27,10 +27,16 @@ public final class AuditText {
         + " itself against the house rules, in the weather of that season. A site that the weed"
         + " resists, as weeds.csv lists it today, is struck out.",
     "Met <2: share of the season's emergence that met no effective site or one only. The order goes"
-        + " by its mean over the seasons, then by the streak.",
-    "Sites' number: as many sites as equal parts of the kill would be (Hill number of order 1, after"
-        + " Hill 1973; Simpson's, of order 2, in JSON), without resisted ones. Most kill: the site"
-        + " that did most of the killing, resisted ones among them, and its share.",
+        + " by its mean over the seasons, to whole percent. Of equal ones the larger field comes"
+        + " first; then the one of whose emergence more met one site alone, which selects, where"
+        + " plants that met none were not selected; then the longer streak; then the one whose"
+        + " control falls more without one site.",
+    "weeds.csv writes no year to a resistance: what is listed today counts for all seasons, so that"
+        + " a site may have been effective in a season before it failed. The catalog is today's"
+        + " too.",
+    "Sites' number: as many sites as equal parts of the kill would be (Hill number of order 1,"
+        + " after Hill 1973; Simpson's, of order 2, in JSON), without resisted ones. Most kill: the"
+        + " site that did most of the killing, resisted ones among them, and its share.",
     "Turnover: sites gained and lost since the season before over all of both. It is no merit: in"
         + " Evans et al. 2016 more of it went with more resistance, and more sites in one tank with"
         + " less. Mixing delays resistance; it does not prevent it.",
@@ -164,10 +170,10 @@ public final class AuditText {
     page.wrapped(
         2,
         4,
-        "Rates, windows, caps, counts, intervals, next crops and pairs in a tank, by today's catalog."
-            + " Crop stages are the journal's, or the model's where it has none; heights are the"
-            + " model's at that stage. Wind, water and what the catalog does not say are not"
-            + " judged.");
+        "Rates, windows, caps, counts, intervals, next crops and pairs in a tank, by today's"
+            + " catalog. Crop stages are the journal's, or the model's where it has none; heights"
+            + " are the model's at that stage. Wind, water and what the catalog does not say are"
+            + " not judged.");
     audit.notAudited().forEach(n -> page.wrapped(2, 4, "NOT JUDGED: " + n));
     if (audit.findings().isEmpty()) {
       page.line(

@@ -1,0 +1,144 @@
+package org.swathbook.audit;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.swathbook.audit.JournalJudge.Made;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Position;
+import org.swathbook.growth.Timings;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.PassPositions;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Severity;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.PassWeed;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.WeedOutcome;
+
+/** A season as it was sprayed, against which changes are held. */
+final class SeasonTrial {
+  private final SprayedSeason season;
+  private final SeasonOutcome before;
+  private final Set<Objection> objections;
+
+  /** A block, whatever its numbers: an old mistake in a pass is no reason against a change. */
+  private record Objection(String pass, RuleId rule, Optional<IngredientId> active) {}
+
+  SeasonTrial(SprayedSeason season) {
+    this.season = season;
+    this.before = season.walk(season.passes());
+    this.objections = new HashSet<>();
+    blocks(season.passes(), before, judge(season.passes(), before))
+        .forEach(f -> objections.add(objection(season.passes(), f)));
+  }
+
+  SprayedSeason season() {
+    return season;
+  }
+
+  SeasonOutcome before() {
+    return before;
+  }
+
+  private Findings judge(List<Made> passes, SeasonOutcome outcome) {
+    return new JournalJudge(season.past(), season.traces(), outcome, passes).judgeAsPlanned();
+  }
+
+  private static List<Finding> blocks(List<Made> passes, SeasonOutcome outcome, Findings found) {
+    return found.sorted().stream()
+        .filter(f -> f.severity() == Severity.BLOCK && f.about().pass().isPresent())
+        .toList();
+  }
+
+  private static Objection objection(List<Made> passes, Finding f) {
+    return new Objection(
+        passes.get(f.about().pass().orElseThrow()).id(), f.rule(), f.about().ingredient());
+  }
+
+  /**
+   * What the labels refuse of changed passes.
+   *
+   * @param refusals blocks that the passes as made did not have, or that concern what is added
+   * @param notKnown limits of what is added that the catalog does not state
+   */
+  record Verdict(List<Finding> refusals, List<String> notKnown) {}
+
+  Verdict judged(List<Made> changed, SeasonOutcome outcome, Set<IngredientId> added) {
+    Findings found = judge(changed, outcome);
+    List<Finding> refusals =
+        blocks(changed, outcome, found).stream()
+            .filter(
+                f ->
+                    f.about().ingredient().filter(added::contains).isPresent()
+                        || !objections.contains(objection(changed, f)))
+            .toList();
+    List<String> asks =
+        found.sortedAsks().stream()
+            .filter(a -> a.about().ingredient().filter(added::contains).isPresent())
+            .map(a -> a.what())
+            .distinct()
+            .toList();
+    return new Verdict(refusals, asks);
+  }
+
+  /** Whether a pass was made over the crop that was up. */
+  boolean isPost(Made pass) {
+    return PassPositions.of(season.traces(), Timings.on(season.traces(), pass.date())).stream()
+        .anyMatch(p -> p.phase() == Position.Phase.IN_CROP);
+  }
+
+  /** Place of the first post pass that is walked. */
+  OptionalInt firstPost() {
+    List<Made> made = season.passes();
+    for (int p = 0; p < made.size(); p++) {
+      if (isPost(made.get(p)) && season.passOf(before, made, p).isPresent()) {
+        return OptionalInt.of(p);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  static List<Made> with(List<Made> passes, int at, Dose more) {
+    Made old = passes.get(at);
+    List<Dose> doses = new ArrayList<>(old.mix().doses());
+    doses.add(more);
+    List<Made> out = new ArrayList<>(passes);
+    out.set(
+        at,
+        new Made(
+            old.id(),
+            old.date(),
+            new Mix(doses, old.mix().adjuvants(), old.mix().gallonsPerAcre())));
+    return List.copyOf(out);
+  }
+
+  static PassWeed weed(PassOutcome pass, WeedPressure weed) {
+    return pass.weeds().stream()
+        .filter(w -> w.weed().equals(weed.weed().id()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Driver weeds before and after. */
+  List<FieldChange.WeedEffect> effects(SeasonOutcome after) {
+    return season.drivers().stream()
+        .map(
+            w ->
+                new FieldChange.WeedEffect(
+                    w, figures(before.weed(w.weed().id())), figures(after.weed(w.weed().id()))))
+        .toList();
+  }
+
+  private static FieldChange.Figures figures(WeedOutcome w) {
+    return new FieldChange.Figures(
+        w.metNonePct() + w.metOnePct(), w.controlPct(), w.controlPctWithoutWeakest());
+  }
+}

@@ -1,0 +1,82 @@
+package org.swathbook.audit;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import org.swathbook.book.Biotype;
+import org.swathbook.book.Book;
+import org.swathbook.book.DriverKind;
+import org.swathbook.book.Field;
+import org.swathbook.book.Resistance;
+import org.swathbook.book.Tillage;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.SoilTexture;
+import org.swathbook.catalog.WeedId;
+import org.swathbook.growth.TraceSet;
+
+/**
+ * Outdoors of past seasons, computed once for all fields that had the same: station, season, crop
+ * and its dates, soil, weeds and what was seen of the crop. Nothing that a sprayer does changes
+ * them. One of these serves one audit of one book; several threads may use it.
+ */
+final class SharedTraces {
+  private final Map<Same, Optional<TraceSet>> known = new ConcurrentHashMap<>();
+
+  /** All of a field and season from which its outdoors is computed. */
+  private record Same(
+      int season,
+      String station,
+      CropId crop,
+      double yieldGoalBuPerAcre,
+      Optional<Double> rowSpacingCm,
+      LocalDate plantDate,
+      Optional<LocalDate> harvestDate,
+      Tillage tillage,
+      List<SoilTexture> soilTextures,
+      Optional<Double> latitude,
+      List<SameWeed> weeds,
+      List<SameSight> seen) {}
+
+  private record SameWeed(
+      WeedId weed,
+      double perM2,
+      DriverKind driver,
+      List<Biotype> biotypes,
+      List<Resistance> listed) {}
+
+  private record SameSight(LocalDate date, Optional<String> cropStage) {}
+
+  /** The outdoors of that very season; empty when the station does not have all of its days. */
+  Optional<TraceSet> of(Book past, Field field) {
+    List<WeedPressure> weeds = past.weedsOf(field.id());
+    return known
+        .computeIfAbsent(same(past, field, weeds), k -> PastBook.trace(past, field))
+        .map(t -> new TraceSet(field, t.crop(), weeds, t.years()));
+  }
+
+  private static Same same(Book past, Field field, List<WeedPressure> weeds) {
+    return new Same(
+        past.season(),
+        field.station(),
+        field.crop(),
+        field.yieldGoalBuPerAcre(),
+        boxed(field.rowSpacingCm()),
+        field.plantDate(),
+        field.harvestDate(),
+        field.tillage(),
+        field.soilTextures(),
+        boxed(field.latitude()),
+        weeds.stream()
+            .map(w -> new SameWeed(w.weed().id(), w.perM2(), w.driver(), w.biotypes(), w.listed()))
+            .toList(),
+        past.scoutings().stream().map(s -> new SameSight(s.date(), s.cropStage())).toList());
+  }
+
+  private static Optional<Double> boxed(OptionalDouble d) {
+    return d.isPresent() ? Optional.of(d.getAsDouble()) : Optional.empty();
+  }
+}

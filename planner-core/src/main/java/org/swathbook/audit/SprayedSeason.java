@@ -1,0 +1,79 @@
+package org.swathbook.audit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.swathbook.audit.JournalJudge.Made;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.PastSeason;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.program.Anchor;
+import org.swathbook.program.Pass;
+import org.swathbook.program.Program;
+import org.swathbook.season.Kernel;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SeasonWalk;
+
+/**
+ * A past season of a field, ready to be walked in its own weather with other passes than were made.
+ *
+ * @param past the book of that season, without what was sprayed on the field in it, so that what is
+ *     changed is not counted beside what was made
+ * @param passes as made, by date
+ * @param drivers driver weeds of the season
+ */
+record SprayedSeason(
+    Book past,
+    Field field,
+    PastSeason row,
+    TraceSet traces,
+    Kernel kernel,
+    List<Made> passes,
+    List<WeedPressure> drivers) {
+
+  /**
+   * @param remarks why there is none, or what is left out of it
+   */
+  record Found(Optional<SprayedSeason> season, List<String> remarks) {
+    Found {
+      remarks = List.copyOf(remarks);
+    }
+  }
+
+  SprayedSeason {
+    passes = List.copyOf(passes);
+    drivers = List.copyOf(drivers);
+  }
+
+  /** What passes come to, those after harvest left out. */
+  SeasonOutcome walk(List<Made> made) {
+    List<Pass> walked = new ArrayList<>();
+    for (Made m : made) {
+      if (isWalked(m.date())) {
+        walked.add(new Pass(new Anchor.OnDate(m.date()), m.mix()));
+      }
+    }
+    return SeasonWalk.walkMade(
+        past, kernel, new Program("As sprayed in " + row.season(), field.id(), walked));
+  }
+
+  /** The walked pass at a place among passes by date; empty when it lies after harvest. */
+  Optional<PassOutcome> passOf(SeasonOutcome outcome, List<Made> made, int at) {
+    if (!isWalked(made.get(at).date())) {
+      return Optional.empty();
+    }
+    int before = 0;
+    for (Made m : made.subList(0, at)) {
+      before += isWalked(m.date()) ? 1 : 0;
+    }
+    return Optional.of(outcome.passes().get(before));
+  }
+
+  private boolean isWalked(LocalDate date) {
+    return !date.isAfter(field.harvestDate().orElse(LocalDate.of(row.season(), 10, 31)));
+  }
+}
