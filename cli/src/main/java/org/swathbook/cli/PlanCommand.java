@@ -9,6 +9,7 @@ import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.check.SeasonSoFar;
+import org.swathbook.cli.html.PlanHtml;
 import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.KeepJson;
 import org.swathbook.cli.json.PlanJson;
@@ -52,6 +53,7 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
   @Mixin OutputOption output = new OutputOption();
+  @Mixin PageOptions pages = new PageOptions();
   @Mixin WishOptions wishOptions = new WishOptions();
   @Mixin CompareOption compareOption = new CompareOption();
   @Mixin KeepOption keepOption = new KeepOption();
@@ -63,7 +65,7 @@ final class PlanCommand implements Callable<Integer> {
               + " another.")
   boolean save;
 
-  @Option(names = "--force", description = "With --save: write over programs that are there.")
+  @Option(names = "--force", description = "With --save or --html: write over what is there.")
   boolean force;
 
   @Option(names = "--timing", description = "Tell how long each field took.")
@@ -80,9 +82,14 @@ final class PlanCommand implements Callable<Integer> {
     if (threads < 1) {
       throw new ParameterException(spec.commandLine(), "--threads must be 1 or more");
     }
-    if (force && !save) {
-      throw new ParameterException(spec.commandLine(), "--force means nothing without --save");
+    if (force && !save && !pages.isGiven()) {
+      throw new ParameterException(
+          spec.commandLine(), "--force means nothing without --save or --html");
     }
+    if (pages.isGiven() && (compareOption.isGiven() || keepOption.isGiven())) {
+      throw new ParameterException(spec.commandLine(), "--html goes without --compare and --keep");
+    }
+    pages.check(spec.commandLine(), output.json, force);
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
@@ -110,7 +117,12 @@ final class PlanCommand implements Callable<Integer> {
       saved.write(plans).forEach(spec.commandLine().getErr()::println);
     }
     ReportHead head = head(book, fields, wishes, today);
-    output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
+    if (pages.html != null) {
+      String page = PlanHtml.of(book, head, plans, pages.calendars());
+      output.print(HtmlOption.write(pages.html, page));
+    } else {
+      output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
+    }
     return plans.stream().allMatch(PlannedField::isRefused) ? ExitCode.BLOCKED : ExitCode.DONE;
   }
 
@@ -161,6 +173,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private PlannedField planned(Book book, PlanWishes wishes, Field field, LocalDate today) {
     FieldPlan plan = new Planner(book, wishes).plan(field, today);
+    pages.keep(book, plan);
     List<WhyNot> answers = new ArrayList<>();
     for (Ingredient active : wishOptions.asked(book.catalog())) {
       answers.add(WhyNot.of(book, wishes, plan, active, today));

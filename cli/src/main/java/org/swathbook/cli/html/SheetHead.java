@@ -1,0 +1,25 @@
+package org.swathbook.cli.html;
+
+import java.util.List;
+import org.swathbook.cli.report.Cautions;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.ProgramWords;
+
+/**
+ * What stands at the head and the foot of every page.
+ *
+ * @param title of the page, which a browser prints on its edge
+ * @param made for whom and which day it is
+ */
+public record SheetHead(String title, String made, List<String> notes, List<String> cautions) {
+
+  public SheetHead {
+    notes = List.copyOf(notes);
+    cautions = List.copyOf(cautions);
+  }
+
+  static SheetHead of(String title, ReportHead head) {
+    return new SheetHead(
+        title, head.book() + " · " + ProgramWords.date(head.today()), head.notes(), Cautions.ALL);
+  }
+}
