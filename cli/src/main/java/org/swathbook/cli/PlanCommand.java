@@ -3,13 +3,13 @@ package org.swathbook.cli;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.check.SeasonSoFar;
-import org.swathbook.cli.html.PlanHtml;
 import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.KeepJson;
 import org.swathbook.cli.json.PlanJson;
@@ -25,6 +25,7 @@ import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.PlanWishes;
 import org.swathbook.plan.Planner;
 import org.swathbook.plan.WhyNot;
+import org.swathbook.program.FieldId;
 import org.swathbook.program.Program;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,7 +66,9 @@ final class PlanCommand implements Callable<Integer> {
               + " another.")
   boolean save;
 
-  @Option(names = "--force", description = "With --save or --html: write over what is there.")
+  @Option(
+      names = "--force",
+      description = "With --save, --html or --handout: write over what is there.")
   boolean force;
 
   @Option(names = "--timing", description = "Tell how long each field took.")
@@ -84,10 +87,11 @@ final class PlanCommand implements Callable<Integer> {
     }
     if (force && !save && !pages.isGiven()) {
       throw new ParameterException(
-          spec.commandLine(), "--force means nothing without --save or --html");
+          spec.commandLine(), "--force means nothing without --save, --html or --handout");
     }
     if (pages.isGiven() && (compareOption.isGiven() || keepOption.isGiven())) {
-      throw new ParameterException(spec.commandLine(), "--html goes without --compare and --keep");
+      throw new ParameterException(
+          spec.commandLine(), "--html and --handout go without --compare and --keep");
     }
     pages.check(spec.commandLine(), output.json, force);
     LocalDate today = todayOption.read();
@@ -106,6 +110,7 @@ final class PlanCommand implements Callable<Integer> {
     if (save) {
       saved.checkFree(fields);
     }
+    Map<FieldId, Program> earlier = pages.earlier(book, paths, fields);
     FieldPlans planning =
         new FieldPlans(
             field -> planned(book, wishes, field, today),
@@ -117,9 +122,8 @@ final class PlanCommand implements Callable<Integer> {
       saved.write(plans).forEach(spec.commandLine().getErr()::println);
     }
     ReportHead head = head(book, fields, wishes, today);
-    if (pages.html != null) {
-      String page = PlanHtml.of(book, head, plans, pages.calendars());
-      output.print(HtmlOption.write(pages.html, page));
+    if (pages.isGiven()) {
+      output.print(pages.write(book, head, plans, earlier));
     } else {
       output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
     }

@@ -51,7 +51,7 @@ class PlanHtmlTest {
             Called.with(
                     "plan", demo, "ND-1", "--html", file, "--compare", "nd-1", "nd-1-two-layers")
                 .err())
-        .contains("--html goes without --compare and --keep");
+        .contains("--html and --handout go without --compare and --keep");
     assertThat(Called.with("plan", demo, "ND-1", "--html", folder.toString()).err())
         .contains("this is a folder");
     assertThat(Path.of(file)).doesNotExist();

@@ -161,6 +161,10 @@ public final class ProgramWords {
     return Figures.percent(percent);
   }
 
+  public static String count(double n) {
+    return Figures.count(n);
+  }
+
   public static String inches(double cm) {
     return Figures.inches(cm);
   }
