@@ -10,6 +10,7 @@ import org.swathbook.audit.FieldLedger;
 import org.swathbook.audit.SiteAudit;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.cli.html.AuditHtml;
 import org.swathbook.cli.json.AuditJson;
 import org.swathbook.cli.json.LedgerJson;
 import org.swathbook.cli.report.ReportHead;
@@ -19,8 +20,11 @@ import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Looks through the journal of fields: diversity of sites, or the ledger. */
 @Command(
@@ -34,6 +38,8 @@ import picocli.CommandLine.Parameters;
       "For example: audit OB-4, or audit ND-1 --ledger"
     })
 final class AuditCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
   @Parameters(
       arity = "0..*",
       paramLabel = "FIELD",
@@ -45,17 +51,27 @@ final class AuditCommand implements Callable<Integer> {
 
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin HtmlOption html = new HtmlOption();
   @Mixin OutputOption output = new OutputOption();
 
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
+    html.check(spec.commandLine(), output.json);
+    if (html.html != null && ledger) {
+      throw new ParameterException(
+          spec.commandLine(), "--ledger is told as text and with --json, not on a page");
+    }
     Book book = bookOption.load(bookOption.paths());
     if (!ledger) {
       List<Field> asked = fields(book);
       SiteAudit audit = SiteAudit.of(book, asked);
       // The seasons of the journal are walked, each in its own weather; the head lists no others.
       ReportHead head = ReportHead.of(book, List.of(), today);
+      if (html.html != null) {
+        output.print(HtmlOption.write(html.html, AuditHtml.of(book, head, audit)));
+        return ExitCode.DONE;
+      }
       output.print(
           output.json
               ? AuditJson.of(book.catalog(), head, audit)
