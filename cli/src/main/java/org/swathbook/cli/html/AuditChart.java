@@ -26,8 +26,7 @@ final class AuditChart {
     double cell = (width - left) / seasons.size();
     List<Integer> columns = new ArrayList<>(seasons);
     for (int c = 0; c < columns.size(); c++) {
-      pen.label(
-          left + cell * (c + 0.5), 13, "middle", "month", Integer.toString(columns.get(c)));
+      pen.label(left + cell * (c + 0.5), 13, "middle", "month", Integer.toString(columns.get(c)));
     }
     double y = HEAD;
     for (List<RankedSites> row : ranked) {
@@ -62,14 +61,10 @@ final class AuditChart {
                     "lean",
                     ""));
     pen.box(x + 2, y + 2, wide, ROW - 4, leans ? "edge heavy" : "edge", "");
-    String sites = AuditWords.sites(s.effective());
+    int n = s.effective().size();
+    String sites = (n == 0 ? "" : n == 1 ? "site " : "sites ") + AuditWords.sites(s.effective());
     boolean fits = sites.length() * 6 < wide - 6;
-    pen.label(
-        x + width / 2,
-        y + 13,
-        "middle",
-        "size",
-        fits ? sites : s.effective().size() + " sites");
+    pen.label(x + width / 2, y + 13, "middle", "size", fits ? sites : n + " sites");
     pen.label(
         x + width / 2,
         y + 24,

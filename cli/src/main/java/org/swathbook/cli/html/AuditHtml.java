@@ -54,7 +54,7 @@ public final class AuditHtml {
             AuditChart.of(ranked, seasons, AuditChart.NARROW),
             "A row a field and driver weed, the one that leans most on top; a column a season. In"
                 + " each cell the effective sites of action, and below them the share of the"
-                + " season's emergence that met fewer than two: the darker part of the cell is that"
+                + " season's emergence that met fewer than two: the bar at its foot is that"
                 + " share. A heavy edge: one effective site or none. A blank cell: nothing is known"
                 + " of that season."));
   }

@@ -22,17 +22,17 @@ public final class AuditWords {
   /** How to read the figures. */
   public static final List<String> READING =
       List.of(
-    "Effective sites are counted pass by pass, through leaves and through the soil apart, each by"
-        + " itself against the house rules, in the weather of that season. A site that the weed"
-        + " resists, as weeds.csv lists it today, is struck out.",
-    "Met <2: share of the season's emergence that met no effective site or one only. The order goes"
-        + " by its mean over the seasons, then by the streak.",
-    "Sites' number: as many sites as equal parts of the kill would be (Hill number of order 1, after"
-        + " Hill 1973; Simpson's, of order 2, in JSON), without resisted ones. Most kill: the site"
-        + " that did most of the killing, resisted ones among them, and its share.",
-    "Turnover: sites gained and lost since the season before over all of both. It is no merit: in"
-        + " Evans et al. 2016 more of it went with more resistance, and more sites in one tank with"
-        + " less. Mixing delays resistance; it does not prevent it.");
+          "Effective sites are counted pass by pass, through leaves and through the soil apart, each by"
+              + " itself against the house rules, in the weather of that season. A site that the weed"
+              + " resists, as weeds.csv lists it today, is struck out.",
+          "Met <2: share of the season's emergence that met no effective site or one only. The order goes"
+              + " by its mean over the seasons, then by the streak.",
+          "Sites' number: as many sites as equal parts of the kill would be (Hill number of order 1, after"
+              + " Hill 1973; Simpson's, of order 2, in JSON), without resisted ones. Most kill: the site"
+              + " that did most of the killing, resisted ones among them, and its share.",
+          "Turnover: sites gained and lost since the season before over all of both. It is no merit: in"
+              + " Evans et al. 2016 more of it went with more resistance, and more sites in one tank with"
+              + " less. Mixing delays resistance; it does not prevent it.");
 
   private AuditWords() {}
 

@@ -161,6 +161,11 @@ public final class ProgramWords {
     return Figures.percent(percent);
   }
 
+  /** {@code 10 years, 2017-2026}. */
+  public static String years(List<Integer> years) {
+    return Figures.counted(years.size(), "year", "years") + ", " + Figures.years(years);
+  }
+
   public static String count(double n) {
     return Figures.count(n);
   }
