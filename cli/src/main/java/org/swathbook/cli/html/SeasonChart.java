@@ -164,7 +164,7 @@ final class SeasonChart {
   private void weed(WeedOutcome w) {
     WeedId id = w.pressure().weed().id();
     pen.label(0, y + 12, "start", "weed", w.pressure().weed().name());
-    pen.label(width, y + 12, "end", "small", "exposed %");
+    pen.label(width - 2, y + 12, "end", "small", "exposed %");
     y += 18;
     calendar.weed(id).ifPresent(e -> emergence(e, id));
     layers(id);
