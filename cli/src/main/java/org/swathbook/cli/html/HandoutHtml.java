@@ -48,16 +48,15 @@ public final class HandoutHtml {
     HandoutHtml html = new HandoutHtml(book, calendars, earlier);
     Map<String, List<PlannedField>> byGrower = new LinkedHashMap<>();
     plans.forEach(p -> byGrower.computeIfAbsent(p.field().grower(), g -> new ArrayList<>()).add(p));
-    Map<String, List<FarmOrder>> orders = FarmOrder.of(book, plans);
     List<HandoutPage.Farm> farms = new ArrayList<>();
-    byGrower.forEach((grower, of) -> farms.add(html.farm(grower, of, orders.get(grower))));
+    byGrower.forEach((grower, of) -> farms.add(html.farm(grower, of)));
     return Pages.fill(
         "handout.jte",
         new HandoutPage(
             SheetHead.of("Weed control " + head.season() + ": the grower's copy", head), farms));
   }
 
-  private HandoutPage.Farm farm(String grower, List<PlannedField> plans, List<FarmOrder> orders) {
+  private HandoutPage.Farm farm(String grower, List<PlannedField> plans) {
     List<Row> rows = new ArrayList<>();
     Optional<Money> sum = Optional.of(Money.ZERO);
     for (PlannedField plan : plans) {
@@ -81,7 +80,7 @@ public final class HandoutHtml {
     return new HandoutPage.Farm(
         grower,
         rows.stream().map(Row::cells).toList(),
-        orders.stream().map(this::order).toList(),
+        FarmOrder.of(book, plans).stream().map(this::order).toList(),
         sum.map(m -> "$" + ProgramWords.money(m)).orElse("not known, a price is missing"),
         plans.stream()
             .map(

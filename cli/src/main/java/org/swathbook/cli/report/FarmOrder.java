@@ -1,7 +1,6 @@
 package org.swathbook.cli.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,25 +22,20 @@ import org.swathbook.season.PassOutcome;
  */
 public record FarmOrder(Product product, double amount, Unit unit, Optional<Money> cost) {
 
-  /** By grower, in the order of the fields; products in the order of the alphabet. */
-  public static Map<String, List<FarmOrder>> of(Book book, List<PlannedField> plans) {
-    Map<String, Map<String, FarmOrder>> byGrower = new LinkedHashMap<>();
+  /** Of the fields of one grower; products in the order of the alphabet. */
+  public static List<FarmOrder> of(Book book, List<PlannedField> plans) {
+    Map<String, FarmOrder> of = new TreeMap<>();
     for (PlannedField plan : plans) {
-      Map<String, FarmOrder> of =
-          byGrower.computeIfAbsent(plan.field().grower(), g -> new TreeMap<>());
       if (plan.isRefused()) {
         continue;
       }
       for (PassOutcome pass : plan.programs().get(0).outcome().passes()) {
         for (Dose d : pass.made() ? List.<Dose>of() : pass.mix().doses()) {
-          FarmOrder more = of(book, plan.field(), d);
-          of.merge(d.product().id().value(), more, FarmOrder::plus);
+          of.merge(d.product().id().value(), of(book, plan.field(), d), FarmOrder::plus);
         }
       }
     }
-    Map<String, List<FarmOrder>> out = new LinkedHashMap<>();
-    byGrower.forEach((grower, of) -> out.put(grower, new ArrayList<>(of.values())));
-    return out;
+    return new ArrayList<>(of.values());
   }
 
   private static FarmOrder of(Book book, Field field, Dose dose) {

@@ -12,13 +12,11 @@ import org.swathbook.measure.Numbers;
 
 /** What was seen after a pass and what to do about it: the action first. */
 public final class EscapesText {
-  private final Book book;
   private final EscapeReport report;
   private final EscapesWords words;
   private final Page page = new Page();
 
   private EscapesText(Book book, EscapeReport report) {
-    this.book = book;
     this.report = report;
     this.words = new EscapesWords(book, report);
   }
