@@ -1,9 +1,13 @@
 package org.swathbook.cli.html;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.swathbook.cli.text.ProgramWords;
+import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
 import org.swathbook.plan.FrontProgram;
+import org.swathbook.season.SeasonOutcome;
 
 /**
  * What more money buys: net return against cost, each program a disc, steps worth a line numbered.
@@ -23,7 +27,9 @@ final class FrontChart {
   /** Round numbers around values, dollars. */
   private record Axis(double from, double to, double step) {
 
-    static Axis of(double low, double high) {
+    static Axis of(List<Double> values) {
+      double low = Collections.min(values);
+      double high = Collections.max(values);
       double span = Math.max(high - low, 1);
       double step = 1;
       for (double s : new double[] {1, 2, 5, 10, 20, 25, 50, 100, 200, 250, 500, 1000}) {
@@ -35,8 +41,7 @@ final class FrontChart {
       while (span / step > 6) {
         step *= 2;
       }
-      return new Axis(
-          Math.floor(low / step) * step, Math.max(1, Math.ceil(high / step)) * step, step);
+      return new Axis(Math.floor(low / step) * step, (Math.floor(high / step) + 1) * step, step);
     }
 
     double share(double value) {
@@ -44,24 +49,39 @@ final class FrontChart {
     }
   }
 
-  private FrontChart(List<FrontProgram> priced, double width) {
+  private FrontChart(List<FrontProgram> priced, SeasonOutcome first, double width) {
     this.width = width;
-    this.costs =
-        Axis.of(
-            priced.stream().mapToDouble(p -> p.cost().dollars()).min().orElse(0),
-            priced.stream().mapToDouble(p -> p.cost().dollars()).max().orElse(0));
-    this.nets =
-        Axis.of(
-            priced.stream().mapToDouble(FrontChart::net).min().orElse(0),
-            priced.stream().mapToDouble(FrontChart::net).max().orElse(0));
+    List<Double> cost = new ArrayList<>(priced.stream().map(p -> p.cost().dollars()).toList());
+    List<Double> net = new ArrayList<>(priced.stream().map(FrontChart::net).toList());
+    first.cost().ifPresent(m -> cost.add(m.dollars()));
+    first.net().ifPresent(m -> net.add(m.dollars()));
+    this.costs = Axis.of(cost);
+    this.nets = Axis.of(net);
   }
 
   /**
    * @param front all programs, {@code steps} those that have a row in the table
+   * @param first the program that the page shows in full
    */
-  static Drawing of(List<FrontProgram> front, List<FrontProgram> steps, double width) {
+  static Drawing of(
+      List<FrontProgram> front, List<FrontProgram> steps, SeasonOutcome first, double width) {
     List<FrontProgram> priced = front.stream().filter(p -> p.net().isPresent()).toList();
-    return new FrontChart(priced, width).drawn(priced, steps);
+    FrontChart chart = new FrontChart(priced, first, width);
+    first.cost().ifPresent(c -> first.net().ifPresent(n -> chart.first(c, n)));
+    return chart.drawn(priced, steps);
+  }
+
+  /** A square around where the program stands that the page shows in full. */
+  private void first(Money cost, Money net) {
+    double at = x(cost.dollars());
+    pen.box(at - 11, y(net.dollars()) - 11, 22, 22, "edge heavy", "the first program");
+    boolean right = at < width - 120;
+    pen.label(
+        right ? at - 4 : at - 14,
+        y(net.dollars()) + 23,
+        right ? "start" : "end",
+        "size",
+        "the first program");
   }
 
   private static double net(FrontProgram p) {
@@ -101,7 +121,7 @@ final class FrontChart {
       }
       boolean keeps = p.brokenRules().isEmpty();
       double at = x(p.cost().dollars());
-      pen.dot(at, y(net(p)), 9, keeps ? "step" : "breaks", tip(p));
+      pen.dot(at, y(net(p)), 7.5, keeps ? "step" : "breaks", tip(p));
       pen.label(at, y(net(p)) + 3.5, "middle", keeps ? "no" : "missedNo", "" + (i + 1));
     }
     return pen.drawing(

@@ -78,7 +78,9 @@ public final class PlanHtml {
     Optional<PlannedProgram> first = plan.programs().stream().findFirst();
     List<FrontProgram> steps = ProgramWords.frontSteps(plan.front());
     boolean drawn =
-        steps.size() > 1 && plan.front().stream().filter(p -> p.net().isPresent()).count() > 1;
+        first.isPresent()
+            && steps.size() > 1
+            && plan.front().stream().filter(p -> p.net().isPresent()).count() > 1;
     return new PlanPage.FieldPart(
         ProgramWords.fieldLine(book, field),
         ProgramWords.facts(book, field),
@@ -103,8 +105,8 @@ public final class PlanHtml {
         plan.programs().stream().skip(1).map(p -> card(field, p)).toList(),
         drawn
             ? List.of(
-                FrontChart.of(plan.front(), steps, WIDE),
-                FrontChart.of(plan.front(), steps, NARROW))
+                FrontChart.of(plan.front(), steps, first.get().outcome(), WIDE),
+                FrontChart.of(plan.front(), steps, first.get().outcome(), NARROW))
             : List.of(),
         drawn ? numbered(ProgramWords.frontRows(steps)) : List.of(),
         plan.whyNot().stream().map(w -> answer(field, w)).toList(),
