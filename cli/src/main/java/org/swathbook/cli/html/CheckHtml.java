@@ -55,6 +55,7 @@ public final class CheckHtml {
     CheckHtml html = new CheckHtml(book);
     ProgramWords words = new ProgramWords(book, field, outcome, judgement);
     html.line("", ProgramWords.fieldLine(book, field));
+    ProgramWords.facts(book, field).forEach(l -> html.line("fact", l));
     html.line("", outcome.program().name() + ": " + words.inMoney());
     html.verdict(judgement);
     html.blocks.add(new Block.Heading("House rules"));
