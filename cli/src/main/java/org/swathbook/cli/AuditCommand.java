@@ -15,6 +15,7 @@ import org.swathbook.audit.WhatIfAudit;
 import org.swathbook.audit.WhatIfResult;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.cli.html.AuditHtml;
 import org.swathbook.cli.json.AuditJson;
 import org.swathbook.cli.json.LedgerJson;
 import org.swathbook.cli.json.PlannedJson;
@@ -29,8 +30,11 @@ import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Looks through the journal of fields: diversity of sites, or the ledger. */
 @Command(
@@ -49,6 +53,8 @@ import picocli.CommandLine.Parameters;
       "For example: audit OB-4, or audit ND-1 --ledger, or audit --what-if posts-by:V3"
     })
 final class AuditCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
   @Parameters(
       arity = "0..*",
       paramLabel = "FIELD",
@@ -80,11 +86,18 @@ final class AuditCommand implements Callable<Integer> {
 
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin HtmlOption html = new HtmlOption();
   @Mixin OutputOption output = new OutputOption();
 
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
+    html.check(spec.commandLine(), output.json);
+    if (html.html != null && (ledger || planned != null || !changes.isEmpty())) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--ledger, --planned and --what-if are told as text and with --json, not on a page");
+    }
     Book book = bookOption.load(bookOption.paths());
     if (planned != null || season != null) {
       output.print(againstJournal(book, today));
@@ -103,6 +116,10 @@ final class AuditCommand implements Callable<Integer> {
       SiteAudit audit = SiteAudit.of(book, asked);
       // The seasons of the journal are walked, each in its own weather; the head lists no others.
       ReportHead head = ReportHead.of(book, List.of(), today).noted(WatchNotes.of(book, asked));
+      if (html.html != null) {
+        output.print(HtmlOption.write(html.html, AuditHtml.of(book, head, audit)));
+        return ExitCode.DONE;
+      }
       output.print(
           output.json
               ? AuditJson.of(book.catalog(), head, audit)

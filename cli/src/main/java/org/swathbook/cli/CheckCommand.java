@@ -19,6 +19,7 @@ import org.swathbook.check.MixMending;
 import org.swathbook.check.OpenHours;
 import org.swathbook.check.ProgramJudge;
 import org.swathbook.check.SeasonSoFar;
+import org.swathbook.cli.html.CheckHtml;
 import org.swathbook.cli.json.CheckJson;
 import org.swathbook.cli.report.JournalNotes;
 import org.swathbook.cli.report.ReportHead;
@@ -69,12 +70,14 @@ final class CheckCommand implements Callable<Integer> {
   @Mixin JobOptions typed = new JobOptions();
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin HtmlOption html = new HtmlOption();
   @Mixin OutputOption output = new OutputOption();
 
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
     checkCall();
+    html.check(spec.commandLine(), output.json);
     BookPaths paths = bookOption.paths();
     Book book =
         asked(paths).map(f -> bookOption.loadFor(paths, f)).orElseGet(() -> bookOption.load(paths));
@@ -127,6 +130,11 @@ final class CheckCommand implements Callable<Integer> {
     Optional<MendedMix> mended = MixMending.of(judge, judged);
     Optional<OpenHours> open = tank.forecast().map(f -> OpenHours.of(judged, f, tank::sun));
     ReportHead head = ReportHead.of(book, List.of(tank.field()), today);
+    if (html.html != null) {
+      String page = CheckHtml.of(book, head, tank.field(), judged, mended, open);
+      output.print(HtmlOption.write(html.html, page));
+      return exit(judged.judgement());
+    }
     output.print(
         output.json
             ? CheckJson.of(book, head, tank.field(), judged, mended, open)
@@ -153,6 +161,11 @@ final class CheckCommand implements Callable<Integer> {
         ReportHead.of(book, List.of(where), today)
             .noted(JournalNotes.of(where, soFar))
             .noted(standing.notes());
+    if (html.html != null) {
+      String page = CheckHtml.ofProgram(book, head, where, outcome, judgement);
+      output.print(HtmlOption.write(html.html, page));
+      return exit(judgement);
+    }
     output.print(
         output.json
             ? CheckJson.ofProgram(book, head, where, outcome, judgement)

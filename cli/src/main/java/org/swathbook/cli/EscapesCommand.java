@@ -13,6 +13,7 @@ import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ObservationReader;
 import org.swathbook.book.file.WatchFile;
 import org.swathbook.catalog.Site;
+import org.swathbook.cli.html.EscapesHtml;
 import org.swathbook.cli.json.EscapesJson;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.DueText;
@@ -59,6 +60,7 @@ final class EscapesCommand implements Callable<Integer> {
 
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin HtmlOption html = new HtmlOption();
   @Mixin OutputOption output = new OutputOption();
 
   @Override
@@ -71,6 +73,11 @@ final class EscapesCommand implements Callable<Integer> {
     if (due && watch) {
       throw new ParameterException(spec.commandLine(), "--watch belongs to an observation");
     }
+    if (due && html.html != null) {
+      throw new ParameterException(
+          spec.commandLine(), "--due is told as text and with --json, not on a page");
+    }
+    html.check(spec.commandLine(), output.json);
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     return due ? due(book, paths, today) : judge(book, paths, today);
@@ -86,6 +93,11 @@ final class EscapesCommand implements Callable<Integer> {
     ReportHead head = ReportHead.of(book, List.of(field), today);
     if (watch) {
       head = head.noted(added(WatchFile.add(paths, book, entries)));
+    }
+    if (html.html != null) {
+      String page = EscapesHtml.of(book, head, field, report, entries);
+      output.print(HtmlOption.write(html.html, page));
+      return ExitCode.DONE;
     }
     output.print(
         output.json

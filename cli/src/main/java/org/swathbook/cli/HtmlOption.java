@@ -9,7 +9,9 @@ import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.Mark;
 import org.swathbook.source.NotDurableException;
 import org.swathbook.source.ProblemsException;
+import picocli.CommandLine;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
 /** A page for the printer in place of text. */
 final class HtmlOption {
@@ -22,18 +24,31 @@ final class HtmlOption {
   @Option(names = "--force", description = "With --html: write over a file that is there.")
   boolean force;
 
+  /** Looks before the work whether the call makes sense and the page can be written. */
+  void check(CommandLine command, boolean json) {
+    if (html != null ? json : force) {
+      throw new ParameterException(
+          command, "--html writes a page in place of --json; --force goes with --html");
+    }
+    checkFree();
+  }
+
   /**
    * Looks before the work whether the page can be written.
    *
    * @throws ProblemsException when something stands in the way
    */
   void checkFree() {
-    if (html == null) {
-      return;
+    if (html != null) {
+      checkFree(html, force);
     }
+  }
+
+  /** The same of any page. */
+  static void checkFree(Path html, boolean force) {
     Path folder = html.toAbsolutePath().getParent();
     if (Files.isDirectory(html)) {
-      throw problem(html, "this is a folder", "name a file, as load.html");
+      throw problem(html, "this is a folder", "name a file, as page.html");
     }
     if (folder == null || !Files.isDirectory(folder)) {
       throw problem(html, "its folder does not exist", "make the folder, or name another");

@@ -3,6 +3,7 @@ package org.swathbook.cli;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
@@ -24,6 +25,7 @@ import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.PlanWishes;
 import org.swathbook.plan.Planner;
 import org.swathbook.plan.WhyNot;
+import org.swathbook.program.FieldId;
 import org.swathbook.program.Program;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,6 +54,7 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
   @Mixin OutputOption output = new OutputOption();
+  @Mixin PageOptions pages = new PageOptions();
   @Mixin WishOptions wishOptions = new WishOptions();
   @Mixin CompareOption compareOption = new CompareOption();
   @Mixin KeepOption keepOption = new KeepOption();
@@ -63,7 +66,9 @@ final class PlanCommand implements Callable<Integer> {
               + " another.")
   boolean save;
 
-  @Option(names = "--force", description = "With --save: write over programs that are there.")
+  @Option(
+      names = "--force",
+      description = "With --save, --html or --handout: write over what is there.")
   boolean force;
 
   @Option(names = "--timing", description = "Tell how long each field took.")
@@ -80,9 +85,15 @@ final class PlanCommand implements Callable<Integer> {
     if (threads < 1) {
       throw new ParameterException(spec.commandLine(), "--threads must be 1 or more");
     }
-    if (force && !save) {
-      throw new ParameterException(spec.commandLine(), "--force means nothing without --save");
+    if (force && !save && !pages.isGiven()) {
+      throw new ParameterException(
+          spec.commandLine(), "--force means nothing without --save, --html or --handout");
     }
+    if (pages.isGiven() && (compareOption.isGiven() || keepOption.isGiven())) {
+      throw new ParameterException(
+          spec.commandLine(), "--html and --handout go without --compare and --keep");
+    }
+    pages.check(spec.commandLine(), output.json, force);
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
@@ -99,6 +110,7 @@ final class PlanCommand implements Callable<Integer> {
     if (save) {
       saved.checkFree(fields);
     }
+    Map<FieldId, Program> earlier = pages.earlier(book, paths, fields);
     FieldPlans planning =
         new FieldPlans(
             field -> planned(book, wishes, field, today),
@@ -110,7 +122,11 @@ final class PlanCommand implements Callable<Integer> {
       saved.write(plans).forEach(spec.commandLine().getErr()::println);
     }
     ReportHead head = head(book, fields, wishes, today);
-    output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
+    if (pages.isGiven()) {
+      output.print(pages.write(book, head, plans, earlier));
+    } else {
+      output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
+    }
     return plans.stream().allMatch(PlannedField::isRefused) ? ExitCode.BLOCKED : ExitCode.DONE;
   }
 
@@ -161,6 +177,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private PlannedField planned(Book book, PlanWishes wishes, Field field, LocalDate today) {
     FieldPlan plan = new Planner(book, wishes).plan(field, today);
+    pages.keep(book, plan);
     List<WhyNot> answers = new ArrayList<>();
     for (Ingredient active : wishOptions.asked(book.catalog())) {
       answers.add(WhyNot.of(book, wishes, plan, active, today));

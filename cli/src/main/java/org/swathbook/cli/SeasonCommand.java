@@ -13,9 +13,11 @@ import org.swathbook.check.AddedSite;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
 import org.swathbook.check.SeasonSoFar;
+import org.swathbook.cli.html.SeasonHtml;
 import org.swathbook.cli.json.SeasonJson;
 import org.swathbook.cli.report.JournalNotes;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.text.SeasonText;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
@@ -30,6 +32,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -40,7 +43,8 @@ import picocli.CommandLine.Spec;
       "Walks one program through every weather year and judges it.",
       "With --stress also: no rain or a downpour after the first layer, a late sprayer, late planting, a"
           + " product missing, one more resistance: what breaks, by how much, and what then helps.",
-      "For example: season nd-1 --stress"
+      "For example: season nd-1 --stress",
+      "For example: season nd-1-two-layers --html season.html"
     })
 final class SeasonCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -57,11 +61,17 @@ final class SeasonCommand implements Callable<Integer> {
 
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin HtmlOption html = new HtmlOption();
   @Mixin OutputOption output = new OutputOption();
 
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
+    html.check(spec.commandLine(), output.json);
+    if (html.html != null && stress) {
+      throw new ParameterException(
+          spec.commandLine(), "--stress is told as text and with --json, not on a page");
+    }
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     WrittenProgram written =
@@ -88,10 +98,21 @@ final class SeasonCommand implements Callable<Integer> {
         ReportHead.of(book, List.of(field), today)
             .noted(JournalNotes.of(field, soFar))
             .noted(standing.notes());
+    if (html.html != null) {
+      SeasonCalendar calendar = SeasonCalendar.of(book, traces, outcome);
+      output.print(
+          HtmlOption.write(
+              html.html, SeasonHtml.of(book, head, field, outcome, judgement, calendar)));
+      return exit(judgement);
+    }
     output.print(
         output.json
             ? SeasonJson.of(book, head, field, outcome, judgement, stressed)
             : SeasonText.of(book, head, field, outcome, judgement, stressed));
+    return exit(judgement);
+  }
+
+  private static int exit(Judgement judgement) {
     return judgement.verdict() == Verdict.BLOCKED ? ExitCode.BLOCKED : ExitCode.DONE;
   }
 

@@ -115,7 +115,7 @@ class WrongInputTest {
   void optionsThatContradictAreWrongCalls() {
     isRefusedWith(
         Called.with("plan", book, "--force"),
-        "swathbook plan: --force means nothing without --save; see 'swathbook plan --help'");
+        "swathbook plan: --force means nothing without --save, --html or --handout; see 'swathbook plan --help'");
     isRefusedWith(
         Called.with("plan", book, "--threads", "0"),
         "swathbook plan: --threads must be 1 or more; see 'swathbook plan --help'");

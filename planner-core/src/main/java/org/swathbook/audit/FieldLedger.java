@@ -24,6 +24,7 @@ import org.swathbook.catalog.Use;
 import org.swathbook.ledger.Ledger;
 import org.swathbook.ledger.LedgerEntry;
 import org.swathbook.ledger.OneApplication;
+import org.swathbook.ledger.PlannedApplication;
 import org.swathbook.rules.LabelUses;
 import org.swathbook.rules.NextCrop;
 import org.swathbook.rules.label.CapTest;
@@ -39,11 +40,11 @@ public final class FieldLedger {
   private final LocalDate today;
   private final Ledger ledger;
 
-  private FieldLedger(Book book, Field field, LocalDate today) {
+  private FieldLedger(Book book, Field field, List<PlannedApplication> planned, LocalDate today) {
     this.book = book;
     this.field = field;
     this.today = today;
-    this.ledger = Ledger.of(book, field, List.of());
+    this.ledger = Ledger.of(book, field, planned);
   }
 
   /**
@@ -51,7 +52,13 @@ public final class FieldLedger {
    * of the alphabet.
    */
   public static List<ActiveLedger> of(Book book, Field field, LocalDate today) {
-    FieldLedger all = new FieldLedger(book, field, today);
+    return of(book, field, List.of(), today);
+  }
+
+  /** The same as if what is planned had been sprayed too. */
+  public static List<ActiveLedger> of(
+      Book book, Field field, List<PlannedApplication> planned, LocalDate today) {
+    FieldLedger all = new FieldLedger(book, field, planned, today);
     Map<IngredientId, List<LedgerEntry>> byActive = new TreeMap<>();
     all.ledger.entries().stream()
         .filter(e -> !e.date().isAfter(today))

@@ -169,7 +169,8 @@ public final class AddedSite {
     TraceSet traces = kernel.traces();
     Set<Position> positions = PassPositions.of(traces, pass.timing());
     PassFacts facts =
-        new PassFacts(book, traces, season.walkedPasses(), pass, positions, List.of(), Optional.empty());
+        new PassFacts(
+            book, traces, season.walkedPasses(), pass, positions, List.of(), Optional.empty());
     int place = placeOf(pass);
     if (place < 0) {
       return;

@@ -1,8 +1,8 @@
 package org.swathbook.catalog.file;
 
-import org.swathbook.catalog.PouringOrder;
 import java.util.Collection;
 import java.util.List;
+import org.swathbook.catalog.PouringOrder;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.Protection;
 import org.swathbook.catalog.ProtectiveItem;

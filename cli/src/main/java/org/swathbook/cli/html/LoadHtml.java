@@ -1,8 +1,5 @@
 package org.swathbook.cli.html;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,9 +21,6 @@ import org.swathbook.tank.LoadSheet;
 
 /** The sheet of {@code load} for a printer: black on white, on one or two letter pages. */
 public final class LoadHtml {
-  /** Where the build puts the classes that it makes of the templates. */
-  private static final String TEMPLATES = "org.swathbook.cli.html.made";
-
   private static final String NOT_SAID = "not said";
 
   private LoadHtml() {}
@@ -56,10 +50,7 @@ public final class LoadHtml {
             sections.subList(Math.min(sections.size(), loads + 1), sections.size()),
             LoadWords.SIGN_OFF,
             Cautions.ALL);
-    StringOutput out = new StringOutput();
-    TemplateEngine.createPrecompiled(null, ContentType.Html, null, TEMPLATES)
-        .render("load.jte", page, out);
-    return out.toString();
+    return Pages.fill("load.jte", page);
   }
 
   /** Steps of a load, or what all loads take. */

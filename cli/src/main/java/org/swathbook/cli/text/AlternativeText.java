@@ -1,5 +1,6 @@
 package org.swathbook.cli.text;
 
+import java.util.List;
 import org.swathbook.measure.Numbers;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.program.ActiveDose;
@@ -27,16 +28,18 @@ final class AlternativeText {
   /** Date and actives of each pass. */
   static void passes(Page page, int indent, SeasonOutcome outcome) {
     Table passes = new Table(indent, "rl");
-    for (PassOutcome p : outcome.passes()) {
-      passes.row(
-          Figures.day(p.planned()),
-          actives(p)
-              + (p.made() ? " (made)" : "")
-              + (p.missedYears().isEmpty()
-                  ? ""
-                  : " (missed in " + Figures.years(p.missedYears()) + ")"));
-    }
+    outcome.passes().forEach(p -> passes.row(row(p)));
     passes.on(page);
+  }
+
+  static List<String> row(PassOutcome p) {
+    return List.of(
+        Figures.day(p.planned()),
+        actives(p)
+            + (p.made() ? " (made)" : "")
+            + (p.missedYears().isEmpty()
+                ? ""
+                : " (missed in " + Figures.years(p.missedYears()) + ")"));
   }
 
   private static String actives(PassOutcome pass) {

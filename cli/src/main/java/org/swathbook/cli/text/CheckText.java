@@ -11,9 +11,6 @@ import org.swathbook.check.MendedMix;
 import org.swathbook.check.OpenHours;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.measure.Numbers;
-import org.swathbook.program.ActiveDose;
-import org.swathbook.program.Adjuvant;
-import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.program.SprayJob;
 import org.swathbook.season.PassWeed;
@@ -24,7 +21,7 @@ public final class CheckText {
   private final Book book;
   private final Page page = new Page();
 
-  private CheckText(Book book) {
+  CheckText(Book book) {
     this.book = book;
   }
 
@@ -82,36 +79,32 @@ public final class CheckText {
   private void tank(JudgedMix judged) {
     page.line("What was judged");
     mix(judged.job().mix(), 2);
+    how(judged).forEach(l -> page.wrapped(2, 4, l));
+    page.blank();
+  }
+
+  /** Volume, droplets, crop and weeds, one sentence each. */
+  List<String> how(JudgedMix judged) {
+    List<String> out = new ArrayList<>();
     List<String> how = new ArrayList<>();
     Mix mix = judged.job().mix();
     mix.gallonsPerAcre().ifPresent(g -> how.add(Numbers.decimals(g, 1) + " gal/acre"));
     judged.job().setup().droplets().ifPresent(d -> how.add(d + " droplets"));
     if (!how.isEmpty()) {
-      page.wrapped(2, 4, "sprayed at " + String.join(", ", how));
+      out.add("sprayed at " + String.join(", ", how));
     }
-    page.wrapped(2, 4, crop(judged));
+    out.add(crop(judged));
     for (PassWeed w : judged.facts().pass().weeds()) {
       if (w.stands() || judged.job().scouted().weedHeightCm().containsKey(w.weed())) {
-        page.wrapped(2, 4, weed(judged, w));
+        out.add(weed(judged, w));
       }
     }
-    page.blank();
+    return out;
   }
 
   private void mix(Mix mix, int indent) {
     Table table = new Table(indent, "llll");
-    for (Dose d : mix.doses()) {
-      String product = d.product().name();
-      String rate = Numbers.decimals(d.rate().amount(), 2) + " " + d.rate().unitText();
-      for (ActiveDose a : d.actives()) {
-        table.row(product, rate, PassText.active(a), "site " + a.ingredient().site());
-        product = "";
-        rate = "";
-      }
-    }
-    for (Adjuvant a : mix.adjuvants()) {
-      table.row(a.kind(), a.rate(), "", "");
-    }
+    CheckWords.mix(mix).forEach(table::row);
     table.on(page);
   }
 
@@ -143,21 +136,7 @@ public final class CheckText {
   private void open(OpenHours open) {
     page.line(
         "Hours of the next three days with nothing of the day against this tank, by the forecast");
-    if (open.spans().isEmpty()) {
-      page.line("  none");
-    }
-    for (OpenHours.Span s : open.spans()) {
-      page.line(
-          "  "
-              + Figures.date(s.from().toLocalDate())
-              + "  "
-              + s.from().toLocalTime()
-              + " to "
-              + s.to().toLocalTime());
-    }
-    if (!open.notKnown().isEmpty()) {
-      page.wrapped(2, 4, "More may be open; not said: " + String.join("; ", open.notKnown()));
-    }
+    CheckWords.open(open).forEach(l -> page.wrapped(2, 4, l));
     page.blank();
   }
 

@@ -1,31 +1,24 @@
 package org.swathbook.cli.text;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.WatchFile;
-import org.swathbook.catalog.Site;
-import org.swathbook.catalog.Weed;
 import org.swathbook.cli.report.ReportHead;
-import org.swathbook.escapes.Action;
 import org.swathbook.escapes.EscapeReport;
-import org.swathbook.escapes.RefusedRespray;
-import org.swathbook.escapes.ResprayOption;
 import org.swathbook.escapes.Suspicion;
 import org.swathbook.escapes.WeedReading;
 import org.swathbook.measure.Numbers;
 
 /** What was seen after a pass and what to do about it: the action first. */
 public final class EscapesText {
-  private final Book book;
   private final EscapeReport report;
+  private final EscapesWords words;
   private final Page page = new Page();
 
   private EscapesText(Book book, EscapeReport report) {
-    this.book = book;
     this.report = report;
+    this.words = new EscapesWords(book, report);
   }
 
   /**
@@ -47,20 +40,7 @@ public final class EscapesText {
             + Figures.date(report.seen().sprayed())
             + ", seen "
             + Figures.date(report.seen().seen()));
-    text.page.wrapped(
-        0,
-        2,
-        "Sprayed, "
-            + (report.seen().inJournal() ? "by the journal: " : "not in the journal yet: ")
-            + report.seen().mix().doses().stream()
-                .map(
-                    d ->
-                        d.product().name()
-                            + " "
-                            + Numbers.decimals(d.rate().amount(), 2)
-                            + " "
-                            + d.rate().unitText())
-                .collect(Collectors.joining(", ")));
+    text.page.wrapped(0, 2, text.words.sprayed().get(1));
     text.page.blank();
     text.action();
     report.weeds().forEach(text::weed);
@@ -72,18 +52,8 @@ public final class EscapesText {
     return text.page.toString();
   }
 
-  private Weed weedOf(WeedReading w) {
-    return book.catalog().weed(w.weed());
-  }
-
   private void action() {
-    page.line(
-        switch (report.action()) {
-          case DONE -> "Done: nothing more for these weeds now";
-          case WAIT -> "Wait, and look again";
-          case RESPRAY -> "Spray again";
-          case STOP_SEED -> "Stop the seed: no spray that may go on now would help";
-        });
+    page.line(words.action());
     report.why().forEach(r -> page.wrapped(2, 4, "- " + r));
     report
         .lookAgain()
@@ -101,40 +71,8 @@ public final class EscapesText {
 
   private void weed(WeedReading w) {
     page.rule('-');
-    page.line(weedOf(w).name() + " (" + w.weed() + ")");
-    page.wrapped(
-        2,
-        4,
-        w.dead()
-            + " dead, "
-            + w.dying()
-            + " dying, "
-            + w.undecided()
-            + " undecided, "
-            + w.recovering()
-            + " living on, "
-            + w.missed()
-            + " untouched; "
-            + Figures.percent(100 * w.controlled().share())
-            + " % controlled (95 % interval "
-            + Figures.percent(100 * w.controlled().low())
-            + " to "
-            + Figures.percent(100 * w.controlled().high())
-            + " %, for plants picked at random; the undecided count as alive)");
-    page.wrapped(
-        2,
-        4,
-        (w.sites().isEmpty()
-                ? "No partner is known to work on it through leaves"
-                : "Working on it through leaves: "
-                    + (w.sites().size() == 1 ? "site " : "sites ")
-                    + Figures.list(w.sites().stream().map(Site::toString).toList()))
-            + "; to be judged from "
-            + Figures.date(w.judgedFrom())
-            + (w.tooEarly() ? ", too early now" : "")
-            + ", dead by "
-            + Figures.date(w.deadBy())
-            + " in warm growing weather, later in cool");
+    page.line(words.name(w));
+    words.reading(w).forEach(l -> page.wrapped(2, 4, l));
     suspicion(w);
     page.blank();
   }
@@ -146,88 +84,30 @@ public final class EscapesText {
     s.evidenceAgainst().forEach(e -> page.wrapped(4, 8, "against: " + e));
     s.unknown().forEach(e -> page.wrapped(4, 8, "not written down: " + e));
     if (s.isWorthATest()) {
-      page.wrapped(
-          4,
-          6,
-          "Only a test can tell. Leaves: of up to five survivors the top 1 to 2 in of young healthy"
-              + " leaf, in a sealed bag (University of Illinois Plant Clinic 2016). Seed: ripe heads of"
-              + " 20 to 40 plants, one to a paper bag, dry (University of Guelph). Send to the plant"
-              + " clinic or weed science group of the state's land-grant university; ask before you"
-              + " sample.");
+      page.wrapped(4, 6, EscapesWords.TEST);
     }
   }
 
   private void cost() {
     page.rule('-');
     page.line("What the survivors cost when nothing more is done");
-    page.wrapped(
-        2,
-        4,
-        "Yield: "
-            + Figures.money(report.cost().lossPerAcre())
-            + " $/acre, mean of the weather years; the undecided counted as alive");
-    page.wrapped(
-        2,
-        4,
-        "Seed, orders of magnitude, seeds/m²: "
-            + report.weeds().stream()
-                .map(
-                    w ->
-                        weedOf(w).name()
-                            + " "
-                            + Figures.rough(
-                                report.cost().seedsPerM2().getOrDefault(w.weed(), 0.0), 1))
-                .collect(Collectors.joining(", ")));
+    words.cost().forEach(l -> page.wrapped(2, 4, l));
     page.blank();
   }
 
   private void respray() {
     if (!report.respray().isEmpty()) {
-      page.line(
-          report.action() == Action.RESPRAY
-              ? "What may go on the survivors, the best first"
-              : "What might go on the survivors, though it is not advised");
+      page.line(words.resprayTitle());
       Table table = new Table(2, "lllrrr");
       table.row("product", "site", "days", "control %", "cost $", "saves $");
-      for (ResprayOption o : report.respray()) {
-        table.row(
-            o.dose().product().name()
-                + " "
-                + Numbers.decimals(o.dose().rate().amount(), 2)
-                + " "
-                + o.dose().rate().unitText(),
-            o.dose().actives().get(0).ingredient().site() + (o.failedSite() ? " again" : ""),
-            Figures.day(o.earliest()) + " to " + Figures.day(o.latest()),
-            Figures.percent(o.controlPct()),
-            Figures.money(o.costPerAcre()),
-            Figures.money(o.savesPerAcre()));
-      }
+      words.respray().forEach(table::row);
       table.on(page);
-      for (ResprayOption o : report.respray()) {
-        o.published()
-            .ifPresent(p -> page.wrapped(2, 4, o.dose().product().name() + ": in trials " + p));
-        if (o.controlPct() < 100 * book.house().effectiveSite()) {
-          page.wrapped(
-              2,
-              4,
-              o.dose().product().name() + ": less than the house rules call effective on its own");
-        }
-      }
-      page.wrapped(
-          2,
-          4,
-          "Dollars on one acre. Each product alone, at a rate that label and journal leave; days are legal ones, not fit"
-              + " ones. Saves: yield loss spared, before the cost. Check the tank before it is loaded.");
+      words.resprayNotes().forEach(l -> page.wrapped(2, 4, l));
       page.blank();
     }
     if (!report.refused().isEmpty()) {
       page.line("Not offered, and why");
-      for (RefusedRespray r : report.refused()) {
-        String name = r.active().name();
-        String why = r.why();
-        boolean named = why.toLowerCase(Locale.ROOT).startsWith(name.toLowerCase(Locale.ROOT));
-        page.wrapped(2, 4, named ? why : name + ": " + why);
-      }
+      words.refused().forEach(l -> page.wrapped(2, 4, l));
       page.blank();
     }
   }
@@ -243,12 +123,7 @@ public final class EscapesText {
   private void watch(List<WatchFile.Entry> entries) {
     if (!entries.isEmpty()) {
       page.line("For watch.csv; --watch adds it");
-      entries.forEach(
-          e ->
-              page.wrapped(
-                  2,
-                  4,
-                  e.field() + ", " + e.weed() + ", site " + e.site() + ", since " + e.since()));
+      EscapesWords.watch(entries).forEach(l -> page.wrapped(2, 4, l));
       page.blank();
     }
   }

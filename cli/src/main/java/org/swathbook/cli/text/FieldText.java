@@ -29,29 +29,42 @@ final class FieldText {
         field.id()
             + "  "
             + String.join(" · ", field.name(), field.grower(), acres(field.acres()) + " acres"));
-    page.wrapped(0, 2, crop(book, field));
-    page.wrapped(0, 2, soil(field));
-    page.wrapped(0, 2, around(book, field));
+    facts(book, field).forEach(l -> page.wrapped(0, 2, l));
+    page.blank();
+  }
+
+  /** Crop, soil, what lies around, and what is assumed for want of a word in the book. */
+  static List<String> facts(Book book, Field field) {
+    List<String> out =
+        new ArrayList<>(List.of(crop(book, field), soil(field), around(book, field)));
     List<String> assumed = TraceBuilder.assumed(field);
     if (!assumed.isEmpty()) {
-      page.wrapped(0, 2, "Assumed, since fields.csv does not say: " + String.join("; ", assumed));
+      out.add("Assumed, since fields.csv does not say: " + String.join("; ", assumed));
     }
-    page.blank();
+    return out;
   }
 
   static void weeds(Book book, Field field, Page page) {
     page.line("Weeds");
     Table table = new Table(2, "llrll");
-    for (WeedPressure w : book.weedsOf(field.id())) {
-      table.row(
-          w.weed().name(),
-          w.weed().id().value(),
-          Figures.density(w.perM2()) + " plants/m²",
-          driver(w.driver()),
-          resistance(book, w));
-    }
+    weedRows(book, field).forEach(table::row);
     table.on(page);
     page.blank();
+  }
+
+  /** Name, code, density, whether it is a driver, resistance. */
+  static List<List<String>> weedRows(Book book, Field field) {
+    List<List<String>> out = new ArrayList<>();
+    for (WeedPressure w : book.weedsOf(field.id())) {
+      out.add(
+          List.of(
+              w.weed().name(),
+              w.weed().id().value(),
+              Figures.density(w.perM2()) + " plants/m²",
+              driver(w.driver()),
+              resistance(book, w)));
+    }
+    return out;
   }
 
   static String cropName(Book book, Field field) {

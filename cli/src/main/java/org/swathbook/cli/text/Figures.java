@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
+import org.swathbook.measure.Rate;
 
 /** Numbers, dates and lists as the reports write them: US units, the same in every locale. */
 final class Figures {
@@ -64,6 +65,11 @@ final class Figures {
     return rounded.compareTo(BigDecimal.TEN) < 0
         ? rounded.stripTrailingZeros().toPlainString()
         : grouped(rounded.setScale(0, RoundingMode.HALF_UP).toPlainString());
+  }
+
+  /** {@code 32.27 fl oz/acre}. */
+  static String rate(Rate rate) {
+    return Numbers.decimals(rate.amount(), 2) + " " + rate.unitText();
   }
 
   /** {@code 1 pass}, {@code 3 passes}. */

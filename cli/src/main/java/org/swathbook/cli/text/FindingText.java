@@ -83,10 +83,17 @@ public final class FindingText {
     return new Shown(summary(judgement, grouped, asks), said);
   }
 
+  /** Findings without a judgement around them, in words. */
+  public Shown said(List<Finding> findings) {
+    List<Said> said = new ArrayList<>();
+    grouped(findings)
+        .forEach((finding, passes) -> said.add(said(finding, passes, paragraphs(finding))));
+    return new Shown("", said);
+  }
+
   /** Findings without a judgement around them. */
   void findings(Page page, List<Finding> findings) {
-    grouped(findings)
-        .forEach((finding, passes) -> finding(page, said(finding, passes, paragraphs(finding))));
+    said(findings).findings().forEach(f -> finding(page, f));
   }
 
   /** {@code Verdict: caution (1 warning, 18 things to look up)}. */

@@ -22,27 +22,37 @@ final class FrontText {
     page.line("What more money buys");
     Table table = new Table(2, "rrrrrl");
     table.row("cost", "loss", "net, $/acre", "worst site gone, %", "passes", "breaks");
-    for (FrontProgram p : shown) {
-      table.row(
-          Figures.money(p.cost()),
-          Figures.money(p.loss()),
-          p.net().map(Figures::money).orElse("unknown"),
-          Figures.percent(p.weakestControlPct()),
-          Integer.toString(p.passes().size()),
-          p.brokenRules().isEmpty() ? "no house rule" : String.join(", ", p.brokenRules()));
-    }
+    rows(shown).forEach(table::row);
     table.on(page);
-    page.wrapped(
-        2,
-        "Programs met that no other met beats in cost, loss and control with the worst site gone;"
-            + " steps of less than $"
-            + WORTH_A_LINE
-            + " are left out. Only the programs above are judged by the whole rule book.");
+    page.wrapped(2, NOTE);
     page.blank();
   }
 
+  /** What the steps are, and are not. */
+  static final String NOTE =
+      "Programs met that no other met beats in cost, loss and control with the worst site gone;"
+          + " steps of less than $"
+          + WORTH_A_LINE
+          + " are left out. Only the programs above are judged by the whole rule book.";
+
+  /** Cost, loss, net return, control with the worst site gone, passes, broken house rules. */
+  static List<List<String>> rows(List<FrontProgram> steps) {
+    List<List<String>> out = new ArrayList<>();
+    for (FrontProgram p : steps) {
+      out.add(
+          List.of(
+              Figures.money(p.cost()),
+              Figures.money(p.loss()),
+              p.net().map(Figures::money).orElse("unknown"),
+              Figures.percent(p.weakestControlPct()),
+              Integer.toString(p.passes().size()),
+              p.brokenRules().isEmpty() ? "no house rule" : String.join(", ", p.brokenRules())));
+    }
+    return out;
+  }
+
   /** From the cheapest on, each that nets more than all before or holds more with a site gone. */
-  private static List<FrontProgram> steps(List<FrontProgram> front) {
+  static List<FrontProgram> steps(List<FrontProgram> front) {
     List<FrontProgram> out = new ArrayList<>();
     Money best = null;
     double level = -1;

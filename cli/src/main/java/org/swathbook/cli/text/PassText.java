@@ -35,41 +35,53 @@ final class PassText {
   }
 
   void on(Page page, PassOutcome pass, JudgedTank judged) {
-    page.apart(
-        "Pass "
-            + (pass.index() + 1)
-            + "  "
-            + Figures.date(pass.planned())
-            + ", "
-            + fromPlanting(PlannedDay.afterPlanting(field, pass)),
-        pass.cost()
-            .map(m -> "products " + Figures.money(m) + " $/acre")
-            .orElse("a product has no price"));
-    page.wrapped(2, 4, timing(pass));
+    PassWords words = words(pass, judged);
+    page.apart("Pass " + words.number() + "  " + words.when(), words.money());
+    page.wrapped(2, 4, words.timing());
     Table mix = new Table(4, "llll");
+    words.mix().forEach(m -> mix.row(m.product(), m.rate(), m.active(), m.site()));
+    mix.on(page);
+    words.tank().forEach(t -> page.wrapped(4, 6, t));
+    for (PassWords.Met met : words.met()) {
+      page.wrapped(4, 6, met.weed() + ": " + met.standing());
+      met.lines().forEach(l -> page.wrapped(6, 8, l));
+    }
+    page.blank();
+  }
+
+  PassWords words(PassOutcome pass, JudgedTank judged) {
+    List<PassWords.Part> mix = new ArrayList<>();
     for (Dose d : pass.mix().doses()) {
       String product = d.product().name();
       String rate = Numbers.decimals(d.rate().amount(), 2) + " " + d.rate().unitText();
       for (ActiveDose a : d.actives()) {
-        mix.row(product, rate, active(a), "site " + a.ingredient().site());
+        mix.add(new PassWords.Part(product, rate, active(a), "site " + a.ingredient().site()));
         product = "";
         rate = "";
       }
     }
-    mix.on(page);
-    String tank = tank(pass.mix(), judged.droplets());
-    if (!tank.isEmpty()) {
-      page.wrapped(4, 6, tank);
+    List<String> tank = new ArrayList<>();
+    String carrier = tank(pass.mix(), judged.droplets());
+    if (!carrier.isEmpty()) {
+      tank.add(carrier);
     }
-    for (UnmetNeed u : judged.unmet()) {
-      page.wrapped(4, 6, unmet(u));
-    }
+    judged.unmet().forEach(u -> tank.add(unmet(u)));
+    List<PassWords.Met> met = new ArrayList<>();
     for (PassWeed w : pass.weeds()) {
       if (outcome.weed(w.weed()).pressure().driver().isDriver()) {
-        meets(page, pass, w);
+        met.add(met(pass, w));
       }
     }
-    page.blank();
+    return new PassWords(
+        pass.index() + 1,
+        Figures.date(pass.planned()) + ", " + fromPlanting(PlannedDay.afterPlanting(field, pass)),
+        pass.cost()
+            .map(m -> "products " + Figures.money(m) + " $/acre")
+            .orElse("a product has no price"),
+        timing(pass),
+        mix,
+        tank,
+        met);
   }
 
   static String active(ActiveDose a) {
@@ -140,12 +152,12 @@ final class PassText {
         + Figures.list(u.refusedBy());
   }
 
-  private void meets(Page page, PassOutcome pass, PassWeed w) {
-    String name = outcome.weed(w.weed()).pressure().weed().name();
-    page.wrapped(4, 6, name + ": " + standing(w));
-    page.wrapped(6, 8, sites(w));
+  private PassWords.Met met(PassOutcome pass, PassWeed w) {
+    List<String> lines = new ArrayList<>();
+    lines.add(sites(w));
     LayerSummary.of(outcome, book.season(), pass.index(), w.weed())
-        .ifPresent(l -> page.wrapped(6, 8, layer(l)));
+        .ifPresent(l -> lines.add(layer(l)));
+    return new PassWords.Met(outcome.weed(w.weed()).pressure().weed().name(), standing(w), lines);
   }
 
   private String standing(PassWeed w) {

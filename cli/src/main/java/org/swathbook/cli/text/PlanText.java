@@ -124,23 +124,24 @@ public final class PlanText {
     if (!refusal.relaxations().isEmpty()) {
       page.line("Loosening one house rule would allow a program:");
       for (Relaxation r : refusal.relaxations()) {
-        page.wrapped(
-            2,
-            4,
-            r.rule()
-                + " from "
-                + r.from()
-                + " to "
-                + r.to()
-                + ": net "
-                + Figures.money(r.netPerAcre())
-                + " $/acre, control "
-                + control(catalog, r.controlPct()));
+        page.wrapped(2, 4, relaxation(catalog, r));
       }
     } else if (!plan.isRefused()) {
       page.line("No single house rule was found whose loosening would help.");
     }
     page.blank();
+  }
+
+  static String relaxation(Catalog catalog, Relaxation r) {
+    return r.rule()
+        + " from "
+        + r.from()
+        + " to "
+        + r.to()
+        + ": net "
+        + Figures.money(r.netPerAcre())
+        + " $/acre, control "
+        + control(catalog, r.controlPct());
   }
 
   private static String control(Catalog catalog, Map<WeedId, Double> pct) {
@@ -150,6 +151,12 @@ public final class PlanText {
   }
 
   private static void search(Page page, PlannedField plan) {
+    search(plan).forEach(p -> page.wrapped(0, 2, p));
+    page.blank();
+  }
+
+  /** How the programs were found, one sentence each. */
+  static List<String> search(PlannedField plan) {
     SearchNote note = plan.search();
     List<String> parts = new ArrayList<>();
     String scope =
@@ -175,7 +182,6 @@ public final class PlanText {
     if (!note.leftOut().isEmpty()) {
       parts.add("Left out before the search: " + String.join("; ", note.leftOut()));
     }
-    parts.forEach(p -> page.wrapped(0, 2, p + "."));
-    page.blank();
+    return parts.stream().map(p -> p + ".").toList();
   }
 }

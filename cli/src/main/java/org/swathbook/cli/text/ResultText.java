@@ -1,5 +1,7 @@
 package org.swathbook.cli.text;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
@@ -30,54 +32,67 @@ final class ResultText {
     table.row("", "control %", "exposed %", "survivors/acre", "weakest site", "emergence met by");
     table.row(
         "", "mean (worst)", "med. (worst)", "in time / all", "without it", "0 / 1 / 2+ sites");
+    weedRows().forEach(table::row);
+    table.on(page);
+    notes().forEach(n -> page.wrapped(2, 4, n));
+    page.blank();
+  }
+
+  /** Name, control, exposed emergence, survivors, weakest site, emergence met by sites. */
+  List<List<String>> weedRows() {
+    List<List<String>> out = new ArrayList<>();
     for (WeedOutcome w : outcome.weeds()) {
       WeedId id = w.pressure().weed().id();
-      table.row(
-          w.pressure().weed().name() + (w.pressure().driver().isDriver() ? " *" : ""),
-          Figures.percent(w.controlPct()) + " (" + Figures.percent(w.worstYearControlPct()) + ")",
-          Figures.percent(w.exposedPct()) + " (" + Figures.percent(worstExposedPct(id)) + ")",
-          Figures.count(w.survivorsPerAcre()) + " / " + Figures.count(w.allSurvivorsPerAcre()),
-          w.weakestSite()
-              .map(s -> s + ": " + Figures.percent(w.controlPctWithoutWeakest()))
-              .orElse("no site works"),
-          Numbers.fixed(w.metNonePct(), 0)
-              + " / "
-              + Numbers.fixed(w.metOnePct(), 0)
-              + " / "
-              + Numbers.fixed(w.metTwoOrMorePct(), 0));
+      out.add(
+          List.of(
+              w.pressure().weed().name() + (w.pressure().driver().isDriver() ? " *" : ""),
+              Figures.percent(w.controlPct())
+                  + " ("
+                  + Figures.percent(w.worstYearControlPct())
+                  + ")",
+              Figures.percent(w.exposedPct()) + " (" + Figures.percent(worstExposedPct(id)) + ")",
+              Figures.count(w.survivorsPerAcre()) + " / " + Figures.count(w.allSurvivorsPerAcre()),
+              w.weakestSite()
+                  .map(s -> s + ": " + Figures.percent(w.controlPctWithoutWeakest()))
+                  .orElse("no site works"),
+              Numbers.fixed(w.metNonePct(), 0)
+                  + " / "
+                  + Numbers.fixed(w.metOnePct(), 0)
+                  + " / "
+                  + Numbers.fixed(w.metTwoOrMorePct(), 0)));
     }
-    table.on(page);
-    seed(page);
+    return out;
+  }
+
+  /** What stands below the table: seed return, and what is not known. */
+  List<String> notes() {
+    List<String> out = new ArrayList<>();
+    out.add(seed());
     for (WeedOutcome w : outcome.weeds()) {
       if (!w.unknownActives().isEmpty()) {
-        page.wrapped(
-            2,
-            4,
+        out.add(
             "Not known, counted as nothing on "
                 + w.pressure().weed().name()
                 + ": "
                 + Figures.list(w.unknownActives()));
       }
     }
-    page.blank();
+    return out;
   }
 
   /** What escapes leave in the soil: one line, in round numbers. */
-  private void seed(Page page) {
-    page.wrapped(
-        2,
-        4,
-        "Seed return (order of magnitude; seeds/m², and next year's seedbank beside this year's): "
-            + outcome.weeds().stream()
-                .map(
-                    w ->
-                        w.pressure().weed().name()
-                            + " "
-                            + Figures.rough(w.seedReturnPerM2(), 1)
-                            + " (x "
-                            + Figures.rough(w.seedbankFactor(), 2)
-                            + ")")
-                .collect(Collectors.joining(", ")));
+  private String seed() {
+    return "Seed return (order of magnitude; seeds/m², and next year's seedbank beside this year's): "
+        + outcome.weeds().stream()
+            .map(
+                w ->
+                    w.pressure().weed().name()
+                        + " "
+                        + Figures.rough(w.seedReturnPerM2(), 1)
+                        + " (x "
+                        + Figures.rough(w.seedbankFactor(), 2)
+                        + ")")
+            .collect(Collectors.joining(", "));
   }
 
   private double worstExposedPct(WeedId weed) {
@@ -90,43 +105,56 @@ final class ResultText {
 
   void money(Page page) {
     Table table = new Table(2, "lrl");
+    moneyRows().forEach(table::row);
+    table.on(page);
+    page.wrapped(2, confidence());
+    page.blank();
+  }
+
+  /** Cost, yield loss and net return: name, money on an acre, what it is made of. */
+  List<List<String>> moneyRows() {
+    List<List<String>> out = new ArrayList<>();
     CostSplit cost = CostSplit.of(book, outcome);
     int passes = outcome.passes().size();
-    table.row(
-        "Cost",
-        perAcre(outcome.cost().map(Figures::money).orElse("unknown")),
-        cost.products()
-                .map(m -> "products " + Figures.money(m))
-                .orElse("no price for " + Figures.list(cost.unpriced()))
-            + ", "
-            + Figures.counted(passes, "pass", "passes")
-            + " "
-            + Figures.money(cost.passes())
-            + missed(cost));
+    out.add(
+        List.of(
+            "Cost",
+            perAcre(outcome.cost().map(Figures::money).orElse("unknown")),
+            cost.products()
+                    .map(m -> "products " + Figures.money(m))
+                    .orElse("no price for " + Figures.list(cost.unpriced()))
+                + ", "
+                + Figures.counted(passes, "pass", "passes")
+                + " "
+                + Figures.money(cost.passes())
+                + missed(cost)));
     YearOutcome worst = LossByYear.worst(outcome);
-    table.row(
-        "Yield loss",
-        perAcre(Figures.money(outcome.loss())),
-        "worst year "
-            + Figures.money(LossByYear.of(book, field).in(worst))
-            + " ("
-            + worst.year()
-            + "); with no pass at all "
-            + Figures.money(outcome.untreatedLoss()));
-    table.row(
-        "Net return",
-        perAcre(outcome.net().map(Figures::money).orElse("unknown")),
-        outcome.net().map(m -> wholeField(m)).orElse("a price is missing")
-            + "; yield goal times price, less loss and cost");
-    table.on(page);
-    page.wrapped(
-        2,
-        "In "
-            + Numbers.decimals(outcome.windowConfidencePct(), 1)
-            + " % of the years every pass finds a day in its windows even when the sprayer comes "
-            + Figures.counted(book.house().queueDays(), "day", "days")
-            + " late");
-    page.blank();
+    out.add(
+        List.of(
+            "Yield loss",
+            perAcre(Figures.money(outcome.loss())),
+            "worst year "
+                + Figures.money(LossByYear.of(book, field).in(worst))
+                + " ("
+                + worst.year()
+                + "); with no pass at all "
+                + Figures.money(outcome.untreatedLoss())));
+    out.add(
+        List.of(
+            "Net return",
+            perAcre(outcome.net().map(Figures::money).orElse("unknown")),
+            outcome.net().map(m -> wholeField(m)).orElse("a price is missing")
+                + "; yield goal times price, less loss and cost"));
+    return out;
+  }
+
+  /** In how many years a late sprayer still finds its windows. */
+  String confidence() {
+    return "In "
+        + Numbers.decimals(outcome.windowConfidencePct(), 1)
+        + " % of the years every pass finds a day in its windows even when the sprayer comes "
+        + Figures.counted(book.house().queueDays(), "day", "days")
+        + " late";
   }
 
   private static String perAcre(String money) {

@@ -1,5 +1,6 @@
 package org.swathbook.cli.text;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.measure.Money;
@@ -17,29 +18,37 @@ final class WithoutText {
     page.line("Why each is there: what goes wrong without it");
     Table table = new Table(2, "lrll");
     table.row("without", "net, $/acre", "hits hardest, control %", "then broken");
-    for (WithoutPart p : parts) {
-      table.row(
-          p.dose()
-              .map(d -> "  " + d.product().id())
-              .orElse(
-                  "pass "
-                      + (p.pass() + 1)
-                      + ", "
-                      + Figures.day(outcome.passes().get(p.pass()).planned())),
-          p.net().map(WithoutText::signed).orElse("unknown"),
-          p.worstHit()
-              .map(
-                  w ->
-                      catalog.weed(w).name()
-                          + " "
-                          + Figures.percent(p.controlPct())
-                          + " to "
-                          + Figures.percent(p.controlPctWithout()))
-              .orElse("none"),
-          p.breaks().isEmpty() ? "" : String.join(", ", p.breaks()));
-    }
+    rows(catalog, outcome, parts).forEach(table::row);
     table.on(page);
     page.blank();
+  }
+
+  /** What is left out, and what that does to net return, control and house rules. */
+  static List<List<String>> rows(Catalog catalog, SeasonOutcome outcome, List<WithoutPart> parts) {
+    List<List<String>> out = new ArrayList<>();
+    for (WithoutPart p : parts) {
+      out.add(
+          List.of(
+              p.dose()
+                  .map(d -> "  " + d.product().id())
+                  .orElse(
+                      "pass "
+                          + (p.pass() + 1)
+                          + ", "
+                          + Figures.day(outcome.passes().get(p.pass()).planned())),
+              p.net().map(WithoutText::signed).orElse("unknown"),
+              p.worstHit()
+                  .map(
+                      w ->
+                          catalog.weed(w).name()
+                              + " "
+                              + Figures.percent(p.controlPct())
+                              + " to "
+                              + Figures.percent(p.controlPctWithout()))
+                  .orElse("none"),
+              p.breaks().isEmpty() ? "" : String.join(", ", p.breaks())));
+    }
+    return out;
   }
 
   private static String signed(Money m) {

@@ -1,0 +1,142 @@
+package org.swathbook.cli.html;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.swathbook.cli.text.ProgramWords;
+import org.swathbook.measure.Money;
+import org.swathbook.measure.Numbers;
+import org.swathbook.plan.FrontProgram;
+import org.swathbook.season.SeasonOutcome;
+
+/**
+ * What more money buys: net return against cost, each program a disc, steps worth a line numbered.
+ */
+final class FrontChart {
+  private static final double HEIGHT = 230;
+  private static final double LEFT = 46;
+  private static final double RIGHT = 18;
+  private static final double TOP = 16;
+  private static final double BOTTOM = 40;
+
+  private final double width;
+  private final Axis costs;
+  private final Axis nets;
+  private final Drawing.Pen pen = new Drawing.Pen();
+
+  /** Round numbers around values, dollars. */
+  private record Axis(double from, double to, double step) {
+
+    static Axis of(List<Double> values) {
+      double low = Collections.min(values);
+      double high = Collections.max(values);
+      double span = Math.max(high - low, 1);
+      double step = 1;
+      for (double s : new double[] {1, 2, 5, 10, 20, 25, 50, 100, 200, 250, 500, 1000}) {
+        step = s;
+        if (span / s <= 6) {
+          break;
+        }
+      }
+      while (span / step > 6) {
+        step *= 2;
+      }
+      return new Axis(Math.floor(low / step) * step, (Math.floor(high / step) + 1) * step, step);
+    }
+
+    double share(double value) {
+      return (value - from) / (to - from);
+    }
+  }
+
+  private FrontChart(List<FrontProgram> priced, SeasonOutcome first, double width) {
+    this.width = width;
+    List<Double> cost = new ArrayList<>(priced.stream().map(p -> p.cost().dollars()).toList());
+    List<Double> net = new ArrayList<>(priced.stream().map(FrontChart::net).toList());
+    first.cost().ifPresent(m -> cost.add(m.dollars()));
+    first.net().ifPresent(m -> net.add(m.dollars()));
+    this.costs = Axis.of(cost);
+    this.nets = Axis.of(net);
+  }
+
+  /**
+   * @param front all programs, {@code steps} those that have a row in the table
+   * @param first the program that the page shows in full
+   */
+  static Drawing of(
+      List<FrontProgram> front, List<FrontProgram> steps, SeasonOutcome first, double width) {
+    List<FrontProgram> priced = front.stream().filter(p -> p.net().isPresent()).toList();
+    FrontChart chart = new FrontChart(priced, first, width);
+    first.cost().ifPresent(c -> first.net().ifPresent(n -> chart.first(c, n)));
+    return chart.drawn(priced, steps);
+  }
+
+  /** A square around where the program stands that the page shows in full. */
+  private void first(Money cost, Money net) {
+    double at = x(cost.dollars());
+    pen.box(at - 11, y(net.dollars()) - 11, 22, 22, "edge heavy", "the first program");
+    boolean right = at < width - 120;
+    pen.label(
+        right ? at - 4 : at - 14,
+        y(net.dollars()) + 23,
+        right ? "start" : "end",
+        "size",
+        "the first program");
+  }
+
+  private static double net(FrontProgram p) {
+    return p.net().orElseThrow().dollars();
+  }
+
+  private double x(double dollars) {
+    return LEFT + (width - LEFT - RIGHT) * costs.share(dollars);
+  }
+
+  private double y(double dollars) {
+    return HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * nets.share(dollars);
+  }
+
+  private Drawing drawn(List<FrontProgram> front, List<FrontProgram> steps) {
+    for (double c = costs.from(); c <= costs.to() + 1e-6; c += costs.step()) {
+      pen.line(x(c), TOP, x(c), HEIGHT - BOTTOM, "grid");
+      pen.label(x(c), HEIGHT - BOTTOM + 13, "middle", "month", Numbers.decimals(c, 0));
+    }
+    for (double n = nets.from(); n <= nets.to() + 1e-6; n += nets.step()) {
+      pen.line(LEFT, y(n), width - RIGHT, y(n), "grid");
+      pen.label(LEFT - 5, y(n) + 4, "end", "month", Numbers.decimals(n, 0));
+    }
+    pen.line(LEFT, HEIGHT - BOTTOM, width - RIGHT, HEIGHT - BOTTOM, "axis");
+    pen.line(LEFT, TOP, LEFT, HEIGHT - BOTTOM, "axis");
+    pen.label(width - RIGHT, HEIGHT - 8, "end", "month", "cost of products and passes, $/acre");
+    pen.label(0, 10, "start", "month", "net return, $/acre");
+    for (FrontProgram p : front) {
+      if (!steps.contains(p)) {
+        pen.dot(x(p.cost().dollars()), y(net(p)), 2.5, "dot", tip(p));
+      }
+    }
+    for (int i = 0; i < steps.size(); i++) {
+      FrontProgram p = steps.get(i);
+      if (p.net().isEmpty()) {
+        continue;
+      }
+      boolean keeps = p.brokenRules().isEmpty();
+      double at = x(p.cost().dollars());
+      pen.dot(at, y(net(p)), 7.5, keeps ? "step" : "breaks", tip(p));
+      pen.label(at, y(net(p)) + 3.5, "middle", keeps ? "no" : "missedNo", "" + (i + 1));
+    }
+    return pen.drawing(
+        "Net return against cost of the programs met; the numbered ones stand in the table below.",
+        width,
+        HEIGHT);
+  }
+
+  private static String tip(FrontProgram p) {
+    return "cost "
+        + ProgramWords.money(p.cost())
+        + ", net "
+        + ProgramWords.money(p.net().orElseThrow())
+        + " $/acre, control with the worst site gone "
+        + ProgramWords.percent(p.weakestControlPct())
+        + " %";
+  }
+}

@@ -1,0 +1,80 @@
+package org.swathbook.cli.html;
+
+import java.util.List;
+import org.swathbook.cli.text.PassWords;
+
+/** What the template of the grower's handout is filled with: a page a farm, then a page a field. */
+public record HandoutPage(SheetHead head, List<Farm> farms) {
+
+  /**
+   * A grower with what is to be bought.
+   *
+   * @param passes rows by date: date, field, acres, products
+   * @param order rows: product, amount, on hand, cost
+   * @param cost of all passes and products
+   */
+  public record Farm(
+      String grower,
+      List<List<String>> passes,
+      List<List<String>> order,
+      String cost,
+      List<Sheet> fields) {
+
+    public Farm {
+      passes = List.copyOf(passes);
+      order = List.copyOf(order);
+      fields = List.copyOf(fields);
+    }
+  }
+
+  /**
+   * A field in plain words.
+   *
+   * @param standing in one line: recommended, or what stands in the way
+   * @param fight weeds
+   * @param lost what no longer works here
+   * @param binds what the grower has to keep to
+   * @param spoils what could go wrong
+   * @param cost rows of money
+   * @param version of this program
+   * @param changes since the version that the book keeps
+   */
+  public record Sheet(
+      String field,
+      String standing,
+      List<String> fight,
+      List<String> lost,
+      List<Going> passes,
+      List<String> binds,
+      List<String> spoils,
+      List<List<String>> cost,
+      String version,
+      List<String> changes) {
+
+    public Sheet {
+      fight = List.copyOf(fight);
+      lost = List.copyOf(lost);
+      passes = List.copyOf(passes);
+      binds = List.copyOf(binds);
+      spoils = List.copyOf(spoils);
+      cost = List.copyOf(cost);
+      changes = List.copyOf(changes);
+    }
+  }
+
+  /**
+   * A pass as the grower sees it coming.
+   *
+   * @param date in words
+   * @param signs by crop and weeds
+   */
+  public record Going(PassWords words, String date, List<String> signs) {
+    public Going {
+      signs = List.copyOf(signs);
+    }
+  }
+
+  public HandoutPage {
+    farms = List.copyOf(farms);
+  }
+}

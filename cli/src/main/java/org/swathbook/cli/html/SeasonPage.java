@@ -1,0 +1,23 @@
+package org.swathbook.cli.html;
+
+import java.util.List;
+
+/**
+ * What the template of a walked season is filled with.
+ *
+ * @param field id, name, grower, crop and acres
+ * @param facts of the field, one sentence each
+ * @param weeds rows: name, code, density, driver, resistance
+ */
+public record SeasonPage(
+    SheetHead head,
+    String field,
+    List<String> facts,
+    List<List<String>> weeds,
+    ProgramPart program) {
+
+  public SeasonPage {
+    facts = List.copyOf(facts);
+    weeds = List.copyOf(weeds);
+  }
+}

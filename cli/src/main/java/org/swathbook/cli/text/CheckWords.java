@@ -1,0 +1,59 @@
+package org.swathbook.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.swathbook.book.Book;
+import org.swathbook.check.JudgedMix;
+import org.swathbook.check.OpenHours;
+import org.swathbook.program.ActiveDose;
+import org.swathbook.program.Adjuvant;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
+
+/** A checked tank in words, whatever it is printed on. */
+public final class CheckWords {
+  private CheckWords() {}
+
+  /** A row an active, with its product and rate in the first; then adjuvants. */
+  public static List<List<String>> mix(Mix mix) {
+    List<List<String>> out = new ArrayList<>();
+    for (Dose d : mix.doses()) {
+      String product = d.product().name();
+      String rate = Figures.rate(d.rate());
+      for (ActiveDose a : d.actives()) {
+        out.add(List.of(product, rate, PassText.active(a), "site " + a.ingredient().site()));
+        product = "";
+        rate = "";
+      }
+    }
+    for (Adjuvant a : mix.adjuvants()) {
+      out.add(List.of(a.kind(), a.rate(), "", ""));
+    }
+    return out;
+  }
+
+  /** Volume, droplets, crop and weeds. */
+  public static List<String> how(Book book, JudgedMix judged) {
+    return new CheckText(book).how(judged);
+  }
+
+  /** Hours that are open, and what is not known of others. */
+  public static List<String> open(OpenHours open) {
+    List<String> out = new ArrayList<>();
+    if (open.spans().isEmpty()) {
+      out.add("none");
+    }
+    for (OpenHours.Span s : open.spans()) {
+      out.add(
+          Figures.date(s.from().toLocalDate())
+              + "  "
+              + s.from().toLocalTime()
+              + " to "
+              + s.to().toLocalTime());
+    }
+    if (!open.notKnown().isEmpty()) {
+      out.add("More may be open; not said: " + String.join("; ", open.notKnown()));
+    }
+    return out;
+  }
+}

@@ -1,0 +1,197 @@
+package org.swathbook.cli.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.swathbook.book.Book;
+import org.swathbook.book.file.WatchFile;
+import org.swathbook.catalog.Site;
+import org.swathbook.escapes.Action;
+import org.swathbook.escapes.EscapeReport;
+import org.swathbook.escapes.RefusedRespray;
+import org.swathbook.escapes.ResprayOption;
+import org.swathbook.escapes.Suspicion;
+import org.swathbook.escapes.WeedReading;
+
+/** A look after a pass in words, whatever it is printed on. */
+public final class EscapesWords {
+  private final Book book;
+  private final EscapeReport report;
+
+  public EscapesWords(Book book, EscapeReport report) {
+    this.book = book;
+    this.report = report;
+  }
+
+  /** {@code Palmer amaranth (AMAPA)}. */
+  public String name(WeedReading w) {
+    return book.catalog().weed(w.weed()).name() + " (" + w.weed() + ")";
+  }
+
+  /** When and what. */
+  public List<String> sprayed() {
+    return List.of(
+        "sprayed "
+            + Figures.date(report.seen().sprayed())
+            + ", seen "
+            + Figures.date(report.seen().seen()),
+        "Sprayed, "
+            + (report.seen().inJournal() ? "by the journal: " : "not in the journal yet: ")
+            + report.seen().mix().doses().stream()
+                .map(d -> d.product().name() + " " + Figures.rate(d.rate()))
+                .collect(Collectors.joining(", ")));
+  }
+
+  public String action() {
+    return switch (report.action()) {
+      case DONE -> "Done: nothing more for these weeds now";
+      case WAIT -> "Wait, and look again";
+      case RESPRAY -> "Spray again";
+      case STOP_SEED -> "Stop the seed: no spray that may go on now would help";
+    };
+  }
+
+  /** Reasons of the action, and what to look for when. */
+  public List<String> why() {
+    List<String> out = new ArrayList<>(report.why());
+    report
+        .lookAgain()
+        .ifPresent(
+            d -> {
+              out.add("Look again on " + Figures.date(d) + " for:");
+              report.weeds().stream()
+                  .filter(w -> w.tooEarly() || w.undecided() > 0)
+                  .flatMap(w -> w.yetToTell().stream())
+                  .distinct()
+                  .forEach(out::add);
+            });
+    return out;
+  }
+
+  /** Plants by what they mean, and what should have worked by when. */
+  public List<String> reading(WeedReading w) {
+    return List.of(
+        w.dead()
+            + " dead, "
+            + w.dying()
+            + " dying, "
+            + w.undecided()
+            + " undecided, "
+            + w.recovering()
+            + " living on, "
+            + w.missed()
+            + " untouched; "
+            + Figures.percent(100 * w.controlled().share())
+            + " % controlled (95 % interval "
+            + Figures.percent(100 * w.controlled().low())
+            + " to "
+            + Figures.percent(100 * w.controlled().high())
+            + " %, for plants picked at random; the undecided count as alive)",
+        (w.sites().isEmpty()
+                ? "No partner is known to work on it through leaves"
+                : "Working on it through leaves: "
+                    + (w.sites().size() == 1 ? "site " : "sites ")
+                    + Figures.list(w.sites().stream().map(Site::toString).toList()))
+            + "; to be judged from "
+            + Figures.date(w.judgedFrom())
+            + (w.tooEarly() ? ", too early now" : "")
+            + ", dead by "
+            + Figures.date(w.deadBy())
+            + " in warm growing weather, later in cool");
+  }
+
+  /** How far resistance is suspected, what speaks for and against it. */
+  public List<String> suspicion(WeedReading w) {
+    Suspicion s = w.suspicion();
+    List<String> out = new ArrayList<>();
+    out.add("Suspicion of resistance: " + s.level().word());
+    s.evidenceFor().forEach(e -> out.add("for: " + e));
+    s.evidenceAgainst().forEach(e -> out.add("against: " + e));
+    s.unknown().forEach(e -> out.add("not written down: " + e));
+    if (s.isWorthATest()) {
+      out.add(TEST);
+    }
+    return out;
+  }
+
+  static final String TEST =
+      "Only a test can tell. Leaves: of up to five survivors the top 1 to 2 in of young healthy"
+          + " leaf, in a sealed bag (University of Illinois Plant Clinic 2016). Seed: ripe heads of"
+          + " 20 to 40 plants, one to a paper bag, dry (University of Guelph). Send to the plant"
+          + " clinic or weed science group of the state's land-grant university; ask before you"
+          + " sample.";
+
+  public List<String> cost() {
+    return List.of(
+        "Yield: "
+            + Figures.money(report.cost().lossPerAcre())
+            + " $/acre, mean of the weather years; the undecided counted as alive",
+        "Seed, orders of magnitude, seeds/m²: "
+            + report.weeds().stream()
+                .map(
+                    w ->
+                        book.catalog().weed(w.weed()).name()
+                            + " "
+                            + Figures.rough(
+                                report.cost().seedsPerM2().getOrDefault(w.weed(), 0.0), 1))
+                .collect(Collectors.joining(", ")));
+  }
+
+  public String resprayTitle() {
+    return report.action() == Action.RESPRAY
+        ? "What may go on the survivors, the best first"
+        : "What might go on the survivors, though it is not advised";
+  }
+
+  /** Product, site, days, control, cost and what it saves. */
+  public List<List<String>> respray() {
+    List<List<String>> out = new ArrayList<>();
+    for (ResprayOption o : report.respray()) {
+      out.add(
+          List.of(
+              o.dose().product().name() + " " + Figures.rate(o.dose().rate()),
+              o.dose().actives().get(0).ingredient().site() + (o.failedSite() ? " again" : ""),
+              Figures.day(o.earliest()) + " to " + Figures.day(o.latest()),
+              Figures.percent(o.controlPct()),
+              Figures.money(o.costPerAcre()),
+              Figures.money(o.savesPerAcre())));
+    }
+    return out;
+  }
+
+  /** What trials gave, what falls short, and how to read the table. */
+  public List<String> resprayNotes() {
+    List<String> out = new ArrayList<>();
+    for (ResprayOption o : report.respray()) {
+      o.published().ifPresent(p -> out.add(o.dose().product().name() + ": in trials " + p));
+      if (o.controlPct() < 100 * book.house().effectiveSite()) {
+        out.add(
+            o.dose().product().name() + ": less than the house rules call effective on its own");
+      }
+    }
+    out.add(
+        "Dollars on one acre. Each product alone, at a rate that label and journal leave; days are"
+            + " legal ones, not fit ones. Saves: yield loss spared, before the cost. Check the tank"
+            + " before it is loaded.");
+    return out;
+  }
+
+  /** Actives that would work and are not offered, with the reason. */
+  public List<String> refused() {
+    List<String> out = new ArrayList<>();
+    for (RefusedRespray r : report.refused()) {
+      String name = r.active().name();
+      String why = r.why();
+      boolean named = why.toLowerCase(Locale.ROOT).startsWith(name.toLowerCase(Locale.ROOT));
+      out.add(named ? why : name + ": " + why);
+    }
+    return out;
+  }
+
+  public static List<String> watch(List<WatchFile.Entry> entries) {
+    return entries.stream()
+        .map(e -> e.field() + ", " + e.weed() + ", site " + e.site() + ", since " + e.since())
+        .toList();
+  }
+}

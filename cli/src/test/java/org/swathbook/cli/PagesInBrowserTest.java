@@ -1,0 +1,152 @@
+package org.swathbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Pages as a browser lays them out, on a desktop, a sheet of paper and a phone. It runs where a
+ * headless Chromium is on the path; else it says that nothing was looked at.
+ */
+@Tag("slow")
+class PagesInBrowserTest {
+  private static final Path DEMO = ProgramProcess.CLI.resolve("../demo-data");
+  private static final int[] WIDTHS = {1200, 720, 400};
+  private static final Pattern FOUND = Pattern.compile("data-found=\"([^\"]*)\"");
+
+  /**
+   * What sticks out: the page beyond its frame, or words of a picture beyond the picture. Half a
+   * pixel is rounding.
+   */
+  private static final String LOOK =
+      """
+      <script>
+      const errors = [];
+      onerror = m => { errors.push(m); };
+      onload = () => {
+        const d = document.getElementById('f').contentDocument;
+        const found = [];
+        const wide = d.documentElement.scrollWidth - d.documentElement.clientWidth;
+        if (wide > 0) found.push('page by ' + wide + ' px');
+        for (const svg of d.querySelectorAll('svg.wide, svg.narrow')) {
+          const box = svg.getBoundingClientRect();
+          if (box.width === 0) continue;
+          for (const t of svg.querySelectorAll('text')) {
+            const b = t.getBoundingClientRect();
+            if (b.left < box.left - 0.5 || b.right > box.right + 0.5)
+              found.push('words: ' + t.textContent);
+          }
+        }
+        document.body.setAttribute('data-found', found.concat(errors).join('; '));
+        document.body.setAttribute('data-drawn', d.querySelectorAll('svg text').length);
+      };
+      </script>
+      """;
+
+  @TempDir Path folder;
+
+  private static Optional<Path> chromium() {
+    return Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
+        .flatMap(
+            p ->
+                Arrays.stream(new String[] {"chromium", "chromium-browser"})
+                    .map(n -> Path.of(p, n)))
+        .filter(Files::isExecutable)
+        .findFirst();
+  }
+
+  private Map<String, Path> pages() {
+    Map<String, String[]> calls = new LinkedHashMap<>();
+    calls.put("season", new String[] {"nd-1-two-layers"});
+    calls.put("check", new String[] {"nd-1-june"});
+    calls.put("load", new String[] {"nd-1-june"});
+    calls.put("audit", new String[] {});
+    calls.put("escapes", new String[] {"nd-1-june"});
+    calls.put(
+        "plan",
+        new String[] {"ND-1", "--why-not", "dicamba", "--handout", file("handout").toString()});
+    Map<String, Path> out = new LinkedHashMap<>();
+    calls.forEach(
+        (command, args) -> {
+          String[] all = Arrays.copyOf(args, args.length + 2);
+          all[args.length] = "--html";
+          all[args.length + 1] = file(command).toString();
+          assertThat(Called.with(command, DEMO, all).code()).isEqualTo(ExitCode.DONE);
+          out.put(command, file(command));
+        });
+    out.put("handout", file("handout"));
+    return out;
+  }
+
+  private Path file(String name) {
+    return folder.resolve(name + ".html");
+  }
+
+  @Test
+  void nothingSticksOutAtAnyWidth() throws Exception {
+    Optional<Path> chromium = chromium();
+    assumeTrue(chromium.isPresent(), "no Chromium on the path: no page was looked at in a browser");
+    for (Map.Entry<String, Path> page : pages().entrySet()) {
+      String inside =
+          Files.readString(page.getValue()).replace("&", "&amp;").replace("\"", "&quot;");
+      for (int width : WIDTHS) {
+        Path around = folder.resolve("around.html");
+        Files.writeString(
+            around,
+            "<!DOCTYPE html><meta charset=utf-8>"
+                + LOOK
+                + "<body><iframe id=f style=\"border:0;height:900px;width:"
+                + width
+                + "px\" srcdoc=\""
+                + inside
+                + "\"></iframe>");
+        String dom = run(chromium.get(), "--dump-dom", around.toUri().toString());
+        Matcher found = FOUND.matcher(dom);
+        assertThat(found.find()).as("the browser looked at %s", page.getKey()).isTrue();
+        assertThat(found.group(1)).as("%s, %s px wide", page.getKey(), width).isEmpty();
+      }
+      Path paper = folder.resolve(page.getKey() + ".pdf");
+      run(chromium.get(), "--print-to-pdf=" + paper, page.getValue().toUri().toString());
+      assertThat(Files.size(paper)).as("%s on paper", page.getKey()).isGreaterThan(5000);
+    }
+  }
+
+  private String run(Path chromium, String what, String url)
+      throws IOException, InterruptedException {
+    Path out = folder.resolve("out.txt");
+    Process p =
+        new ProcessBuilder(
+                chromium.toString(),
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--user-data-dir=" + folder.resolve("profile"),
+                "--window-size=1300,1000",
+                what,
+                url)
+            .redirectOutput(out.toFile())
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    if (!p.waitFor(120, TimeUnit.SECONDS)) {
+      p.destroyForcibly();
+      throw new IOException("the browser did not come back");
+    }
+    return Files.readString(out);
+  }
+}
