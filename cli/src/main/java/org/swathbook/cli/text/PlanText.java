@@ -10,6 +10,7 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.cli.report.HouseRuleWords;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.measure.Money;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
@@ -134,13 +135,39 @@ public final class PlanText {
                 + r.to()
                 + ": net "
                 + Figures.money(r.netPerAcre())
-                + " $/acre, control "
+                + " $/acre"
+                + against(plan, r)
+                + ", control "
                 + control(catalog, r.controlPct()));
       }
     } else if (!plan.isRefused()) {
       page.line("No single house rule was found whose loosening would help.");
     }
+    if (!refusal.noHelp().isEmpty()) {
+      page.wrapped(
+          0,
+          2,
+          "Proved over the passes that were combined (see the foot of this plan): no program breaks"
+              + " "
+              + String.join(" or ", refusal.noHelp())
+              + " alone.");
+    }
     page.blank();
+  }
+
+  /** What loosening a rule buys beside the least bad program. */
+  private static String against(PlannedField plan, Relaxation r) {
+    return plan.programs().get(0).outcome().net().stream()
+        .map(net -> r.netPerAcre().minus(net))
+        .map(
+            d ->
+                d.cents() == 0
+                    ? " (as the program below)"
+                    : " ("
+                        + Figures.money(new Money(Math.abs(d.cents())))
+                        + (d.cents() > 0 ? " more" : " less")
+                        + " than the program below)")
+        .collect(Collectors.joining());
   }
 
   private static String control(Catalog catalog, Map<WeedId, Double> pct) {
@@ -164,18 +191,48 @@ public final class PlanText {
                 + ", "
                 + Figures.count(note.labels())
                 + " programs scored; exact: "
-                + (note.exact()
-                    ? "yes, over the "
-                        + note.combined()
-                        + " passes of the best programs that a heuristic search met: of all programs"
-                        + " made of them none that meets the house rules nets more; a better one"
-                        + " with other passes may exist"
-                    : "no, a heuristic search: a better program may exist"));
+                + exact(note, !plan.programs().isEmpty() && plan.programs().get(0).recommended()));
     plan.millis().ifPresent(ms -> parts.add("It took " + Figures.count((double) ms) + " ms"));
     if (!note.leftOut().isEmpty()) {
       parts.add("Left out before the search: " + String.join("; ", note.leftOut()));
     }
     parts.forEach(p -> page.wrapped(0, 2, p + "."));
     page.blank();
+  }
+
+  private static String exact(SearchNote note, boolean recommended) {
+    if (note.gap().isEmpty()) {
+      return "no, a heuristic search: a better program may exist";
+    }
+    String passes =
+        "over the " + note.combined() + " passes of the best programs that a heuristic search met";
+    String proof;
+    if (note.exact()) {
+      proof =
+          "yes, "
+              + passes
+              + ": of all programs made of them none "
+              + (recommended
+                  ? "that meets the house rules nets more"
+                  : "breaks fewer house rules, or as few for a higher net");
+    } else {
+      proof =
+          "no, the proof "
+              + passes
+              + " was given up: a program made of them that was not looked at "
+              + (recommended ? "nets" : "may break fewer house rules, and nets")
+              + " at most "
+              + Figures.money(note.gap().get())
+              + " $/acre more";
+    }
+    return proof
+        + "; a better one with other passes may exist"
+        + (note.proved().isEmpty()
+            ? ""
+            : ". Proved over the same passes to be what they are called: " + names(note.proved()));
+  }
+
+  private static String names(List<String> names) {
+    return names.stream().map(n -> "'" + n + "'").collect(Collectors.joining(", "));
   }
 }
