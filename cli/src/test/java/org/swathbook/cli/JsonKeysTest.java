@@ -81,6 +81,8 @@ class JsonKeysTest {
             "search.labels",
             "search.combined",
             "search.exact",
+            "search.gap",
+            "search.proved",
             "search.millis");
   }
 

@@ -63,7 +63,8 @@ final class SamplePlans {
                 List.of(SampleJudgement.broken()),
                 List.of(
                     new Relaxation(
-                        "maxExposedEmergence", "5 %", "9.2 %", Money.ofDollars(561.2), control)))),
+                        "maxExposedEmergence", "5 %", "9.2 %", Money.ofDollars(561.2), control)),
+                List.of("oneSiteGone", "seasonControl"))),
         new PlannedProgram(
             "Fewest house rules broken",
             false,
@@ -80,13 +81,14 @@ final class SamplePlans {
                     new Finding(
                         new RuleId("next-crop-interval"),
                         Severity.BLOCK,
-                        "Fomesafen of 14 Jul 2026 keeps corn off this field until 14 May 2027; planting"
-                            + " is 28 Apr 2027.",
+                        "Fomesafen of 14 Jul 2026 keeps corn off this field until 14 May 2027;"
+                            + " planting is 28 Apr 2027.",
                         "10 months",
                         "9 months 14 days",
                         "label, from memory",
                         "plant on or after 14 May 2027, or another crop",
                         About.PROGRAM.withIngredient(IngredientId.of("fomesafen")))),
+                List.of(),
                 List.of(),
                 List.of())));
   }
@@ -104,6 +106,8 @@ final class SamplePlans {
             41233,
             60,
             false,
+            programs.length == 0 ? Optional.empty() : Optional.of(Money.ofDollars(12.34)),
+            programs.length == 0 ? List.of() : List.of("Least cost"),
             List.of("glyphosate-4.5sl: every driver weed resists site 9")),
         List.of(),
         OptionalLong.empty());

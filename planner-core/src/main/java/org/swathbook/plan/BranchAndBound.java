@@ -59,8 +59,11 @@ final class BranchAndBound<N> {
     /** Keeps the program as the best when it is a whole one and better. */
     void consider(N node);
 
-    /** What the best program brings so far; minus infinity without one. */
-    double toBeat();
+    /**
+     * What a program that begins with these passes has to bring to be the best; minus infinity when
+     * any would be, plus infinity when none can.
+     */
+    double toBeat(N node);
 
     /** By how much what is computed may fall short of what counts. */
     double rounding();
@@ -88,6 +91,7 @@ final class BranchAndBound<N> {
 
   private long scored;
   private boolean complete = true;
+  private double mostLeft = Double.NEGATIVE_INFINITY;
 
   /**
    * @param mostScored programs to score before it gives up
@@ -110,6 +114,14 @@ final class BranchAndBound<N> {
     return complete;
   }
 
+  /**
+   * What a program that was left out unseen brings at most; minus infinity when {@link #complete()}
+   * is true.
+   */
+  double mostLeft() {
+    return mostLeft;
+  }
+
   /** How many programs were scored. */
   long scored() {
     return scored;
@@ -127,7 +139,12 @@ final class BranchAndBound<N> {
       return;
     }
     for (Child child : ahead.children) {
-      if (!complete || isHopeless(child.most())) {
+      if (isHopeless(node, child.most())) {
+        return;
+      }
+      if (!complete) {
+        // The most promising comes first: none of the others brings more.
+        mostLeft = Math.max(mostLeft, child.most());
         return;
       }
       if (prunings.contains(Pruning.HOUSE_RULES) && !problem.allows(node, child.candidate())) {
@@ -135,10 +152,11 @@ final class BranchAndBound<N> {
       }
       if (++scored > mostScored) {
         complete = false;
+        mostLeft = Math.max(mostLeft, child.most());
         return;
       }
       N longer = problem.then(node, child.candidate());
-      if (!isHopeless(problem.net(longer))) {
+      if (!isHopeless(longer, problem.net(longer))) {
         problem.consider(longer);
       }
       extend(longer, ahead.open);
@@ -168,7 +186,7 @@ final class BranchAndBound<N> {
     double atBest = problem.netWithoutLoss(node);
     boolean cost = prunings.contains(Pruning.COST);
     boolean gains = prunings.contains(Pruning.GAIN);
-    if (cost && gains && isHopeless(atBest - cheapest(later))) {
+    if (cost && gains && isHopeless(node, atBest - cheapest(later))) {
       return Ahead.NOTHING;
     }
     double asItStands = atBest;
@@ -190,12 +208,12 @@ final class BranchAndBound<N> {
       double alone = cost ? atBest - problem.cost(c) : Double.POSITIVE_INFINITY;
       int date = problem.placeOfDate(c);
       double within = gains ? Math.min(alone, asItStands + gain[i] + dates.beside(date)) : alone;
-      if (isHopeless(within)) {
+      if (isHopeless(node, within)) {
         continue;
       }
       open[left++] = c;
       double most = gains ? Math.min(alone, asItStands + gain[i] + dates.after(date)) : alone;
-      if (!isHopeless(most)) {
+      if (!isHopeless(node, most)) {
         children.add(new Child(c, most));
       }
     }
@@ -217,7 +235,7 @@ final class BranchAndBound<N> {
     return out;
   }
 
-  private boolean isHopeless(double most) {
-    return most + problem.rounding() < problem.toBeat();
+  private boolean isHopeless(N node, double most) {
+    return most + problem.rounding() < problem.toBeat(node);
   }
 }

@@ -1,7 +1,5 @@
 package org.swathbook.plan;
 
-import java.util.List;
-import org.swathbook.season.PassLayers;
 import org.swathbook.season.PreparedPass;
 
 /**
@@ -9,12 +7,12 @@ import org.swathbook.season.PreparedPass;
  *
  * @param cost dollars on an acre with the trip, in the mean of the years, of which those in which
  *     the pass is missed cost nothing
- * @param layers what it lays into the soil against each driver weed
+ * @param laid the pass and what it lays into the soil against each driver weed
  */
-record Candidate(Stop stop, PreparedPass pass, double cost, List<PassLayers> layers) {
+record Candidate(Stop stop, Laid laid, double cost) {
 
-  Candidate {
-    layers = List.copyOf(layers);
+  PreparedPass pass() {
+    return laid.pass();
   }
 
   int date() {

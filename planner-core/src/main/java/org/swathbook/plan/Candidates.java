@@ -9,7 +9,6 @@ import org.swathbook.book.Book;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.season.GainBounds;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.PassLayers;
 import org.swathbook.season.PreparedPass;
 
 /** The tanks on dates of which the exact search makes its programs, by date and then by tank. */
@@ -17,23 +16,40 @@ final class Candidates {
   private static final Comparator<Stop> ORDER =
       Comparator.comparingInt(Stop::date).thenComparing(s -> s.options().toString());
 
+  private final Book book;
+  private final FieldEvaluator evaluator;
+  private final PlanSpace space;
   private final Kernel kernel;
   private final List<Integer> drivers;
+  private final PassesMade made;
+  private final List<Laid> laid;
   private final List<Candidate> all;
   private final GainBounds gains;
   private final List<Integer> dates;
   private final int[] placeOfDate;
 
-  Candidates(Book book, Kernel kernel, PlanSpace space, Collection<Stop> stops) {
-    this.kernel = kernel;
+  Candidates(Book book, FieldEvaluator evaluator, PlanSpace space, Collection<Stop> stops) {
+    this(book, evaluator, space, stops.stream().distinct().sorted(ORDER).toList());
+  }
+
+  private Candidates(Book book, FieldEvaluator evaluator, PlanSpace space, List<Stop> inOrder) {
+    this.book = book;
+    this.evaluator = evaluator;
+    this.space = space;
+    this.kernel = evaluator.kernel();
     this.drivers = drivers(kernel);
-    List<Candidate> made = new ArrayList<>();
-    for (Stop s : stops.stream().distinct().sorted(ORDER).toList()) {
-      PreparedPass pass = kernel.prepare(space.mix(s), space.grid().date(s.date()));
-      made.add(new Candidate(s, pass, cost(book, space, s, pass), layers(pass)));
+    this.made = evaluator.passesMade();
+    this.laid = made.passes().stream().map(p -> Laid.of(kernel, p, drivers)).toList();
+    List<Candidate> list = new ArrayList<>();
+    for (Stop s : inOrder) {
+      PreparedPass pass = evaluator.prepare(s);
+      list.add(new Candidate(s, Laid.of(kernel, pass, drivers), cost(s, pass)));
     }
-    this.all = List.copyOf(made);
-    this.gains = GainBounds.of(kernel, all.stream().map(Candidate::pass).toList());
+    this.all = List.copyOf(list);
+    // Passes made set plants back too, so that later ones meet them smaller.
+    List<PreparedPass> passes = new ArrayList<>(all.stream().map(Candidate::pass).toList());
+    passes.addAll(made.passes());
+    this.gains = GainBounds.of(kernel, passes);
     this.dates = List.copyOf(new TreeSet<>(all.stream().map(Candidate::date).toList()));
     this.placeOfDate = all.stream().mapToInt(c -> dates.indexOf(c.date())).toArray();
   }
@@ -49,17 +65,13 @@ final class Candidates {
     return List.copyOf(out);
   }
 
-  private double cost(Book book, PlanSpace space, Stop stop, PreparedPass pass) {
+  private double cost(Stop stop, PreparedPass pass) {
     long cents = book.passCost().cents();
     for (int o : stop.options()) {
       cents += space.option(o).cost().cents();
     }
     int years = kernel.traces().years().size();
     return cents / 100.0 * (years - pass.missedYears().size()) / years;
-  }
-
-  private List<PassLayers> layers(PreparedPass pass) {
-    return drivers.stream().map(w -> PassLayers.of(kernel, pass, w)).toList();
   }
 
   Kernel kernel() {
@@ -69,6 +81,22 @@ final class Candidates {
   /** Places of the driver weeds among the field's weeds. */
   List<Integer> drivers() {
     return drivers;
+  }
+
+  /** The same tanks in the same order, each so late. */
+  Candidates late(Delay delay) {
+    return new Candidates(
+        book, evaluator, space, all.stream().map(c -> delay.late(c.stop())).toList());
+  }
+
+  /** What stands before every program. */
+  PassesMade made() {
+    return made;
+  }
+
+  /** The beginning of every program: what is made, and nothing of what is still to come. */
+  Prefix start() {
+    return new Prefix(laid, List.of());
   }
 
   int size() {

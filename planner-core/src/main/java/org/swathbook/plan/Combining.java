@@ -1,58 +1,167 @@
 package org.swathbook.plan;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.swathbook.book.Book;
+import org.swathbook.check.HouseRuleCheck;
 
 /**
- * Makes the best program of the passes that a heuristic search met: it takes those of the best
+ * Makes the best programs of the passes that a heuristic search met: it takes those of the best
  * programs apart and compares all programs that can be put together of them.
  */
 final class Combining {
   /** Passes that are combined: default, ours. */
   private static final int MOST_PASSES = 100;
 
-  /** Programs scored before it gives up the proof: default, ours. */
+  /** Programs scored before a proof is given up, of the program to recommend: default, ours. */
   private static final int MOST_SCORED = 20_000;
 
-  private Combining() {}
+  /** The same of the least bad program, where none meets the house rules: default, ours. */
+  private static final int MOST_SCORED_LEAST_BAD = 4_000;
 
-  /**
-   * @param best the best program made of the passes or known before, when it meets the house rules
-   * @param passes how many were combined
-   */
-  record Result(Optional<Walked> best, int passes, int scored, boolean exact) {
-    static final Result NOTHING = new Result(Optional.empty(), 0, 0, false);
+  /** The same of the cheapest program and of those with fewer passes: default, ours. */
+  private static final int MOST_SCORED_SMALLER = 2_000;
+
+  /** The same of the other programs shown beside the first: default, ours. */
+  private static final int MOST_SCORED_BESIDE = 800;
+
+  private final Book book;
+  private final Candidates candidates;
+  private final int maxPasses;
+  private final FieldEvaluator evaluator;
+  private final Delay delay;
+  private final List<Walked> known;
+  private long scored;
+
+  private Combining(
+      Book book, PlanSpace space, FieldEvaluator evaluator, Delay delay, List<Walked> known) {
+    this.book = book;
+    this.candidates = new Candidates(book, evaluator, space, passesOfTheBest(known));
+    this.maxPasses = space.maxPasses();
+    this.evaluator = evaluator;
+    this.delay = delay;
+    this.known = known.stream().filter(Walked::hasPasses).toList();
   }
 
-  static Result of(Book book, PlanSpace space, FieldEvaluator evaluator, Search search) {
-    Optional<Walked> known = search.best().filter(Walked::meetsHouseRules);
-    Candidates candidates =
-        new Candidates(book, evaluator.kernel(), space, passesOfTheBest(search.walked()));
-    if (candidates.size() == 0) {
-      return Result.NOTHING;
+  /**
+   * @param passes how many were combined
+   * @param scored programs scored in all searches
+   * @param first what came of the search for the program to recommend, or of that for the least bad
+   *     one where none was found to recommend; empty when there was nothing to combine
+   * @param beside the programs to show beside it, by their names, and whether they are proved
+   * @param noHelp house rules of which it is proved that loosening one of them alone allows no
+   *     program
+   */
+  record Result(
+      int passes,
+      long scored,
+      Optional<ExactSearch.Result> first,
+      Map<String, ExactSearch.Result> beside,
+      List<String> noHelp) {
+
+    Result {
+      beside = Collections.unmodifiableMap(new LinkedHashMap<>(beside));
+      noHelp = List.copyOf(noHelp);
     }
+
+    /** All programs that the searches found. */
+    List<Walked> found() {
+      return Stream.concat(first.stream(), beside.values().stream())
+          .flatMap(r -> r.best().stream())
+          .toList();
+    }
+  }
+
+  /**
+   * @param known programs that the heuristic search met
+   */
+  static Result of(
+      Book book, PlanSpace space, FieldEvaluator evaluator, Delay delay, List<Walked> known) {
+    return new Combining(book, space, evaluator, delay, known).run();
+  }
+
+  private Result run() {
+    if (candidates.size() == 0) {
+      return new Result(0, 0, Optional.empty(), Map.of(), List.of());
+    }
+    ExactSearch.Result best = search(Aim.BEST, maxPasses, MOST_SCORED);
+    return best.best().isPresent() ? within(best, best.best().get()) : leastBad(best);
+  }
+
+  private Result within(ExactSearch.Result search, Walked best) {
+    Map<String, ExactSearch.Result> beside = new LinkedHashMap<>();
+    beside.put(Named.CHEAPEST, search(Aim.CHEAPEST, maxPasses, MOST_SCORED_SMALLER));
+    beside.put(Named.ASIDE, search(Aim.HOUSE_RULES_ASIDE, maxPasses, MOST_SCORED_BESIDE));
+    fewest(best.draft().stops().size()).ifPresent(r -> beside.put(Named.FEWEST, r));
+    beside.put(Named.LATE, search(Aim.LEAST_HURT_BY_DELAY, maxPasses, MOST_SCORED_BESIDE));
+    return new Result(candidates.size(), scored, Optional.of(search), beside, List.of());
+  }
+
+  /** The best program with fewer passes, as few as there are; empty when there is none. */
+  private Optional<ExactSearch.Result> fewest(int than) {
+    boolean exact = true;
+    for (int most = 1; most < than; most++) {
+      ExactSearch.Result found = search(Aim.BEST, most, MOST_SCORED_SMALLER);
+      exact &= found.exact();
+      if (found.best().isPresent()) {
+        return Optional.of(
+            new ExactSearch.Result(found.best(), exact, found.mostLeft(), found.scored()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Result leastBad(ExactSearch.Result strict) {
+    ExactSearch.Result first = search(Aim.LEAST_BAD, maxPasses, MOST_SCORED_LEAST_BAD);
+    Map<String, ExactSearch.Result> beside = new LinkedHashMap<>();
+    beside.put(Named.ASIDE, search(Aim.HOUSE_RULES_ASIDE, maxPasses, MOST_SCORED_BESIDE));
+    List<String> noHelp = new ArrayList<>();
+    // A looser rule makes a proof harder: where there was none there will be none.
+    for (String rule : strict.exact() ? HouseRuleCheck.NAMES : List.<String>of()) {
+      ExactSearch.Result loosened = search(Aim.loosening(rule), maxPasses, MOST_SCORED_BESIDE);
+      beside.put(rule, loosened);
+      if (loosened.exact() && loosened.best().isEmpty()) {
+        noHelp.add(rule);
+      }
+    }
+    return new Result(candidates.size(), scored, Optional.of(first), beside, noHelp);
+  }
+
+  private ExactSearch.Result search(Aim aim, int mostPasses, int mostScored) {
+    List<Walked> fit =
+        known.stream()
+            .filter(w -> aim.allows(w) && w.draft().stops().size() <= mostPasses)
+            .sorted(Goal.BEST)
+            .toList();
+    Optional<Walked> toBeat =
+        aim.worth() == Aim.Worth.NET_WHEN_LATE
+            ? delay.leastHurt(fit)
+            : fit.stream().min(aim.order(delay));
     ExactSearch.Result found =
         new ExactSearch(
+                aim,
                 candidates,
                 book.house(),
-                space.maxPasses(),
+                mostPasses,
                 evaluator,
+                delay,
                 EnumSet.allOf(Pruning.class),
-                MOST_SCORED)
-            .run(known);
-    return new Result(
-        found.best(),
-        candidates.size(),
-        (int) found.scored(),
-        found.exact() && found.best().isPresent());
+                mostScored)
+            .run(toBeat);
+    scored += found.scored();
+    return found;
   }
 
   /**

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.swathbook.measure.Money;
 
 /** How programs of one field fare when rain or other work holds the sprayer up all season. */
@@ -32,19 +34,25 @@ final class Delay {
     return known.computeIfAbsent(w.draft(), d -> evaluator.full(late(d)).net());
   }
 
-  /** Of the best programs the one that nets most when it is late. */
+  /**
+   * Of the best programs, and of all asked about before, the one that nets most when it is late.
+   */
   Optional<Walked> leastHurt(List<Walked> sorted) {
-    return sorted.stream()
-        .limit(ASKED)
+    Set<Draft> before = Set.copyOf(known.keySet());
+    return Stream.concat(
+            sorted.stream().limit(ASKED),
+            sorted.stream().skip(ASKED).filter(w -> before.contains(w.draft())))
         .max(
             Comparator.comparing(this::net)
                 .thenComparing(w -> w.draft().key(), Comparator.reverseOrder()));
   }
 
   private Draft late(Draft draft) {
-    return new Draft(
-        draft.stops().stream()
-            .map(s -> s.on(Math.min(s.date() + DAYS, space.grid().size() - 1)))
-            .toList());
+    return new Draft(draft.stops().stream().map(this::late).toList());
+  }
+
+  /** A pass so late, on the last day of the grid at the latest. */
+  Stop late(Stop stop) {
+    return stop.on(Math.min(stop.date() + DAYS, space.grid().size() - 1));
   }
 }

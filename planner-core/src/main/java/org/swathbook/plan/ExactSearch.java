@@ -1,26 +1,30 @@
 package org.swathbook.plan;
 
-import java.util.List;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.Loads;
-import org.swathbook.season.PreparedPass;
 import org.swathbook.season.Score;
 import org.swathbook.season.Standing;
 
 /**
- * Finds, of all programs that can be made of some candidate passes, the one with the highest net
- * return that meets the house rules, and proves that none is better. Money is dollars on an acre.
+ * Finds, of all programs that can be made of some candidate passes, the best one, and proves that
+ * none is better. Money is dollars on an acre.
  */
 final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
   /** More than all rounding to cents, dollars on an acre. */
   private static final double ROUNDING = 0.02;
 
+  private final Aim aim;
   private final Candidates candidates;
+  private final Candidates late;
   private final Evaluator evaluator;
+  private final Delay delay;
+  private final Comparator<Walked> order;
   private final Kernel kernel;
   private final PrefixRules prefixRules;
   private final SeasonRules seasonRules;
@@ -29,41 +33,78 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
   private final long mostScored;
 
   private @Nullable Walked best;
+  private double bestWorth = Double.NEGATIVE_INFINITY;
 
   /**
-   * @param best highest net return that meets the house rules; empty when none of the programs does
+   * @param best the best program; empty when none of those seen is what is looked for
    * @param exact whether that is proved; not when there were more programs to score than allowed
+   * @param mostLeft what a program that was not seen is worth at most, dollars on an acre: minus
+   *     infinity when exact
    * @param scored how many programs were scored
    */
-  record Result(Optional<Walked> best, boolean exact, long scored) {}
+  record Result(Optional<Walked> best, boolean exact, double mostLeft, long scored) {}
 
-  /** First passes with their score, and what stands on the later dates as far as it was asked. */
+  /**
+   * First passes with what they score and break, and what stands on the later dates and would be
+   * broken with one more pass, as far as it was asked.
+   */
   static final class Node {
     private final Prefix prefix;
     private final Score score;
+    private final Prefix paid;
+    private final Score paidScore;
+    private final Breach broken;
     private final @Nullable Standing[] standing;
 
-    private Node(Prefix prefix, Score score, int dates) {
+    private final boolean[] asked;
+    private final @Nullable Breach[] after;
+
+    private Node(
+        Prefix prefix,
+        Score score,
+        Prefix paid,
+        Score paidScore,
+        Breach broken,
+        Candidates candidates) {
       this.prefix = prefix;
       this.score = score;
-      this.standing = new @Nullable Standing[dates];
+      this.paid = paid;
+      this.paidScore = paidScore;
+      this.broken = broken;
+      this.standing = new @Nullable Standing[candidates.dates()];
+      this.asked = new boolean[candidates.size()];
+      this.after = new @Nullable Breach[candidates.size()];
     }
   }
 
+  /**
+   * @param delay what comes when every pass is late
+   */
   ExactSearch(
+      Aim aim,
       Candidates candidates,
       HouseRules house,
       int maxPasses,
       Evaluator evaluator,
+      Delay delay,
       Set<Pruning> prunings,
       long mostScored) {
+    this.aim = aim;
     this.candidates = candidates;
+    this.late = aim.worth() == Aim.Worth.NET_WHEN_LATE ? candidates.late(delay) : candidates;
     this.evaluator = evaluator;
+    this.delay = delay;
+    this.order = aim.order(delay);
     this.kernel = candidates.kernel();
-    this.prefixRules = new PrefixRules(candidates, house);
-    this.seasonRules = new SeasonRules(candidates, house);
+    this.prefixRules = new PrefixRules(candidates, house, aim.mayBreak());
+    this.seasonRules = new SeasonRules(candidates, house, aim.mayBreak());
     this.maxPasses = maxPasses;
-    this.prunings = prunings;
+    this.prunings = EnumSet.noneOf(Pruning.class);
+    this.prunings.addAll(prunings);
+    if (late.dates() < candidates.dates()) {
+      // Late passes meet on the last day of the grid; gains are bounded for one pass on a day.
+      this.prunings.remove(Pruning.GAIN);
+    }
     this.mostScored = mostScored;
   }
 
@@ -71,14 +112,25 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
    * @param known a program to be beaten, made of the candidates or not
    */
   Result run(Optional<Walked> known) {
-    best = known.filter(Walked::meetsHouseRules).orElse(null);
+    known.filter(aim::allows).ifPresent(this::keep);
     BranchAndBound<Node> search = new BranchAndBound<>(this, prunings, mostScored);
-    search.run(node(Prefix.EMPTY));
-    return new Result(Optional.ofNullable(best), search.complete(), search.scored());
+    Node start = node(candidates.start(), late.start(), Breach.NONE);
+    if (!candidates.made().passes().isEmpty()) {
+      consider(start);
+    }
+    search.run(start);
+    return new Result(
+        Optional.ofNullable(best),
+        search.complete(),
+        search.mostLeft() + ROUNDING,
+        search.scored());
   }
 
-  private Node node(Prefix prefix) {
-    return new Node(prefix, kernel.score(prefix.prepared()), candidates.dates());
+  private Node node(Prefix prefix, Prefix paid, Breach broken) {
+    Score score = kernel.score(prefix.prepared());
+    Score paidScore =
+        aim.worth() != Aim.Worth.NET_WHEN_LATE ? score : kernel.score(paid.prepared());
+    return new Node(prefix, score, paid, paidScore, broken, candidates);
   }
 
   @Override
@@ -103,7 +155,7 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
 
   @Override
   public double cost(int candidate) {
-    return candidates.get(candidate).cost();
+    return late.get(candidate).cost();
   }
 
   @Override
@@ -118,23 +170,31 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
 
   @Override
   public double net(Node node) {
-    return node.score.weedFreeDollarsPerAcre()
-        - node.score.lossDollarsPerAcre()
-        - node.prefix.cost();
+    return netWithoutLoss(node) - (countsLoss() ? node.paidScore.lossDollarsPerAcre() : 0);
   }
 
   @Override
   public double netWithoutLoss(Node node) {
-    return node.score.weedFreeDollarsPerAcre() - node.prefix.cost();
+    boolean earns = countsLoss() && candidates.made().priced();
+    return (earns ? node.paidScore.weedFreeDollarsPerAcre() : 0)
+        - node.paid.cost()
+        - candidates.made().cost();
+  }
+
+  private boolean countsLoss() {
+    return aim.worth() != Aim.Worth.COST;
   }
 
   @Override
   public BranchAndBound.Savings savings(Node node, int[] some) {
-    double loss = node.score.lossDollarsPerAcre();
-    Loads loads = kernel.loads(node.prefix.prepared());
     double[] most = new double[some.length];
+    if (!countsLoss()) {
+      return new BranchAndBound.Savings(0, most);
+    }
+    double loss = node.paidScore.lossDollarsPerAcre();
+    Loads loads = kernel.loads(node.paid.prepared());
     for (int i = 0; i < most.length; i++) {
-      most[i] = Math.min(loss, candidates.gains().mostSaved(some[i], loads));
+      most[i] = Math.min(loss, late.gains().mostSaved(some[i], loads));
     }
     return new BranchAndBound.Savings(loss, most);
   }
@@ -146,6 +206,18 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
 
   @Override
   public boolean allows(Node node, int candidate) {
+    return broken(node, candidate) != null;
+  }
+
+  private @Nullable Breach broken(Node node, int candidate) {
+    if (!node.asked[candidate]) {
+      node.asked[candidate] = true;
+      node.after[candidate] = ask(node, candidate);
+    }
+    return node.after[candidate];
+  }
+
+  private @Nullable Breach ask(Node node, int candidate) {
     Candidate next = candidates.get(candidate);
     int date = candidates.placeOfDate(candidate);
     Standing standing = node.standing[date];
@@ -153,30 +225,60 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
       standing = Standing.of(kernel, node.prefix.prepared(), next.pass());
       node.standing[date] = standing;
     }
-    return prefixRules.allow(node.prefix, next, standing);
+    return prefixRules.after(node.prefix, node.broken, next, standing);
   }
 
   @Override
   public Node then(Node node, int candidate) {
-    return node(node.prefix.then(candidates.get(candidate)));
+    Breach broken = Breach.NONE;
+    if (!aim.mayBreak().isEmpty() && aim.lightestFirst()) {
+      Breach after = broken(node, candidate);
+      broken = after == null ? node.broken : after;
+    }
+    return node(
+        node.prefix.then(candidates.get(candidate)), node.paid.then(late.get(candidate)), broken);
   }
 
   @Override
   public void consider(Node node) {
-    List<PreparedPass> passes = node.prefix.prepared();
+    Breach broken = seasonRules.of(node.broken, node.score);
+    if (broken == null || net(node) + ROUNDING < toBeat(broken)) {
+      return;
+    }
     Draft draft = node.prefix.draft();
-    if (!seasonRules.allow(passes, node.score) || !evaluator.legal(draft)) {
+    if (!evaluator.legal(draft) || !seasonRules.holdsWithoutAnyOneSite(node.prefix.prepared())) {
       return;
     }
     Walked walked = evaluator.full(draft);
-    if (walked.meetsHouseRules() && (best == null || Goal.BEST.compare(walked, best) < 0)) {
-      best = walked;
+    if (aim.allows(walked) && (best == null || order.compare(walked, best) < 0)) {
+      keep(walked);
     }
   }
 
+  private void keep(Walked walked) {
+    best = walked;
+    bestWorth =
+        switch (aim.worth()) {
+          case NET -> walked.net().dollars();
+          case COST -> -walked.cost().dollars();
+          case NET_WHEN_LATE -> delay.net(walked).dollars();
+        };
+  }
+
   @Override
-  public double toBeat() {
-    return best == null ? Double.NEGATIVE_INFINITY : best.net().dollars();
+  public double toBeat(Node node) {
+    return toBeat(node.broken);
+  }
+
+  private double toBeat(Breach broken) {
+    if (best == null || !aim.lightestFirst()) {
+      return bestWorth;
+    }
+    int more = Integer.compare(broken.rules().size(), best.brokenRules());
+    if (more == 0) {
+      more = Integer.compare(broken.steps(), (int) HouseDeficit.of(best.broken()));
+    }
+    return more == 0 ? bestWorth : more < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
   }
 
   @Override

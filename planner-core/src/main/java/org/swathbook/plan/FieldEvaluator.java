@@ -106,7 +106,19 @@ final class FieldEvaluator implements Evaluator {
     return wishes.missing(used);
   }
 
-  private PreparedPass prepare(Stop stop) {
+  /** Passes that every draft comes after. */
+  PassesMade passesMade() {
+    long cents = 0;
+    boolean priced = true;
+    for (PreparedPass p : facts) {
+      cents += known(p.mix()) + book.passCost().cents();
+      priced &= book.prices().perAcre(p.mix()).isPresent();
+    }
+    return new PassesMade(facts, cents / 100.0, priced);
+  }
+
+  /** A pass on its date, made once for all drafts that hold it. */
+  PreparedPass prepare(Stop stop) {
     return prepared.computeIfAbsent(
         stop, s -> kernel.prepare(space.mix(s), space.grid().date(s.date())));
   }

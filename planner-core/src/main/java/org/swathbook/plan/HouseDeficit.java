@@ -15,14 +15,21 @@ final class HouseDeficit {
   static double of(List<BrokenHouseRule> broken) {
     double sum = 0;
     for (BrokenHouseRule b : broken) {
-      double missed = Math.abs(b.limit() - b.actual());
-      sum +=
-          switch (b.name()) {
-            case HouseRuleCheck.MIN_FOLIAR_SITES, HouseRuleCheck.MIN_SOIL_SITES -> missed;
-            case HouseRuleCheck.MIN_LAYER_OVERLAP -> missed / 7;
-            default -> missed / 10;
-          };
+      sum += of(b.name(), b.limit() - b.actual());
     }
     return sum;
+  }
+
+  /**
+   * Of one rule.
+   *
+   * @param missed by how much, either way: sites, days or percent
+   */
+  static double of(String rule, double missed) {
+    return switch (rule) {
+      case HouseRuleCheck.MIN_FOLIAR_SITES, HouseRuleCheck.MIN_SOIL_SITES -> Math.abs(missed);
+      case HouseRuleCheck.MIN_LAYER_OVERLAP -> Math.abs(missed) / 7;
+      default -> Math.abs(missed) / 10;
+    };
   }
 }

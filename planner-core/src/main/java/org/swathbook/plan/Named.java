@@ -15,8 +15,29 @@ import org.swathbook.catalog.IngredientId;
  * is best at.
  */
 final class Named {
-  /** What a program is called that loses least by delay. */
-  static final String LATE = "Highest net return when every pass comes a week late,";
+  private static final String WITHIN = " within the house rules";
+
+  /** What the best program is called. */
+  static final String BEST = "Highest net return" + WITHIN;
+
+  /** What the cheapest program is called, where any meets the house rules. */
+  static final String CHEAPEST = "Lowest cost" + WITHIN;
+
+  /** What the program with the highest net return of all is called. */
+  static final String ASIDE = "Highest net return, house rules aside";
+
+  /** What the program with the fewest passes is called, where any meets the house rules. */
+  static final String FEWEST = "Fewest passes" + WITHIN;
+
+  private static final String LATE_START = "Highest net return when every pass comes a week late,";
+
+  /** What a program is called that loses least by delay, where any meets the house rules. */
+  static final String LATE = LATE_START + WITHIN;
+
+  /** Whether a program is called after what it nets when it is late. */
+  static boolean isOfDelay(String name) {
+    return name.startsWith(LATE_START);
+  }
 
   private Named() {}
 
@@ -34,34 +55,21 @@ final class Named {
     Walked first = sorted.get(0);
     List<Walked> fit = sorted.stream().filter(w -> w.brokenRules() == first.brokenRules()).toList();
     boolean meets = first.meetsHouseRules();
-    out.put(
-        meets
-            ? "Highest net return within the house rules"
-            : "Fewest house rules broken, then highest net",
-        first);
-    put(
-        out,
-        "Lowest cost " + (meets ? "within the house rules" : "with as few rules broken"),
-        cheapest(fit));
-    put(
-        out,
-        "Highest net return, house rules aside",
-        best(sorted, Comparator.comparing(Walked::net).reversed()));
+    out.put(meets ? BEST : "Fewest house rules broken, then highest net", first);
+    put(out, meets ? CHEAPEST : "Lowest cost with as few rules broken", cheapest(fit));
+    put(out, ASIDE, best(sorted, Comparator.comparing(Walked::net).reversed()));
     put(
         out,
         "Holds with any one site of action gone",
         sorted.stream().filter(w -> holdsWithoutOneSite(w, oneSiteGonePct)).findFirst());
     put(
         out,
-        "Fewest passes " + (meets ? "within the house rules" : "with as few rules broken"),
+        meets ? FEWEST : "Fewest passes with as few rules broken",
         best(
             fit,
             Comparator.<Walked>comparingInt(w -> w.draft().stops().size())
                 .thenComparing(Goal.BEST)));
-    put(
-        out,
-        LATE + (meets ? " within the house rules" : " with as few rules broken"),
-        delay.leastHurt(fit));
+    put(out, meets ? LATE : LATE_START + " with as few rules broken", delay.leastHurt(fit));
     if (out.size() < 4) {
       put(
           out,

@@ -107,28 +107,30 @@ public final class Planner {
     if (!meetsHouseRules(search)) {
       search.best().ifPresent(w -> search.withoutEachActiveOf(w, space));
     }
-    // Passes made are no candidates: what was sprayed cannot be left out of a program.
-    Combining.Result combined =
-        soFar.isEmpty() ? Combining.of(book, space, evaluator, search) : Combining.Result.NOTHING;
-    combined.best().ifPresent(w -> search.walk(w.draft()));
+    Delay delay = new Delay(space, evaluator);
+    Combining.Result combined = Combining.of(book, space, evaluator, delay, search.walked());
+    combined.found().forEach(w -> search.walk(w.draft()));
     List<Walked> walked =
         search.walked().stream().filter(w -> w.hasPasses() && w.lacking() == 0).toList();
     Tanks tanks = new Tanks(book, traces, space, legality, soFar.made());
-    Delay delay = new Delay(space, evaluator);
-    List<PlannedProgram> programs = named(traces, space, tanks, walked, delay, today);
+    Shown shown = named(traces, space, tanks, walked, delay, today);
+    List<PlannedProgram> programs = shown.programs();
+    Proof proof = Proof.of(combined, shown.walked());
     SearchNote note =
         new SearchNote(
             space.options().size(),
             space.grid().size(),
-            evaluator.scored() + combined.scored(),
+            evaluator.scored() + (int) combined.scored(),
             combined.passes(),
-            combined.exact() && isFirst(combined.best(), programs),
+            proof.exact(),
+            proof.gap(),
+            proof.proved(),
             made.leftOut());
     if (programs.isEmpty()) {
       return new FieldPlan(
           traces.field(),
           traces,
-          Optional.of(new Refusal(legality.blocks(asked(made)), List.of(), List.of())),
+          Optional.of(Refusal.ofField(legality.blocks(asked(made)))),
           List.of(),
           List.of(),
           List.of(),
@@ -141,7 +143,8 @@ public final class Planner {
                 new Refusal(
                     List.of(),
                     programs.get(0).judgement().brokenHouseRules(),
-                    Relaxations.of(walked)));
+                    Relaxations.of(walked),
+                    combined.noHelp()));
     return new FieldPlan(
         traces.field(),
         traces,
@@ -166,16 +169,13 @@ public final class Planner {
     return search.best().filter(Walked::meetsHouseRules).isPresent();
   }
 
-  /** Whether the first program shown is that one; a rule of the whole program may block it. */
-  private static boolean isFirst(Optional<Walked> best, List<PlannedProgram> programs) {
-    return !programs.isEmpty()
-        && programs.get(0).recommended()
-        && best.isPresent()
-        && programs.get(0).outcome().net().equals(best.get().outcome().net());
-  }
+  /**
+   * @param walked the same by their names, as they were found
+   */
+  private record Shown(List<PlannedProgram> programs, Map<String, Walked> walked) {}
 
   /** Names programs until every one of them is judged and none is blocked. */
-  private List<PlannedProgram> named(
+  private Shown named(
       TraceSet traces,
       PlanSpace space,
       Tanks tanks,
@@ -208,7 +208,7 @@ public final class Planner {
                 best ? "" : givesUp(e.getKey(), first, w, delay)));
       }
       if (blocked.isEmpty()) {
-        return out;
+        return new Shown(out, chosen);
       }
       left.removeAll(blocked);
     }
@@ -216,7 +216,7 @@ public final class Planner {
 
   private static String givesUp(String name, Walked first, Walked other, Delay delay) {
     String now = GivesUp.against(first, other);
-    return name.startsWith(Named.LATE)
+    return Named.isOfDelay(name)
         ? now
             + "; a week late it nets $"
             + delay.net(other)
@@ -230,10 +230,18 @@ public final class Planner {
     return new FieldPlan(
         traces.field(),
         traces,
-        Optional.of(new Refusal(because, List.of(), List.of())),
+        Optional.of(Refusal.ofField(because)),
         List.of(),
         List.of(),
         List.of(),
-        new SearchNote(made.options().size(), grid.size(), 0, 0, false, made.leftOut()));
+        new SearchNote(
+            made.options().size(),
+            grid.size(),
+            0,
+            0,
+            false,
+            Optional.empty(),
+            List.of(),
+            made.leftOut()));
   }
 }

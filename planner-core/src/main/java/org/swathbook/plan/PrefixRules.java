@@ -3,103 +3,136 @@ package org.swathbook.plan;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
+import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.rules.HouseTests;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PassLayers;
+import org.swathbook.season.PreparedPass;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.Standing;
+import org.swathbook.season.WeedOutcome;
 
 /**
  * The house rules that the first passes of a program settle, whatever comes after them: foliar
  * sites on what stands, soil sites of a layer, overlaps of layers that follow each other, and
- * windows met.
+ * windows met. What a pass that is made lacks is not held against a program.
  */
 final class PrefixRules {
   private final Kernel kernel;
   private final HouseRules house;
+  private final Set<String> mayBreak;
   private final List<Integer> drivers;
-  private final Map<Pair, Boolean> overlaps = new HashMap<>();
+  private final Map<Pair, WeedOutcome.LayerOverlap> overlaps = new HashMap<>();
 
-  private record Pair(Stop first, Stop next, int driver) {}
+  private record Pair(PreparedPass first, PreparedPass next, int driver) {}
 
-  PrefixRules(Candidates candidates, HouseRules house) {
+  /**
+   * @param mayBreak names of the rules that a program may break
+   */
+  PrefixRules(Candidates candidates, HouseRules house, Set<String> mayBreak) {
     this.kernel = candidates.kernel();
     this.drivers = candidates.drivers();
     this.house = house;
+    this.mayBreak = mayBreak;
   }
 
   /**
-   * Whether one more pass breaks none of these rules.
+   * What the passes break with one more; null when that is a rule that may not be broken.
    *
+   * @param broken what they break without it
    * @param standing what stands on its date after the passes before it
    */
-  boolean allow(Prefix before, Candidate next, Standing standing) {
-    return meetWindows(before, next)
-        && haveSoilSites(before, next)
-        && overlap(before, next)
-        && haveFoliarSites(next, standing);
+  @Nullable Breach after(Prefix before, Breach broken, Candidate next, Standing standing) {
+    Breach out = windows(before, broken, next);
+    out = out == null ? null : soilSites(before, out, next);
+    out = out == null ? null : overlap(before, out, next);
+    return out == null ? null : foliarSites(out, next, standing);
   }
 
-  private boolean meetWindows(Prefix before, Candidate next) {
+  private @Nullable Breach windows(Prefix before, Breach broken, Candidate next) {
     double pct =
         SeasonWalk.windowConfidencePct(
             before.then(next).prepared(), kernel.traces().years().size());
-    return !HouseTests.isShortOfWindows(house, pct);
+    if (!HouseTests.isShortOfWindows(house, pct)) {
+      return broken;
+    }
+    String rule = HouseRuleCheck.WINDOW_CONFIDENCE;
+    return mayBreak.contains(rule)
+        ? broken.withWindows(HouseDeficit.of(rule, 100 * house.windowConfidence() - pct))
+        : null;
   }
 
-  private boolean haveSoilSites(Prefix before, Candidate next) {
-    for (int d = 0; d < drivers.size(); d++) {
+  private @Nullable Breach soilSites(Prefix before, Breach broken, Candidate next) {
+    Breach out = broken;
+    for (int d = 0; d < drivers.size() && out != null; d++) {
       int driver = d;
-      if (isLayer(next, d)) {
-        boolean first = before.passes().stream().noneMatch(p -> isLayer(p, driver));
+      if (isLayer(next.laid(), d)) {
+        boolean first = before.laid().stream().noneMatch(p -> isLayer(p, driver));
         int asked = first ? house.minSoilSitesFirst() : house.minSoilSitesOverlap();
-        if (next.layers().get(d).effectiveSites() < asked) {
-          return false;
+        int has = next.laid().layers().get(d).effectiveSites();
+        if (has < asked) {
+          out = with(out, HouseRuleCheck.MIN_SOIL_SITES, asked - has);
         }
       }
     }
-    return true;
+    return out;
   }
 
-  private boolean isLayer(Candidate pass, int driver) {
+  private boolean isLayer(Laid pass, int driver) {
     return HouseTests.isLayer(pass.layers().get(driver).years(), kernel.traces().years().size());
   }
 
-  private boolean overlap(Prefix before, Candidate next) {
-    for (int d = 0; d < drivers.size(); d++) {
-      if (next.layers().get(d).inSomeYear()) {
-        for (int p = before.size() - 1; p >= 0; p--) {
-          Candidate last = before.passes().get(p);
+  private @Nullable Breach overlap(Prefix before, Breach broken, Candidate next) {
+    Breach out = broken;
+    List<Laid> earlier = before.laid();
+    for (int d = 0; d < drivers.size() && out != null; d++) {
+      if (next.laid().layers().get(d).inSomeYear()) {
+        for (int p = earlier.size() - 1; p >= 0; p--) {
+          Laid last = earlier.get(p);
           if (last.layers().get(d).inSomeYear()) {
-            if (isShort(last, next, d)) {
-              return false;
+            WeedOutcome.LayerOverlap o = overlap(last, next.laid(), d);
+            if (HouseTests.isShort(house, o)) {
+              out =
+                  with(
+                      out,
+                      HouseRuleCheck.MIN_LAYER_OVERLAP,
+                      house.minLayerOverlapDays() - o.medianDays());
             }
             break;
           }
         }
       }
     }
-    return true;
+    return out;
   }
 
-  private boolean isShort(Candidate first, Candidate next, int driver) {
+  private WeedOutcome.LayerOverlap overlap(Laid first, Laid next, int driver) {
     return overlaps.computeIfAbsent(
-        new Pair(first.stop(), next.stop(), driver),
+        new Pair(first.pass(), next.pass(), driver),
         p -> {
           PassLayers layers = first.layers().get(driver);
-          return HouseTests.isShort(
-              house, layers.overlap(kernel, drivers.get(driver), next.layers().get(driver)));
+          return layers.overlap(kernel, drivers.get(driver), next.layers().get(driver));
         });
   }
 
-  private boolean haveFoliarSites(Candidate next, Standing standing) {
+  private @Nullable Breach foliarSites(Breach broken, Candidate next, Standing standing) {
+    Breach out = broken;
     for (int w : drivers) {
       int asked = HouseTests.foliarSitesAsked(house, standing.stands(w));
-      if (asked > 0 && standing.effectiveSites(kernel, next.pass(), w) < asked) {
-        return false;
+      if (asked > 0 && out != null) {
+        int has = standing.effectiveSites(kernel, next.pass(), w);
+        if (has < asked) {
+          out = with(out, HouseRuleCheck.MIN_FOLIAR_SITES, asked - has);
+        }
       }
     }
-    return true;
+    return out;
+  }
+
+  private @Nullable Breach with(Breach broken, String rule, double missed) {
+    return mayBreak.contains(rule) ? broken.with(rule, HouseDeficit.of(rule, missed)) : null;
   }
 }

@@ -1,6 +1,8 @@
 package org.swathbook.plan;
 
 import java.util.List;
+import java.util.Optional;
+import org.swathbook.measure.Money;
 
 /**
  * How the programs were found.
@@ -10,13 +12,26 @@ import java.util.List;
  * @param combined passes of the best programs met, of which all programs were then compared; 0 when
  *     none were
  * @param exact whether it is proved that of all programs made of those passes none that meets the
- *     house rules has a higher net return than the first one shown
+ *     house rules has a higher net return than the first one shown; or, where none meets them, that
+ *     none breaks fewer, by fewer steps, or as few for a higher net return
+ * @param gap what a program made of those passes may net at most above the first one shown, dollars
+ *     on an acre, whatever was not looked at: 0 when exact; empty when none were combined
+ * @param proved names of the programs shown beside the first of which the same is proved, each for
+ *     what it is best at
  * @param leftOut products that were left out before the search and why, for the reader
  */
 public record SearchNote(
-    int options, int dates, int labels, int combined, boolean exact, List<String> leftOut) {
+    int options,
+    int dates,
+    int labels,
+    int combined,
+    boolean exact,
+    Optional<Money> gap,
+    List<String> proved,
+    List<String> leftOut) {
 
   public SearchNote {
+    proved = List.copyOf(proved);
     leftOut = List.copyOf(leftOut);
   }
 }

@@ -86,10 +86,16 @@ public final class HouseTests {
    * in five is worse than.
    */
   public static Exposure exposure(HouseRules house, WeedOutcome weed) {
-    double mostPct = 100 * house.maxExposed(weed.pressure().weed().id());
-    return Quantity.exceeds(weed.exposedPct(), mostPct)
-        ? new Exposure(true, weed.exposedPct(), mostPct)
-        : new Exposure(false, weed.exposedWorstFifthPct(), WORST_YEAR * mostPct);
+    return exposure(
+        house, weed.pressure().weed().id(), weed.exposedPct(), weed.exposedWorstFifthPct());
+  }
+
+  public static Exposure exposure(
+      HouseRules house, WeedId weed, double medianPct, double worstFifthPct) {
+    double mostPct = 100 * house.maxExposed(weed);
+    return Quantity.exceeds(medianPct, mostPct)
+        ? new Exposure(true, medianPct, mostPct)
+        : new Exposure(false, worstFifthPct, WORST_YEAR * mostPct);
   }
 
   /**

@@ -15,14 +15,17 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 import org.swathbook.book.Book;
-import org.swathbook.season.Kernel;
+import org.swathbook.check.HouseRuleCheck;
 
 /** The exact search held against a look at every program that can be made of some passes. */
 class ExactSearchProperties {
   private static final int MOST_PASSES = 3;
   private static final long UNBOUNDED = Long.MAX_VALUE;
+  private static final double NOTHING = Double.NEGATIVE_INFINITY;
 
   /** A field, and passes of the best programs that a few climbs met. */
   record Ground(Book book, PlanSpace space, FieldEvaluator evaluator, List<Stop> stops) {}
@@ -80,11 +83,38 @@ class ExactSearchProperties {
         .coverage(c -> c.check(true).percentage(p -> p >= 20));
   }
 
+  private static final List<Aim> AIMS =
+      List.of(
+          Aim.BEST,
+          Aim.CHEAPEST,
+          Aim.LEAST_HURT_BY_DELAY,
+          Aim.HOUSE_RULES_ASIDE,
+          Aim.LEAST_BAD,
+          Aim.loosening(HouseRuleCheck.MIN_FOLIAR_SITES));
+
+  @Provide
+  Arbitrary<Aim> aims() {
+    return Arbitraries.of(AIMS);
+  }
+
   @Property(tries = 20)
-  void eachPruningSwitchedOffChangesNothing(@ForAll("tasks") Task task) {
-    ExactSearch.Result all = search(task, EnumSet.allOf(Pruning.class), UNBOUNDED);
+  void eachPruningSwitchedOffChangesNothing(@ForAll("tasks") Task task, @ForAll("aims") Aim aim) {
+    switchOff(task, aim);
+  }
+
+  @Property(tries = 2000)
+  @Tag("slow")
+  void thousandsOfTimesEachPruningSwitchedOffChangesNothing(
+      @ForAll("tasks") Task task, @ForAll("aims") Aim aim) {
+    switchOff(task, aim);
+  }
+
+  private static void switchOff(Task task, Aim aim) {
+    ExactSearch.Result all = search(aim, task, EnumSet.allOf(Pruning.class), UNBOUNDED);
     for (Pruning off : Pruning.values()) {
-      ExactSearch.Result without = search(task, EnumSet.complementOf(EnumSet.of(off)), UNBOUNDED);
+      ExactSearch.Result without =
+          search(aim, task, EnumSet.complementOf(EnumSet.of(off)), UNBOUNDED);
+      assertThat(without.exact()).isTrue();
       assertThat(without.best().map(Walked::draft)).isEqualTo(all.best().map(Walked::draft));
     }
   }
@@ -97,12 +127,43 @@ class ExactSearchProperties {
     assertThat(cut.exact()).isFalse();
   }
 
+  /** A program that was not looked at is worth no more than is said. */
+  @Property(tries = 40)
+  void whereTheProofIsGivenUpTheBestIsWithinTheGap(
+      @ForAll("tasks") Task task, @ForAll @IntRange(min = 0, max = 99) int percent) {
+    ExactSearch.Result whole = search(task, EnumSet.allOf(Pruning.class), UNBOUNDED);
+    long budget = whole.scored() * percent / 100;
+    ExactSearch.Result cut = search(task, EnumSet.allOf(Pruning.class), budget);
+    assertThat(cut.scored()).isLessThanOrEqualTo(budget + 1);
+    assertThat(cut.mostLeft() == NOTHING).isEqualTo(cut.exact());
+    whole
+        .best()
+        .ifPresent(
+            best -> {
+              double seen = cut.best().map(w -> w.net().dollars()).orElse(NOTHING);
+              assertThat(best.net().dollars()).isLessThanOrEqualTo(Math.max(seen, cut.mostLeft()));
+            });
+    Statistics.label("the best was not seen, and lies within the gap")
+        .collect(whole.best().isPresent() && !whole.best().equals(cut.best()));
+  }
+
   private static ExactSearch.Result search(Task task, Set<Pruning> prunings, long mostScored) {
+    return search(Aim.BEST, task, prunings, mostScored);
+  }
+
+  private static ExactSearch.Result search(
+      Aim aim, Task task, Set<Pruning> prunings, long mostScored) {
     Ground g = task.ground();
-    Kernel kernel = g.evaluator().kernel();
-    Candidates candidates = new Candidates(g.book(), kernel, g.space(), task.stops());
+    Candidates candidates = new Candidates(g.book(), g.evaluator(), g.space(), task.stops());
     return new ExactSearch(
-            candidates, g.book().house(), MOST_PASSES, g.evaluator(), prunings, mostScored)
+            aim,
+            candidates,
+            g.book().house(),
+            MOST_PASSES,
+            g.evaluator(),
+            new Delay(g.space(), g.evaluator()),
+            prunings,
+            mostScored)
         .run(Optional.empty());
   }
 

@@ -205,7 +205,7 @@ final class LinearSearch implements BranchAndBound.Problem<LinearSearch.Node> {
   }
 
   @Override
-  public double toBeat() {
+  public double toBeat(Node node) {
     return -bestCents;
   }
 

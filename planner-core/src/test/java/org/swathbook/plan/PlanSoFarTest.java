@@ -68,6 +68,8 @@ class PlanSoFarTest {
           .isEqualTo(SeasonWalk.walk(book, plan.traces(), p.outcome().program()));
     }
     assertThat(plan.programs().get(0).outcome().passes().size()).isGreaterThan(1);
+    assertThat(plan.search().combined()).isPositive();
+    assertThat(plan.search().gap()).isPresent();
   }
 
   /** Ten times the rate is for the audit to find; it must not take every plan away. */

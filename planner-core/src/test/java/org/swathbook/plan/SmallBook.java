@@ -23,6 +23,8 @@ import org.swathbook.catalog.Site;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
+import org.swathbook.program.Anchor;
+import org.swathbook.program.Pass;
 
 /**
  * A field drawn at random: one of the demo book's planted on another day, with other weeds to fear,
@@ -67,8 +69,12 @@ final class SmallBook {
     return space;
   }
 
-  /** Sometimes with a budget, sometimes with an active that is to be in a program. */
-  FieldEvaluator evaluator(List<Stop> stops) {
+  /**
+   * Sometimes with a budget, sometimes with an active that is to be in a program.
+   *
+   * @param made passes that stand before all programs
+   */
+  FieldEvaluator evaluator(List<Stop> stops, List<Stop> made) {
     TreeSet<IngredientId> include = new TreeSet<>();
     if (random.nextInt(4) == 0) {
       Stop stop = stops.get(random.nextInt(stops.size()));
@@ -80,7 +86,11 @@ final class SmallBook {
             : Optional.empty();
     PlanWishes wishes =
         new PlanWishes(new TreeSet<>(), new TreeSet<>(), include, budget, OptionalInt.empty());
-    return new FieldEvaluator(book, traces, space, legality, wishes, List.of());
+    List<Pass> facts =
+        made.stream()
+            .map(s -> new Pass(new Anchor.Made(space.grid().date(s.date())), space.mix(s)))
+            .toList();
+    return new FieldEvaluator(book, traces, space, legality, wishes, facts);
   }
 
   /**

@@ -64,6 +64,8 @@ public final class PlanJson {
     search.put("labels", plan.search().labels());
     search.put("combined", plan.search().combined());
     search.put("exact", plan.search().exact());
+    search.set("gap", Json.money(plan.search().gap()));
+    search.set("proved", Json.texts(plan.search().proved()));
     search.set("leftOut", Json.texts(plan.search().leftOut()));
     plan.millis().ifPresent(ms -> search.put("millis", ms));
   }
@@ -107,6 +109,7 @@ public final class PlanJson {
       ObjectNode control = relaxation.putObject("controlPct");
       r.controlPct().forEach((weed, pct) -> control.set(weed.value(), Json.percent(pct)));
     }
+    node.set("noHelp", Json.texts(refusal.noHelp()));
     node.set("findings", new FindingJson(book.catalog()).findings(refusal.because()));
   }
 }

@@ -10,6 +10,7 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.cli.report.HouseRuleWords;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.measure.Money;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
@@ -124,15 +125,24 @@ public final class PlanText {
     if (!refusal.relaxations().isEmpty()) {
       page.line("Loosening one house rule would allow a program:");
       for (Relaxation r : refusal.relaxations()) {
-        page.wrapped(2, 4, relaxation(catalog, r));
+        page.wrapped(2, 4, relaxation(catalog, plan.programs(), r));
       }
     } else if (!plan.isRefused()) {
       page.line("No single house rule was found whose loosening would help.");
     }
+    if (!refusal.noHelp().isEmpty()) {
+      page.wrapped(
+          0,
+          2,
+          "Proved over the passes that were combined (see the foot of this plan): no program breaks"
+              + " "
+              + String.join(" or ", refusal.noHelp())
+              + " alone.");
+    }
     page.blank();
   }
 
-  static String relaxation(Catalog catalog, Relaxation r) {
+  static String relaxation(Catalog catalog, List<PlannedProgram> programs, Relaxation r) {
     return r.rule()
         + " from "
         + r.from()
@@ -140,8 +150,25 @@ public final class PlanText {
         + r.to()
         + ": net "
         + Figures.money(r.netPerAcre())
-        + " $/acre, control "
+        + " $/acre"
+        + against(programs, r)
+        + ", control "
         + control(catalog, r.controlPct());
+  }
+
+  /** What loosening a rule buys beside the least bad program. */
+  private static String against(List<PlannedProgram> programs, Relaxation r) {
+    return programs.get(0).outcome().net().stream()
+        .map(net -> r.netPerAcre().minus(net))
+        .map(
+            d ->
+                d.cents() == 0
+                    ? " (as the program below)"
+                    : " ("
+                        + Figures.money(new Money(Math.abs(d.cents())))
+                        + (d.cents() > 0 ? " more" : " less")
+                        + " than the program below)")
+        .collect(Collectors.joining());
   }
 
   private static String control(Catalog catalog, Map<WeedId, Double> pct) {
@@ -171,17 +198,47 @@ public final class PlanText {
                 + ", "
                 + Figures.count(note.labels())
                 + " programs scored; exact: "
-                + (note.exact()
-                    ? "yes, over the "
-                        + note.combined()
-                        + " passes of the best programs that a heuristic search met: of all programs"
-                        + " made of them none that meets the house rules nets more; a better one"
-                        + " with other passes may exist"
-                    : "no, a heuristic search: a better program may exist"));
+                + exact(note, !plan.programs().isEmpty() && plan.programs().get(0).recommended()));
     plan.millis().ifPresent(ms -> parts.add("It took " + Figures.count((double) ms) + " ms"));
     if (!note.leftOut().isEmpty()) {
       parts.add("Left out before the search: " + String.join("; ", note.leftOut()));
     }
     return parts.stream().map(p -> p + ".").toList();
+  }
+
+  private static String exact(SearchNote note, boolean recommended) {
+    if (note.gap().isEmpty()) {
+      return "no, a heuristic search: a better program may exist";
+    }
+    String passes =
+        "over the " + note.combined() + " passes of the best programs that a heuristic search met";
+    String proof;
+    if (note.exact()) {
+      proof =
+          "yes, "
+              + passes
+              + ": of all programs made of them none "
+              + (recommended
+                  ? "that meets the house rules nets more"
+                  : "breaks fewer house rules, or as few for a higher net");
+    } else {
+      proof =
+          "no, the proof "
+              + passes
+              + " was given up: a program made of them that was not looked at "
+              + (recommended ? "nets" : "may break fewer house rules, and nets")
+              + " at most "
+              + Figures.money(note.gap().get())
+              + " $/acre more";
+    }
+    return proof
+        + "; a better one with other passes may exist"
+        + (note.proved().isEmpty()
+            ? ""
+            : ". Proved over the same passes to be what they are called: " + names(note.proved()));
+  }
+
+  private static String names(List<String> names) {
+    return names.stream().map(n -> "'" + n + "'").collect(Collectors.joining(", "));
   }
 }

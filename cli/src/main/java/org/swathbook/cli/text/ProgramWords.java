@@ -131,7 +131,7 @@ public final class ProgramWords {
                 out.add(
                     b.name() + ", " + HouseRuleWords.of(catalog, programs.get(0).outcome(), b)));
     for (Relaxation r : refusal.relaxations()) {
-      out.add(PlanText.relaxation(catalog, r));
+      out.add(PlanText.relaxation(catalog, programs, r));
     }
     return out;
   }
