@@ -66,9 +66,7 @@ final class FrontChart {
   static Drawing of(
       List<FrontProgram> front, List<FrontProgram> steps, SeasonOutcome first, double width) {
     List<FrontProgram> priced = front.stream().filter(p -> p.net().isPresent()).toList();
-    FrontChart chart = new FrontChart(priced, first, width);
-    first.cost().ifPresent(c -> first.net().ifPresent(n -> chart.first(c, n)));
-    return chart.drawn(priced, steps);
+    return new FrontChart(priced, first, width).drawn(priced, steps, first);
   }
 
   /** A square around where the program stands that the page shows in full. */
@@ -96,7 +94,7 @@ final class FrontChart {
     return HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * nets.share(dollars);
   }
 
-  private Drawing drawn(List<FrontProgram> front, List<FrontProgram> steps) {
+  private Drawing drawn(List<FrontProgram> front, List<FrontProgram> steps, SeasonOutcome first) {
     for (double c = costs.from(); c <= costs.to() + 1e-6; c += costs.step()) {
       pen.line(x(c), TOP, x(c), HEIGHT - BOTTOM, "grid");
       pen.label(x(c), HEIGHT - BOTTOM + 13, "middle", "month", Numbers.decimals(c, 0));
@@ -124,6 +122,7 @@ final class FrontChart {
       pen.dot(at, y(net(p)), 7.5, keeps ? "step" : "breaks", tip(p));
       pen.label(at, y(net(p)) + 3.5, "middle", keeps ? "no" : "missedNo", "" + (i + 1));
     }
+    first.cost().ifPresent(c -> first.net().ifPresent(n -> first(c, n)));
     return pen.drawing(
         "Net return against cost of the programs met; the numbered ones stand in the table below.",
         width,
