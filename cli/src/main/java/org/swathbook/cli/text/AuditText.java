@@ -172,8 +172,9 @@ public final class AuditText {
         4,
         "Rates, windows, caps, counts, intervals, next crops and pairs in a tank, by today's"
             + " catalog. Crop stages are the journal's, or the model's where it has none; heights"
-            + " are the model's at that stage. Wind, water and what the catalog does not say are"
-            + " not judged.");
+            + " are the model's at that stage. Wind, where it blew to and the air's temperature are"
+            + " judged where the row has them; the hour, water, nozzles and what the catalog does"
+            + " not say are not.");
     audit.notAudited().forEach(n -> page.wrapped(2, 4, "NOT JUDGED: " + n));
     if (audit.findings().isEmpty()) {
       page.line(
