@@ -284,7 +284,13 @@ class AuditCommandTest {
     String out = Called.with("audit", book).out().replaceAll("\\s+", " ");
     assertThat(out)
         .contains("A-26-018 rate-above-use")
-        .contains("check the decimal point")
+        .contains("a tenth of it, 1.13 lb ae/acre, would be a rate of that use: check the decimal")
+        // 14 mph from the southwest, 93 F, a vineyard to the northeast that called in July.
+        .contains("A-25-026 wind: Wind of 14 mph")
+        .contains("A-25-026 sensitive-neighbor: The wind blows toward the neighbor 'vineyard'")
+        .contains("A-26-019 sensitive-neighbor: The wind blows toward the neighbor 'garden'")
+        // 9 mph is within dicamba's limit, where 11 and 14 are not.
+        .doesNotContain("A-26-016 wind")
         .contains("A-26-013 annual-cap: Mesotrione")
         .contains("A-25-004 next-crop-interval: Trifluralin")
         .contains("A-25-008 stage-window: Flumioxazin")

@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.swathbook.book.Book;
+import org.swathbook.book.Neighbor;
+import org.swathbook.book.SprayRecord;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
 import org.swathbook.check.DatedMix;
+import org.swathbook.check.MixJudge;
 import org.swathbook.check.PairJudge;
 import org.swathbook.check.SequenceJudge;
 import org.swathbook.check.UseJudge;
@@ -17,6 +20,8 @@ import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Mix;
+import org.swathbook.program.SprayJob;
+import org.swathbook.program.SprayWeather;
 import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.Finding;
@@ -39,8 +44,17 @@ import org.swathbook.season.SeasonOutcome;
  * them, and the model's in the weather of that season where not.
  */
 final class JournalJudge {
-  /** A pass as it was made. */
-  record Made(String id, LocalDate date, Mix mix) {}
+  /**
+   * A pass as it was made.
+   *
+   * @param written what the journal keeps of its spraying; nothing of a pass that is only thought
+   *     of
+   */
+  record Made(String id, LocalDate date, Mix mix, SprayRecord written) {
+    Made(String id, LocalDate date, Mix mix) {
+      this(id, date, mix, SprayRecord.EMPTY);
+    }
+  }
 
   private final Book past;
   private final TraceSet traces;
@@ -119,9 +133,35 @@ final class JournalJudge {
               tanks.get(next),
               Optional.empty());
       rules.forEach(r -> r.judge(facts, found));
+      found.addAll(MixJudge.dayFindings(facts, job(passes.get(next)), Optional.empty()));
       out.addAll(found.ofPass(next));
       next++;
     }
+  }
+
+  /** The spraying as far as its row tells: wind, air and where the wind came from. */
+  private SprayJob job(Made made) {
+    SprayWeather none = SprayWeather.UNKNOWN;
+    SprayRecord r = made.written();
+    return SprayJob.of(traces.field().id(), made.date(), made.mix())
+        .with(
+            new SprayWeather(
+                r.windMph(),
+                none.gustMph(),
+                Neighbor.degrees(r.windFrom()),
+                r.tempF(),
+                none.highF(),
+                none.coldestNightF(),
+                none.humidityPct(),
+                none.inversion(),
+                none.hoursToRain(),
+                none.dryHours(),
+                none.rainNext24hIn(),
+                none.rainNext48hIn(),
+                none.rainNext10dIn(),
+                none.meanPast3dF(),
+                none.meanNext3dF(),
+                false));
   }
 
   private static boolean isSame(Made made, PassOutcome pass) {

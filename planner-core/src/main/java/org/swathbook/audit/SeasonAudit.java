@@ -86,7 +86,10 @@ final class SeasonAudit {
           if (audit.isOfTheYear(tank.date())) {
             made.add(
                 new JournalJudge.Made(
-                    tank.id(), tank.date(), Mix.of(rows.stream().map(Application::dose).toList())));
+                    tank.id(),
+                    tank.date(),
+                    Mix.of(rows.stream().map(Application::dose).toList()),
+                    rows.get(0).record()));
           }
         });
     Book past = PastBook.without(audit.past, audit.field.id(), row.season());
@@ -130,7 +133,10 @@ final class SeasonAudit {
           if (isOfTheYear(tank.date())) {
             made.add(
                 new JournalJudge.Made(
-                    tank.id(), tank.date(), Mix.of(rows.stream().map(Application::dose).toList())));
+                    tank.id(),
+                    tank.date(),
+                    Mix.of(rows.stream().map(Application::dose).toList()),
+                    rows.get(0).record()));
           }
         });
     return new JournalJudge(past, trace, outcome, made).judge();

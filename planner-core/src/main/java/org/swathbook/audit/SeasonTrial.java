@@ -116,7 +116,8 @@ final class SeasonTrial {
         new Made(
             old.id(),
             old.date(),
-            new Mix(doses, old.mix().adjuvants(), old.mix().gallonsPerAcre())));
+            new Mix(doses, old.mix().adjuvants(), old.mix().gallonsPerAcre()),
+            old.written()));
     return List.copyOf(out);
   }
 

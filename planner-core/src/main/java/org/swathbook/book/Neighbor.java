@@ -2,6 +2,7 @@ package org.swathbook.book;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import org.swathbook.measure.Dimension;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Unit;
@@ -64,6 +65,12 @@ public record Neighbor(String what, double bearingDegrees, double distanceFt) {
           "park",
           "nursery",
           "yard");
+
+  /** Degrees clockwise from north of a compass point; empty for other text. */
+  public static OptionalDouble degrees(String point) {
+    int at = COMPASS.indexOf(point.strip().toUpperCase(Locale.ROOT));
+    return at >= 0 ? OptionalDouble.of(at * 360.0 / COMPASS.size()) : OptionalDouble.empty();
+  }
 
   /** {@code vineyard NE 1500 ft}, read from the right; the book's reader has checked it. */
   public static Neighbor parse(String text) {

@@ -113,7 +113,7 @@ public final class MixJudge {
   }
 
   /** What the rules on the day alone say. */
-  static Findings dayFindings(PassFacts facts, SprayJob job, Optional<SunTimes> sun) {
+  public static Findings dayFindings(PassFacts facts, SprayJob job, Optional<SunTimes> sun) {
     Findings out = Findings.all();
     DayFacts day = new DayFacts(facts, job, sun);
     for (DayRule rule : DAY_RULES) {

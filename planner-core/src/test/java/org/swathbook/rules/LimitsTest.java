@@ -104,6 +104,26 @@ class LimitsTest {
             });
   }
 
+  /** Ten times a rate of the use is a slipped decimal; more than ten times the most is not. */
+  @Test
+  void tenTimesARateIsNamedAsASlippedDecimal() {
+    CaseBook book = CaseBook.of(soybean()).active(active(pre()));
+
+    assertThat(of(book.uses("2027-05-11", "testactive", "10 lb ai/acre"), "rate-above-use"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.message()).contains("a tenth of it, 1"));
+    assertThat(of(book.uses("2027-05-11", "testactive", "10.5 lb ai/acre"), "rate-above-use"))
+        .singleElement()
+        .satisfies(
+            f ->
+                assertThat(f.message())
+                    .doesNotContain("a tenth of it")
+                    .contains("check the decimal point"));
+    assertThat(of(book.uses("2027-05-11", "testactive", "1.1 lb ai/acre"), "rate-above-use"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.message()).doesNotContain("decimal"));
+  }
+
   @Test
   void aPlantingIntervalIsMetOnItsLastDayAndARateBetweenBandsTakesTheLonger() {
     CaseBook book =

@@ -117,8 +117,9 @@ public final class AuditWords {
     out.add(
         "Rates, windows, caps, counts, intervals, next crops and pairs in a tank, by today's catalog."
             + " Crop stages are the journal's, or the model's where it has none; heights are the"
-            + " model's at that stage. Wind, water and what the catalog does not say are not"
-            + " judged.");
+            + " model's at that stage. Wind, where it blew to and the air's temperature are judged"
+            + " where the row has them; the hour, water, nozzles and what the catalog does not say are"
+            + " not.");
     audit.notAudited().forEach(n -> out.add("NOT JUDGED: " + n));
     if (audit.findings().isEmpty()) {
       out.add(

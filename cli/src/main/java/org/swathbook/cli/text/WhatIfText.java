@@ -20,8 +20,8 @@ public final class WhatIfText {
     "Improved: for some driver weed one of the three figures is better by a point or more, and"
         + " control of none is worse by as much. Acres and costs are those of improved fields.",
     "Forbidden: the rules of a plan block every product that would work, or the new day. Blocks"
-        + " that the pass had before the change do not count against it. Wind, water, nozzles and"
-        + " adjuvants are not judged: they are for the day.",
+        + " that the pass had before the change do not count against it. Water, nozzles and"
+        + " adjuvants are not judged, nor the wind of another day: they are for the day.",
     "Of products that bring equally much the cheapest is taken, by prices.csv of today, a product"
         + " of one active at a time, at the low or the high end of its label's rates for the soil.",
   };

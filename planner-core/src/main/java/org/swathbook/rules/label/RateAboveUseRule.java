@@ -85,7 +85,6 @@ public final class RateAboveUseRule implements UseRule {
             : anySoil;
     String actual = Say.lb(facts.mixLbPerAcre(), facts.ingredient().rateBasis());
     String limit = Say.lb(most, facts.ingredient().rateBasis());
-    boolean slipped = facts.mixLbPerAcre() > SLIPPED_DECIMAL * most;
     return Text.of(
             Say.start(facts.ingredient())
                 + ": "
@@ -94,10 +93,23 @@ public final class RateAboveUseRule implements UseRule {
                 + limit
                 + " allowed in "
                 + facts.cropName()
-                + (slipped ? "; check the decimal point." : "."),
+                + slipped(facts, use, most),
             source)
         .compared(actual, limit)
         .cleared(remedy(facts, most));
+  }
+
+  /** Ten times a rate that the use allows is named as what it most likely is. */
+  private static String slipped(UseFacts facts, Use use, double most) {
+    double tenth = facts.mixLbPerAcre() / 10;
+    if (SoilRates.of(use, facts.field()) instanceof SoilRates.Allowed a
+        && !Quantity.exceeds(a.range().low().lbPerAcre(), tenth)
+        && !Quantity.exceeds(tenth, a.range().high().lbPerAcre())) {
+      return "; a tenth of it, "
+          + Say.lb(tenth, facts.ingredient().rateBasis())
+          + ", would be a rate of that use: check the decimal point.";
+    }
+    return facts.mixLbPerAcre() > SLIPPED_DECIMAL * most ? "; check the decimal point." : ".";
   }
 
   private static String remedy(UseFacts facts, double most) {
