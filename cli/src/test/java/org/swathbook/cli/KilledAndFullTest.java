@@ -12,6 +12,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
@@ -95,7 +96,7 @@ class KilledAndFullTest {
     return run(command);
   }
 
-  private static TreeMap<String, String> all(Path folder) throws IOException {
+  private static Map<String, String> all(Path folder) throws IOException {
     TreeMap<String, String> out = new TreeMap<>();
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path f : files.filter(Files::isRegularFile).toList()) {
@@ -118,7 +119,7 @@ class KilledAndFullTest {
   @DisabledOnOs(OS.WINDOWS)
   void aFullDiskLeavesTheJournalAsItWas() throws Exception {
     Path book = book();
-    TreeMap<String, String> before = all(book);
+    Map<String, String> before = all(book);
     Ended ended = full(1, "record", "nd-1-june", "--book", book.toString(), "--today", TODAY);
     refused(ended);
     assertThat(ended.err()).contains("the journal cannot be written (").contains("is as it was");
@@ -129,7 +130,7 @@ class KilledAndFullTest {
   @DisabledOnOs(OS.WINDOWS)
   void aFullDiskLeavesNoPageNoProgramNoBook() throws Exception {
     Path book = book();
-    TreeMap<String, String> before = all(book);
+    Map<String, String> before = all(book);
     Path page = book.resolve("load.html");
     refused(
         full(
@@ -175,7 +176,7 @@ class KilledAndFullTest {
   @DisabledOnOs(OS.WINDOWS)
   void aReadOnlyFolderIsTold() throws Exception {
     Path book = book();
-    TreeMap<String, String> before = all(book);
+    Map<String, String> before = all(book);
     Files.setPosixFilePermissions(book, PosixFilePermissions.fromString("r-xr-xr-x"));
     assumeThat(Files.isWritable(book)).as("who is root may write anywhere").isFalse();
     refused(run(java("record", "nd-1-june", "--book", book.toString(), "--today", TODAY)));
@@ -209,16 +210,16 @@ class KilledAndFullTest {
 
   private void kills(int rounds, Random random) throws Exception {
     Path book = book();
-    TreeMap<String, String> before = all(book);
+    Map<String, String> before = all(book);
     long start = System.nanoTime();
     assertThat(run(java(record(book))).code()).isEqualTo(ExitCode.DONE);
     long millis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
-    TreeMap<String, String> after = all(book);
+    Map<String, String> after = all(book);
     int written = 0;
     for (int i = 0; i < rounds; i++) {
       Path fresh = book();
       killed(java(record(fresh)), random.nextInt((int) millis + 100));
-      TreeMap<String, String> left = all(fresh);
+      Map<String, String> left = all(fresh);
       left.keySet().removeIf(f -> f.endsWith(".tmp"));
       assertThat(left).isIn(before, after);
       written += left.equals(after) ? 1 : 0;

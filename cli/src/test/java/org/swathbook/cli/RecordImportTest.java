@@ -105,9 +105,11 @@ class RecordImportTest {
     Called called =
         imported(
             TOTALS,
-            "Where,Day,What,Drawn,Acres,Wind\n"
-                + "ND-1,2027-06-08,glyphosate-4.5sl,19,76,16.09344\n"
-                + "ND-2,2027-05-20,glyphosate-4.5sl,10,118,\n");
+            """
+            Where,Day,What,Drawn,Acres,Wind
+            ND-1,2027-06-08,glyphosate-4.5sl,19,76,16.09344
+            ND-2,2027-05-20,glyphosate-4.5sl,10,118,
+            """);
     assertThat(called.err()).isEmpty();
     List<String> journal = DemoBookCopy.journal(book);
     assertThat(journal.get(journal.size() - 2))
