@@ -9,6 +9,7 @@ import org.swathbook.catalog.Position;
 import org.swathbook.measure.Basis;
 import org.swathbook.testing.IngredientBuilder;
 import org.swathbook.testing.MixCase;
+import org.swathbook.testing.Sky;
 import org.swathbook.testing.UseBuilder;
 
 /** Remembered limits that nearly decide: 2,4-D choline, weeds to 6 in and 12 days between. */
@@ -40,6 +41,25 @@ class CloseCallsTest {
     assertThat(warned(choline().applied(12, "2,4-D choline 0.7 ae")))
         .containsExactly("12 days of 12 days");
     assertThat(warned(choline().applied(10, "2,4-D choline 0.7 ae"))).isEmpty();
+  }
+
+  /** Fluthiacet-methyl: an hour without rain, from memory. */
+  @Test
+  void rainThatComesOnlyJustLateEnoughIsWarnedOf() {
+    assertThat(warned(dry(RAINFAST_H))).containsExactly("1 h of 1 h");
+    assertThat(warned(dry(1.1 * RAINFAST_H))).containsExactly("1.1 h of 1 h");
+    assertThat(warned(dry(1.2 * RAINFAST_H))).isEmpty();
+    assertThat(warned(dry(0.9 * RAINFAST_H))).isEmpty();
+  }
+
+  private static final double RAINFAST_H = 1;
+
+  private static MixCase dry(double hours) {
+    return MixCase.in("soybean")
+        .day(24, "V2", 5)
+        .tank("fluthiacet-methyl 0.0064 ai")
+        .weed("ABUTH", 1)
+        .sky(Sky.fair().rain(hours, 0.1));
   }
 
   /** A fall burndown for next season under a label of this year. */

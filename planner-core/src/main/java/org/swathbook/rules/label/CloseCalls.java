@@ -21,6 +21,7 @@ import org.swathbook.catalog.WeedHeights;
 import org.swathbook.catalog.Window;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.measure.Numbers;
+import org.swathbook.measure.Quantity;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.NextCrop;
 import org.swathbook.rules.PassFacts;
@@ -33,7 +34,8 @@ import org.swathbook.season.PassWeed;
 /**
  * Remembered limits of a tank at the loading pad that are kept by no more than a tenth of their
  * own: days to planting, to the next crop and between two applications, the last stage of the crop,
- * the tallest weeds, soil pH and organic matter. A limit that is broken is another rule's.
+ * the tallest weeds, soil pH and organic matter, the hours to rain. A limit that is broken is
+ * another rule's.
  */
 final class CloseCalls {
   /** A limit within this share of what is met nearly decides. */
@@ -59,6 +61,7 @@ final class CloseCalls {
     calls.weeds();
     calls.soilPh();
     calls.organicMatter();
+    calls.rainFree();
     return calls.out;
   }
 
@@ -262,6 +265,28 @@ final class CloseCalls {
           return;
         }
       }
+    }
+  }
+
+  /** Hours to the next rain, as the job or its forecast has them. */
+  private void rainFree() {
+    OptionalDouble dry =
+        facts.job().map(j -> j.weather().hoursToRain()).orElse(OptionalDouble.empty());
+    Optional<Stated.Value<Double>> asked =
+        use.terms().foliar().find().flatMap(f -> remembered(f.rainfastHours()));
+    if (dry.isEmpty() || asked.isEmpty()) {
+      return;
+    }
+    double left = dry.getAsDouble();
+    double hours = asked.get().value();
+    if (hours > 0
+        && !Quantity.exceeds(hours, left)
+        && !Quantity.exceeds(left - hours, CLOSE * hours)) {
+      add(
+          "the hours without rain",
+          Numbers.decimals(left, 1) + " h",
+          Numbers.decimals(hours, 1) + " h",
+          asked.get().source());
     }
   }
 

@@ -51,7 +51,7 @@ public final class RateBelowUseRule implements UseRule {
             this,
             Quantity.exceeds(least.lbPerAcre(), site) ? Severity.WARN : Severity.NOTE,
             facts.about(),
-            () -> text(facts, use, least, site));
+            () -> text(facts, least, site));
       }
     }
   }
@@ -64,7 +64,7 @@ public final class RateBelowUseRule implements UseRule {
         .sum();
   }
 
-  private static Text text(UseFacts facts, Use use, LeastRate rate, double site) {
+  private static Text text(UseFacts facts, LeastRate rate, double site) {
     double least = rate.lbPerAcre();
     boolean together = !Quantity.exceeds(least, site);
     String actual = Say.lb(facts.mixLbPerAcre(), facts.ingredient().rateBasis());
