@@ -29,13 +29,16 @@ final class Combining {
   private static final int MOST_SCORED = 20_000;
 
   /** The same of the least bad program, where none meets the house rules: default, ours. */
-  private static final int MOST_SCORED_LEAST_BAD = 4_000;
+  private static final int MOST_SCORED_LEAST_BAD = 2_000;
 
   /** The same of the cheapest program and of those with fewer passes: default, ours. */
   private static final int MOST_SCORED_SMALLER = 2_000;
 
   /** The same of the other programs shown beside the first: default, ours. */
   private static final int MOST_SCORED_BESIDE = 800;
+
+  /** The same with one house rule loosened: default, ours. */
+  private static final int MOST_SCORED_LOOSENED = 200;
 
   private final Book book;
   private final Candidates candidates;
@@ -130,7 +133,7 @@ final class Combining {
     List<String> noHelp = new ArrayList<>();
     // A looser rule makes a proof harder: where there was none there will be none.
     for (String rule : strict.exact() ? HouseRuleCheck.NAMES : List.<String>of()) {
-      ExactSearch.Result loosened = search(Aim.loosening(rule), maxPasses, MOST_SCORED_BESIDE);
+      ExactSearch.Result loosened = search(Aim.loosening(rule), maxPasses, MOST_SCORED_LOOSENED);
       beside.put(rule, loosened);
       if (loosened.exact() && loosened.best().isEmpty()) {
         noHelp.add(rule);

@@ -226,7 +226,7 @@ public final class PlanText {
           "no, the proof "
               + passes
               + " was given up: a program made of them that was not looked at "
-              + (recommended ? "nets" : "may break fewer house rules, and nets")
+              + (recommended ? "nets" : "may come nearer to the house rules, and nets")
               + " at most "
               + Figures.money(note.gap().get())
               + " $/acre more";
