@@ -96,9 +96,9 @@ class RecordImportTest {
       """;
 
   /**
-   * Product drawn over acres sprayed is the rate (Mississippi State University Extension, sprayer
-   * calibration): 19 gal on 76 acres are 0.25 gal/acre, a quart. A mile is 1.609344 km, so 16.09344
-   * km/h are 10 mph (NIST Handbook 44).
+   * Product drawn over acres sprayed is the rate (common practice, no source): 19 gal on 76 acres
+   * are 0.25 gal/acre, a quart. A mile is 1.609344 km, so 16.09344 km/h are 10 mph (NIST Handbook
+   * 44).
    */
   @Test
   void aTotalIsDividedByItsAcresAndWindComesInKilometresAnHour() throws IOException {
