@@ -36,7 +36,7 @@ final class SeasonTrial {
     this.season = season;
     this.before = season.walk(season.passes());
     this.objections = new HashSet<>();
-    blocks(season.passes(), before, judge(season.passes(), before))
+    blocks(judge(season.passes(), before))
         .forEach(f -> objections.add(objection(season.passes(), f)));
   }
 
@@ -52,7 +52,7 @@ final class SeasonTrial {
     return new JournalJudge(season.past(), season.traces(), outcome, passes).judgeAsPlanned();
   }
 
-  private static List<Finding> blocks(List<Made> passes, SeasonOutcome outcome, Findings found) {
+  private static List<Finding> blocks(Findings found) {
     return found.sorted().stream()
         .filter(f -> f.severity() == Severity.BLOCK && f.about().pass().isPresent())
         .toList();
@@ -74,7 +74,7 @@ final class SeasonTrial {
   Verdict judged(List<Made> changed, SeasonOutcome outcome, Set<IngredientId> added) {
     Findings found = judge(changed, outcome);
     List<Finding> refusals =
-        blocks(changed, outcome, found).stream()
+        blocks(found).stream()
             .filter(
                 f ->
                     f.about().ingredient().filter(added::contains).isPresent()

@@ -118,7 +118,6 @@ public final class WhatIfAudit {
               .toList();
       if (!needing.isEmpty()) {
         wanting = true;
-        int at = p;
         add(
             p,
             passes,
