@@ -1,7 +1,9 @@
 package org.swathbook.control;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
@@ -27,7 +29,8 @@ public final class MixEffect {
    * Of the whole tank by phase and weed, each made when first asked for. Two threads may both make
    * one: they make the same, and it never changes.
    */
-  private final @Nullable FoliarTable[][] whole;
+  private final Map<Position.Phase, @Nullable FoliarTable[]> whole =
+      new EnumMap<>(Position.Phase.class);
 
   /** Bit n for site n of any active. */
   private final long sites;
@@ -37,7 +40,9 @@ public final class MixEffect {
     this.actives = actives;
     this.interactions = new MixInteractions(actives, effects.catalog().interactions());
     int weeds = effects.traces().weeds().size();
-    this.whole = new FoliarTable[Position.Phase.values().length][weeds];
+    for (Position.Phase phase : Position.Phase.values()) {
+      whole.put(phase, new FoliarTable[weeds]);
+    }
     this.sites =
         actives.stream().mapToLong(a -> bit(a.ingredient().site())).reduce(0, (a, b) -> a | b);
     this.fresh = new OptionalDouble[actives.size()][weeds];
@@ -68,10 +73,11 @@ public final class MixEffect {
   }
 
   public FoliarTable foliar(int weed, Position.Phase phase) {
-    FoliarTable table = whole[phase.ordinal()][weed];
+    @Nullable FoliarTable[] byWeed = Objects.requireNonNull(whole.get(phase));
+    FoliarTable table = byWeed[weed];
     if (table == null) {
       table = table(weed, phase, Optional.empty());
-      whole[phase.ordinal()][weed] = table;
+      byWeed[weed] = table;
     }
     return table;
   }

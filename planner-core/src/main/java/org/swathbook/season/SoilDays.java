@@ -28,15 +28,13 @@ final class SoilDays {
   private static final int LEAST_LENGTH_OF_FOLIAR = 14;
 
   private record Dose(
-      int pass,
-      int site,
-      IngredientId id,
-      double fresh,
-      double[] keeps,
-      ResidualCurve curve,
-      boolean inLayer) {}
+      int pass, int site, IngredientId id, double fresh, ResidualCurve curve, boolean inLayer) {}
 
   private final Dose[] doses;
+
+  /** By dose, then by biotype: the share of its effect that the biotype still feels. */
+  private final double[][] keeps;
+
   private final double[] shares;
   private final double missed;
   private final double[] bySite;
@@ -49,6 +47,7 @@ final class SoilDays {
     this.shares = biotypes.stream().mapToDouble(Biotype::share).toArray();
     this.missed = house.missSoil();
     List<Dose> found = new ArrayList<>();
+    List<double[]> felts = new ArrayList<>();
     TreeMap<Integer, Integer> places = new TreeMap<>();
     for (int p = 0; p < passes.size(); p++) {
       PreparedPass pass = passes.get(p);
@@ -57,19 +56,21 @@ final class SoilDays {
         if (!pass.isMissed(year)) {
           int a = pass.soilActive(j);
           double fresh = pass.effect().fresh(a, weed).orElse(0);
-          double[] keeps = new double[shares.length];
+          double[] left = new double[shares.length];
           double felt = 0;
-          for (int b = 0; b < keeps.length; b++) {
-            keeps[b] = ResistanceFactors.soil(pressure.weed(), biotypes.get(b), active);
-            felt += shares[b] * keeps[b];
+          for (int b = 0; b < left.length; b++) {
+            left[b] = ResistanceFactors.soil(pressure.weed(), biotypes.get(b), active);
+            felt += shares[b] * left[b];
           }
           ResidualCurve curve = pass.effect().residual(a, year, pass.day(year)).orElseThrow();
           int place = places.computeIfAbsent(pass.soilSite(j), s -> places.size());
           boolean inLayer = fresh * felt >= LEAST_FRESH && longEnough(active);
-          found.add(new Dose(p, place, active.id(), fresh, keeps, curve, inLayer));
+          felts.add(left);
+          found.add(new Dose(p, place, active.id(), fresh, curve, inLayer));
         }
       }
     }
+    this.keeps = felts.toArray(double[][]::new);
     this.doses = found.toArray(Dose[]::new);
     this.there = new double[doses.length];
     this.bySite = new double[places.size()];
@@ -114,7 +115,7 @@ final class SoilDays {
     for (int b = 0; b < shares.length; b++) {
       Arrays.fill(bySite, 0);
       for (int i = 0; i < doses.length; i++) {
-        double e = there[i] * doses[i].keeps()[b];
+        double e = there[i] * keeps[i][b];
         if (e > bySite[doses[i].site()]) {
           bySite[doses[i].site()] = e;
         }
