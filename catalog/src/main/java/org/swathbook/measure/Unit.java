@@ -1,7 +1,8 @@
 package org.swathbook.measure;
 
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -48,6 +49,8 @@ public enum Unit {
 
   BUSHEL("bu", Dimension.GRAIN, 1, 1, "bushel", "bushels");
 
+  private static final Map<String, Unit> BY_SPELLING = bySpelling();
+
   private final String symbol;
   private final Dimension dimension;
   private final double multiplier;
@@ -93,12 +96,19 @@ public enum Unit {
    * here.
    */
   public static Optional<Unit> find(String spelling) {
-    String wanted = spelling.strip().toLowerCase(Locale.ROOT);
-    return Arrays.stream(values())
-        .filter(
-            u ->
-                u.symbol.toLowerCase(Locale.ROOT).equals(wanted)
-                    || u.otherSpellings.contains("|" + wanted + "|"))
-        .findFirst();
+    return Optional.ofNullable(BY_SPELLING.get(spelling.strip().toLowerCase(Locale.ROOT)));
+  }
+
+  private static Map<String, Unit> bySpelling() {
+    Map<String, Unit> out = new HashMap<>();
+    for (Unit u : values()) {
+      out.putIfAbsent(u.symbol.toLowerCase(Locale.ROOT), u);
+      for (String other : u.otherSpellings.split("\\|")) {
+        if (!other.isEmpty()) {
+          out.putIfAbsent(other, u);
+        }
+      }
+    }
+    return Map.copyOf(out);
   }
 }

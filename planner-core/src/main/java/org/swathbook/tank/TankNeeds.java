@@ -2,6 +2,7 @@ package org.swathbook.tank;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -105,18 +106,24 @@ public record TankNeeds(
 
   /** Every set of kinds is tried: there are eight kinds. */
   private static Set<AdjuvantKind> chosen(List<AdjuvantNeed> needs, Set<AdjuvantKind> refused) {
+    if (needs.isEmpty()) {
+      return EnumSet.noneOf(AdjuvantKind.class);
+    }
     AdjuvantKind[] all = AdjuvantKind.values();
     Set<AdjuvantKind> best = EnumSet.allOf(AdjuvantKind.class);
     int bestPlaces = Integer.MAX_VALUE;
     for (int bits = 0; bits < 1 << all.length; bits++) {
+      if (Integer.bitCount(bits) > best.size()) {
+        continue;
+      }
       Set<AdjuvantKind> kinds = EnumSet.noneOf(AdjuvantKind.class);
       for (int k = 0; k < all.length; k++) {
         if ((bits >> k & 1) == 1) {
           kinds.add(all[k]);
         }
       }
-      if (kinds.stream().anyMatch(refused::contains)
-          || !needs.stream().allMatch(n -> n.anyOf().stream().anyMatch(kinds::contains))) {
+      if (!Collections.disjoint(kinds, refused)
+          || needs.stream().anyMatch(n -> Collections.disjoint(kinds, n.anyOf()))) {
         continue;
       }
       int places = needs.stream().mapToInt(n -> place(n, kinds)).sum();

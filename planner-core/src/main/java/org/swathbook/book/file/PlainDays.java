@@ -26,6 +26,9 @@ import org.swathbook.weather.ObservedDay;
  * column names it, is kept beside the rain.
  */
 final class PlainDays implements StationReader {
+  private static final List<String> EXTRAS =
+      List.of("irrigation_in", "irrigation_mm", "wind_mph", "wind_ms", "rh_pct");
+
   private static final CsvColumns COLUMNS =
       CsvColumns.required("date")
           .andOptional(
@@ -48,8 +51,12 @@ final class PlainDays implements StationReader {
   private static final double MOST_RAIN_MM = 2000;
   private static final double MOST_RAIN_IN = 80;
 
-  /** Columns in use and the units they name. */
-  private record Units(String tmax, String tmin, String rain) {
+  /**
+   * Columns in use and the units they name.
+   *
+   * @param extras whether there is any column beside temperatures and rain
+   */
+  private record Units(String tmax, String tmin, String rain, boolean extras) {
     double celsius(String column, double value) {
       return column.endsWith("_f") ? new Quantity(value, Unit.FAHRENHEIT).in(Unit.CELSIUS) : value;
     }
@@ -102,11 +109,11 @@ final class PlainDays implements StationReader {
       Optional<Double> tmax = temperature(row, u, u.tmax());
       Optional<Double> tmin = temperature(row, u, u.tmin());
       Optional<Double> rain = row.find(u.rain(), t -> water(u.rain(), t), "0.35");
-      double irrigation =
-          row.find("irrigation_in", t -> water("irrigation_in", t), "0.6").orElse(0.0)
-              + row.find("irrigation_mm", t -> water("irrigation_mm", t), "15").orElse(0.0);
-      row.find("rh_pct", Parsers.number(0, 100), "55");
-      OptionalDouble wind = wind(row);
+      double irrigation = u.extras() ? irrigation(row) : 0;
+      OptionalDouble wind = u.extras() ? wind(row) : OptionalDouble.empty();
+      if (u.extras()) {
+        row.find("rh_pct", Parsers.number(0, 100), "55");
+      }
       if (tmax.isPresent() && tmin.isPresent() && tmax.get() < tmin.get()) {
         row.problem(
             u.tmax(),
@@ -142,7 +149,8 @@ final class PlainDays implements StationReader {
       Optional<String> tmin = one(header, "tmin_f", "tmin_c");
       Optional<String> rain = one(header, "rain_in", "rain_mm");
       if (tmax.isPresent() && tmin.isPresent() && rain.isPresent()) {
-        units = Optional.of(new Units(tmax.get(), tmin.get(), rain.get()));
+        boolean extras = EXTRAS.stream().anyMatch(header::has);
+        units = Optional.of(new Units(tmax.get(), tmin.get(), rain.get(), extras));
       }
     }
 
@@ -183,6 +191,11 @@ final class PlainDays implements StationReader {
           return c;
         },
         column.endsWith("_f") ? "75" : "24.1");
+  }
+
+  private static double irrigation(Row row) {
+    return row.find("irrigation_in", t -> water("irrigation_in", t), "0.6").orElse(0.0)
+        + row.find("irrigation_mm", t -> water("irrigation_mm", t), "15").orElse(0.0);
   }
 
   private static OptionalDouble wind(Row row) {
