@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.check.AddedSite;
 import org.swathbook.check.FieldRefusal;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
@@ -192,11 +193,12 @@ public final class Planner {
         Walked w = e.getValue();
         Program program = tanks.program(w.draft(), e.getKey());
         SeasonOutcome outcome = SeasonWalk.walk(book, traces, program);
-        Judgement judgement = ProgramJudge.judge(book, traces, outcome, today);
-        if (judgement.verdict() == Verdict.BLOCKED) {
+        Judgement judged = ProgramJudge.judge(book, traces, outcome, today);
+        if (judged.verdict() == Verdict.BLOCKED) {
           blocked.add(w);
           continue;
         }
+        Judgement judgement = AddedSite.named(book, traces, program, outcome, judged, today);
         Walked first = chosen.values().iterator().next();
         boolean best = out.isEmpty() && w.equals(first);
         out.add(

@@ -32,7 +32,9 @@ class ModelCardsTest {
           // an acre in square metres
           "Score.PER_ACRE",
           // how many tanks are kept in memory
-          "Effects.TANKS_KEPT");
+          "Effects.TANKS_KEPT",
+          // how finely a look-up is cut
+          "HeightClock.SLICES_PER_CLASS");
 
   @Test
   void everyCardSaysWhatItIsAndWhereItIsFrom() {
