@@ -123,8 +123,7 @@ final class Evidence {
   /** A partner of the tank that took control from one that was counted on. */
   private void antagonism() {
     for (Ingredient loser : working) {
-      Antagonism.of(
-              seen.mix(), book.catalog().weed(weed.weed()), book.catalog().interactions())
+      Antagonism.of(seen.mix(), book.catalog().weed(weed.weed()), book.catalog().interactions())
           .stream()
           .filter(a -> a.affected().id().equals(loser.id()))
           .findFirst()
@@ -146,7 +145,9 @@ final class Evidence {
       case PATCHES -> speaksFor(1, "survivors stand in patches");
       case STRIPS ->
           speaksAgainst(
-              3, "survivors stand in strips: coverage, a nozzle, the boom, an overlap or wheel tracks", true);
+              3,
+              "survivors stand in strips: coverage, a nozzle, the boom, an overlap or wheel tracks",
+              true);
       case FIELD_EDGE ->
           speaksAgainst(2, "survivors stand along the field edge: a missed or turned end", true);
       case WHOLE_FIELD ->

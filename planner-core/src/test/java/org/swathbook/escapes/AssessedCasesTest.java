@@ -270,7 +270,9 @@ class AssessedCasesTest {
     assertThat(s.isWorthATest()).isFalse();
   }
 
-  /** Survivors all over the field speak for rate, mix or weather, not for resistance: same lists. */
+  /**
+   * Survivors all over the field speak for rate, mix or weather, not for resistance: same lists.
+   */
   @Test
   void theWholeFieldSpeaksAgainst() {
     Suspicion s =
@@ -307,8 +309,7 @@ class AssessedCasesTest {
     "moist, good, below, below the planned"
   })
   void conditionsAreCauses(String soil, String coverage, String rate, String says) {
-    Observation plain =
-        look(JUNE_8, 10, new String[] {FOMESAFEN}, waterhemp(5, 20, 4, 0, 9, 0));
+    Observation plain = look(JUNE_8, 10, new String[] {FOMESAFEN}, waterhemp(5, 20, 4, 0, 9, 0));
     Observation bad =
         new Observation(
             plain.field(),
@@ -372,7 +373,8 @@ class AssessedCasesTest {
   @Test
   void theHistoryOfTheSiteIsTold() {
     Suspicion s = suspicion(judged(DICHLOR, 16, waterhemp(5, 20, 4, 0, 9, 0)));
-    assertThat(s.evidenceFor()).anyMatch(e -> e.contains("site 4 was sprayed here in 2025 and 2026"));
+    assertThat(s.evidenceFor())
+        .anyMatch(e -> e.contains("site 4 was sprayed here in 2025 and 2026"));
   }
 
   /**
