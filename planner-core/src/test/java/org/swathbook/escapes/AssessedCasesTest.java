@@ -21,7 +21,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.MixWords;
+import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Observation;
 import org.swathbook.program.PassConditions;
@@ -149,7 +151,8 @@ class AssessedCasesTest {
 
   private static Optional<ResprayOption> option(EscapeReport r, String active) {
     return r.respray().stream()
-        .filter(o -> o.dose().actives().get(0).ingredient().name().startsWith(active))
+        .filter(o -> !o.isTank())
+        .filter(o -> o.doses().get(0).actives().get(0).ingredient().name().startsWith(active))
         .findFirst();
   }
 
@@ -391,7 +394,8 @@ class AssessedCasesTest {
     EscapeReport afterFomesafen = judged(FOMESAFEN, 10, tall);
     List<Integer> sites =
         afterFomesafen.respray().stream()
-            .map(o -> o.dose().actives().get(0).ingredient().site().number())
+            .filter(o -> !o.isTank())
+            .map(o -> o.doses().get(0).actives().get(0).ingredient().site().number())
             .toList();
     assertThat(sites.subList(0, 2)).containsExactlyInAnyOrder(4, 10);
     for (String active : List.of("2,4-D", "glufosinate")) {
@@ -421,6 +425,35 @@ class AssessedCasesTest {
     assertThat(failed).contains(true, false).isSorted();
     assertThat(option(judged(GLUFOSINATE, 10, tall), "lactofen").orElseThrow().failedSite())
         .isFalse();
+  }
+
+  /**
+   * Two effective sites in one tank: Norsworthy et al. 2012. Each part is legal on the tank's days,
+   * it kills at least what its better part kills, and nothing in it has failed.
+   */
+  @Test
+  void tanksOfTwoEffectiveSites() {
+    Seen tall = waterhemp(30, 20, 4, 0, 9, 0).in(SurvivorPattern.STRIPS);
+    EscapeReport r = judged(FOMESAFEN, 10, tall);
+    List<ResprayOption> tanks = r.respray().stream().filter(ResprayOption::isTank).toList();
+    assertThat(tanks).isNotEmpty().hasSizeLessThanOrEqualTo(3);
+    assertThat(tanks.get(0).effective()).hasSize(2);
+    assertThat(tanks.get(0).sites()).isEqualTo(tanks.get(0).effective());
+    for (ResprayOption t : tanks) {
+      assertThat(t.failedSite()).isFalse();
+      assertThat(t.sites()).doesNotHaveDuplicates().doesNotContain(Site.of(14));
+      for (Dose d : t.doses()) {
+        ResprayOption alone =
+            r.respray().stream()
+                .filter(o -> !o.isTank() && o.doses().get(0).equals(d))
+                .findFirst()
+                .orElseThrow();
+        assertThat(t.controlPct()).isGreaterThanOrEqualTo(alone.controlPct());
+        assertThat(t.earliest()).isAfterOrEqualTo(alone.earliest());
+        assertThat(t.latest()).isBeforeOrEqualTo(alone.latest());
+        assertThat(t.costPerAcre()).isGreaterThan(alone.costPerAcre());
+      }
+    }
   }
 
   /**

@@ -35,7 +35,11 @@ public final class EscapesJson {
     report.respray().forEach(o -> option(respray.addObject(), o));
     ArrayNode refused = root.putArray("refused");
     for (RefusedRespray r : report.refused()) {
-      refused.addObject().put("ingredient", r.active().name()).put("why", r.why());
+      refused
+          .addObject()
+          .put("ingredient", r.active().name())
+          .put("reason", r.reason().word())
+          .put("why", r.why());
     }
     root.set("withoutSprayer", Json.texts(report.beside()));
     ArrayNode entries = root.putArray("watch");
@@ -94,8 +98,10 @@ public final class EscapesJson {
   }
 
   private static void option(ObjectNode node, ResprayOption o) {
-    PassJson.mix(node.putArray("mix"), List.of(o.dose()));
+    PassJson.mix(node.putArray("mix"), o.doses());
     node.put("failedSite", o.failedSite());
+    ArrayNode effective = node.putArray("effectiveSites");
+    o.effective().forEach(s -> effective.add(s.number()));
     node.put("earliest", o.earliest().toString());
     node.put("latest", o.latest().toString());
     node.set("controlPct", Json.percent(o.controlPct()));
