@@ -76,7 +76,16 @@ class EscapesCommandTest {
       assertThat(words(book, call)).contains(note);
     }
     assertThat(words(book, calls.get(0)))
-        .contains("meets no effective foliar sites (site 4: resisted, site 9: resisted)");
+        .contains(
+            "meets no effective foliar sites (site 4: suspected (watch list), site 9: resisted)")
+        .contains(
+            "alone, and resistance to site 4 is suspected (watch list), in how many plants is not")
+        .contains("resisted: 9, suspected (watch list): 4")
+        .doesNotContain("site 4: resisted");
+    assertThat(words(book, calls.get(1)))
+        .contains(
+            "resists 2 and 9 (90 %); suspected (watch list): site 4, watched since 2027-06-22, not"
+                + " tested");
     assertThat(words(book, new String[] {"plan", "QH-1"})).doesNotContain("watch.csv");
     // The look that noted it is read as before: what it noted is no second witness.
     assertThat(suspicion(book)).isEqualTo(suspicion(DEMO));

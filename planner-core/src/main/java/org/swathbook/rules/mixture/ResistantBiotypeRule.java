@@ -26,7 +26,8 @@ public final class ResistantBiotypeRule implements PassRule {
           "Is a part of the weed's plants left alone by everything that works on the rest?",
           "Every foliar, or every soil, site of the pass that takes half or more of a weed is on its"
               + " list of resistances: on the plants that resist them all, no site left does half. The"
-              + " message gives their share and number, or says that none is listed with all of them.",
+              + " message gives their share and number, or says that none is listed with all of them, or that"
+              + " one is only suspected, by the watch list.",
           List.of(Say.COMMON_PRACTICE),
           "glyphosate alone on kochia that resists site 9",
           "glyphosate + fluroxypyr on the same kochia");
@@ -97,10 +98,38 @@ public final class ResistantBiotypeRule implements PassRule {
                         + " "
                         + which
                         + " on an acre."
-                    : "a part of its plants resists each of them; none is listed with all."),
-            "the field's list of resistances")
-        .compared(share > 0 ? Say.share(share) + " resist" : "each is resisted", "none")
+                    : unlike(sites)),
+            isWatched(sites)
+                ? "the field's list of resistances and watch.csv"
+                : "the field's list of resistances")
+        .compared(
+            share > 0
+                ? Say.share(share) + " resist"
+                : isWatched(sites) ? "each is resisted or suspected" : "each is resisted",
+            "none")
         .cleared("a partner of another " + kind + " site; a sample if it is only suspected");
+  }
+
+  private static boolean isWatched(List<SiteControl> sites) {
+    return countedOn(sites).stream().anyMatch(SiteControl::watched);
+  }
+
+  /** Of sites that no plants are listed to resist together; what is only watched has no share. */
+  private static String unlike(List<SiteControl> sites) {
+    if (!isWatched(sites)) {
+      return "a part of its plants resists each of them; none is listed with all.";
+    }
+    String listed = names(countedOn(sites).stream().filter(s -> !s.watched()).toList());
+    return (listed.isEmpty() ? "" : "a part of its plants resists " + listed + ", and ")
+        + "resistance to "
+        + names(countedOn(sites).stream().filter(SiteControl::watched).toList())
+        + " is "
+        + Say.SUSPECTED
+        + ", in how many plants is not known.";
+  }
+
+  private static String names(List<SiteControl> sites) {
+    return Say.list(sites.stream().map(s -> "site " + s.site()).toList());
   }
 
   private static boolean resistsAll(Biotype b, List<Ingredient> actives) {
