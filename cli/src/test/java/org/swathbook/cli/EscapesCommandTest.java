@@ -129,6 +129,21 @@ class EscapesCommandTest {
     assertThat(look.get("from").textValue()).isEqualTo("2027-06-17");
     assertThat(due(book, "2027-07-02").get(0).get("when").textValue()).isEqualTo("late");
     assertThat(escapes(book, "2027-06-17", "--due").out()).contains("ND-2");
+    // A walk too early settles nothing; one that counted plants stands beside; one without settles.
+    Path scouting = book.resolve("scouting.csv");
+    String header = Files.readString(scouting);
+    Files.writeString(scouting, header + "2027-06-14,ND-2,,AMBTR,,0 /m2,,,,\n");
+    assertThat(due(book, "2027-06-18")).hasSize(1);
+    assertThat(due(book, "2027-06-18").get(0).get("scouted")).isEmpty();
+    Files.writeString(
+        scouting,
+        header + "2027-06-18,ND-2,,AMBTR,,0 /m2,,,,\n2027-06-18,ND-2,,ABUTH,,0.5 /m2,,,,\n");
+    assertThat(due(book, "2027-06-17").get(0).get("scouted")).isEmpty();
+    assertThat(due(book, "2027-06-18").get(0).get("scouted")).hasSize(2);
+    assertThat(escapes(book, "2027-06-18", "--due").out())
+        .contains("ND-2, scouted 18 Jun 2027: AMBTR 0 plants/m², ABUTH 0.5 plants/m²");
+    Files.writeString(scouting, header + "2027-06-18,ND-2,,AMBTR,,0 /m2,,,,\n");
+    assertThat(due(book, "2027-06-18")).isEmpty();
   }
 
   private static JsonNode due(Path book, String today) throws IOException {

@@ -44,13 +44,15 @@ final class Evidence {
   }
 
   /** Of a weed of which plants live on. */
-  static Suspicion of(Book book, Observation seen, SeenWeed weed, List<Ingredient> working) {
+  static Suspicion of(
+      Book book, Observation seen, SeenWeed weed, List<Ingredient> working, WeatherSince since) {
     Evidence e = new Evidence(book, seen, weed, working);
     e.species();
     e.pattern();
     e.size();
     e.conditions();
     e.antagonism();
+    e.weather(since);
     e.history();
     return new Suspicion(e.level(), e.evidenceFor, e.evidenceAgainst, e.plain, e.unknown);
   }
@@ -118,6 +120,13 @@ final class Evidence {
   private boolean isRange() {
     PlantCounts p = weed.plants();
     return p.dead() > 0 && p.collapsed() + p.stalled() > 0 && p.regrowing() + p.untouched() > 0;
+  }
+
+  private void weather(WeatherSince since) {
+    if (since.isCool()) {
+      speaksAgainst(
+          1, "it was cool after the spraying, and plants in the cold take up little", true);
+    }
   }
 
   /** A partner of the tank that took control from one that was counted on. */

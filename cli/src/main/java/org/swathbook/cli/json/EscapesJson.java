@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.swathbook.book.Field;
+import org.swathbook.book.Scouting;
 import org.swathbook.book.file.WatchFile;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.escapes.DueLook;
@@ -66,6 +67,14 @@ public final class EscapesJson {
       node.put("to", d.to().toString());
       node.put("when", d.when().word());
       node.set("ingredients", Json.texts(d.actives()));
+      ArrayNode scouted = node.putArray("scouted");
+      for (Scouting s : d.scouted()) {
+        scouted
+            .addObject()
+            .put("date", s.date().toString())
+            .put("weed", s.weed().orElseThrow().value())
+            .set("plantsPerM2", Json.fixed(s.count().orElseThrow().perM2(), 2));
+      }
     }
     return Json.write(root);
   }
@@ -86,6 +95,10 @@ public final class EscapesJson {
     node.put("judgedFrom", w.judgedFrom().toString());
     node.put("deadBy", w.deadBy().toString());
     node.put("tooEarly", w.tooEarly());
+    node.putObject("weatherSince")
+        .put("days", w.since().days())
+        .put("known", w.since().known())
+        .set("warmDays", Json.fixed(w.since().warm(), 1));
     node.set(
         "seedsPerM2", Json.significant(report.cost().seedsPerM2().getOrDefault(w.weed(), 0.0), 1));
     node.set("lookFor", Json.texts(w.yetToTell()));

@@ -13,6 +13,7 @@ import org.swathbook.escapes.EscapeReport;
 import org.swathbook.escapes.RefusedRespray;
 import org.swathbook.escapes.ResprayOption;
 import org.swathbook.escapes.Suspicion;
+import org.swathbook.escapes.WeatherSince;
 import org.swathbook.escapes.WeedReading;
 import org.swathbook.program.Dose;
 
@@ -100,7 +101,28 @@ public final class EscapesWords {
             + (w.tooEarly() ? ", too early now" : "")
             + ", dead by "
             + Figures.date(w.deadBy())
-            + " in warm growing weather, later in cool");
+            + weather(w.since()));
+  }
+
+  private static String weather(WeatherSince s) {
+    if (s.known() == 0) {
+      return " in warm growing weather, later in cool";
+    }
+    String worth =
+        s.isSlower()
+            ? "the "
+                + s.days()
+                + " days from the pass to the look were worth "
+                + Figures.percent(s.warm())
+                + " warm ones"
+            : "it was warm from the pass to the look";
+    String unknown =
+        s.known() < s.days()
+            ? ", "
+                + (s.days() - s.known())
+                + " of them not in the station's record and taken for warm"
+            : "";
+    return "; by the station's means " + worth + unknown;
   }
 
   /** How far resistance is suspected, what speaks for and against it. */
