@@ -386,21 +386,14 @@ final class SampleDocuments {
             OptionalDouble.of(15),
             List.of("glyphosate 0.75 lb ae/acre", "ammonium-sulfate 8.5 lb/100 gal"));
     SprayJob job =
-        new SprayJob(
-            typed.field(),
-            typed.date(),
-            typed.time(),
-            typed.method(),
-            typed.scouted(),
-            typed.mix(),
-            typed.carrier(),
-            typed.setup(),
-            new SprayerTank(
-                OptionalDouble.of(1200),
-                Optional.of(List.of(IngredientId.of("dicamba"))),
-                Optional.of(TankTerms.Rinse.TRIPLE_RINSE)),
-            typed.weather(),
-            typed.others());
+        typed.with(
+            typed
+                .sprayer()
+                .with(
+                    new SprayerTank(
+                        OptionalDouble.of(1200),
+                        Optional.of(List.of(IngredientId.of("dicamba"))),
+                        Optional.of(TankTerms.Rinse.TRIPLE_RINSE))));
     JudgedMix judged =
         MixJudge.of(book, Samples.field(), job, Samples.TODAY, Optional.empty()).judge(job);
     return LoadJson.of(
