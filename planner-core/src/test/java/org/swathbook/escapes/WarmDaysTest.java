@@ -34,7 +34,7 @@ class WarmDaysTest {
 
   /** The demo book with its station's record going on to a day, every new day of one mean. */
   private static Book until(LocalDate last, double meanC) {
-    StationWeather known = DEMO.stations().get(FIELD.station());
+    StationWeather known = DEMO.station(FIELD);
     List<WeatherDay> days = new ArrayList<>(known.days());
     for (LocalDate d = days.get(days.size() - 1).date().plusDays(1);
         !d.isAfter(last);

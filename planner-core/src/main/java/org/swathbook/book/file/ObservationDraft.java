@@ -79,20 +79,22 @@ public final class ObservationDraft {
 
   /** What else may explain what a pass left. */
   public enum Condition {
-    SOIL("soil", ObservationReader.SOILS),
-    COVERAGE("coverage", ObservationReader.COVERAGES),
-    RATE("rate", ObservationReader.RATES);
+    SOIL("soil"),
+    COVERAGE("coverage"),
+    RATE("rate");
 
     private final String key;
-    private final List<String> words;
 
-    Condition(String key, List<String> words) {
+    Condition(String key) {
       this.key = key;
-      this.words = words;
     }
 
     public List<String> words() {
-      return words;
+      return switch (this) {
+        case SOIL -> ObservationReader.SOILS;
+        case COVERAGE -> ObservationReader.COVERAGES;
+        case RATE -> ObservationReader.RATES;
+      };
     }
   }
 
@@ -248,7 +250,7 @@ public final class ObservationDraft {
   }
 
   public void condition(Condition which, String text) {
-    conditions.put(which, Texts.oneOf(which.words).parse(text));
+    conditions.put(which, Texts.oneOf(which.words()).parse(text));
   }
 
   /** {@code nd-1-2027-06-22}. */
