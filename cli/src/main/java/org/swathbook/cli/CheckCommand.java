@@ -87,30 +87,30 @@ final class CheckCommand implements Callable<Integer> {
 
   /** The one field that a tank is for, as typed. */
   private Optional<String> asked(BookPaths paths) {
-    if (typed.field != null || program != null) {
-      return Optional.ofNullable(typed.field);
+    if (typed.tank.field != null || program != null) {
+      return Optional.ofNullable(typed.tank.field);
     }
     return MixReader.fieldIn(paths.find(BookPaths.Kind.MIX, words.get(0)), paths);
   }
 
   private void checkCall() {
-    boolean ofTank = typed.field != null || typed.hasDateOrVolume() || spraying.isGiven();
+    boolean ofTank = typed.tank.field != null || typed.hasDateOrVolume() || spraying.isGiven();
     if (program != null && (ofTank || !words.isEmpty())) {
       throw wrong("--program judges a program alone; leave out what belongs to a tank");
     }
-    if (program == null && typed.field == null && words.size() != 1) {
+    if (program == null && typed.tank.field == null && words.size() != 1) {
       throw wrong(
           words.isEmpty()
               ? "nothing to check: name a mix, or --field with products, or --program"
               : "one mix at a time; products typed here need --field");
     }
-    if (program == null && typed.field == null && typed.hasDateOrVolume()) {
+    if (program == null && typed.tank.field == null && typed.hasDateOrVolume()) {
       throw wrong("--date and --volume belong to a tank typed here; a mix file says them itself");
     }
-    if (typed.field != null && words.isEmpty()) {
+    if (typed.tank.field != null && words.isEmpty()) {
       throw wrong("no product: write for example \"glyphosate-4.5sl 32 fl oz/acre\"");
     }
-    if (typed.volumeIsWrong()) {
+    if (typed.tank.volumeIsWrong()) {
       throw wrong("--volume must be above zero, as 15");
     }
     if (spraying.wrong().isPresent()) {
@@ -124,8 +124,14 @@ final class CheckCommand implements Callable<Integer> {
 
   private int mix(Book book, BookPaths paths, LocalDate today) {
     NamedJob named =
-        typed.field != null
-            ? NamedJob.typed(book, typed.field, typed.dateOr(today), typed.volume(), words, "check")
+        typed.tank.field != null
+            ? NamedJob.typed(
+                book,
+                typed.tank.field,
+                typed.dateOr(today),
+                typed.tank.volume(),
+                words,
+                "check")
             : NamedJob.mix(book, paths, words.get(0));
     SprayJob job = spraying.over(named.job());
     TankOnItsDay tank = TankOnItsDay.of(book, paths, job);

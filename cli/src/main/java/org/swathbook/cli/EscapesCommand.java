@@ -1,15 +1,19 @@
 package org.swathbook.cli;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
+import org.swathbook.book.file.ObservationDraft;
 import org.swathbook.book.file.ObservationReader;
 import org.swathbook.book.file.WatchFile;
 import org.swathbook.catalog.Site;
@@ -29,6 +33,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Judges what lived through a pass, or tells where a look is due. */
@@ -37,17 +42,43 @@ import picocli.CommandLine.Spec;
     description = {
       "Judges the plants that were seen after a pass: dead, dying or living on, what the survivors"
           + " cost, and whether to look again, spray again or stop the seed.",
+      "Without an observation it asks, question by question, for what a file would hold.",
       "With --due: the passes of the journal that somebody should look at.",
-      "For example: escapes nd-1-june"
+      "For example: escapes nd-1-june, or escapes --field ND-1 --save nd-1-july"
     })
 final class EscapesCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
+  @ParentCommand @Nullable Swathbook program;
+
   @Parameters(
       arity = "0..1",
       paramLabel = "OBSERVATION",
-      description = "A file, else a name in the folder observations of the book.")
+      description =
+          "A file, else a name in the folder observations of the book; asked for step by step when"
+              + " left out.")
   @Nullable String observation;
+
+  @Option(
+      names = "--field",
+      paramLabel = "FIELD",
+      description = "The field that is asked about; asked for when left out.")
+  @Nullable String field;
+
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      converter = TodayOption.IsoDate.class,
+      description = "The day on which it was sprayed; asked for when left out.")
+  @Nullable LocalDate date;
+
+  @Option(
+      names = "--save",
+      paramLabel = "NAME",
+      description =
+          "Keep the answers: a name in the folder observations of the book, or a file. Asked for"
+              + " when left out; --force writes over one that is there.")
+  @Nullable String save;
 
   @Option(names = "--due", description = "Tell which passes should be looked at, and when.")
   boolean due;
@@ -66,43 +97,99 @@ final class EscapesCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
-    if (due == (observation != null)) {
-      throw new ParameterException(
-          spec.commandLine(), "name one observation, as nd-1-june, or say --due");
+    check();
+    BookPaths paths = bookOption.paths();
+    Path kept = save != null ? paths.newObservation(save) : null;
+    if (kept != null) {
+      ObservationDraft.checkFree(kept, paths, html.force);
     }
-    if (due && watch) {
-      throw new ParameterException(spec.commandLine(), "--watch belongs to an observation");
+    Book book = bookOption.load(paths);
+    if (due) {
+      return due(book, paths, today);
+    }
+    if (observation == null) {
+      return asked(book, paths, kept, today);
+    }
+    Observation seen =
+        ObservationReader.read(paths.find(BookPaths.Kind.OBSERVATION, observation), paths, book);
+    return judge(book, paths, seen, null, today);
+  }
+
+  private void check() {
+    if (due && (observation != null || watch || field != null || date != null || save != null)) {
+      throw new ParameterException(
+          spec.commandLine(), "--due asks about the whole book, and goes with none of the rest");
+    }
+    if (observation != null && (field != null || date != null || save != null)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--field, --date and --save belong to questions; an observation, as nd-1-june, holds the"
+              + " answers");
     }
     if (due && html.html != null) {
       throw new ParameterException(
           spec.commandLine(), "--due is told as text and with --json, not on a page");
     }
-    html.check(spec.commandLine(), output.json);
-    BookPaths paths = bookOption.paths();
-    Book book = bookOption.load(paths);
-    return due ? due(book, paths, today) : judge(book, paths, today);
+    if (save == null || html.html != null) {
+      html.check(spec.commandLine(), output.json);
+    }
   }
 
-  private int judge(Book book, BookPaths paths, LocalDate today) {
-    Observation seen =
-        ObservationReader.read(
-            paths.find(BookPaths.Kind.OBSERVATION, String.valueOf(observation)), paths, book);
-    Field field = book.findField(seen.field().value()).orElseThrow();
+  /** Asks, keeps the answers where somebody wants them kept, and judges them. */
+  private int asked(Book book, BookPaths paths, @Nullable Path kept, LocalDate today) {
+    Answers answers = Objects.requireNonNull(program).answers();
+    EscapesQuestions questions = new EscapesQuestions(book, paths, answers, today);
+    ObservationDraft draft = questions.ask(field, date);
+    Observation seen = draft.read();
+    @Nullable Path[] file = {kept};
+    if (kept == null) {
+      answers.ask(
+          "Keep these answers, and under which name?",
+          "as " + draft.suggestedName(),
+          "not kept",
+          text -> {
+            Path typed = paths.newObservation(text);
+            ObservationDraft.checkFree(typed, paths, html.force);
+            file[0] = typed;
+          });
+    }
+    return judge(
+        book, paths, seen, file[0] == null ? null : () -> keep(draft, file[0], paths), today);
+  }
+
+  private static String keep(ObservationDraft draft, Path file, BookPaths paths) {
+    draft.write(file);
+    return "Kept as " + paths.nameOf(file) + ".";
+  }
+
+  /**
+   * @param keeping what is written once everything is judged; tells what it did
+   */
+  private int judge(
+      Book book,
+      BookPaths paths,
+      Observation seen,
+      @Nullable Supplier<String> keeping,
+      LocalDate today) {
+    Field where = book.findField(seen.field().value()).orElseThrow();
     EscapeReport report = EscapeJudge.judge(book, seen, today);
     List<WatchFile.Entry> entries = entries(book, report);
-    ReportHead head = ReportHead.of(book, List.of(field), today);
+    ReportHead head = ReportHead.of(book, List.of(where), today);
+    if (keeping != null) {
+      head = head.noted(List.of(keeping.get()));
+    }
     if (watch) {
       head = head.noted(added(WatchFile.add(paths, book, entries)));
     }
     if (html.html != null) {
-      String page = EscapesHtml.of(book, head, field, report, entries);
+      String page = EscapesHtml.of(book, head, where, report, entries);
       output.print(HtmlOption.write(html.html, page));
       return ExitCode.DONE;
     }
     output.print(
         output.json
-            ? EscapesJson.of(head, field, report, entries)
-            : EscapesText.of(book, head, field, report, entries));
+            ? EscapesJson.of(head, where, report, entries)
+            : EscapesText.of(book, head, where, report, entries));
     return ExitCode.DONE;
   }
 

@@ -130,22 +130,22 @@ final class LoadCommand implements Callable<Integer> {
           "several mixes are put in order; their sheets, with --acres, --tank, --pass and --html, are"
               + " made one at a time, and products typed here need --field");
     }
-    if (typed.field != null && pass != null) {
+    if (typed.tank.field != null && pass != null) {
       throw wrong("--pass is of a program; --field is for products typed here");
     }
-    if (typed.field == null && pass == null && typed.hasDateOrVolume()) {
+    if (typed.tank.field == null && pass == null && typed.hasDateOrVolume()) {
       throw wrong(
           "--date and --volume belong to products typed here or a pass; a mix file says them"
               + " itself");
     }
-    if (typed.volumeIsWrong()) {
+    if (typed.tank.volumeIsWrong()) {
       throw wrong("--volume must be above zero, as 15");
     }
   }
 
   /** Several mixes are the loads of one sprayer and day. */
   private boolean isDay() {
-    return typed.field == null && words.size() > 1;
+    return typed.tank.field == null && words.size() > 1;
   }
 
   private ParameterException wrong(String what) {
@@ -154,8 +154,8 @@ final class LoadCommand implements Callable<Integer> {
 
   private NamedJob named(Book book, BookPaths paths, LocalDate today) {
     LocalDate date = typed.dateOr(today);
-    if (typed.field != null) {
-      return NamedJob.typed(book, typed.field, date, typed.volume(), words, "load");
+    if (typed.tank.field != null) {
+      return NamedJob.typed(book, typed.tank.field, date, typed.tank.volume(), words, "load");
     }
     if (pass == null) {
       return NamedJob.mix(book, paths, words.get(0));
@@ -163,7 +163,7 @@ final class LoadCommand implements Callable<Integer> {
     SeasonDates.check(book.season(), date, Mark.startOf("--date"));
     NamedJob named = NamedJob.pass(book, paths, words.get(0), pass, date);
     Mix mix = named.job().mix();
-    if (typed.volume().isEmpty()) {
+    if (typed.tank.volume().isEmpty()) {
       return named;
     }
     if (mix.gallonsPerAcre().isPresent()) {
@@ -176,7 +176,7 @@ final class LoadCommand implements Callable<Integer> {
           "leave --volume out, or change the program");
     }
     return new NamedJob(
-        named.job().with(new Mix(mix.doses(), mix.adjuvants(), typed.volume())),
+        named.job().with(new Mix(mix.doses(), mix.adjuvants(), typed.tank.volume())),
         named.source(),
         named.name());
   }
@@ -215,7 +215,7 @@ final class LoadCommand implements Callable<Integer> {
 
   /** Whether a file of the book holds the tank, with all that belongs to it. */
   private boolean isFile() {
-    return typed.field == null && pass == null;
+    return typed.tank.field == null && pass == null;
   }
 
   /** Empty for a tank that may not be sprayed. */

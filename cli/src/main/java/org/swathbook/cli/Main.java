@@ -2,11 +2,14 @@ package org.swathbook.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.InputStreamReader;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.Reader;
 import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;
 
@@ -18,7 +21,8 @@ public final class Main {
     ResultStream result = new ResultStream(new FileOutputStream(FileDescriptor.out));
     PrintWriter out = new PrintWriter(new BufferedWriter(new OutputStreamWriter(result, UTF_8)));
     PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, UTF_8), true);
-    int code = run(commandLine(out, err, args), args);
+    Reader answers = new BufferedReader(new InputStreamReader(System.in, UTF_8));
+    int code = run(commandLine(out, err, answers, args), args);
     out.flush();
     code = result.codeAfterwards(code, err);
     err.flush();
@@ -33,7 +37,16 @@ public final class Main {
    * @param args what it will be called with; without any it knows every command
    */
   static CommandLine commandLine(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine root = new CommandLine(new Swathbook());
+    return commandLine(out, err, Reader.nullReader(), args);
+  }
+
+  /**
+   * The same where questions can be answered.
+   *
+   * @param answers lines of whoever called
+   */
+  static CommandLine commandLine(PrintWriter out, PrintWriter err, Reader answers, String... args) {
+    CommandLine root = new CommandLine(new Swathbook(answers));
     // Before what follows, which is handed down to the commands that are there.
     // And in a plain loop: Java would take a class of this age out of its archive for a method of
     // it

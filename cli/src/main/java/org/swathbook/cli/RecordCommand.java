@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -69,15 +68,6 @@ final class RecordCommand implements Callable<Integer> {
   @Option(names = "--pass", paramLabel = "N", description = "Pass of the program named, from 1.")
   @Nullable Integer pass;
 
-  @Option(names = "--field", paramLabel = "FIELD", description = "Field of products typed here.")
-  @Nullable String field;
-
-  @Option(
-      names = "--volume",
-      paramLabel = "GALLONS",
-      description = "Spray volume of products typed here, gallons per acre.")
-  @Nullable Double gallonsPerAcre;
-
   @Option(
       names = "--corrects",
       paramLabel = "ID/LINE",
@@ -113,6 +103,7 @@ final class RecordCommand implements Callable<Integer> {
   @Nullable Path map;
 
   @Mixin JournalOutput journal = new JournalOutput();
+  @Mixin TypedTank typed = new TypedTank();
   @Mixin RecordOptions facts = new RecordOptions();
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
@@ -125,7 +116,7 @@ final class RecordCommand implements Callable<Integer> {
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     if (journal.isAsked()) {
-      output.print(journal.of(book, field, today));
+      output.print(journal.of(book, typed.field, today));
       return ExitCode.DONE;
     }
     if (table != null) {
@@ -167,7 +158,7 @@ final class RecordCommand implements Callable<Integer> {
 
   private void checkOutput() {
     boolean one = journal.export != (journal.notice != null);
-    boolean narrowed = journal.narrows() || field != null;
+    boolean narrowed = journal.narrows() || typed.field != null;
     if (!one || journal.notice != null && narrowed || table != null || again || output.json) {
       throw wrong(
           "--export prints a table, --notice a text, each alone; --field, --customer, --from and --to"
@@ -187,7 +178,7 @@ final class RecordCommand implements Callable<Integer> {
       throw wrong("--customer, --from and --to belong to --export");
     }
     if (table != null || map != null) {
-      if (table == null || field != null || !saysNothingElse()) {
+      if (table == null || typed.field != null || !saysNothingElse()) {
         throw wrong("--import reads a table alone, with --map where its columns have other names");
       }
       return;
@@ -196,7 +187,7 @@ final class RecordCommand implements Callable<Integer> {
       throw wrong("--void goes with --corrects ID/LINE alone");
     }
     if (corrects != null) {
-      if (words.size() > 1 || pass != null || field != null || id != null || again) {
+      if (words.size() > 1 || pass != null || typed.field != null || id != null || again) {
         throw wrong(
             "--corrects mends one row; give what is to be different, and at most a product");
       }
@@ -205,13 +196,13 @@ final class RecordCommand implements Callable<Integer> {
     if (words.isEmpty()) {
       throw wrong("nothing to record: name a mix, a program with --pass, or --field with products");
     }
-    if (field == null && words.size() != 1) {
+    if (typed.field == null && words.size() != 1) {
       throw wrong("one mix at a time; products typed here need --field");
     }
-    if (field != null && pass != null) {
+    if (typed.field != null && pass != null) {
       throw wrong("--pass is of a program; --field is for products typed here");
     }
-    if (gallonsPerAcre != null && (field == null || !(gallonsPerAcre > 0))) {
+    if (typed.hasVolume() && (typed.field == null || typed.volumeIsWrong())) {
       throw wrong("--volume is that of products typed here, above zero, as 15");
     }
   }
@@ -265,10 +256,9 @@ final class RecordCommand implements Callable<Integer> {
   }
 
   private NamedJob named(Book book, BookPaths paths, LocalDate today) {
-    if (field != null) {
-      OptionalDouble volume =
-          gallonsPerAcre != null ? OptionalDouble.of(gallonsPerAcre) : OptionalDouble.empty();
-      return NamedJob.typed(book, field, dateIn(book, today), volume, words, "record");
+    if (typed.field != null) {
+      return NamedJob.typed(
+          book, typed.field, dateIn(book, today), typed.volume(), words, "record");
     }
     return pass != null
         ? NamedJob.pass(book, paths, words.get(0), pass, dateIn(book, today))

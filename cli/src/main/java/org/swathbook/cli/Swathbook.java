@@ -1,5 +1,6 @@
 package org.swathbook.cli;
 
+import java.io.Reader;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -23,6 +24,17 @@ import picocli.CommandLine.Spec;
     },
     versionProvider = Swathbook.Version.class)
 final class Swathbook implements Runnable {
+  private final Reader answers;
+
+  Swathbook(Reader answers) {
+    this.answers = answers;
+  }
+
+  /** Asks whoever called. */
+  Answers answers() {
+    return new Answers(answers, spec.commandLine().getErr());
+  }
+
   @Spec CommandSpec spec;
 
   @Option(

@@ -1,10 +1,12 @@
 package org.swathbook.cli;
 
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import picocli.CommandLine;
 
 /** One call of the program inside the test: its exit code and what it wrote. */
 record Called(int code, String out, String err) {
@@ -15,6 +17,16 @@ record Called(int code, String out, String err) {
     int code =
         Main.run(Main.commandLine(new PrintWriter(out), new PrintWriter(err, true), args), args);
     return new Called(code, out.toString(), err.toString());
+  }
+
+  /** Where somebody, or a pipe, answers questions. */
+  static Called answering(String answers, String... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine program =
+        Main.commandLine(
+            new PrintWriter(out), new PrintWriter(err, true), new StringReader(answers), args);
+    return new Called(Main.run(program, args), out.toString(), err.toString());
   }
 
   /** On a book, with the day fixed. */

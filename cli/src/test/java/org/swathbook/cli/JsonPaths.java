@@ -93,6 +93,8 @@ final class JsonPaths {
           Map.entry("escapes.refused", "refusedRespray"),
           Map.entry("escapes.watch", "watchRow"),
           Map.entry("escapesDue.due", "dueLook"),
+          Map.entry("dueLook.scouted", "scoutedCount"),
+          Map.entry("escapedWeed.weatherSince", "weatherSince"),
           Map.entry("record.rows", "recordedRow"),
           Map.entry("federalRecord", "federalRecord"),
           Map.entry("recordImport.imported", "importedPass"),

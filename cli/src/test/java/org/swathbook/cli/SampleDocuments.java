@@ -24,6 +24,8 @@ import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.FederalRecord;
 import org.swathbook.book.Field;
+import org.swathbook.book.ScoutedCount;
+import org.swathbook.book.Scouting;
 import org.swathbook.book.SprayRecord;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.book.file.BookLoader;
@@ -38,6 +40,7 @@ import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.TankTerms;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.catalog.file.EntryKind;
 import org.swathbook.catalog.file.WrittenCatalog;
 import org.swathbook.catalog.review.Change;
@@ -312,7 +315,17 @@ final class SampleDocuments {
                 Set.of("glyphosate"),
                 day.plusDays(14),
                 day.plusDays(21),
-                DueLook.When.DUE)));
+                DueLook.When.DUE,
+                List.of(
+                    new Scouting(
+                        day.plusDays(15),
+                        Samples.field().id(),
+                        "",
+                        Optional.of(new WeedId("AMAPA")),
+                        Optional.empty(),
+                        Optional.of(new ScoutedCount(2, OptionalDouble.empty())),
+                        Optional.empty(),
+                        0)))));
   }
 
   private static String audit(ReportHead head) {
@@ -373,21 +386,14 @@ final class SampleDocuments {
             OptionalDouble.of(15),
             List.of("glyphosate 0.75 lb ae/acre", "ammonium-sulfate 8.5 lb/100 gal"));
     SprayJob job =
-        new SprayJob(
-            typed.field(),
-            typed.date(),
-            typed.time(),
-            typed.method(),
-            typed.scouted(),
-            typed.mix(),
-            typed.carrier(),
-            typed.setup(),
-            new SprayerTank(
-                OptionalDouble.of(1200),
-                Optional.of(List.of(IngredientId.of("dicamba"))),
-                Optional.of(TankTerms.Rinse.TRIPLE_RINSE)),
-            typed.weather(),
-            typed.others());
+        typed.with(
+            typed
+                .sprayer()
+                .with(
+                    new SprayerTank(
+                        OptionalDouble.of(1200),
+                        Optional.of(List.of(IngredientId.of("dicamba"))),
+                        Optional.of(TankTerms.Rinse.TRIPLE_RINSE))));
     JudgedMix judged =
         MixJudge.of(book, Samples.field(), job, Samples.TODAY, Optional.empty()).judge(job);
     return LoadJson.of(

@@ -52,7 +52,13 @@ final class TableSites {
         double pct = felt(i, soil) * rated(i, timing(soil, positions));
         boolean struck = Rated.isResisted(weed, i);
         SiteControl one =
-            new SiteControl(i.site(), i.id(), pct, struck, !struck && pct >= 100 * least);
+            new SiteControl(
+                i.site(),
+                i.id(),
+                pct,
+                struck,
+                weed.isOnlyWatched(i),
+                !struck && pct >= 100 * least);
         out.merge(i.site(), one, (x, y) -> y.controlPct() > x.controlPct() ? y : x);
       }
     }

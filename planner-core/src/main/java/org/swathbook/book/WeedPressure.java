@@ -2,6 +2,7 @@ package org.swathbook.book;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Weed;
 import org.swathbook.program.FieldId;
 
@@ -25,6 +26,12 @@ public record WeedPressure(
   public WeedPressure {
     biotypes = List.copyOf(biotypes);
     listed = List.copyOf(listed);
+  }
+
+  /** Whether no resistance to an active is listed and one is suspected, by the watch list alone. */
+  public boolean isOnlyWatched(Ingredient active) {
+    List<Resistance> of = listed.stream().filter(r -> r.concerns(active)).toList();
+    return !of.isEmpty() && of.stream().allMatch(Resistance::isWatched);
   }
 
   /** The same weed with a site that is watched; the plants stay as they are. */

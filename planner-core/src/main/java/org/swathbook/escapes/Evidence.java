@@ -8,7 +8,9 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Response;
 import org.swathbook.catalog.Site;
+import org.swathbook.control.Antagonism;
 import org.swathbook.program.Observation;
+import org.swathbook.program.PlantCounts;
 import org.swathbook.program.SeenWeed;
 import org.swathbook.program.SurvivorPattern;
 import org.swathbook.rules.Say;
@@ -42,12 +44,15 @@ final class Evidence {
   }
 
   /** Of a weed of which plants live on. */
-  static Suspicion of(Book book, Observation seen, SeenWeed weed, List<Ingredient> working) {
+  static Suspicion of(
+      Book book, Observation seen, SeenWeed weed, List<Ingredient> working, WeatherSince since) {
     Evidence e = new Evidence(book, seen, weed, working);
     e.species();
     e.pattern();
     e.size();
     e.conditions();
+    e.antagonism();
+    e.weather(since);
     e.history();
     return new Suspicion(e.level(), e.evidenceFor, e.evidenceAgainst, e.plain, e.unknown);
   }
@@ -77,7 +82,11 @@ final class Evidence {
   }
 
   private void species() {
-    if (weed.otherSpeciesControlled().isEmpty()) {
+    List<String> living = othersAlive();
+    if (!living.isEmpty()) {
+      // What was counted outweighs what was ticked.
+      speaksAgainst(2, "other weeds that the mix controls live too: " + Say.list(living), false);
+    } else if (weed.otherSpeciesControlled().isEmpty()) {
       unknown.add("whether the other weeds that the mix controls are dead");
     } else if (weed.otherSpeciesControlled().get()) {
       speaksFor(2, "the other weeds that the mix controls are dead");
@@ -87,7 +96,50 @@ final class Evidence {
     if (weed.sameSpeciesDeadBeside().isEmpty()) {
       unknown.add("whether dead plants of the same weed stand beside live ones of its size");
     } else if (weed.sameSpeciesDeadBeside().get()) {
-      speaksFor(2, "dead plants of the same weed stand beside live ones");
+      speaksFor(
+          2,
+          "dead plants of the same weed stand beside live ones"
+              + (isRange() ? ", with every degree of injury between" : ""));
+    }
+  }
+
+  /** Other weeds of this look that the mix should have controlled and of which plants live on. */
+  private List<String> othersAlive() {
+    return seen.weeds().stream()
+        .filter(w -> !w.weed().equals(weed.weed()))
+        .filter(w -> w.plants().regrowing() + w.plants().untouched() > 0)
+        .filter(
+            w ->
+                Readings.working(book, seen.mix(), w.weed()).stream()
+                    .anyMatch(i -> Readings.works(book, i, w.weed())))
+        .map(w -> book.catalog().weed(w.weed()).name())
+        .toList();
+  }
+
+  /** From dead by way of injured to living on: plants of unlike response under one spray. */
+  private boolean isRange() {
+    PlantCounts p = weed.plants();
+    return p.dead() > 0 && p.collapsed() + p.stalled() > 0 && p.regrowing() + p.untouched() > 0;
+  }
+
+  private void weather(WeatherSince since) {
+    if (since.isCool()) {
+      speaksAgainst(
+          1, "it was cool after the spraying, and plants in the cold take up little", true);
+    }
+  }
+
+  /** A partner of the tank that took control from one that was counted on. */
+  private void antagonism() {
+    for (Ingredient loser : working) {
+      Antagonism.of(seen.mix(), book.catalog().weed(weed.weed()), book.catalog().interactions())
+          .stream()
+          .filter(a -> a.affected().id().equals(loser.id()))
+          .findFirst()
+          .ifPresent(
+              a ->
+                  speaksAgainst(
+                      1, loser.name() + " loses control to a partner of this tank", true));
     }
   }
 
@@ -102,7 +154,9 @@ final class Evidence {
       case PATCHES -> speaksFor(1, "survivors stand in patches");
       case STRIPS ->
           speaksAgainst(
-              3, "survivors stand in strips: coverage, a nozzle, the boom or an overlap", true);
+              3,
+              "survivors stand in strips: coverage, a nozzle, the boom, an overlap or wheel tracks",
+              true);
       case FIELD_EDGE ->
           speaksAgainst(2, "survivors stand along the field edge: a missed or turned end", true);
       case WHOLE_FIELD ->

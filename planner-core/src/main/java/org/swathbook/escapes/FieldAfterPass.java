@@ -148,9 +148,9 @@ final class FieldAfterPass {
   }
 
   /** The season with one more pass on a day. */
-  SeasonOutcome with(Dose dose, LocalDate day) {
+  SeasonOutcome with(List<Dose> tank, LocalDate day) {
     List<Pass> passes = new ArrayList<>(made);
-    passes.add(new Pass(new Anchor.Made(day), Mix.of(List.of(dose))));
+    passes.add(new Pass(new Anchor.Made(day), Mix.of(tank)));
     return SeasonWalk.walk(book, kernel, new Program("again", field.id(), passes));
   }
 }

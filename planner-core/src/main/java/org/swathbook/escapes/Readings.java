@@ -59,12 +59,16 @@ final class Readings {
         times.stream().mapToInt(SiteTimeline::judgedFrom).max().orElse(SiteTimeline.SYSTEMIC_FROM);
     int deadBy = times.stream().mapToInt(SiteTimeline::deadTo).max().orElse(21);
     PlantCounts p = weed.plants();
-    boolean tooEarly = seen.days() < judgedFrom;
-    boolean overdue = seen.days() > deadBy;
+    WarmDays clock =
+        WarmDays.since(seen.sprayed(), book, book.findField(seen.field().value()).orElseThrow());
+    LocalDate judged = clock.worth(judgedFrom);
+    LocalDate dead = clock.worth(deadBy);
+    WeatherSince since = clock.until(seen.seen());
+    boolean tooEarly = seen.seen().isBefore(judged);
+    boolean overdue = seen.seen().isAfter(dead);
     int undecided = overdue ? 0 : p.stalled();
     int recovering = p.regrowing() + (overdue ? p.stalled() : 0);
     int living = undecided + recovering + p.untouched();
-    LocalDate judged = seen.sprayed().plusDays(judgedFrom);
     return new WeedReading(
         weed.weed(),
         p.dead(),
@@ -75,11 +79,12 @@ final class Readings {
         ShareInterval.of(p.dead() + p.collapsed(), p.all()),
         sites,
         judged,
-        seen.sprayed().plusDays(deadBy),
+        dead,
+        since,
         tooEarly,
         living / p.areaM2(),
         height(weed, working),
-        suspicion(book, seen, weed, working, tooEarly, recovering + p.untouched()),
+        suspicion(book, seen, weed, working, since, tooEarly, recovering + p.untouched()),
         yetToTell(times));
   }
 
@@ -88,13 +93,14 @@ final class Readings {
       Observation seen,
       SeenWeed weed,
       List<Ingredient> working,
+      WeatherSince since,
       boolean tooEarly,
       int surviving) {
     if (tooEarly || surviving == 0) {
       Suspicion.Level level = tooEarly ? Suspicion.Level.NOT_JUDGED : Suspicion.Level.NONE;
       return new Suspicion(level, List.of(), List.of(), List.of(), List.of());
     }
-    return Evidence.of(book, seen, weed, working);
+    return Evidence.of(book, seen, weed, working, since);
   }
 
   /** What a survivor kept of its height, and what it has grown since. */

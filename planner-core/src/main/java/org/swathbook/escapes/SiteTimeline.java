@@ -5,7 +5,7 @@ import org.swathbook.catalog.Site;
 
 /**
  * What a site of action should have shown by when, days after a pass in warm growing weather; cool
- * weather up to doubles it (from memory).
+ * weather up to doubles it (from memory), see {@link WarmDays}.
  *
  * @param symptomsFrom first and {@code symptomsTo} last day by which leaves show it
  * @param deadFrom and {@code deadTo}: days by which a plant that dies of it is dead

@@ -17,6 +17,7 @@ import org.swathbook.catalog.WeedId;
  * @param sites of the pass that work on this weed through its leaves
  * @param judgedFrom day before which it is too early to tell
  * @param deadBy day by which the slowest of those sites should have killed
+ * @param since the weather between pass and look, which moved those two days
  * @param survivorsPerM2 recovering, missed and undecided
  * @param heightCm nine survivors in ten are no taller; empty when it is not known
  * @param yetToTell what to look for next time
@@ -32,6 +33,7 @@ public record WeedReading(
     List<Site> sites,
     LocalDate judgedFrom,
     LocalDate deadBy,
+    WeatherSince since,
     boolean tooEarly,
     double survivorsPerM2,
     Optional<Double> heightCm,

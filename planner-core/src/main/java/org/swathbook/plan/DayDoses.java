@@ -68,7 +68,31 @@ public final class DayDoses {
   public boolean allows(Dose dose, LocalDate day) {
     PassTiming timing = Timings.on(traces, day);
     return legality.allows(dose, timing)
-        && !SequenceJudge.blocks(book, traces.field(), List.of(dated(dose, day, timing)));
+        && !SequenceJudge.blocks(book, traces.field(), List.of(dated(List.of(dose), day, timing)));
+  }
+
+  /** Whether label and journal let several doses go on in one tank on that very day. */
+  public boolean allows(List<Dose> tank, LocalDate day) {
+    if (tank.size() == 1) {
+      return allows(tank.get(0), day);
+    }
+    PassTiming timing = Timings.on(traces, day);
+    for (int i = 0; i < tank.size(); i++) {
+      if (!legality.allows(tank.get(i), timing)) {
+        return false;
+      }
+      for (int j = i + 1; j < tank.size(); j++) {
+        if (!legality.allows(tank.get(i), tank.get(j), timing)) {
+          return false;
+        }
+      }
+    }
+    return !SequenceJudge.blocks(book, traces.field(), List.of(dated(tank, day, timing)));
+  }
+
+  /** A tank of them with the adjuvants and the volume that the partners ask for. */
+  public Mix filled(List<Dose> tank, LocalDate day) {
+    return Tanks.filled(book, traces, Timings.on(traces, day), Mix.of(tank));
   }
 
   /** What stands against a dose on a day; empty when only its rate does not fit the field. */
@@ -78,11 +102,12 @@ public final class DayDoses {
     for (UseFacts facts : UseJudge.facts(book, traces, 0, timing, Mix.of(List.of(dose)))) {
       out.addAll(UseJudge.judge(facts));
     }
-    out.addAll(SequenceJudge.judge(book, traces.field(), List.of(dated(dose, day, timing))));
+    out.addAll(
+        SequenceJudge.judge(book, traces.field(), List.of(dated(List.of(dose), day, timing))));
     return out.sorted().stream().filter(f -> f.severity() == Severity.BLOCK).toList();
   }
 
-  private DatedMix dated(Dose dose, LocalDate day, PassTiming timing) {
-    return new DatedMix(0, day, PassPositions.of(traces, timing), Mix.of(List.of(dose)));
+  private DatedMix dated(List<Dose> tank, LocalDate day, PassTiming timing) {
+    return new DatedMix(0, day, PassPositions.of(traces, timing), Mix.of(tank));
   }
 }

@@ -10,23 +10,15 @@ import org.swathbook.catalog.Method;
  * A tank that is to be sprayed on one day in one field, with what is known of that day. What is
  * empty is not known: the crop and the weeds are then those of the model, the rest is asked for.
  *
- * @param time civil time at the field
- * @param scouted crop and weeds as somebody saw them
  * @param others classes of other partners in the tank, such as {@code organophosphate}, for
  *     products that no catalog entry describes
  * @param applicator who sprays it; empty when the job does not say
  */
 public record SprayJob(
     FieldId field,
-    LocalDate date,
-    Optional<LocalTime> time,
-    Method method,
-    Scouted scouted,
+    SprayDay day,
     Mix mix,
-    Carrier carrier,
-    SprayerSetup setup,
-    SprayerTank tank,
-    SprayWeather weather,
+    Sprayer sprayer,
     List<String> others,
     Optional<Applicator> applicator) {
 
@@ -34,110 +26,76 @@ public record SprayJob(
     others = List.copyOf(others);
   }
 
-  /** Of which nobody says who sprays it. */
-  public SprayJob(
-      FieldId field,
-      LocalDate date,
-      Optional<LocalTime> time,
-      Method method,
-      Scouted scouted,
-      Mix mix,
-      Carrier carrier,
-      SprayerSetup setup,
-      SprayerTank tank,
-      SprayWeather weather,
-      List<String> others) {
-    this(
-        field,
-        date,
-        time,
-        method,
-        scouted,
-        mix,
-        carrier,
-        setup,
-        tank,
-        weather,
-        others,
-        Optional.empty());
-  }
-
-  /** The same by somebody. */
-  public SprayJob by(Applicator who) {
-    return new SprayJob(
-        field,
-        date,
-        time,
-        method,
-        scouted,
-        mix,
-        carrier,
-        setup,
-        tank,
-        weather,
-        others,
-        Optional.of(who));
-  }
-
   /** Of which no more is known than what is sprayed, where and when. */
   public static SprayJob of(FieldId field, LocalDate date, Mix mix) {
     return new SprayJob(
-        field,
-        date,
-        Optional.empty(),
-        Method.BROADCAST,
-        Scouted.NOTHING,
-        mix,
-        Carrier.UNKNOWN,
-        SprayerSetup.UNKNOWN,
-        SprayerTank.UNKNOWN,
-        SprayWeather.UNKNOWN,
-        List.of());
+        field, SprayDay.of(date), mix, Sprayer.UNKNOWN, List.of(), Optional.empty());
   }
 
-  /** The same with another tank. */
+  public LocalDate date() {
+    return day.date();
+  }
+
+  public Optional<LocalTime> time() {
+    return day.time();
+  }
+
+  public Scouted scouted() {
+    return day.scouted();
+  }
+
+  public SprayWeather weather() {
+    return day.weather();
+  }
+
+  public Method method() {
+    return sprayer.method();
+  }
+
+  public Carrier carrier() {
+    return sprayer.carrier();
+  }
+
+  public SprayerSetup setup() {
+    return sprayer.setup();
+  }
+
+  public SprayerTank tank() {
+    return sprayer.tank();
+  }
+
+  /** The same on a day of which other things are known. */
+  public SprayJob with(SprayDay other) {
+    return new SprayJob(field, other, mix, sprayer, others, applicator);
+  }
+
+  /** The same with another tank mix. */
   public SprayJob with(Mix other) {
-    return new SprayJob(
-        field,
-        date,
-        time,
-        method,
-        scouted,
-        other,
-        carrier,
-        setup,
-        tank,
-        weather,
-        others,
-        applicator);
+    return new SprayJob(field, day, other, sprayer, others, applicator);
+  }
+
+  /** The same with another sprayer. */
+  public SprayJob with(Sprayer other) {
+    return new SprayJob(field, day, mix, other, others, applicator);
   }
 
   /** The same in other weather. */
   public SprayJob with(SprayWeather other) {
-    return new SprayJob(
-        field, date, time, method, scouted, mix, carrier, setup, tank, other, others, applicator);
-  }
-
-  /** The same at another time. */
-  public SprayJob on(LocalDate day, LocalTime clock) {
-    return new SprayJob(
-        field,
-        day,
-        Optional.of(clock),
-        method,
-        scouted,
-        mix,
-        carrier,
-        setup,
-        tank,
-        weather,
-        others,
-        applicator);
+    return with(day.with(other));
   }
 
   /** The same with other nozzles. */
   public SprayJob with(SprayerSetup other) {
-    return new SprayJob(
-        field, date, time, method, scouted, mix, carrier, other, tank, weather, others, applicator);
+    return with(sprayer.with(other));
+  }
+
+  /** The same at another time. */
+  public SprayJob on(LocalDate date, LocalTime clock) {
+    return with(day.at(date, clock));
+  }
+
+  /** The same by somebody. */
+  public SprayJob by(Applicator who) {
+    return new SprayJob(field, day, mix, sprayer, others, Optional.of(who));
   }
 }

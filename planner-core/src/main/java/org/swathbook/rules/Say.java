@@ -12,6 +12,9 @@ import org.swathbook.measure.Rate;
 
 /** Numbers and names as the messages of the rules say them: US units, English words. */
 public final class Say {
+  /** Of a site that nothing but the watch list strikes. */
+  public static final String SUSPECTED = "suspected (watch list)";
+
   private static final List<String> MONTHS =
       List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
 

@@ -118,7 +118,14 @@ final class SiteCounts {
     boolean struck = Struck.is(pressure, active);
     boolean enough = !Quantity.exceeds(100 * threshold, pct);
     to.computeIfAbsent(active.site(), s -> new ArrayList<>())
-        .add(new SiteControl(active.site(), active.id(), pct, struck, !struck && enough));
+        .add(
+            new SiteControl(
+                active.site(),
+                active.id(),
+                pct,
+                struck,
+                pressure.isOnlyWatched(active),
+                !struck && enough));
   }
 
   /** Of the actives of a site the one that does most; one that is not struck before one that is. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.swathbook.catalog.DropletClass;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Mix;
+import org.swathbook.program.SprayDay;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayerSetup;
 import org.swathbook.program.SprayerTank;
@@ -73,33 +74,16 @@ class MissingFactsTest {
   }
 
   private static SprayJob with(SprayJob j, SprayerTank tank) {
-    return new SprayJob(
-        j.field(),
-        j.date(),
-        j.time(),
-        j.method(),
-        j.scouted(),
-        j.mix(),
-        j.carrier(),
-        j.setup(),
-        tank,
-        j.weather(),
-        j.others());
+    return j.with(j.sprayer().with(tank));
   }
 
   private static SprayJob withoutTime(SprayJob j) {
-    return new SprayJob(
-        j.field(),
-        j.date(),
-        Optional.empty(),
-        j.method(),
-        j.scouted(),
-        j.mix(),
-        j.carrier(),
-        j.setup(),
-        j.tank(),
-        Sky.fair().inversion(Optional.empty()).weather(),
-        j.others());
+    return j.with(
+        new SprayDay(
+            j.date(),
+            Optional.empty(),
+            j.scouted(),
+            Sky.fair().inversion(Optional.empty()).weather()));
   }
 
   private static List<String> asks(MixCase of, SprayJob job) {
@@ -181,19 +165,7 @@ class MissingFactsTest {
   void untestedWaterIsANote() {
     MixCase all = known();
     SprayJob j = all.job();
-    SprayJob untested =
-        new SprayJob(
-            j.field(),
-            j.date(),
-            j.time(),
-            j.method(),
-            j.scouted(),
-            j.mix(),
-            Carrier.UNKNOWN,
-            j.setup(),
-            j.tank(),
-            j.weather(),
-            j.others());
+    SprayJob untested = j.with(j.sprayer().with(Carrier.UNKNOWN));
 
     assertThat(all.judge().judge(untested).judgement().findings())
         .filteredOn(f -> f.rule().value().equals("water-quality"))

@@ -26,6 +26,8 @@ import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Scouted;
+import org.swathbook.program.SprayDay;
+import org.swathbook.program.Sprayer;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayWeather;
 import org.swathbook.program.SprayerSetup;
@@ -242,15 +244,17 @@ class MixLawsProperties {
     boolean hour = fact != 0;
     return new SprayJob(
         j.field(),
-        j.date(),
-        hour ? j.time() : Optional.empty(),
-        j.method(),
-        fact == 1 ? Scouted.NOTHING : j.scouted(),
+        new SprayDay(
+            j.date(),
+            hour ? j.time() : Optional.empty(),
+            fact == 1 ? Scouted.NOTHING : j.scouted(),
+            fact == 6 ? SprayWeather.UNKNOWN : j.weather()),
         fact == 2 ? new Mix(j.mix().doses(), j.mix().adjuvants(), OptionalDouble.empty()) : j.mix(),
-        fact == 3 ? Carrier.UNKNOWN : j.carrier(),
-        fact == 4 ? SprayerSetup.UNKNOWN : j.setup(),
-        fact == 5 ? SprayerTank.UNKNOWN : j.tank(),
-        fact == 6 ? SprayWeather.UNKNOWN : j.weather(),
+        new Sprayer(
+            j.method(),
+            fact == 3 ? Carrier.UNKNOWN : j.carrier(),
+            fact == 4 ? SprayerSetup.UNKNOWN : j.setup(),
+            fact == 5 ? SprayerTank.UNKNOWN : j.tank()),
         j.others(),
         fact == 7 ? Optional.empty() : j.applicator());
   }

@@ -24,21 +24,24 @@ class ResistantBiotypeTest {
   }
 
   private static String said(boolean together) {
-    CaseBook book =
-        soybean(
-            new WeedPressure(
-                new FieldId("C-1"),
-                MixCase.CATALOG.weed(WeedId.of("KCHSC")),
-                15,
-                DriverKind.YES,
-                Biotypes.withSusceptibleRest(
-                    together
-                        ? Biotypes.together(0.2, BOTH)
-                        : List.of(
-                            Biotypes.together(0.2, BOTH.subList(0, 1)).get(0),
-                            Biotypes.together(0.2, BOTH.subList(1, 2)).get(0))),
-                BOTH,
-                ""));
+    return said(
+        new WeedPressure(
+            new FieldId("C-1"),
+            MixCase.CATALOG.weed(WeedId.of("KCHSC")),
+            15,
+            DriverKind.YES,
+            Biotypes.withSusceptibleRest(
+                together
+                    ? Biotypes.together(0.2, BOTH)
+                    : List.of(
+                        Biotypes.together(0.2, BOTH.subList(0, 1)).get(0),
+                        Biotypes.together(0.2, BOTH.subList(1, 2)).get(0))),
+            BOTH,
+            ""));
+  }
+
+  private static String said(WeedPressure kochia) {
+    CaseBook book = soybean(kochia);
     SeasonCase s = SeasonCase.of(book);
     return s
         .pass(
@@ -70,5 +73,38 @@ class ResistantBiotypeTest {
     assertThat(said(false))
         .contains("a part of its plants resists each of them; none is listed with all.")
         .doesNotContain("0 %");
+  }
+
+  /** What the watch list alone suspects is told as suspected; beside what is listed, and alone. */
+  @Test
+  void whatIsWatchedIsSuspected() {
+    WeedPressure none =
+        new WeedPressure(
+            new FieldId("C-1"),
+            MixCase.CATALOG.weed(WeedId.of("KCHSC")),
+            15,
+            DriverKind.YES,
+            Biotypes.withSusceptibleRest(List.of()),
+            List.of(),
+            "");
+    WeedPressure nine =
+        new WeedPressure(
+            new FieldId("C-1"),
+            MixCase.CATALOG.weed(WeedId.of("KCHSC")),
+            15,
+            DriverKind.YES,
+            Biotypes.withSusceptibleRest(Biotypes.together(0.2, BOTH.subList(0, 1))),
+            BOTH.subList(0, 1),
+            "");
+    Resistance four = Resistance.watched(Site.of(4), Optional.empty());
+    Resistance alsoNine = Resistance.watched(Site.of(9), Optional.empty());
+    assertThat(said(nine.watching(four)))
+        .contains(
+            "a part of its plants resists site 9, and resistance to site 4 is suspected (watch"
+                + " list), in how many plants is not known.");
+    assertThat(said(none.watching(alsoNine).watching(four)))
+        .contains("resistance to site 9 and site 4 is suspected (watch list)")
+        .doesNotContain("a part of its plants");
+    assertThat(said(none.watching(four))).isEmpty();
   }
 }

@@ -149,7 +149,13 @@ final class SeasonCase {
   SiteControl site(String active, String weed, double pct) {
     Ingredient i = book.book().catalog().ingredient(IngredientId.of(active));
     boolean struck = pressure(weed).listed().stream().anyMatch(r -> r.concerns(i));
-    return new SiteControl(Site.of(i.site().number()), i.id(), pct, struck, !struck && pct >= 80);
+    return new SiteControl(
+        Site.of(i.site().number()),
+        i.id(),
+        pct,
+        struck,
+        pressure(weed).isOnlyWatched(i),
+        !struck && pct >= 80);
   }
 
   private WeedPressure pressure(String weed) {

@@ -57,7 +57,9 @@ import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.program.Scouted;
+import org.swathbook.program.SprayDay;
 import org.swathbook.program.SprayJob;
+import org.swathbook.program.Sprayer;
 import org.swathbook.program.SprayerSetup;
 import org.swathbook.program.SprayerTank;
 import org.swathbook.rules.Finding;
@@ -345,21 +347,23 @@ public final class MixCase {
   public SprayJob job() {
     return new SprayJob(
         ID,
-        planted.plusDays(day),
-        Optional.of(time),
-        method,
-        new Scouted(stage, cropCm, new TreeMap<>(heights)),
+        new SprayDay(
+            planted.plusDays(day),
+            Optional.of(time),
+            new Scouted(stage, cropCm, new TreeMap<>(heights)),
+            sky.weather()),
         new Mix(doses, adjuvants, gallons),
-        new Carrier(
-            liquid, OptionalDouble.of(hardness), OptionalDouble.of(ph), OptionalDouble.of(0)),
-        new SprayerSetup(
-            droplets,
-            OptionalDouble.of(10),
-            OptionalDouble.of(40),
-            Optional.of(true),
-            incorporated),
-        tank,
-        sky.weather(),
+        new Sprayer(
+            method,
+            new Carrier(
+                liquid, OptionalDouble.of(hardness), OptionalDouble.of(ph), OptionalDouble.of(0)),
+            new SprayerSetup(
+                droplets,
+                OptionalDouble.of(10),
+                OptionalDouble.of(40),
+                Optional.of(true),
+                incorporated),
+            tank),
         others,
         applicator);
   }

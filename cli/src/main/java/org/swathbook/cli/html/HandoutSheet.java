@@ -30,6 +30,7 @@ import org.swathbook.plan.PlannedProgram;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
+import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
@@ -113,7 +114,7 @@ final class HandoutSheet {
   private static List<String> lost(Book book, Field field) {
     List<String> out = new ArrayList<>();
     for (List<String> row : ProgramWords.weedsOf(book, field)) {
-      if (row.get(4).startsWith("resists")) {
+      if (row.get(4).startsWith("resists") || row.get(4).contains(Say.SUSPECTED)) {
         out.add(row.get(0) + " " + row.get(4));
       }
     }

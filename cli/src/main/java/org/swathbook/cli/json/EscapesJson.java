@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.swathbook.book.Field;
+import org.swathbook.book.Scouting;
 import org.swathbook.book.file.WatchFile;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.escapes.DueLook;
@@ -35,7 +36,11 @@ public final class EscapesJson {
     report.respray().forEach(o -> option(respray.addObject(), o));
     ArrayNode refused = root.putArray("refused");
     for (RefusedRespray r : report.refused()) {
-      refused.addObject().put("ingredient", r.active().name()).put("why", r.why());
+      refused
+          .addObject()
+          .put("ingredient", r.active().name())
+          .put("reason", r.reason().word())
+          .put("why", r.why());
     }
     root.set("withoutSprayer", Json.texts(report.beside()));
     ArrayNode entries = root.putArray("watch");
@@ -62,6 +67,14 @@ public final class EscapesJson {
       node.put("to", d.to().toString());
       node.put("when", d.when().word());
       node.set("ingredients", Json.texts(d.actives()));
+      ArrayNode scouted = node.putArray("scouted");
+      for (Scouting s : d.scouted()) {
+        scouted
+            .addObject()
+            .put("date", s.date().toString())
+            .put("weed", s.weed().orElseThrow().value())
+            .set("plantsPerM2", Json.fixed(s.count().orElseThrow().perM2(), 2));
+      }
     }
     return Json.write(root);
   }
@@ -82,6 +95,10 @@ public final class EscapesJson {
     node.put("judgedFrom", w.judgedFrom().toString());
     node.put("deadBy", w.deadBy().toString());
     node.put("tooEarly", w.tooEarly());
+    node.putObject("weatherSince")
+        .put("days", w.since().days())
+        .put("known", w.since().known())
+        .set("warmDays", Json.fixed(w.since().warm(), 1));
     node.set(
         "seedsPerM2", Json.significant(report.cost().seedsPerM2().getOrDefault(w.weed(), 0.0), 1));
     node.set("lookFor", Json.texts(w.yetToTell()));
@@ -94,8 +111,10 @@ public final class EscapesJson {
   }
 
   private static void option(ObjectNode node, ResprayOption o) {
-    PassJson.mix(node.putArray("mix"), List.of(o.dose()));
+    PassJson.mix(node.putArray("mix"), o.doses());
     node.put("failedSite", o.failedSite());
+    ArrayNode effective = node.putArray("effectiveSites");
+    o.effective().forEach(s -> effective.add(s.number()));
     node.put("earliest", o.earliest().toString());
     node.put("latest", o.latest().toString());
     node.set("controlPct", Json.percent(o.controlPct()));

@@ -2,12 +2,30 @@ package org.swathbook.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.escapes.DueLook;
+import org.swathbook.measure.Numbers;
 
 /** Passes that somebody should look at. */
 public final class DueText {
   private DueText() {}
+
+  private static String scouted(DueLook d) {
+    return d.field().id()
+        + ", scouted "
+        + Figures.date(d.scouted().get(0).date())
+        + ": "
+        + d.scouted().stream()
+            .map(
+                s ->
+                    s.weed().orElseThrow()
+                        + " "
+                        + Numbers.decimals(s.count().orElseThrow().perM2(), 2)
+                        + " plants/m²")
+            .collect(Collectors.joining(", "))
+        + "; an observation tells what they mean";
+  }
 
   public static String of(ReportHead head, List<DueLook> looks) {
     Page page = new Page();
@@ -27,6 +45,11 @@ public final class DueText {
             Figures.list(new ArrayList<>(d.actives())));
       }
       table.on(page);
+      for (DueLook d : looks) {
+        if (!d.scouted().isEmpty()) {
+          page.wrapped(2, 4, scouted(d));
+        }
+      }
     }
     page.blank();
     page.wrapped(
@@ -34,7 +57,10 @@ public final class DueText {
         2,
         "From: contact sites are judged from day 7, systemic ones from day 14. To: a look after three"
             + " weeks leaves little time to act. Both common practice, no source. A pass of which the"
-            + " book has an observation that came late enough is left out.");
+            + " book has an observation that came late enough is left out, and one after which"
+            + " scouting.csv, late enough, counts no plant. Cool days at the field's station, where"
+            + " its record has them, count less, down to a half at a mean of 50 °F (from memory; the"
+            + " temperatures are ours), and move the first day.");
     page.blank();
     HeadText.foot(page, false);
     return page.toString();

@@ -1,8 +1,9 @@
 package org.swathbook.cli.text;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.WatchFile;
@@ -12,7 +13,9 @@ import org.swathbook.escapes.EscapeReport;
 import org.swathbook.escapes.RefusedRespray;
 import org.swathbook.escapes.ResprayOption;
 import org.swathbook.escapes.Suspicion;
+import org.swathbook.escapes.WeatherSince;
 import org.swathbook.escapes.WeedReading;
+import org.swathbook.program.Dose;
 
 /** A look after a pass in words, whatever it is printed on. */
 public final class EscapesWords {
@@ -98,7 +101,28 @@ public final class EscapesWords {
             + (w.tooEarly() ? ", too early now" : "")
             + ", dead by "
             + Figures.date(w.deadBy())
-            + " in warm growing weather, later in cool");
+            + weather(w.since()));
+  }
+
+  private static String weather(WeatherSince s) {
+    if (s.known() == 0) {
+      return " in warm growing weather, later in cool";
+    }
+    String worth =
+        s.isSlower()
+            ? "the "
+                + s.days()
+                + " days from the pass to the look were worth "
+                + Figures.percent(s.warm())
+                + " warm ones"
+            : "it was warm from the pass to the look";
+    String unknown =
+        s.known() < s.days()
+            ? ", "
+                + (s.days() - s.known())
+                + " of them not in the station's record and taken for warm"
+            : "";
+    return "; by the station's means " + worth + unknown;
   }
 
   /** How far resistance is suspected, what speaks for and against it. */
@@ -144,49 +168,106 @@ public final class EscapesWords {
         : "What might go on the survivors, though it is not advised";
   }
 
-  /** Product, site, days, control, cost and what it saves. */
+  /** Product, site, days, control, cost and what it saves; a second product on a row of its own. */
   public List<List<String>> respray() {
     List<List<String>> out = new ArrayList<>();
     for (ResprayOption o : report.respray()) {
       out.add(
           List.of(
-              o.dose().product().name() + " " + Figures.rate(o.dose().rate()),
-              o.dose().actives().get(0).ingredient().site() + (o.failedSite() ? " again" : ""),
+              product(o.doses().get(0)),
+              o.sites().stream().map(Site::toString).collect(Collectors.joining("+"))
+                  + (o.failedSite() ? " again" : ""),
               Figures.day(o.earliest()) + " to " + Figures.day(o.latest()),
               Figures.percent(o.controlPct()),
               Figures.money(o.costPerAcre()),
               Figures.money(o.savesPerAcre())));
+      for (Dose with : o.doses().subList(1, o.doses().size())) {
+        out.add(List.of("with " + product(with), "", "", "", "", ""));
+      }
     }
     return out;
+  }
+
+  private static String product(Dose dose) {
+    return dose.product().name() + " " + Figures.rate(dose.rate());
   }
 
   /** What trials gave, what falls short, and how to read the table. */
   public List<String> resprayNotes() {
     List<String> out = new ArrayList<>();
+    List<String> weak = new ArrayList<>();
+    boolean tanks = false;
     for (ResprayOption o : report.respray()) {
-      o.published().ifPresent(p -> out.add(o.dose().product().name() + ": in trials " + p));
-      if (o.controlPct() < 100 * book.house().effectiveSite()) {
-        out.add(
-            o.dose().product().name() + ": less than the house rules call effective on its own");
+      String name = o.doses().get(0).product().name();
+      o.published().ifPresent(p -> out.add(name + ": in trials " + p));
+      if (!o.isTank() && o.effective().isEmpty()) {
+        weak.add(name);
       }
+      tanks |= o.isTank();
+    }
+    if (!weak.isEmpty()) {
+      out.add("Less than the house rules call effective on its own: " + String.join(", ", weak));
+    }
+    if (tanks) {
+      out.add(tanks());
     }
     out.add(
-        "Dollars on one acre. Each product alone, at a rate that label and journal leave; days are"
-            + " legal ones, not fit ones. Saves: yield loss spared, before the cost. Check the tank"
-            + " before it is loaded.");
+        "Dollars on one acre. At rates that label and journal leave; days are legal ones, not fit"
+            + " ones. Saves: yield loss spared, before the cost. Check the tank before it is"
+            + " loaded.");
     return out;
   }
 
-  /** Actives that would work and are not offered, with the reason. */
+  /** How many of the sites of the tanks of two are effective, and how the tanks were judged. */
+  private String tanks() {
+    List<String> counts = new ArrayList<>();
+    for (ResprayOption o : report.respray()) {
+      if (o.isTank()) {
+        String sites = o.sites().stream().map(Site::toString).collect(Collectors.joining("+"));
+        counts.add(
+            sites
+                + (o.effective().size() == 2
+                    ? " has two effective sites"
+                    : o.effective().size() == 1
+                        ? " has one effective site, " + o.effective().get(0)
+                        : " has none that is effective alone, and is so together"));
+      }
+    }
+    return "Tanks of two, judged as one tank with the adjuvants that their labels ask for: "
+        + String.join("; ", counts);
+  }
+
+  /** Actives that would work and are not offered, a line for each kind of reason. */
   public List<String> refused() {
     List<String> out = new ArrayList<>();
-    for (RefusedRespray r : report.refused()) {
-      String name = r.active().name();
-      String why = r.why();
-      boolean named = why.toLowerCase(Locale.ROOT).startsWith(name.toLowerCase(Locale.ROOT));
-      out.add(named ? why : name + ": " + why);
+    for (RefusedRespray.Reason reason : RefusedRespray.Reason.values()) {
+      List<RefusedRespray> same =
+          report.refused().stream().filter(r -> r.reason() == reason).toList();
+      if (!same.isEmpty()) {
+        out.add(reason.title() + ": " + listed(same));
+      }
     }
     return out;
+  }
+
+  /** Names with what sets each apart in brackets; what is said of several alike once. */
+  private static String listed(List<RefusedRespray> same) {
+    Map<String, List<String>> byBrief = new LinkedHashMap<>();
+    for (RefusedRespray r : same) {
+      byBrief.computeIfAbsent(r.brief(), b -> new ArrayList<>()).add(r.active().name());
+    }
+    List<String> out = new ArrayList<>();
+    byBrief.forEach(
+        (brief, names) -> {
+          String all = String.join(", ", names);
+          boolean sentence = brief.endsWith(".");
+          out.add(brief.isEmpty() ? all : sentence ? stripped(brief) : all + " (" + brief + ")");
+        });
+    return String.join("; ", out);
+  }
+
+  private static String stripped(String sentence) {
+    return sentence.substring(0, sentence.length() - 1);
   }
 
   public static List<String> watch(List<WatchFile.Entry> entries) {

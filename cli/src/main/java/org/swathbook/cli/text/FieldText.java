@@ -16,6 +16,7 @@ import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.Trait;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.measure.Numbers;
+import org.swathbook.rules.Say;
 
 /** What is known of a field: crop, soil, weeds. Unknown is said to be unknown. */
 final class FieldText {
@@ -170,24 +171,31 @@ final class FieldText {
     }
     Map<String, List<String>> byShare = new LinkedHashMap<>();
     for (Resistance r : w.listed()) {
+      if (r.isWatched()) {
+        continue;
+      }
       String what =
           r.site()
               .map(s -> s.toString())
               .orElseGet(() -> book.catalog().ingredient(r.ingredient().orElseThrow()).name());
       String share =
-          r.isWatched()
-              ? r.status() + ", not tested"
-              : Numbers.decimals(100 * r.share(), 1)
-                  + " %"
-                  + (r.status().isBlank() ? "" : " " + r.status())
-                  + r.kept().map(FieldText::kept).orElse("");
+          Numbers.decimals(100 * r.share(), 1)
+              + " %"
+              + (r.status().isBlank() ? "" : " " + r.status())
+              + r.kept().map(FieldText::kept).orElse("");
       byShare.computeIfAbsent(share, s -> new ArrayList<>()).add(what);
     }
-    List<String> parts = new ArrayList<>();
-    byShare.forEach((share, what) -> parts.add(Figures.list(what) + " (" + share + ")"));
-    boolean onlyWatched = w.listed().stream().allMatch(Resistance::isWatched);
-    return (onlyWatched ? "no resistance listed; may resist " : "resists ")
-        + String.join(", ", parts);
+    List<String> listed = new ArrayList<>();
+    byShare.forEach((share, what) -> listed.add(Figures.list(what) + " (" + share + ")"));
+    List<String> watched =
+        w.listed().stream()
+            .filter(Resistance::isWatched)
+            .map(r -> r.site().map(s -> "site " + s).orElse("") + ", " + r.status())
+            .toList();
+    return (listed.isEmpty() ? "no resistance listed" : "resists " + String.join(", ", listed))
+        + (watched.isEmpty()
+            ? ""
+            : "; " + Say.SUSPECTED + ": " + String.join(", ", watched) + ", not tested");
   }
 
   /** {@code , keeps 40 % of the control}. */

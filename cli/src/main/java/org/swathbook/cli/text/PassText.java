@@ -16,6 +16,7 @@ import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
+import org.swathbook.rules.Say;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
@@ -187,12 +188,15 @@ final class PassText {
     return String.join("; ", parts);
   }
 
-  /** {@code 2 (4, 10), half: 14, resisted: 9}. */
+  /** {@code 2 (4, 10), half: 14, resisted: 9, suspected (watch list): 5}. */
   private static String counted(List<SiteControl> sites) {
     List<Site> effective =
         sites.stream().filter(SiteControl::effective).map(SiteControl::site).toList();
     List<Site> half = sites.stream().filter(SiteControl::half).map(SiteControl::site).toList();
-    List<Site> struck = sites.stream().filter(SiteControl::struck).map(SiteControl::site).toList();
+    List<Site> struck =
+        sites.stream().filter(s -> s.struck() && !s.watched()).map(SiteControl::site).toList();
+    List<Site> watched =
+        sites.stream().filter(SiteControl::watched).map(SiteControl::site).toList();
     StringBuilder out = new StringBuilder().append(effective.size());
     if (!effective.isEmpty()) {
       out.append(" (").append(numbers(effective)).append(')');
@@ -202,6 +206,9 @@ final class PassText {
     }
     if (!struck.isEmpty()) {
       out.append(", resisted: ").append(numbers(struck));
+    }
+    if (!watched.isEmpty()) {
+      out.append(", ").append(Say.SUSPECTED).append(": ").append(numbers(watched));
     }
     return out.toString();
   }

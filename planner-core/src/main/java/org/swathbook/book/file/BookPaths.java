@@ -115,6 +115,32 @@ public final class BookPaths {
         .toList();
   }
 
+  /** Names of the mixes that the book keeps, in order. */
+  public List<String> mixes() {
+    Path folder = book.resolve(Kind.MIX.folder());
+    return names(folder).stream().filter(n -> isInside(folder.resolve(n + ENDING))).toList();
+  }
+
+  /**
+   * Where an observation is to be kept: a plain name in the book's folder of them, anything else
+   * where it leads.
+   *
+   * @throws ProblemsException when the text can name no file
+   */
+  public Path newObservation(String typed) {
+    String name = typed.strip();
+    if (isPlainName(name)) {
+      return book.resolve(Kind.OBSERVATION.folder())
+          .resolve(name.endsWith(ENDING) ? name : name + ENDING);
+    }
+    return asPath(name)
+        .filter(p -> !name.isEmpty() && p.getFileName() != null)
+        .orElseThrow(
+            () ->
+                ProblemsException.of(
+                    Mark.startOf(name), "this can name no file", "write a name, as nd-1-june"));
+  }
+
   /** Where the program of a field is kept, {@code programs/nd-1.yaml}. */
   public Path programOf(FieldId field) {
     return book.resolve(Kind.PROGRAM.folder()).resolve(field.fileName() + ENDING);

@@ -30,8 +30,10 @@ import org.swathbook.program.Dose;
 import org.swathbook.program.EarlierLoad;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Scouted;
+import org.swathbook.program.SprayDay;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayWeather;
+import org.swathbook.program.Sprayer;
 import org.swathbook.program.SprayerSetup;
 import org.swathbook.program.SprayerTank;
 import org.swathbook.source.MapNode;
@@ -136,15 +138,9 @@ public final class MixReader {
     problems.throwIfAny();
     return new SprayJob(
         field.orElseThrow().id(),
-        date.orElseThrow(),
-        time,
-        method,
-        scouted,
+        new SprayDay(date.orElseThrow(), time, scouted, weather),
         new Mix(doses, adjuvants, gallons),
-        liquid,
-        setup,
-        tank,
-        weather,
+        new Sprayer(method, liquid, setup, tank),
         others,
         applicator);
   }

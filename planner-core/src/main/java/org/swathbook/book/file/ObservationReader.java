@@ -37,9 +37,13 @@ import org.swathbook.source.YamlReader;
  */
 public final class ObservationReader {
   static final String FORMAT = "swathbook.observation/1";
-  private static final int MOST_PLANTS = 1_000_000;
+  static final int MOST_PLANTS = 1_000_000;
   private static final String PASS = "pass: {date: 2027-06-08, mix: nd-1-june}";
   private static final String PLANTS = "plants: {area: 100 ft2, dead: 14, regrowing: 3}";
+
+  static final List<String> SOILS = List.of("dry", "moist", "wet");
+  static final List<String> COVERAGES = List.of("good", "poor");
+  static final List<String> RATES = List.of("as planned", "below", "above");
 
   private final BookPaths paths;
   private final Book book;
@@ -157,7 +161,7 @@ public final class ObservationReader {
     return Optional.of(new Sprayed(job.mix(), false));
   }
 
-  private static TextParser<String> stage(Crop crop) {
+  static TextParser<String> stage(Crop crop) {
     return text -> {
       List<String> known = crop.stages().stream().map(CropStage::name).toList();
       OptionalInt place = crop.findStage(text);
@@ -254,26 +258,27 @@ public final class ObservationReader {
   }
 
   private static OptionalDouble length(MapReader map, String key, String example) {
-    Optional<Double> cm =
-        map.find(
-            key,
-            text -> {
-              double value = Texts.in(Unit.CENTIMETRE, example).parse(text);
-              if (value < 0) {
-                throw new MeasureException("'" + text + "' is below zero; write as '3 in'");
-              }
-              return value;
-            },
-            example);
+    Optional<Double> cm = map.find(key, lengthCm(example), example);
     return cm.isPresent() ? OptionalDouble.of(cm.get()) : OptionalDouble.empty();
+  }
+
+  /** A length that is not below zero, cm. */
+  static TextParser<Double> lengthCm(String example) {
+    return text -> {
+      double value = Texts.in(Unit.CENTIMETRE, example).parse(text);
+      if (value < 0) {
+        throw new MeasureException("'" + text + "' is below zero; write as '3 in'");
+      }
+      return value;
+    };
   }
 
   private static PassConditions conditions(MapReader map) {
     PassConditions out =
         new PassConditions(
-            map.find("soil", Texts.oneOf(List.of("dry", "moist", "wet")), "moist"),
-            map.find("coverage", Texts.oneOf(List.of("good", "poor")), "good"),
-            map.find("rate", Texts.oneOf(List.of("as planned", "below", "above")), "as planned"));
+            map.find("soil", Texts.oneOf(SOILS), "moist"),
+            map.find("coverage", Texts.oneOf(COVERAGES), "good"),
+            map.find("rate", Texts.oneOf(RATES), "as planned"));
     map.done();
     return out;
   }

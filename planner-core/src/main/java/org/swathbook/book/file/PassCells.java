@@ -20,6 +20,7 @@ import org.swathbook.measure.Rate;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Scouted;
+import org.swathbook.program.SprayDay;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayWeather;
 import org.swathbook.source.Mark;
@@ -161,33 +162,11 @@ public final class PassCells {
         crop.findStage(stage).isPresent()
             ? new Scouted(Optional.of(stage), s.cropHeightCm(), s.weedHeightCm())
             : s;
-    return new SprayJob(
-        job.field(),
-        job.date(),
-        start.isPresent() ? start : job.time(),
-        job.method(),
-        seen,
-        job.mix(),
-        job.carrier(),
-        job.setup(),
-        job.tank(),
-        met,
-        job.others());
+    return job.with(new SprayDay(job.date(), start.isPresent() ? start : job.time(), seen, met));
   }
 
   private static SprayJob onAnotherDay(SprayJob planned, LocalDate date) {
-    return new SprayJob(
-        planned.field(),
-        date,
-        Optional.empty(),
-        planned.method(),
-        Scouted.NOTHING,
-        planned.mix(),
-        planned.carrier(),
-        planned.setup(),
-        planned.tank(),
-        SprayWeather.UNKNOWN,
-        planned.others());
+    return planned.with(SprayDay.of(date));
   }
 
   private record Cells(Map<String, String> cells, Function<String, Mark> where, Problems problems) {

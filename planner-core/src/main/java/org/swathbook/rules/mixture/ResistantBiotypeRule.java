@@ -28,7 +28,8 @@ public final class ResistantBiotypeRule implements PassRule {
           "Is a part of the weed's plants left alone by everything that works on the rest?",
           "Every foliar, or every soil, site of the pass that takes half or more of a weed's susceptible"
               + " plants is on its list of resistances: on the plants that resist them all, no site left does half. The"
-              + " message gives their share and number, or says that none is listed with all of them.",
+              + " message gives their share and number, or says that none is listed with all of them, or"
+              + " that one is only suspected, by the watch list.",
           List.of(Say.COMMON_PRACTICE),
           "glyphosate alone on kochia that resists site 9",
           "glyphosate + fluroxypyr on the same kochia");
@@ -113,10 +114,38 @@ public final class ResistantBiotypeRule implements PassRule {
                         + " "
                         + which
                         + " on an acre."
-                    : "a part of its plants resists each of them; none is listed with all."),
-            "the field's list of resistances")
-        .compared(share > 0 ? Say.share(share) + " resist" : "each is resisted", "none")
+                    : unlike(counted)),
+            isWatched(counted)
+                ? "the field's list of resistances and watch.csv"
+                : "the field's list of resistances")
+        .compared(
+            share > 0
+                ? Say.share(share) + " resist"
+                : isWatched(counted) ? "each is resisted or suspected" : "each is resisted",
+            "none")
         .cleared("a partner of another " + kind + " site; a sample if it is only suspected");
+  }
+
+  private static boolean isWatched(List<SiteControl> counted) {
+    return counted.stream().anyMatch(SiteControl::watched);
+  }
+
+  /** Of sites that no plants are listed to resist together; what is only watched has no share. */
+  private static String unlike(List<SiteControl> counted) {
+    if (!isWatched(counted)) {
+      return "a part of its plants resists each of them; none is listed with all.";
+    }
+    String listed = names(counted.stream().filter(s -> !s.watched()).toList());
+    return (listed.isEmpty() ? "" : "a part of its plants resists " + listed + ", and ")
+        + "resistance to "
+        + names(counted.stream().filter(SiteControl::watched).toList())
+        + " is "
+        + Say.SUSPECTED
+        + ", in how many plants is not known.";
+  }
+
+  private static String names(List<SiteControl> sites) {
+    return Say.list(sites.stream().map(s -> "site " + s.site()).toList());
   }
 
   private static boolean resistsAll(Biotype b, List<Ingredient> actives) {

@@ -164,7 +164,9 @@ public final class SingleSiteRule implements PassRule {
   private static String words(SiteControl s) {
     return "site "
         + s.site()
-        + (s.struck() ? ": resisted" : ": " + Say.pct(Math.rint(s.controlPct())))
+        + (s.watched()
+            ? ": " + Say.SUSPECTED
+            : s.struck() ? ": resisted" : ": " + Say.pct(Math.rint(s.controlPct())))
         + (s.half() ? ", a half" : "");
   }
 }
