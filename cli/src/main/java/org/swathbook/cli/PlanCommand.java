@@ -97,7 +97,7 @@ final class PlanCommand implements Callable<Integer> {
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
-    List<Field> fields = fields(book);
+    List<Field> fields = AskedFields.of(book, typed, spec.commandLine());
     PlanWishes wishes = wishOptions.read(book.catalog());
     wishOptions.asked(book.catalog());
     if (compareOption.isGiven()) {
@@ -183,23 +183,5 @@ final class PlanCommand implements Callable<Integer> {
       answers.add(WhyNot.of(book, wishes, plan, active, today));
     }
     return PlannedField.of(plan, answers);
-  }
-
-  /** The fields typed, each once, in the order of the book. */
-  private List<Field> fields(Book book) {
-    if (book.fields().isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), "the book has no field; write one in its fields.csv");
-    }
-    List<String> known = book.fields().stream().map(f -> f.id().value()).toList();
-    for (String id : typed) {
-      if (book.findField(id).isEmpty()) {
-        throw new ParameterException(
-            spec.commandLine(), "there is no field '" + id + "'" + Complaints.nearest(id, known));
-      }
-    }
-    return book.fields().stream()
-        .filter(f -> typed.isEmpty() || typed.stream().anyMatch(f.id()::matches))
-        .toList();
   }
 }

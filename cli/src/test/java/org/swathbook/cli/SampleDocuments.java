@@ -154,6 +154,7 @@ final class SampleDocuments {
     all.put("calibrate", calibrate());
     all.put("loadOrder", loadOrder(book, head));
     all.put("record", record(book, head));
+    all.put("order", SampleOrder.document(book, head));
     all.put("audit", audit(head));
     all.put("auditSites", auditSites(head));
     all.put("auditWhatIf", auditWhatIf(head));
