@@ -59,7 +59,8 @@ public record Order(
                     s.needed,
                     s.onHand,
                     Optional.ofNullable(prices.stock().get(id)).flatMap(Prices.Stock::packageSize),
-                    Optional.ofNullable(prices.products().get(id)))));
+                    Optional.ofNullable(prices.products().get(id))
+                        .filter(p -> p.per().dimension() == Need.unitOf(s.product).dimension()))));
     return out;
   }
 

@@ -51,6 +51,10 @@ class OrderTest {
     return Order.of(prices, List.of(needs)).pooled().get(0);
   }
 
+  private static OrderLine of(Order order, String grower) {
+    return order.byGrower().getOrDefault(grower, List.of()).get(0);
+  }
+
   @Test
   void packagesAreRoundedUpAndAWholeNumberOfThemStays() {
     assertThat(only(prices(), need("A", MAY, 7.5)).packages()).hasValue(3);
@@ -71,10 +75,10 @@ class OrderTest {
   void whatIsOnHandIsUsedFirstTheGrowersOwnAheadOfTheWarehouse() {
     Prices prices = prices(held("", "4 gal", ""), held("A", "1 gal", ""), held("B", "9 gal", ""));
     Order order = Order.of(prices, List.of(need("A", MAY, 3), need("C", MAY, 3)));
-    assertThat(order.byGrower().get("A").get(0).onHand()).isEqualTo(3);
+    assertThat(of(order, "A").onHand()).isEqualTo(3);
     // A took one of its own and two of the warehouse's four; B's nine serve nobody else.
-    assertThat(order.byGrower().get("C").get(0).onHand()).isEqualTo(2);
-    assertThat(order.byGrower().get("C").get(0).packages()).hasValue(1);
+    assertThat(of(order, "C").onHand()).isEqualTo(2);
+    assertThat(of(order, "C").packages()).hasValue(1);
   }
 
   @Test
@@ -82,8 +86,8 @@ class OrderTest {
     Order order =
         Order.of(prices(held("", "3 gal", "")), List.of(need("A", JUNE, 3), need("B", MAY, 3)));
     assertThat(order.byGrower().keySet()).containsExactly("A", "B");
-    assertThat(order.byGrower().get("A").get(0).onHand()).isZero();
-    assertThat(order.byGrower().get("B").get(0).onHand()).isEqualTo(3);
+    assertThat(of(order, "A").onHand()).isZero();
+    assertThat(of(order, "B").onHand()).isEqualTo(3);
   }
 
   @Test
@@ -112,8 +116,8 @@ class OrderTest {
   @Test
   void oneOrderForAllTakesFewerPackages() {
     Order order = Order.of(prices(), List.of(need("A", MAY, 1), need("B", MAY, 1)));
-    assertThat(order.byGrower().get("A").get(0).packages()).hasValue(1);
-    assertThat(order.byGrower().get("B").get(0).packages()).hasValue(1);
+    assertThat(of(order, "A").packages()).hasValue(1);
+    assertThat(of(order, "B").packages()).hasValue(1);
     assertThat(order.pooled().get(0).packages()).hasValue(1);
   }
 

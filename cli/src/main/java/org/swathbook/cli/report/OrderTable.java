@@ -88,7 +88,7 @@ public final class OrderTable {
     row.add(Cell.of(l.onHand(), 3));
     row.add(Cell.of(l.toBuy(), 3));
     row.add(Cell.of(unit));
-    row.add(l.packages().isPresent() ? Cell.of(l.packages().getAsLong(), 0) : BLANK);
+    row.add(l.packages().isPresent() ? Cell.of((double) l.packages().getAsLong(), 0) : BLANK);
     row.add(l.packageSize().map(Quantity::value).map(v -> Cell.of(v, 3)).orElse(BLANK));
     row.add(Cell.of(l.packageSize().map(q -> q.unit().symbol()).orElse("")));
     row.add(Cell.of(l.leftOver(), 3));
