@@ -123,7 +123,8 @@ final class OrderCommand implements Callable<Integer> {
             leftOut.entrySet().stream()
                 .map(e -> new OrderReport.LeftOut(e.getValue(), e.getKey()))
                 .toList(),
-            substitutes);
+            substitutes,
+            today);
     ReportHead head =
         ReportHead.of(book, ordered.stream().map(OrderedField::field).toList(), today).noted(notes);
     output.print(written(book, head, report));
@@ -215,7 +216,7 @@ final class OrderCommand implements Callable<Integer> {
     Progress progress = new Progress(spec.commandLine().getErr(), System.nanoTime());
     List<InItsPlace> out = new ArrayList<>();
     for (PassOutcome pass : outcome.passes()) {
-      for (Dose d : pass.made() ? List.<Dose>of() : pass.mix().doses()) {
+      for (Dose d : OrderReport.isToCome(pass, today) ? pass.mix().doses() : List.<Dose>of()) {
         ProductId product = d.product().id();
         progress.tell("seeking what may stand for " + product + " …", System.nanoTime());
         out.add(new InItsPlace(pass.index() + 1, d, all.of(pass.planned(), product)));

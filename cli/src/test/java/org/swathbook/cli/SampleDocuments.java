@@ -132,6 +132,7 @@ final class SampleDocuments {
                     Samples.field(),
                     Samples.outcome("Sample", 3),
                     SampleJudgement.of(),
+                    Samples.calendar(),
                     SampleStress.results()),
                 "rules",
                 RulesJson.of(RuleBook.pages())));
@@ -154,6 +155,7 @@ final class SampleDocuments {
     all.put("calibrate", calibrate());
     all.put("loadOrder", loadOrder(book, head));
     all.put("record", record(book, head));
+    all.put("queue", SampleQueue.document(book, head));
     all.put("order", SampleOrder.document(book, head));
     all.put("audit", audit(head));
     all.put("auditSites", auditSites(head));

@@ -69,6 +69,7 @@ final class SampleOrder {
                 outcome,
                 List.of(new OrderedField.InItsPlace(1, out, List.of(warned))))),
         List.of(new OrderReport.LeftOut(List.of("ND-2"), "no program in the book")),
-        true);
+        true,
+        Samples.TODAY);
   }
 }

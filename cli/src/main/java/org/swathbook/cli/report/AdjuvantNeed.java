@@ -1,5 +1,6 @@
 package org.swathbook.cli.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,11 +29,12 @@ public record AdjuvantNeed(
   }
 
   /** By grower, in the order of the fields, then by kind as they first come. */
-  public static List<AdjuvantNeed> of(List<OrderedField> fields) {
+  public static List<AdjuvantNeed> of(List<OrderedField> fields, LocalDate today) {
     Map<List<Object>, AdjuvantNeed> of = new LinkedHashMap<>();
     for (OrderedField f : fields) {
       for (PassOutcome pass : f.outcome().passes()) {
-        for (Adjuvant a : pass.made() ? List.<Adjuvant>of() : pass.mix().adjuvants()) {
+        for (Adjuvant a :
+            OrderReport.isToCome(pass, today) ? pass.mix().adjuvants() : List.<Adjuvant>of()) {
           AdjuvantNeed n = of(f.field(), pass, a);
           Object unit = n.amount.<Object>map(Quantity::unit).orElse("");
           of.merge(List.of(n.grower, n.kind, unit), n, AdjuvantNeed::plus);

@@ -1,9 +1,11 @@
 package org.swathbook.cli.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Prices;
+import org.swathbook.check.SeasonSoFar;
 import org.swathbook.measure.Money;
 import org.swathbook.program.Dose;
 import org.swathbook.season.PassOutcome;
@@ -51,11 +53,20 @@ public record OrderReport(
   }
 
   public static OrderReport of(
-      Prices prices, List<OrderedField> fields, List<LeftOut> leftOut, boolean substitutesAsked) {
+      Prices prices,
+      List<OrderedField> fields,
+      List<LeftOut> leftOut,
+      boolean substitutesAsked,
+      LocalDate today) {
     List<Need> needs = new ArrayList<>();
+    List<LeftOut> out = new ArrayList<>(leftOut);
+    List<String> late = new ArrayList<>();
     for (OrderedField f : fields) {
       for (PassOutcome pass : f.outcome().passes()) {
-        for (Dose d : pass.made() ? List.<Dose>of() : pass.mix().doses()) {
+        if (isLate(pass, today)) {
+          late.add(f.field().id() + " pass " + (pass.index() + 1));
+        }
+        for (Dose d : isToCome(pass, today) ? pass.mix().doses() : List.<Dose>of()) {
           needs.add(
               Need.of(
                   f.field().grower(),
@@ -67,8 +78,26 @@ public record OrderReport(
         }
       }
     }
+    if (!late.isEmpty()) {
+      out.add(
+          new LeftOut(
+              late,
+              "not in the journal and more than "
+                  + SeasonSoFar.LATE_DAYS
+                  + " days late by "
+                  + today));
+    }
     return new OrderReport(
-        fields, leftOut, Order.of(prices, needs), AdjuvantNeed.of(fields), substitutesAsked);
+        fields, out, Order.of(prices, needs), AdjuvantNeed.of(fields, today), substitutesAsked);
+  }
+
+  private static boolean isLate(PassOutcome pass, LocalDate today) {
+    return !pass.made() && pass.planned().plusDays(SeasonSoFar.LATE_DAYS).isBefore(today);
+  }
+
+  /** Neither made nor too late to count on. */
+  public static boolean isToCome(PassOutcome pass, LocalDate today) {
+    return !pass.made() && !isLate(pass, today);
   }
 
   /** Acres of the fields of a grower that are in the order. */
