@@ -64,8 +64,13 @@ final class HtmlOption {
    * @return what was done, a line
    */
   static String write(Path file, String page) {
+    return write(file, page.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The same of any file. */
+  static String write(Path file, byte[] content) {
     try {
-      AtomicFiles.write(file, page.getBytes(StandardCharsets.UTF_8));
+      AtomicFiles.write(file, content);
     } catch (NotDurableException e) {
       throw problem(file, "the file " + e.words(), "check the disk, then write it again");
     } catch (IOException e) {

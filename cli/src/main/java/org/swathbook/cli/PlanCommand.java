@@ -10,17 +10,21 @@ import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.check.SeasonSoFar;
+import org.swathbook.cli.html.QueueHtml;
 import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.KeepJson;
 import org.swathbook.cli.json.PlanJson;
+import org.swathbook.cli.json.QueueJson;
 import org.swathbook.cli.report.ComparedField;
 import org.swathbook.cli.report.JournalNotes;
 import org.swathbook.cli.report.KeptField;
 import org.swathbook.cli.report.PlannedField;
+import org.swathbook.cli.report.QueueReport;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.CompareText;
 import org.swathbook.cli.text.KeepText;
 import org.swathbook.cli.text.PlanText;
+import org.swathbook.cli.text.QueueText;
 import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.PlanWishes;
 import org.swathbook.plan.Planner;
@@ -40,7 +44,8 @@ import picocli.CommandLine.Spec;
     name = "plan",
     description = {
       "Plans fields: the program recommended for each, others to compare, and why.",
-      "For example: plan ND-1 --without dicamba --without 'site 14' --max-passes 3 --budget 70"
+      "For example: plan ND-1 --without dicamba --without 'site 14' --max-passes 3 --budget 70",
+      "For example: plan --queue"
     })
 final class PlanCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -58,6 +63,7 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin WishOptions wishOptions = new WishOptions();
   @Mixin CompareOption compareOption = new CompareOption();
   @Mixin KeepOption keepOption = new KeepOption();
+  @Mixin QueueOption queueOption = new QueueOption();
 
   @Option(
       names = "--save",
@@ -93,13 +99,27 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--html and --handout go without --compare and --keep");
     }
+    if (queueOption.queue
+        && (save
+            || timing
+            || compareOption.isGiven()
+            || keepOption.isGiven()
+            || wishOptions.isGiven()
+            || pages.handout != null)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--queue plans nothing; it goes with fields, --today, --json, --html and --force alone");
+    }
     pages.check(spec.commandLine(), output.json, force);
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
-    List<Field> fields = fields(book);
+    List<Field> fields = AskedFields.of(book, typed, spec.commandLine());
     PlanWishes wishes = wishOptions.read(book.catalog());
     wishOptions.asked(book.catalog());
+    if (queueOption.queue) {
+      return queue(book, paths, fields, today);
+    }
     if (compareOption.isGiven()) {
       return compared(book, paths, fields, wishes, today);
     }
@@ -128,6 +148,25 @@ final class PlanCommand implements Callable<Integer> {
       output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
     }
     return plans.stream().allMatch(PlannedField::isRefused) ? ExitCode.BLOCKED : ExitCode.DONE;
+  }
+
+  private int queue(Book book, BookPaths paths, List<Field> fields, LocalDate today) {
+    Progress progress = new Progress(spec.commandLine().getErr(), System.nanoTime());
+    QueueReport report = queueOption.report(book, paths, fields, today, progress);
+    ReportHead head =
+        ReportHead.of(
+            book,
+            fields.stream()
+                .filter(f -> report.rows().stream().anyMatch(r -> r.field().equals(f)))
+                .toList(),
+            today);
+    if (pages.html != null) {
+      output.print(HtmlOption.write(pages.html, QueueHtml.of(book, head, report)));
+    } else {
+      output.print(
+          output.json ? QueueJson.of(book, head, report) : QueueText.of(book, head, report));
+    }
+    return ExitCode.DONE;
   }
 
   private static ReportHead head(
@@ -183,23 +222,5 @@ final class PlanCommand implements Callable<Integer> {
       answers.add(WhyNot.of(book, wishes, plan, active, today));
     }
     return PlannedField.of(plan, answers);
-  }
-
-  /** The fields typed, each once, in the order of the book. */
-  private List<Field> fields(Book book) {
-    if (book.fields().isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(), "the book has no field; write one in its fields.csv");
-    }
-    List<String> known = book.fields().stream().map(f -> f.id().value()).toList();
-    for (String id : typed) {
-      if (book.findField(id).isEmpty()) {
-        throw new ParameterException(
-            spec.commandLine(), "there is no field '" + id + "'" + Complaints.nearest(id, known));
-      }
-    }
-    return book.fields().stream()
-        .filter(f -> typed.isEmpty() || typed.stream().anyMatch(f.id()::matches))
-        .toList();
   }
 }

@@ -99,15 +99,28 @@ final class SeasonCommand implements Callable<Integer> {
             .noted(JournalNotes.of(field, soFar))
             .noted(standing.notes());
     if (html.html != null) {
-      SeasonCalendar calendar = SeasonCalendar.of(book, traces, outcome);
       output.print(
           HtmlOption.write(
-              html.html, SeasonHtml.of(book, head, field, outcome, judgement, calendar)));
+              html.html,
+              SeasonHtml.of(
+                  book,
+                  head,
+                  field,
+                  outcome,
+                  judgement,
+                  SeasonCalendar.of(book, traces, outcome))));
       return exit(judgement);
     }
     output.print(
         output.json
-            ? SeasonJson.of(book, head, field, outcome, judgement, stressed)
+            ? SeasonJson.of(
+                book,
+                head,
+                field,
+                outcome,
+                judgement,
+                SeasonCalendar.of(book, traces, outcome),
+                stressed)
             : SeasonText.of(book, head, field, outcome, judgement, stressed));
     return exit(judgement);
   }

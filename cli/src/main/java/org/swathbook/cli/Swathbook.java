@@ -74,6 +74,7 @@ final class Swathbook implements Runnable {
       case "check" -> List.of(CheckCommand.class);
       case "load" -> List.of(LoadCommand.class);
       case "calibrate" -> List.of(CalibrateCommand.class);
+      case "order" -> List.of(OrderCommand.class);
       case "record" -> List.of(RecordCommand.class);
       case "escapes" -> List.of(EscapesCommand.class);
       case "audit" -> List.of(AuditCommand.class);
@@ -87,6 +88,7 @@ final class Swathbook implements Runnable {
               CheckCommand.class,
               LoadCommand.class,
               CalibrateCommand.class,
+              OrderCommand.class,
               RecordCommand.class,
               EscapesCommand.class,
               AuditCommand.class,

@@ -62,6 +62,14 @@ final class WishOptions {
     return whyNot.stream().map(typed -> ingredient(catalog, typed)).distinct().toList();
   }
 
+  boolean isGiven() {
+    return !without.isEmpty()
+        || !include.isEmpty()
+        || !whyNot.isEmpty()
+        || budget != null
+        || maxPasses != null;
+  }
+
   PlanWishes read(Catalog catalog) {
     TreeSet<IngredientId> actives = new TreeSet<>();
     TreeSet<ProductId> products = new TreeSet<>();

@@ -96,6 +96,17 @@ class ArchitectureTest {
   }
 
   @Test
+  void workbooksAreWrittenInOnePlace() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("org.swathbook.cli.xlsx")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("org.dhatim..")
+        .check(CLASSES);
+  }
+
+  @Test
   void picocliIsUsedOnlyByTheCommands() {
     noClasses()
         .that()

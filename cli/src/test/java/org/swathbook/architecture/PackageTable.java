@@ -54,6 +54,7 @@ final class PackageTable {
     row("cli.text", below);
     row("cli.html", below).add("cli.text");
     row("cli.json", below);
+    row("cli.xlsx", below);
     row("cli", allowed.keySet().toArray(String[]::new));
   }
 

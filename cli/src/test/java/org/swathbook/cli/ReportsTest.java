@@ -46,7 +46,8 @@ class ReportsTest {
   void seasonAsJson() {
     Goldens.check(
         "sample/season.json",
-        SeasonJson.of(book, head, Samples.field(), outcome, judgement, List.of()));
+        SeasonJson.of(
+            book, head, Samples.field(), outcome, judgement, Samples.calendar(), List.of()));
   }
 
   @Test

@@ -135,6 +135,7 @@ final class SampleDocuments {
                     Samples.field(),
                     Samples.outcome("Sample", 3),
                     SampleJudgement.of(),
+                    Samples.calendar(),
                     SampleStress.results()),
                 "rules",
                 RulesJson.of(RuleBook.pages())));
@@ -157,6 +158,8 @@ final class SampleDocuments {
     all.put("calibrate", calibrate());
     all.put("loadOrder", loadOrder(book, head));
     all.put("record", record(book, head));
+    all.put("queue", SampleQueue.document(book, head));
+    all.put("order", SampleOrder.document(book, head));
     all.put("audit", audit(head));
     all.put("auditSites", auditSites(head));
     all.put("auditWhatIf", auditWhatIf(head));

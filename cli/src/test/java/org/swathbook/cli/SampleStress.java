@@ -83,14 +83,16 @@ final class SampleStress {
   }
 
   private static Remedy exchanged() {
+    return new Remedy(exchange(), Optional.empty());
+  }
+
+  static JudgedChange exchange() {
     List<Dose> doses = OUTCOME.passes().get(1).mix().doses();
-    return new Remedy(
-        change(
-            SingleChange.Kind.EXCHANGE_PRODUCT,
-            Optional.empty(),
-            List.of(doses.get(0)),
-            Optional.of(doses.get(1))),
-        Optional.empty());
+    return change(
+        SingleChange.Kind.EXCHANGE_PRODUCT,
+        Optional.empty(),
+        List.of(doses.get(0)),
+        Optional.of(doses.get(1)));
   }
 
   private static JudgedChange change(

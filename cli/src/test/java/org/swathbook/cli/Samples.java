@@ -32,6 +32,7 @@ import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.Trait;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.catalog.file.CatalogLoader;
+import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Price;
@@ -172,6 +173,28 @@ final class Samples {
 
   private static Resistance resists(int site, double share, String status) {
     return new Resistance(Optional.of(Site.of(site)), Optional.empty(), share, status);
+  }
+
+  static SeasonCalendar calendar() {
+    SeasonCalendar.Dates dates =
+        new SeasonCalendar.Dates(
+            LocalDate.of(2027, 5, 18), LocalDate.of(2027, 5, 20), LocalDate.of(2027, 5, 24));
+    return new SeasonCalendar(
+        LocalDate.of(2027, 4, 27),
+        LocalDate.of(2027, 8, 20),
+        PLANTED,
+        List.of(new SeasonCalendar.Stage("VE", dates)),
+        List.of(
+            new SeasonCalendar.Emergence(
+                PALMER,
+                List.of(new SeasonCalendar.Week(LocalDate.of(2027, 5, 11), 12.3, 4.5, 20.1)),
+                dates)),
+        List.of(
+            new SeasonCalendar.Window(
+                0,
+                List.of(
+                    new SeasonCalendar.Stretch(
+                        LocalDate.of(2027, 4, 27), LocalDate.of(2027, 5, 14), 3)))));
   }
 
   private static Product product(String id) {

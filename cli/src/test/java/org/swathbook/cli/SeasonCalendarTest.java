@@ -3,6 +3,9 @@ package org.swathbook.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -83,6 +86,37 @@ class SeasonCalendarTest {
         assertThat(s.to()).isAfterOrEqualTo(s.from());
         after = s.to();
       }
+    }
+  }
+
+  /** What the page is drawn from stands in the JSON of the same call, number for number. */
+  @Test
+  void theJsonHasWhatTheChartIsDrawnFrom() throws IOException {
+    JsonNode json =
+        new ObjectMapper()
+            .readTree(Called.with("season", DEMO, "nd-1-two-layers", "--json").out())
+            .get("calendar");
+    SeasonCalendar calendar = SeasonCalendar.of(book, traces, outcome);
+    assertThat(json.get("from").asText()).isEqualTo(calendar.from().toString());
+    for (int i = 0; i < calendar.stages().size(); i++) {
+      assertThat(json.get("stages").get(i).get("median").asText())
+          .isEqualTo(calendar.stages().get(i).reached().median().toString());
+    }
+    for (int i = 0; i < calendar.weeds().size(); i++) {
+      JsonNode weeks = json.get("emergence").get(i).get("weeks");
+      List<SeasonCalendar.Week> all = calendar.weeds().get(i).weeks();
+      assertThat(weeks).hasSameSizeAs(all);
+      for (int w = 0; w < all.size(); w++) {
+        assertThat(weeks.get(w).get("meanPct").asDouble())
+            .isCloseTo(all.get(w).meanPct(), within(0.05 + 1e-9));
+      }
+    }
+    for (int i = 0; i < calendar.windows().size(); i++) {
+      JsonNode open = json.get("windows").get(i).get("open");
+      List<SeasonCalendar.Stretch> all = calendar.windows().get(i).open();
+      assertThat(open).hasSameSizeAs(all);
+      assertThat(open.get(0).get("from").asText()).isEqualTo(all.get(0).from().toString());
+      assertThat(open.get(0).get("years").asInt()).isEqualTo(all.get(0).years());
     }
   }
 }

@@ -1,6 +1,8 @@
 package org.swathbook.book;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.swathbook.catalog.Catalog;
@@ -17,16 +19,38 @@ import org.swathbook.measure.Unit;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 
-/** What products cost. A product without a price costs nobody knows what. */
-public record Prices(Map<ProductId, Price> products, Map<ProductId, Stock> stock) {
+/**
+ * What products cost, how they are packed, and what of them is there already. A product without a
+ * price costs nobody knows what.
+ *
+ * @param held rows of the table of stock, in its order
+ */
+public record Prices(
+    Map<ProductId, Price> products, Map<ProductId, Stock> stock, List<HeldStock> held) {
 
   public Prices {
     products = Ordered.map(products);
     stock = Ordered.map(stock);
+    held = List.copyOf(held);
   }
 
   public Prices(Map<ProductId, Price> products) {
-    this(products, Map.of());
+    this(products, Map.of(), List.of());
+  }
+
+  public Prices withHeld(List<HeldStock> rows) {
+    return new Prices(products, stock, rows);
+  }
+
+  /** All that is there of a product: what stands beside its price, then the rows of the stock. */
+  public List<HeldStock> heldOf(ProductId product) {
+    List<HeldStock> out = new ArrayList<>();
+    Optional.ofNullable(stock.get(product))
+        .flatMap(Stock::onHand)
+        .filter(q -> q.value() > 0)
+        .ifPresent(q -> out.add(new HeldStock(product, Optional.empty(), q, Optional.empty())));
+    held.stream().filter(h -> h.product().equals(product)).forEach(out::add);
+    return out;
   }
 
   /** Smallest amount sold, and what is in the warehouse. */

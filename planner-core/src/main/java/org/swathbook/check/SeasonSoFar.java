@@ -39,7 +39,7 @@ public record SeasonSoFar(List<Pass> made, List<String> notes) {
   private static final int SAME_PASS_DAYS = 21;
 
   /** A pass that is so many days late is still to come, as soon as may be: default, ours. */
-  private static final int LATE_DAYS = 14;
+  public static final int LATE_DAYS = 14;
 
   /** A pass on less than this share of the field is told: default, ours. */
   private static final double WHOLE_FIELD = 0.95;

@@ -27,8 +27,7 @@ class SeasonWalkTest {
         new Prices(
             Map.of(
                 new ProductId("flumioxazin-51wg"), Price.parse("10.00 $/acre"),
-                new ProductId("glyphosate-4.5sl"), Price.parse("6.50 $/acre")),
-            Map.of());
+                new ProductId("glyphosate-4.5sl"), Price.parse("6.50 $/acre")));
     return new Book(
         b.name(),
         b.season(),

@@ -10,6 +10,7 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.check.Judgement;
 import org.swathbook.cli.report.LossByYear;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.report.SeasonDays;
 import org.swathbook.cli.report.YearPass;
 import org.swathbook.season.GapSpan;
@@ -34,6 +35,7 @@ public final class SeasonJson {
   }
 
   /**
+   * @param calendar what the chart of its page is drawn from
    * @param stress what happens when the season goes wrong; empty when that was not asked
    */
   public static String of(
@@ -42,6 +44,7 @@ public final class SeasonJson {
       Field field,
       SeasonOutcome outcome,
       Judgement judgement,
+      SeasonCalendar calendar,
       List<StressResult> stress) {
     SeasonJson json = new SeasonJson(book, field, outcome);
     ObjectNode root = Json.document("season", head);
@@ -49,6 +52,7 @@ public final class SeasonJson {
     root.put("program", outcome.program().name());
     ArrayNode years = root.putArray("years");
     outcome.years().forEach(y -> json.year(years.addObject(), y));
+    CalendarJson.into(root.putObject("calendar"), calendar);
     ObjectNode summary = root.putObject("summary");
     summary.put("name", outcome.program().name());
     new ProgramJson(book, field).into(summary, outcome, judgement);

@@ -89,11 +89,15 @@ public final class BookLoader {
     Optional<Map<CropId, CropEconomics>> crops = BookYamlReader.crops(yaml, names, problems);
     HouseRules house = new HouseRulesReader(names, problems).read(yaml.houseRules());
     SeasonDates dates = new SeasonDates(yaml.season());
-    FieldList fields = new FieldsReader(names, crops, dates, problems).read(folder);
     int before = problems.count();
+    FieldList fields = new FieldsReader(names, crops, dates, problems).read(folder);
+    List<Field> sound = problems.count() == before ? fields.fields() : List.of();
+    before = problems.count();
     List<WeedPressure> weeds = new WeedsReader(names, fields, problems).read(folder);
     boolean weedsRead = problems.count() == before;
-    Prices prices = prices(folder, names, problems, notes);
+    Prices prices =
+        new StockReader(names, sound, prices(folder, names, problems, notes), problems)
+            .read(folder);
     Journal journal = new ApplicationsReader(names, fields, prices, problems).read(folder);
     List<PastSeason> past = pastSeasons(folder, names, fields, dates, problems, notes);
     Map<String, StationWeather> stations =

@@ -11,7 +11,15 @@ public final class BookSchemas {
           BookSchemas.class,
           "/org/swathbook/book/schema/",
           List.of("book", "program", "mix", "observation"),
-          List.of("fields", "weeds", "applications", "prices", "seasons", "scouting", "watch"));
+          List.of(
+              "fields",
+              "weeds",
+              "applications",
+              "prices",
+              "seasons",
+              "scouting",
+              "watch",
+              "stock"));
 
   private BookSchemas() {}
 

@@ -2,6 +2,7 @@ package org.swathbook.book.file;
 
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -36,7 +37,7 @@ final class PricesReader {
 
   Prices read(Path book) {
     TABLE.read(book, problems, this::row);
-    return new Prices(prices, stock);
+    return new Prices(prices, stock, List.of());
   }
 
   private void row(CsvRow csv) {
@@ -54,6 +55,10 @@ final class PricesReader {
     Optional<Quantity> size = row.find("package", amount(p, fits), example(fits, " "));
     Optional<Quantity> onHand = row.find("onHand", amount(p, fits), example(fits, " "));
     price.ifPresent(v -> prices.put(p.id(), v));
+    if (size.filter(q -> q.value() == 0).isPresent()) {
+      row.problem(
+          "package", "a package of nothing", "write for example '" + example(fits, " ") + "'");
+    }
     stock.put(p.id(), new Prices.Stock(size, onHand));
   }
 
@@ -64,6 +69,11 @@ final class PricesReader {
           "'" + text + "' does not fit " + kind(product, fits) + example(fits, " $/") + "'");
     }
     return price;
+  }
+
+  /** An amount of a product, of a liquid by volume and of a dry one by weight; zero or more. */
+  static TextParser<Quantity> amount(Product product) {
+    return amount(product, product.spoken().unit().dimension());
   }
 
   private static TextParser<Quantity> amount(Product product, Dimension fits) {

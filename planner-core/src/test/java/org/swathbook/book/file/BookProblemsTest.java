@@ -397,6 +397,71 @@ class BookProblemsTest {
             "seasons.csv is missing: what grew in past seasons is not known.");
   }
 
+  private static final String STOCK = "product,amount,grower,goodUntil\n";
+
+  /** What is in the warehouse may stand beside the price or in the table of stock. */
+  @Test
+  void stockIsOfAGrowerOrOfTheWarehouse() {
+    Book book =
+        new BookOnDisk(dir)
+            .with(
+                "fields.csv", FIELDS + ",grower\n" + FIELD + ",Hill Farm\n" + CORN + ",Hill Farm\n")
+            .with(
+                "stock.csv",
+                STOCK + "glyphosate-4.5sl,5 gal,hill farm,2027-12-31\nglyphosate-4.5sl,1 qt,,\n")
+            .load();
+    assertThat(book.prices().held())
+        .extracting(h -> h.amount() + " " + h.grower() + " " + h.goodUntil())
+        .containsExactly(
+            "5 gal Optional[Hill Farm] Optional[2027-12-31]", "1 qt Optional.empty Optional.empty");
+  }
+
+  @Test
+  void stockThatCannotBeIsRefused() {
+    assertThat(
+            new BookOnDisk(dir)
+                .with(
+                    "fields.csv",
+                    FIELDS + ",grower\n" + FIELD + ",Hill Farm\n" + CORN + ",Hill Farm\n")
+                .with(
+                    "prices.csv",
+                    "product,price,package,onHand\nglyphosate-4.5sl,18 $/gal,0 gal,5 gal\n")
+                .with(
+                    "stock.csv",
+                    STOCK
+                        + "glyphosate-4.5sl,5 gal,,\n"
+                        + "glyphosate-4.5sl,5 gal,Hil Farm,\n"
+                        + "glyphosate-4.5sl,5 lb,,\n"
+                        + "glyphosate-4.5sl,,Hill Farm,soon\n"
+                        + "metribuzin-75wg,5 lb,Hill Farm,\n"
+                        + "metribuzin-75wg,5 lb,hill farm,\n")
+                .problems())
+        .containsExactly(
+            "prices.csv:2:27: a package of nothing; write for example '24 gal'",
+            "stock.csv:2:1: prices.csv has an amount of glyphosate-4.5sl in the warehouse too; leave"
+                + " its onHand blank there, or take this row out",
+            "stock.csv:3:24: 'Hil Farm' is no grower of fields.csv; did you mean 'Hill Farm'?",
+            "stock.csv:4:18: '5 lb' does not fit glyphosate-4.5sl, a liquid; write for example '24"
+                + " gal'",
+            "stock.csv:5:18: 'amount' is blank; write for example '24 gal'",
+            "stock.csv:5:29: 'soon' is no date; write year-month-day, as 2027-05-10",
+            "stock.csv:7:1: metribuzin-75wg of the same place and date stands here already; add the"
+                + " amounts up in one row");
+  }
+
+  /** A slip in a field's row makes no grower look unknown. */
+  @Test
+  void growersAreNotHeldToFieldsThatCannotBeRead() {
+    assertThat(
+            new BookOnDisk(dir)
+                .with(
+                    "fields.csv",
+                    FIELDS + ",grower\n" + FIELD.replace("76", "x") + ",Hill Farm\n" + CORN + ",\n")
+                .with("stock.csv", STOCK + "glyphosate-4.5sl,5 gal,Hill Farm,\n")
+                .problems())
+        .hasSize(1);
+  }
+
   private static final String WATCH = "field,weed,site,since,reason\n";
 
   /** What is watched strikes the site from the counts and leaves the plants as they are. */

@@ -53,7 +53,8 @@ class SchemasTest {
             "prices",
             "seasons",
             "scouting",
-            "watch");
+            "watch",
+            "stock");
     assertThat(BookSchemas.names()).allMatch(n -> BookSchemas.text(n).isPresent());
     assertThat(BookSchemas.fileName("mix")).contains("mix.schema.json");
     assertThat(BookSchemas.fileName("watch")).contains("watch.table.json");
@@ -191,7 +192,8 @@ class SchemasTest {
         Arguments.of("prices", PricesReader.TABLE.columns(), List.of()),
         Arguments.of("seasons", SeasonsReader.TABLE.columns(), List.of()),
         Arguments.of("scouting", ScoutingReader.TABLE.columns(), List.of()),
-        Arguments.of("watch", WatchReader.TABLE.columns(), List.of()));
+        Arguments.of("watch", WatchReader.TABLE.columns(), List.of()),
+        Arguments.of("stock", StockReader.TABLE.columns(), List.of()));
   }
 
   /** Columns that must be there have filled cells, except where rows lean on other rows. */

@@ -1,0 +1,227 @@
+package org.swathbook.cli;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.file.BookPaths;
+import org.swathbook.catalog.ProductId;
+import org.swathbook.check.ProgramJudge;
+import org.swathbook.check.SeasonSoFar;
+import org.swathbook.cli.json.OrderJson;
+import org.swathbook.cli.report.JournalNotes;
+import org.swathbook.cli.report.OrderReport;
+import org.swathbook.cli.report.OrderTable;
+import org.swathbook.cli.report.OrderedField;
+import org.swathbook.cli.report.OrderedField.InItsPlace;
+import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.text.OrderText;
+import org.swathbook.cli.xlsx.Workbooks;
+import org.swathbook.growth.TraceBuilder;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.plan.FieldPlan;
+import org.swathbook.plan.PlanWishes;
+import org.swathbook.plan.PlannedProgram;
+import org.swathbook.plan.Planner;
+import org.swathbook.plan.Substitutes;
+import org.swathbook.program.Dose;
+import org.swathbook.rules.Verdict;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SeasonWalk;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What to buy for planned programs. */
+@Command(
+    name = "order",
+    description = {
+      "Adds up what to buy for the programs that the book keeps: in whole packages, by grower and all"
+          + " together, what is on hand used first. Passes that the journal has are done and need"
+          + " nothing.",
+      "Of a field it takes the program named, else programs/FIELD.yaml, else the only one there is; with"
+          + " --plan a field that has none is planned anew. A program that a rule blocks is not bought"
+          + " for.",
+      "For example: order --program nd-1-two-layers --substitutes",
+      "For example: order ND-1 QH-2 --plan --xlsx order.xlsx"
+    })
+final class OrderCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "FIELD",
+      description = "Ids of fields, ND-1 for example; all fields of the book when left out.")
+  List<String> typed = new ArrayList<>();
+
+  @Option(
+      names = "--program",
+      paramLabel = "PROGRAM",
+      description =
+          "Buy for this program of its field: a file, else a name in the folder programs of the"
+              + " book. May be given more than once.")
+  List<String> programs = new ArrayList<>();
+
+  @Option(names = "--plan", description = "Plan a field anew that has no program.")
+  boolean plan;
+
+  @Option(
+      names = "--substitutes",
+      description =
+          "Name what could take the place of each product, should it not be had, with what it costs"
+              + " and what the rules say of it in that program.")
+  boolean substitutes;
+
+  @Mixin BookOption bookOption = new BookOption();
+  @Mixin TodayOption todayOption = new TodayOption();
+  @Mixin SheetOptions sheets = new SheetOptions();
+  @Mixin OutputOption output = new OutputOption();
+
+  private final List<OrderedField> ordered = new ArrayList<>();
+  private final Map<String, List<String>> leftOut = new LinkedHashMap<>();
+  private final List<String> notes = new ArrayList<>();
+  private int blocked;
+
+  @Override
+  public Integer call() {
+    sheets.check(spec.commandLine(), output.json);
+    LocalDate today = todayOption.read();
+    BookPaths paths = bookOption.paths();
+    Book book = bookOption.load(paths);
+    List<Field> fields = AskedFields.of(book, typed, spec.commandLine());
+    FieldPrograms kept = FieldPrograms.read(book, paths, fields, programs);
+    Progress progress = new Progress(spec.commandLine().getErr(), System.nanoTime());
+    for (Field f : fields) {
+      progress.tell("reckoning " + f.id() + " …", System.nanoTime());
+      FieldPrograms.Kept k = kept.of().get(f.id());
+      if (k != null) {
+        kept(book, f, k, today);
+      } else if (kept.several().containsKey(f.id())) {
+        leaveOut(
+            f,
+            "several programs ("
+                + String.join(", ", kept.several().getOrDefault(f.id(), List.of()))
+                + "); name one with --program");
+      } else if (plan) {
+        planned(book, f, today);
+      } else {
+        leaveOut(f, "no program in the book; 'plan FIELD --save' keeps one, --plan plans it here");
+      }
+    }
+    OrderReport report =
+        OrderReport.of(
+            book.prices(),
+            ordered,
+            leftOut.entrySet().stream()
+                .map(e -> new OrderReport.LeftOut(e.getValue(), e.getKey()))
+                .toList(),
+            substitutes,
+            today);
+    ReportHead head =
+        ReportHead.of(book, ordered.stream().map(OrderedField::field).toList(), today).noted(notes);
+    output.print(written(book, head, report));
+    return ordered.isEmpty() && blocked > 0 ? ExitCode.BLOCKED : ExitCode.DONE;
+  }
+
+  private String written(Book book, ReportHead head, OrderReport report) {
+    if (!sheets.isGiven()) {
+      return output.json ? OrderJson.of(book, head, report) : OrderText.of(book, head, report);
+    }
+    String out = "";
+    if (sheets.csv != null) {
+      out += HtmlOption.write(sheets.csv, OrderTable.lines(report).csv());
+    }
+    if (sheets.xlsx != null) {
+      out +=
+          HtmlOption.write(
+              sheets.xlsx,
+              Workbooks.of(
+                  head.today(),
+                  List.of(OrderTable.lines(report), OrderTable.remarks(head, report))));
+    }
+    return out + OrderText.besideAFile(report);
+  }
+
+  private void leaveOut(Field field, String why) {
+    leftOut.computeIfAbsent(why, w -> new ArrayList<>()).add(field.id().value());
+  }
+
+  private void kept(Book book, Field field, FieldPrograms.Kept kept, LocalDate today) {
+    TraceSet traces = TraceBuilder.build(book, field, today);
+    PassTimes.check(kept.written(), traces, book.house().sizePercentile());
+    SeasonSoFar soFar = SeasonSoFar.of(book, field, today);
+    SeasonSoFar.Standing standing = soFar.standing(book, traces, kept.written().program(), today);
+    SeasonOutcome outcome = SeasonWalk.walk(book, traces, standing.program());
+    notes.addAll(JournalNotes.of(field, soFar));
+    standing.notes().forEach(n -> notes.add(field.id() + ": " + n));
+    put(
+        book,
+        traces,
+        kept.name(),
+        ProgramJudge.judge(book, traces, outcome, today).verdict(),
+        outcome,
+        today);
+  }
+
+  private void planned(Book book, Field field, LocalDate today) {
+    FieldPlan made = new Planner(book, PlanWishes.NONE).plan(field, today);
+    if (made.programs().isEmpty()) {
+      blocked++;
+      leaveOut(field, "refused: nothing legal was found; see 'plan FIELD'");
+      return;
+    }
+    PlannedProgram first = made.programs().get(0);
+    notes.addAll(JournalNotes.of(field, SeasonSoFar.of(book, field, today)));
+    put(
+        book,
+        made.traces(),
+        "planned anew" + (first.recommended() ? "" : ", though not recommended"),
+        first.judgement().verdict(),
+        first.outcome(),
+        today);
+  }
+
+  private void put(
+      Book book,
+      TraceSet traces,
+      String program,
+      Verdict verdict,
+      SeasonOutcome outcome,
+      LocalDate today) {
+    if (verdict == Verdict.BLOCKED) {
+      blocked++;
+      leaveOut(traces.field(), program + " is blocked by a rule; 'season PROGRAM' says which");
+      return;
+    }
+    ordered.add(
+        new OrderedField(
+            traces.field(),
+            program,
+            verdict,
+            outcome,
+            substitutes ? inPlaces(book, traces, outcome, today) : List.of()));
+  }
+
+  private List<InItsPlace> inPlaces(
+      Book book, TraceSet traces, SeasonOutcome outcome, LocalDate today) {
+    Substitutes all = new Substitutes(book, traces, outcome, today);
+    Progress progress = new Progress(spec.commandLine().getErr(), System.nanoTime());
+    List<InItsPlace> out = new ArrayList<>();
+    for (PassOutcome pass : outcome.passes()) {
+      for (Dose d : OrderReport.isToCome(pass, today) ? pass.mix().doses() : List.<Dose>of()) {
+        ProductId product = d.product().id();
+        progress.tell("seeking what may stand for " + product + " …", System.nanoTime());
+        out.add(new InItsPlace(pass.index() + 1, d, all.of(pass.planned(), product)));
+      }
+    }
+    return out;
+  }
+}

@@ -1,0 +1,37 @@
+package org.swathbook.cli.report;
+
+import java.util.List;
+import org.swathbook.book.Field;
+import org.swathbook.plan.JudgedChange;
+import org.swathbook.program.Dose;
+import org.swathbook.rules.Verdict;
+import org.swathbook.season.SeasonOutcome;
+
+/**
+ * A field for which something is bought.
+ *
+ * @param program the file it is kept in, or how it was come by
+ * @param substitutes only where they were asked for
+ */
+public record OrderedField(
+    Field field,
+    String program,
+    Verdict verdict,
+    SeasonOutcome outcome,
+    List<InItsPlace> substitutes) {
+
+  /**
+   * What could go into a pass in the place of a product.
+   *
+   * @param pass from 1
+   */
+  public record InItsPlace(int pass, Dose out, List<JudgedChange> changes) {
+    public InItsPlace {
+      changes = List.copyOf(changes);
+    }
+  }
+
+  public OrderedField {
+    substitutes = List.copyOf(substitutes);
+  }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.swathbook.supply;
+
+import org.jspecify.annotations.NullMarked;
