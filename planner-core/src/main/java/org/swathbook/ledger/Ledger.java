@@ -2,6 +2,7 @@ package org.swathbook.ledger;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.swathbook.book.Field;
 import org.swathbook.catalog.Cap;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.Position;
 import org.swathbook.measure.Quantity;
 import org.swathbook.program.Dose;
@@ -31,6 +33,10 @@ public final class Ledger {
 
   /** How far back next-crop intervals of the journal are read. */
   public static final int ROTATION_MONTHS = 40;
+
+  private static final Set<Position> NOTHING_UP =
+      Ordered.set(
+          EnumSet.complementOf(EnumSet.of(Position.POST, Position.LAY_BY, Position.HARVEST_AID)));
 
   private final List<LedgerEntry> entries;
   private final double fieldAcres;
@@ -60,11 +66,28 @@ public final class Ledger {
                 a ->
                     ofRow(
                         a,
-                        positions.computeIfAbsent(
-                            List.of(a.crop(), a.position()),
-                            k -> Positions.find(catalog, k.get(0), k.get(1)))));
+                        dated(
+                            a,
+                            field,
+                            season,
+                            positions.computeIfAbsent(
+                                List.of(a.crop(), a.position()),
+                                k -> Positions.find(catalog, k.get(0), k.get(1))))));
     Stream<LedgerEntry> toCome = planned.stream().flatMap(p -> ofPlanned(p, season, field));
     return new Ledger(Stream.concat(applied, toCome).toList(), field.acres());
+  }
+
+  /**
+   * A row of this crop that names no stage, made up to the day of planting, went over nothing that
+   * was up: else it would count against the limits of what goes over the crop as well.
+   */
+  private static Set<Position> dated(Application a, Field field, int season, Set<Position> stage) {
+    boolean early =
+        stage.isEmpty()
+            && a.season() == season
+            && a.crop().equals(field.crop().value())
+            && !a.date().isAfter(field.plantDate());
+    return early ? NOTHING_UP : stage;
   }
 
   private static Stream<LedgerEntry> ofRow(Application a, Set<Position> positions) {

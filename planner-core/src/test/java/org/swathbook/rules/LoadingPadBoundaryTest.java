@@ -334,7 +334,12 @@ class LoadingPadBoundaryTest {
         of(
             rule,
             NONE,
-            "0.1 in on a field with a pivot",
+            "half an inch on a field with a pivot",
+            layer(Sky.fair().rainOfTenDays(0.5)).field(f -> f.irrigated())),
+        of(
+            rule,
+            "note",
+            "0.1 in on a field with a pivot, which brings the rest",
             layer(Sky.fair().rainOfTenDays(0.1)).field(f -> f.irrigated())),
         of(
             rule,

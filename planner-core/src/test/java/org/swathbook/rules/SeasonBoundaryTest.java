@@ -28,7 +28,8 @@ class SeasonBoundaryTest {
   }
 
   static Stream<Case> cases() {
-    return Stream.of(burndowns(), oneSite(), firstPasses(), overlaps()).flatMap(List::stream);
+    return Stream.of(burndowns(), oneSite(), firstPasses(), overlaps(), seasons())
+        .flatMap(List::stream);
   }
 
   /** Soybean planted without tillage on 11 May in standing kochia; glyphosate takes up to 12 in. */
@@ -144,6 +145,98 @@ class SeasonBoundaryTest {
             "warn",
             "one that does in half, and holes in the others",
             layers(-4, 0.5, 0.5, 40)));
+  }
+
+  private static SeasonCase of(String eppo, double perM2, DriverKind driver, Outcome outcome) {
+    return SeasonCase.of(soybean(weed(eppo, perM2, driver, 0))).outcome(eppo, outcome);
+  }
+
+  /** The house's defaults: 95 and 80 % control, 200 survivors an acre, 5 and 10 % exposed, 80 %. */
+  private static List<Case> seasons() {
+    DriverKind driver = DriverKind.YES;
+    DriverKind other = DriverKind.NO;
+    return List.of(
+        of(
+            "weed-not-covered",
+            NONE,
+            "a driver controlled to 95 %",
+            of("AMAPA", 80, driver, new Outcome().control(95))),
+        of(
+            "weed-not-covered",
+            "warn",
+            "a driver controlled to 94.9 %",
+            of("AMAPA", 80, driver, new Outcome().control(94.9))),
+        of(
+            "weed-not-covered",
+            NONE,
+            "another weed controlled to 80 %",
+            of("ABUTH", 3, other, new Outcome().control(80))),
+        of(
+            "weed-not-covered",
+            "warn",
+            "another weed controlled to 79.9 %",
+            of("ABUTH", 3, other, new Outcome().control(79.9))),
+        of(
+            "weed-not-covered",
+            "note",
+            "the same of 0.9 plants/m²",
+            of("ABUTH", 0.9, other, new Outcome().control(79.9))),
+        of(
+            "survivors",
+            NONE,
+            "200 on an acre",
+            of("AMAPA", 80, driver, new Outcome().survivors(200))),
+        of(
+            "survivors",
+            "note",
+            "201 on an acre",
+            of("AMAPA", 80, driver, new Outcome().survivors(201))),
+        of(
+            "survivors",
+            "note",
+            "2000, ten times as many",
+            of("AMAPA", 80, driver, new Outcome().survivors(2000))),
+        of(
+            "survivors",
+            "warn",
+            "2001 on an acre",
+            of("AMAPA", 80, driver, new Outcome().survivors(2001))),
+        of(
+            "survivors",
+            NONE,
+            "0.9 of a weed of which none may live",
+            of("AMAPA", 80, DriverKind.ZERO, new Outcome().survivors(0.9))),
+        of(
+            "survivors",
+            "warn",
+            "one of it",
+            of("AMAPA", 80, DriverKind.ZERO, new Outcome().survivors(1))),
+        of(
+            "layer-gap",
+            NONE,
+            "5 % of Palmer amaranth exposed",
+            of("AMAPA", 80, driver, new Outcome().exposed(5))),
+        of("layer-gap", "warn", "5.1 % of it", of("AMAPA", 80, driver, new Outcome().exposed(5.1))),
+        of(
+            "layer-gap",
+            NONE,
+            "10 % of kochia exposed",
+            of("KCHSC", 15, driver, new Outcome().exposed(10))),
+        of(
+            "layer-gap",
+            "warn",
+            "10.1 % of it",
+            of("KCHSC", 15, driver, new Outcome().exposed(10.1))),
+        of(
+            "window-confidence",
+            NONE,
+            "80 % of the years",
+            SeasonCase.of(soybean(weed("AMAPA", 80, driver, 0))).windowConfidence(80)),
+        of(
+            "window-confidence",
+            "warn",
+            "79.9 % of the years",
+            SeasonCase.of(soybean(weed("AMAPA", 80, driver, 0))).windowConfidence(79.9)));
   }
 
   @Test

@@ -32,8 +32,8 @@ public final class ApplicationCountRule implements SequenceRule {
           new RuleId("application-count"),
           Severity.BLOCK,
           "Is this one application of the active too many?",
-          "Applications of the season up to and with this one are more than any use on the crop"
-              + " allows, or more in this part of the crop's life than its use there allows. What"
+          "Applications of the season up to and with this one are more than any use of the active, or of"
+              + " this form of it, on the crop allows, or more in this part of the crop's life than its use there allows. What"
               + " went on within two days is one application.",
           List.of(Say.COMMON_PRACTICE),
           "a third glufosinate where two are allowed",
@@ -69,10 +69,8 @@ public final class ApplicationCountRule implements SequenceRule {
     if (all.size() < 2) {
       return;
     }
-    List<Use> ofGroup =
-        LabelUses.ofGroup(facts.book().catalog(), i.capGroup(), facts.field()).stream()
-            .map(LabelUses.Of::use)
-            .toList();
+    List<LabelUses.Of> ofGroup =
+        LabelUses.ofGroup(facts.book().catalog(), i.capGroup(), facts.field());
     List<Use> here =
         LabelUses.fitting(i, facts.field(), facts.positions(), dose.product().formulation());
     Optional<Use> unknown = here.stream().filter(u -> u.applications().isUnknown()).findFirst();
@@ -86,11 +84,25 @@ public final class ApplicationCountRule implements SequenceRule {
                   Where.use(i, unknown.get(), "applications", "maximum number of applications")));
       return;
     }
-    // A use whose count nobody stated may allow more than those that state one.
-    boolean open = ofGroup.stream().anyMatch(u -> !(u.applications() instanceof Stated.Value));
-    Optional<Most> season = open ? Optional.empty() : most(ofGroup);
+    Optional<Most> season = ofSeason(ofGroup.stream().map(LabelUses.Of::use).toList());
     if (season.isPresent() && all.size() > season.get().count()) {
       out.block(this, about, () -> text(i, all, season.get(), "a season", facts));
+      return;
+    }
+    List<OneApplication> ofForm =
+        all.stream()
+            .filter(
+                a ->
+                    a.entries().stream().anyMatch(e -> e.active().ingredient().id().equals(i.id())))
+            .toList();
+    Optional<Most> form =
+        ofSeason(
+            ofGroup.stream()
+                .filter(o -> o.ingredient().id().equals(i.id()))
+                .map(LabelUses.Of::use)
+                .toList());
+    if (form.isPresent() && ofForm.size() > form.get().count()) {
+      out.block(this, about, () -> text(i, ofForm, form.get(), "a season", facts));
       return;
     }
     if (here.stream().anyMatch(u -> u.applications().isNone())) {
@@ -111,6 +123,12 @@ public final class ApplicationCountRule implements SequenceRule {
     if (phase.isPresent() && inPhase.size() > phase.get().count()) {
       out.block(this, about, () -> text(i, inPhase, phase.get(), "this part of the season", facts));
     }
+  }
+
+  /** A use whose count nobody stated may allow more than those that state one. */
+  private static Optional<Most> ofSeason(List<Use> uses) {
+    boolean open = uses.stream().anyMatch(u -> !(u.applications() instanceof Stated.Value));
+    return open ? Optional.empty() : most(uses);
   }
 
   private static Optional<Most> most(List<Use> uses) {

@@ -1,6 +1,7 @@
 package org.swathbook.rules.mixture;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Ingredient;
@@ -9,6 +10,7 @@ import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PassRule;
+import org.swathbook.rules.Rated;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
@@ -24,8 +26,8 @@ public final class ResistantBiotypeRule implements PassRule {
           new RuleId("resistant-biotype"),
           Severity.WARN,
           "Is a part of the weed's plants left alone by everything that works on the rest?",
-          "Every foliar, or every soil, site of the pass that takes half or more of a weed is on its"
-              + " list of resistances: on the plants that resist them all, no site left does half. The"
+          "Every foliar, or every soil, site of the pass that takes half or more of a weed's susceptible"
+              + " plants is on its list of resistances: on the plants that resist them all, no site left does half. The"
               + " message gives their share and number, or says that none is listed with all of them.",
           List.of(Say.COMMON_PRACTICE),
           "glyphosate alone on kochia that resists site 9",
@@ -44,47 +46,64 @@ public final class ResistantBiotypeRule implements PassRule {
     for (PassWeed weed : facts.pass().weeds()) {
       WeedPressure pressure = facts.pressure(weed.weed());
       About about = facts.about().withWeed(weed.weed());
-      if (weed.stands() && isLeftAlone(weed.foliar())) {
+      List<SiteControl> foliar = countedOn(facts, pressure, weed.foliar(), false);
+      if (weed.stands() && isLeftAlone(foliar)) {
         out.warn(
             this,
             about,
-            () -> text(facts, pressure, weed.foliar(), "foliar", weed.medianPerM2(), "standing"));
+            () -> text(facts, pressure, foliar, "foliar", weed.medianPerM2(), "standing"));
       }
-      if (isLeftAlone(weed.soil())) {
+      List<SiteControl> soil = countedOn(facts, pressure, weed.soil(), true);
+      if (isLeftAlone(soil)) {
         out.warn(
             this,
             about,
-            () -> text(facts, pressure, weed.soil(), "soil", pressure.perM2(), "of the season"));
+            () -> text(facts, pressure, soil, "soil", pressure.perM2(), "of the season"));
       }
     }
   }
 
-  private static boolean isLeftAlone(List<SiteControl> sites) {
-    List<SiteControl> counted = countedOn(sites);
+  private static boolean isLeftAlone(List<SiteControl> counted) {
     return !counted.isEmpty() && counted.stream().allMatch(SiteControl::struck);
   }
 
-  private static List<SiteControl> countedOn(List<SiteControl> sites) {
-    return sites.stream().filter(s -> s.controlPct() >= COUNTED_ON_PCT).toList();
+  /**
+   * Of a site that is resisted, what it does to the plants that do not resist decides: its mean
+   * over all of them is small just where the most resist.
+   */
+  private static List<SiteControl> countedOn(
+      PassFacts facts, WeedPressure pressure, List<SiteControl> sites, boolean soil) {
+    return sites.stream()
+        .filter(
+            s -> (s.struck() ? rated(facts, pressure, s, soil) : s.controlPct()) >= COUNTED_ON_PCT)
+        .toList();
+  }
+
+  private static double rated(
+      PassFacts facts, WeedPressure pressure, SiteControl site, boolean soil) {
+    Ingredient best = facts.book().catalog().ingredient(site.best());
+    OptionalDouble pct =
+        soil ? Rated.soilPct(facts, pressure, best) : Rated.foliarPct(facts, pressure, best);
+    return Math.max(site.controlPct(), pct.orElse(0));
   }
 
   private static Text text(
       PassFacts facts,
       WeedPressure pressure,
-      List<SiteControl> sites,
+      List<SiteControl> counted,
       String kind,
       double perM2,
       String which) {
-    List<Ingredient> counted =
-        countedOn(sites).stream().map(s -> facts.book().catalog().ingredient(s.best())).toList();
+    List<Ingredient> actives =
+        counted.stream().map(s -> facts.book().catalog().ingredient(s.best())).toList();
     double share =
         pressure.biotypes().stream()
-            .filter(b -> resistsAll(b, counted))
+            .filter(b -> resistsAll(b, actives))
             .mapToDouble(Biotype::share)
             .sum();
     double left = share * perM2 * Unit.ACRE.toSi(1);
     String names =
-        Say.list(counted.stream().map(i -> i.name() + " (site " + i.site() + ")").toList());
+        Say.list(actives.stream().map(i -> i.name() + " (site " + i.site() + ")").toList());
     return Text.of(
             Say.start(pressure.weed().name())
                 + " is met by "

@@ -35,8 +35,8 @@ public final class NoActivatingRainRule implements PassRule {
           "In a plan: the layer of the pass on a driver weed starts within 10 days of spraying in fewer"
               + " than 60 % of the weather years; else a note in how many it does within 7 and 14 days."
               + " At the loading pad with a forecast: the rain of the"
-              + " next ten days is less than a soil active needs; without a forecast a note. Silent"
-              + " on irrigated fields at the loading pad, which a pivot helps.",
+              + " next ten days is less than a soil active needs; without a forecast, and on"
+              + " irrigated fields, which a pivot helps, a note.",
           List.of(Say.COMMON_PRACTICE),
           "S-metolachlor with 0.1 in of rain in the forecast of ten days",
           "S-metolachlor with 1 in of rain in the forecast of ten days");
@@ -65,9 +65,6 @@ public final class NoActivatingRainRule implements PassRule {
   }
 
   private void byForecast(PassFacts facts, Findings out) {
-    if (facts.field().irrigated()) {
-      return;
-    }
     OptionalDouble needed =
         facts.actives().stream()
             .flatMap(a -> a.ingredient().residual().find().stream())
@@ -88,6 +85,21 @@ public final class NoActivatingRainRule implements PassRule {
                       + Numbers.decimals(inches, 2)
                       + " in of rain to work; no forecast is given.",
                   "the actives' activating rain in the catalog"));
+    } else if (Quantity.exceeds(inches, ahead.getAsDouble()) && facts.field().irrigated()) {
+      out.note(
+          this,
+          facts.about(),
+          () ->
+              Text.of(
+                      most(facts, needed.getAsDouble())
+                          + " needs "
+                          + Numbers.decimals(inches, 2)
+                          + " in of rain or irrigation to work; the next ten days bring "
+                          + Numbers.decimals(ahead.getAsDouble(), 2)
+                          + " in of rain, the rest is the irrigation's.",
+                      "the actives' activating rain in the catalog")
+                  .cleared(
+                      Numbers.decimals(inches, 1) + " in of irrigation within " + WEEK + " days"));
     } else if (Quantity.exceeds(inches, ahead.getAsDouble())) {
       out.warn(
           this,
