@@ -68,15 +68,12 @@ public final class ResistantBiotypeRule implements PassRule {
   }
 
   /**
-   * Of a site that is resisted, what it does to the plants that do not resist decides: its mean
-   * over all of them is small just where the most resist.
+   * What the table says of susceptible plants decides, and not the mean over all that stand: that is
+   * small just where the most resist, and where they are too tall another rule speaks.
    */
   private static List<SiteControl> countedOn(
       PassFacts facts, WeedPressure pressure, List<SiteControl> sites, boolean soil) {
-    return sites.stream()
-        .filter(
-            s -> (s.struck() ? rated(facts, pressure, s, soil) : s.controlPct()) >= COUNTED_ON_PCT)
-        .toList();
+    return sites.stream().filter(s -> rated(facts, pressure, s, soil) >= COUNTED_ON_PCT).toList();
   }
 
   private static double rated(
