@@ -68,6 +68,7 @@ final class CheckCommand implements Callable<Integer> {
   @Nullable String program;
 
   @Mixin JobOptions typed = new JobOptions();
+  @Mixin SprayingOptions spraying = new SprayingOptions();
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
   @Mixin HtmlOption html = new HtmlOption();
@@ -93,7 +94,8 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void checkCall() {
-    if (program != null && (typed.field != null || typed.hasDateOrVolume() || !words.isEmpty())) {
+    boolean ofTank = typed.field != null || typed.hasDateOrVolume() || spraying.isGiven();
+    if (program != null && (ofTank || !words.isEmpty())) {
       throw wrong("--program judges a program alone; leave out what belongs to a tank");
     }
     if (program == null && typed.field == null && words.size() != 1) {
@@ -111,6 +113,9 @@ final class CheckCommand implements Callable<Integer> {
     if (typed.volumeIsWrong()) {
       throw wrong("--volume must be above zero, as 15");
     }
+    if (spraying.wrong().isPresent()) {
+      throw wrong(spraying.wrong().get());
+    }
   }
 
   private ParameterException wrong(String what) {
@@ -118,12 +123,11 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private int mix(Book book, BookPaths paths, LocalDate today) {
-    SprayJob job =
-        (typed.field != null
-                ? NamedJob.typed(
-                    book, typed.field, typed.dateOr(today), typed.volume(), words, "check")
-                : NamedJob.mix(book, paths, words.get(0)))
-            .job();
+    NamedJob named =
+        typed.field != null
+            ? NamedJob.typed(book, typed.field, typed.dateOr(today), typed.volume(), words, "check")
+            : NamedJob.mix(book, paths, words.get(0));
+    SprayJob job = spraying.over(named.job());
     TankOnItsDay tank = TankOnItsDay.of(book, paths, job);
     MixJudge judge = tank.judge(book, today);
     JudgedMix judged = judge.judge(tank.job());

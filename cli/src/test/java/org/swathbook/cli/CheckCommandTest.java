@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,6 +28,41 @@ class CheckCommandTest {
     assertThat(text.out()).contains("Verdict: caution").contains("The label is the law.");
     Goldens.check("demo/check.txt", text.out());
     Goldens.check("demo/check.json", Called.with("check", DEMO, "nd-1-june", "--json").out());
+  }
+
+  private Called paraquat(String... more) {
+    List<String> call = new ArrayList<>(List.of("--field", "ND-2", "--date", "2027-04-20"));
+    call.addAll(List.of(more));
+    call.add("paraquat-2sl 2 pt/acre");
+    return Called.with("check", DEMO, call.toArray(String[]::new));
+  }
+
+  @Test
+  void whoSpraysWhenAndWithWhatTrainingIsToldInTheCall() {
+    assertThat(paraquat().out())
+        .contains("whether the applicator has had the training in paraquat");
+    assertThat(paraquat("--applicator", "R. Example", "--training", "none").out())
+        .contains("R. Example is named as the applicator without the number of a certificate")
+        .contains("R. Example has not had the training in paraquat");
+    assertThat(
+            paraquat("--applicator", "R. Example", "--cert", "NE-1", "--training", "Paraquat")
+                .out())
+        .doesNotContain("R. Example");
+    assertThat(paraquat("--time", "10:30").out())
+        .contains("20 Apr 2027 10:30")
+        .contains("whether an inversion stands, or the wind");
+  }
+
+  @Test
+  void whatIsWrongWithThemIsSaidInOneLine() {
+    assertThat(paraquat("--cert", "NE-1").err())
+        .contains("--cert and --training need --applicator");
+    assertThat(paraquat("--time", "25").err()).contains("write it as 09:30");
+    Called unsure = paraquat("--incorporated", "perhaps");
+    assertThat(unsure.err()).contains("--incorporated must be yes or no");
+    assertThat(unsure.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(Called.with("check", DEMO, "--program", "nd-1-two-layers", "--time", "10:30").err())
+        .contains("--program judges a program alone");
   }
 
   @Test

@@ -12,6 +12,7 @@ import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.DropletClass;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Product;
+import org.swathbook.catalog.TankTerms;
 import org.swathbook.catalog.TankTerms.DropletRange;
 import org.swathbook.catalog.Use;
 import org.swathbook.measure.Numbers;
@@ -143,7 +144,8 @@ final class MixChanges {
                   doses.add(dose);
                   SprayJob with = job.with(withAdjuvants(with(doses), actives));
                   SprayJob fitted = withDroplets(with, actives);
-                  String words = "add " + p.id() + " " + Say.productRate(rate);
+                  String words =
+                      withAdjuvantWords("add " + p.id() + " " + Say.productRate(rate), with.mix());
                   out.add(
                       new MixChange(
                           fitted.equals(with)
@@ -254,10 +256,11 @@ final class MixChanges {
     doses.remove(place);
     List<ActiveUse> actives =
         facts.actives().stream().filter(a -> !a.dose().equals(dropped)).toList();
+    Mix fitted = withAdjuvants(with(doses), actives);
     out.add(
         new MixChange(
-            "leave " + dropped.product().id() + " out",
-            job.with(withAdjuvants(with(doses), actives)),
+            withAdjuvantWords("leave " + dropped.product().id() + " out", fitted),
+            job.with(fitted),
             true));
   }
 
@@ -302,12 +305,37 @@ final class MixChanges {
       }
     }
     for (Adjuvant a : needed) {
+      if (isMetByAnother(a, out, actives)) {
+        continue;
+      }
       out.removeIf(o -> isLess(o, a, mix.gallonsPerAcre()));
       if (out.stream().noneMatch(o -> o.kind().equals(a.kind()))) {
         out.add(a);
       }
     }
     return new Mix(mix.doses(), out, mix.gallonsPerAcre());
+  }
+
+  /** Whether another kind that is there does for every label that this one would serve. */
+  private static boolean isMetByAnother(
+      Adjuvant needed, List<Adjuvant> held, List<ActiveUse> actives) {
+    Optional<AdjuvantKind> kind = AdjuvantKind.find(needed.kind());
+    if (kind.isEmpty() || held.stream().anyMatch(h -> h.kind().equals(needed.kind()))) {
+      return false;
+    }
+    List<TankTerms.AdjuvantNeed> served =
+        actives.stream()
+            .flatMap(u -> u.terms().tank().adjuvantNeeded().find().stream())
+            .flatMap(List::stream)
+            .filter(n -> n.anyOf().contains(kind.get()))
+            .toList();
+    return !served.isEmpty()
+        && served.stream()
+            .allMatch(
+                n ->
+                    held.stream()
+                        .flatMap(h -> AdjuvantKind.find(h.kind()).stream())
+                        .anyMatch(n.anyOf()::contains));
   }
 
   /** Whether it is less of the same kind; false where that cannot be told. */
@@ -319,6 +347,11 @@ final class MixChanges {
         && b.isPresent()
         && a.get().unit().dimension() == b.get().unit().dimension()
         && Quantity.exceeds(b.get().si(), a.get().si());
+  }
+
+  private String withAdjuvantWords(String words, Mix fitted) {
+    String more = adjuvantWords(fitted);
+    return more.isEmpty() ? words : words + ", " + more;
   }
 
   private String adjuvantWords(Mix fitted) {

@@ -219,6 +219,10 @@ class MixLawsProperties {
           assertThat(count(m.mix(), Severity.BLOCK) + count(m.mix(), Severity.WARN))
               .isNotEqualTo(count(broken, Severity.BLOCK) + count(broken, Severity.WARN));
           assertThat(judge.judge(m.mix().job()).judgement()).isEqualTo(m.mix().judgement());
+          assertThat(m.mix().job().mix().adjuvants())
+              .filteredOn(a -> !tank.adjuvants().contains(a))
+              .allSatisfy(
+                  a -> assertThat(String.join(", ", m.changes())).contains("add " + a.kind()));
         });
   }
 

@@ -307,6 +307,13 @@ class LabelBoundaryTest {
     return soy().tank("clethodim 0.125 ai").adjuvant("crop-oil", rate);
   }
 
+  private static MixCase bentazon(String sulfate) {
+    return soy()
+        .tank("bentazon 1.0 ai")
+        .adjuvant("crop-oil", "1 qt/acre")
+        .adjuvant("ammonium-sulfate", sulfate);
+  }
+
   private static MixCase dicamba() {
     return soy("dicamba").tank("dicamba 0.5 ae");
   }
@@ -318,6 +325,16 @@ class LabelBoundaryTest {
         of(need, NONE, "clethodim with 1 % oil", oiled("1 % v/v")),
         of(need, WARN, "clethodim with 0.9 % oil", oiled("0.9 % v/v")),
         of(need, WARN, "clethodim without", soy().tank("clethodim 0.125 ai")),
+        of(need, NONE, "bentazon with 2.5 lb of ammonium sulfate", bentazon("2.5 lb/acre")),
+        of(need, WARN, "bentazon with 2.4 lb of it", bentazon("2.4 lb/acre")),
+        of(
+            need,
+            NONE,
+            "bentazon with liquid nitrogen in its place",
+            soy()
+                .tank("bentazon 1.0 ai")
+                .adjuvant("crop-oil", "1 qt/acre")
+                .adjuvant("liquid-nitrogen", "2.5 % v/v")),
         of(need, BLOCK, "dicamba over soybean by itself", dicamba()),
         of(
             need,

@@ -49,6 +49,9 @@ public final class CheckWords {
               + "  "
               + s.from().toLocalTime()
               + " to "
+              + (s.to().toLocalDate().equals(s.from().toLocalDate())
+                  ? ""
+                  : Figures.date(s.to().toLocalDate()) + "  ")
               + s.to().toLocalTime());
     }
     if (!open.notKnown().isEmpty()) {

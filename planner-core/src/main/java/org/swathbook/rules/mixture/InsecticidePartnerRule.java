@@ -68,16 +68,22 @@ public final class InsecticidePartnerRule implements PassRule {
         }
       }
     }
-    if (named.isEmpty() && !season.saidThatNone() && !limited.isEmpty()) {
+    List<String> names = limited.stream().distinct().toList();
+    if (named.isEmpty() && !season.saidThatNone() && !names.isEmpty()) {
       out.note(
           this,
           facts.about(),
           () ->
               Text.of(
-                  "Neither job nor journal names an insecticide of this season; the labels of "
-                      + Say.list(limited.stream().distinct().toList())
-                      + " have limits on organophosphates or others.",
-                  "the labels' own limits"));
+                      "Neither job nor journal names an insecticide of this season; "
+                          + (names.size() == 1 ? "the label of " : "the labels of ")
+                          + Say.list(names)
+                          + (names.size() == 1 ? " has" : " have")
+                          + " limits on organophosphates or others.",
+                      "the labels' own limits")
+                  .cleared(
+                      "others in the job: what went on this season, or none; or the column"
+                          + " insecticide of applications.csv"));
     }
   }
 

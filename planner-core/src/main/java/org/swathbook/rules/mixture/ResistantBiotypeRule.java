@@ -68,8 +68,8 @@ public final class ResistantBiotypeRule implements PassRule {
   }
 
   /**
-   * What the table says of susceptible plants decides, and not the mean over all that stand: that is
-   * small just where the most resist, and where they are too tall another rule speaks.
+   * What the table says of susceptible plants decides, and not the mean over all that stand: that
+   * is small just where the most resist, and where they are too tall another rule speaks.
    */
   private static List<SiteControl> countedOn(
       PassFacts facts, WeedPressure pressure, List<SiteControl> sites, boolean soil) {

@@ -87,11 +87,17 @@ public final class InversionRule implements DayRule {
   private void notObserved(DayFacts facts, ActiveUse forbids, Findings out) {
     SprayJob job = facts.job();
     if (job.time().isEmpty() || facts.sun().isEmpty() || job.weather().windMph().isEmpty()) {
-      Unknowns.ofJob(
-          this,
-          facts,
-          "whether an inversion stands, or the hour, the place of the field and the wind",
-          out);
+      List<String> missing = new ArrayList<>();
+      if (job.time().isEmpty()) {
+        missing.add("the hour");
+      }
+      if (facts.sun().isEmpty()) {
+        missing.add("the place of the field");
+      }
+      if (job.weather().windMph().isEmpty()) {
+        missing.add("the wind");
+      }
+      Unknowns.ofJob(this, facts, "whether an inversion stands, or " + Say.list(missing), out);
       return;
     }
     double since = SunHours.sinceSunrise(facts.sun().get(), job.time().get());

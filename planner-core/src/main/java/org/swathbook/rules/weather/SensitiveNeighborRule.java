@@ -198,11 +198,11 @@ public final class SensitiveNeighborRule implements DayRule {
           about.withIngredient(a.ingredient().id()),
           () ->
               Text.of(
-                      "Where the wind comes from is not known, and "
+                      "Where the wind comes from is not known; "
                           + n.what()
-                          + " lies "
+                          + ", "
                           + Math.round(n.distanceFt())
-                          + " ft away.",
+                          + " ft away, may lie downwind.",
                       Say.COMMON_PRACTICE)
                   .compared("direction unknown", "wind away from it")
                   .cleared("write windFrom into the job, and spray with wind away from it"));
