@@ -2,6 +2,7 @@ package org.swathbook.catalog;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -60,8 +61,14 @@ public record TankTerms(
     }
   }
 
-  /** Classes of insecticides ({@code organophosphate}) that are refused, or may injure. */
-  public record InsecticideLimit(Set<String> refused, Set<String> caution) {
+  /**
+   * Classes of insecticides ({@code organophosphate}) that are refused, or may injure.
+   *
+   * @param foliarWaitDays days to wait after one of them went over the leaves of the crop; empty
+   *     where the label gives none, then it holds all season as it does after one in the soil
+   */
+  public record InsecticideLimit(
+      Set<String> refused, Set<String> caution, OptionalInt foliarWaitDays) {
 
     public InsecticideLimit {
       refused = Ordered.set(refused);

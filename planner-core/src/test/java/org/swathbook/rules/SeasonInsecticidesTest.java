@@ -67,6 +67,51 @@ class SeasonInsecticidesTest {
     assertThat(partner(corn(2027, 0).tank("nicosulfuron 0.031 ai"))).containsExactly(Severity.NOTE);
   }
 
+  /** Sprayed on 1 June, day 24; the wait of 7 days after one on leaves is from memory. */
+  private static MixCase onLeaves(int day, String stage) {
+    return MixCase.in("corn", "glyphosate")
+        .day(24, "V4", 9)
+        .sprayedOn(day, stage, "S-metolachlor 1.0 ai", List.of("dimethoate"));
+  }
+
+  @Test
+  void oneOnLeavesHoldsForItsDaysAndOneInTheSoilAllSeason() {
+    String tank = "mesotrione 0.094 ai";
+
+    assertThat(onLeaves(18, "V2").tank(tank).findings())
+        .filteredOn(f -> f.rule().value().equals("insecticide-partner"))
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.severity()).isEqualTo(Severity.BLOCK);
+              assertThat(f.message())
+                  .contains("recorded on 26 May 2027 over the crop", "waits 7 days");
+              assertThat(f.remedy()).startsWith("a pass on or after 2 Jun 2027");
+            });
+    assertThat(partner(onLeaves(17, "V2").tank(tank))).isEmpty();
+    assertThat(partner(onLeaves(16, "V2").tank(tank))).isEmpty();
+    assertThat(partner(onLeaves(0, "pre").tank(tank))).containsExactly(Severity.BLOCK);
+    assertThat(partner(onLeaves(16, "").tank(tank))).containsExactly(Severity.BLOCK);
+    assertThat(partner(onLeaves(10, "V2").tank("thifensulfuron-methyl 0.004 ai")))
+        .containsExactly(Severity.BLOCK);
+  }
+
+  @Test
+  void aWaitFromMemoryThatIsOnlyJustOverIsWarnedOf() {
+    assertThat(close(onLeaves(17, "V2").tank("mesotrione 0.094 ai")))
+        .containsExactly("7 days of 7 days");
+    assertThat(close(onLeaves(16, "V2").tank("mesotrione 0.094 ai"))).isEmpty();
+    assertThat(close(onLeaves(18, "V2").tank("mesotrione 0.094 ai"))).isEmpty();
+  }
+
+  private static List<String> close(MixCase job) {
+    return job.findings().stream()
+        .filter(f -> f.rule().value().equals("value-from-memory"))
+        .filter(f -> f.message().contains("insecticides on leaves"))
+        .map(f -> f.actual() + " of " + f.limit())
+        .toList();
+  }
+
   @Test
   void aRecordOfNoneOrOfAnotherClassAsksNothingMore() {
     assertThat(partner(corn(2027, 0, "none").tank("nicosulfuron 0.031 ai"))).isEmpty();

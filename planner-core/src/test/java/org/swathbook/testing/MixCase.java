@@ -255,6 +255,12 @@ public final class MixCase {
     return applied(365 * (season - 2027) + 25, text, crop, season, stage, SprayRecord.EMPTY);
   }
 
+  /** A row of this season with the stage of the crop and the insecticides of its day. */
+  public MixCase sprayedOn(
+      int afterPlanting, String stage, String text, List<String> insecticides) {
+    return applied(afterPlanting, text, crop, 2027, stage, SprayRecord.EMPTY.with(insecticides));
+  }
+
   /** What was seen in a season gone by. */
   public MixCase seenIn(int season, String... eppo) {
     past.add(

@@ -181,8 +181,9 @@ final class TankReader {
     TankTerms.InsecticideLimit limit =
         new TankTerms.InsecticideLimit(
             new LinkedHashSet<>(m.findAll("refused", Texts::text, "organophosphate")),
-            new LinkedHashSet<>(m.findAll("caution", Texts::text, "organophosphate")));
-    if (m.node().entries().isEmpty()) {
+            new LinkedHashSet<>(m.findAll("caution", Texts::text, "organophosphate")),
+            m.find("foliarWait", Texts::days, "7 days").stream().mapToInt(d -> d).findFirst());
+    if (m.find("refused").isEmpty() && m.find("caution").isEmpty()) {
       m.problems()
           .add(
               m.mark(),

@@ -79,6 +79,11 @@ final class TankWriter {
     return new MapWriter()
         .putAll("refused", limit.refused())
         .putAll("caution", limit.caution())
+        .put(
+            "foliarWait",
+            limit.foliarWaitDays().stream()
+                .mapToObj(d -> MapWriter.scalar(d + " days"))
+                .findFirst())
         .node();
   }
 

@@ -3,6 +3,7 @@ package org.swathbook.catalog.file;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -123,7 +124,10 @@ final class RandomTerms {
 
   private TankTerms.InsecticideLimit insecticides() {
     List<String> classes = List.of("organophosphate", "carbamate", draw.text());
-    return new TankTerms.InsecticideLimit(draw.some(classes, 0), draw.some(classes, 1));
+    return new TankTerms.InsecticideLimit(
+        draw.some(classes, 0),
+        draw.some(classes, 1),
+        draw.chance(0.5) ? OptionalInt.of(draw.whole(0, 30)) : OptionalInt.empty());
   }
 
   private TankTerms.CleanOut cleanOut() {

@@ -15,6 +15,7 @@ import org.swathbook.catalog.RateRow;
 import org.swathbook.catalog.RotationRow;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
+import org.swathbook.catalog.TankTerms.InsecticideLimit;
 import org.swathbook.catalog.TimePoint;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.WeedHeights;
@@ -28,6 +29,7 @@ import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PlantingBands;
 import org.swathbook.rules.Rated;
 import org.swathbook.rules.Say;
+import org.swathbook.rules.SeasonInsecticides;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
 
@@ -62,6 +64,7 @@ final class CloseCalls {
     calls.soilPh();
     calls.organicMatter();
     calls.rainFree();
+    calls.insecticides();
     return calls.out;
   }
 
@@ -265,6 +268,33 @@ final class CloseCalls {
           return;
         }
       }
+    }
+  }
+
+  /** Days since an insecticide on leaves that the label waits after. */
+  private void insecticides() {
+    Optional<Stated.Value<InsecticideLimit>> limit =
+        remembered(active.terms().tank().insecticides());
+    if (limit.isEmpty() || limit.get().value().foliarWaitDays().isEmpty()) {
+      return;
+    }
+    InsecticideLimit asked = limit.get().value();
+    int least = asked.foliarWaitDays().getAsInt();
+    for (SeasonInsecticides.Named n : SeasonInsecticides.of(facts).named()) {
+      boolean limited =
+          asked.refused().contains(n.insecticideClass())
+              || asked.caution().contains(n.insecticideClass());
+      n.over(asked)
+          .filter(o -> limited)
+          .map(o -> least + ChronoUnit.DAYS.between(o, day()))
+          .filter(days -> isClose(days, least))
+          .ifPresent(
+              days ->
+                  add(
+                      "the wait after " + n.insecticideClass() + " insecticides on leaves",
+                      Say.days(days),
+                      Say.days(least),
+                      limit.get().source()));
     }
   }
 

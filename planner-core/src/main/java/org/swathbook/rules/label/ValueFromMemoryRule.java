@@ -35,7 +35,7 @@ public final class ValueFromMemoryRule implements PassRule {
               + " from memory. A warning where a remembered days-to-harvest or crop height is within"
               + " 10 % of what is met; at the loading pad also for days to planting, to the next crop and"
               + " between two applications, the crop's last stage, the height of a driver weed, soil pH"
-              + " and organic matter, and the hours without rain.",
+              + " and organic matter, the hours without rain, and the wait after an insecticide on leaves.",
           List.of(Say.COMMON_PRACTICE),
           "70 days before harvest, from memory, with 72 days left",
           "an active all of whose limits have a source");

@@ -17,9 +17,10 @@ import org.swathbook.rules.PassRule;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
+import org.swathbook.rules.SeasonInsecticides;
+import org.swathbook.rules.SeasonInsecticides.Named;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.rules.mixture.SeasonInsecticides.Named;
 
 /** Partners that are safe by themselves and injure the crop together or in this weather. */
 public final class CropInjuryStackRule implements PassRule {

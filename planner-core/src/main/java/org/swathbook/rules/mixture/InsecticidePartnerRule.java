@@ -1,8 +1,9 @@
 package org.swathbook.rules.mixture;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.swathbook.catalog.Source;
+import java.util.Optional;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.InsecticideLimit;
 import org.swathbook.rules.About;
@@ -14,10 +15,11 @@ import org.swathbook.rules.PassRule;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
+import org.swathbook.rules.SeasonInsecticides;
+import org.swathbook.rules.SeasonInsecticides.Named;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
 import org.swathbook.rules.Where;
-import org.swathbook.rules.mixture.SeasonInsecticides.Named;
 
 /** An insecticide of the season beside a partner whose label refuses it. */
 public final class InsecticidePartnerRule implements PassRule {
@@ -28,7 +30,9 @@ public final class InsecticidePartnerRule implements PassRule {
           "Does an insecticide of the season refuse a partner?",
           "A class of insecticide that the job names, in the tank or used this season, or that the"
               + " journal records this season on this field, is refused by a partner's label; a warning"
-              + " where the label only says that it may injure. Names of organophosphates stand for"
+              + " where the label only says that it may injure. One that the journal has over the crop is of"
+              + " no matter once the days are over that the label waits after one on leaves; where it gives"
+              + " none, and after one in the soil, it holds all season. Names of organophosphates stand for"
               + " their class. Where the catalog does not say, an ask. A note where a partner has such a"
               + " limit and neither job nor journal says anything of insecticides. Silent in a plan.",
           List.of(
@@ -64,7 +68,7 @@ public final class InsecticidePartnerRule implements PassRule {
       if (limit instanceof Stated.Value<InsecticideLimit> v) {
         limited.add(a.ingredient().name());
         for (Named n : named) {
-          judge(a, n, v.value(), v.source(), about, out);
+          judge(facts, a, n, v, about, out);
         }
       }
     }
@@ -88,10 +92,18 @@ public final class InsecticidePartnerRule implements PassRule {
   }
 
   private void judge(
-      ActiveUse a, Named named, InsecticideLimit limit, Source source, About about, Findings out) {
+      PassFacts facts,
+      ActiveUse a,
+      Named named,
+      Stated.Value<InsecticideLimit> stated,
+      About about,
+      Findings out) {
+    InsecticideLimit limit = stated.value();
     String class_ = named.insecticideClass();
     boolean refused = limit.refused().contains(class_);
-    if (refused || limit.caution().contains(class_)) {
+    Optional<LocalDate> over = named.over(limit);
+    boolean waited = over.isPresent() && !facts.job().orElseThrow().date().isBefore(over.get());
+    if ((refused || limit.caution().contains(class_)) && !waited) {
       out.add(
           this,
           refused ? Severity.BLOCK : Severity.WARN,
@@ -104,10 +116,28 @@ public final class InsecticidePartnerRule implements PassRule {
                           + class_
                           + " insecticides"
                           + named.where()
+                          + (over.isPresent() ? "; it waits " + wait(limit) + " after them" : "")
                           + ".",
-                      source.text())
-                  .compared(class_ + named.where(), "no " + class_)
-                  .cleared("an active of another site, or the days that the label asks between"));
+                      stated.source().text())
+                  .compared(
+                      class_ + named.where(),
+                      over.isPresent() ? wait(limit) + " after " + class_ : "no " + class_)
+                  .cleared(remedy(named, over, limit)));
     }
+  }
+
+  private static String wait(InsecticideLimit limit) {
+    return Say.days(limit.foliarWaitDays().orElseThrow());
+  }
+
+  private static String remedy(Named named, Optional<LocalDate> over, InsecticideLimit limit) {
+    if (over.isPresent()) {
+      return "a pass on or after " + Say.date(over.get()) + ", or an active of another site";
+    }
+    return limit.foliarWaitDays().isPresent()
+        ? "an active of another site; where it went onto leaves, a pass "
+            + wait(limit)
+            + " later, with its day and the stage of the crop in the journal"
+        : "an active of another site, or the days that the label asks between";
   }
 }
