@@ -34,7 +34,7 @@ class RuleCaseCountTest {
     Map<String, int[]> counts = new TreeMap<>();
     RuleBook.all().forEach(r -> counts.put(r.id().value(), new int[2]));
     for (Said s : all()) {
-      counts.get(s.rule())[s.trips() ? 0 : 1]++;
+      counts.computeIfAbsent(s.rule(), r -> new int[2])[s.trips() ? 0 : 1]++;
     }
     StringBuilder table = new StringBuilder();
     counts.forEach(

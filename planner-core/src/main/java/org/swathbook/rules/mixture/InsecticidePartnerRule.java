@@ -122,7 +122,7 @@ public final class InsecticidePartnerRule implements PassRule {
                   .compared(
                       class_ + named.where(),
                       over.isPresent() ? wait(limit) + " after " + class_ : "no " + class_)
-                  .cleared(remedy(named, over, limit)));
+                  .cleared(remedy(over, limit)));
     }
   }
 
@@ -130,7 +130,7 @@ public final class InsecticidePartnerRule implements PassRule {
     return Say.days(limit.foliarWaitDays().orElseThrow());
   }
 
-  private static String remedy(Named named, Optional<LocalDate> over, InsecticideLimit limit) {
+  private static String remedy(Optional<LocalDate> over, InsecticideLimit limit) {
     if (over.isPresent()) {
       return "a pass on or after " + Say.date(over.get()) + ", or an active of another site";
     }
