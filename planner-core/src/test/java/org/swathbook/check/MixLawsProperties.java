@@ -17,12 +17,19 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
+import org.swathbook.catalog.TankTerms;
 import org.swathbook.measure.Rate;
 import org.swathbook.program.Adjuvant;
+import org.swathbook.program.Applicator;
+import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
 import org.swathbook.program.Mix;
+import org.swathbook.program.Scouted;
 import org.swathbook.program.SprayJob;
+import org.swathbook.program.SprayWeather;
+import org.swathbook.program.SprayerSetup;
+import org.swathbook.program.SprayerTank;
 import org.swathbook.rules.Ask;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
@@ -40,7 +47,28 @@ class MixLawsProperties {
               .seen("SETFA", 4),
           MixCase.in("corn", "glyphosate").day(24, "V4", 10).weed("AMATU", 2, 9),
           MixCase.in("soybean", "dicamba", "glyphosate").day(-8, "", 0).weed("ERICA", 4, 9),
-          MixCase.in("grain-sorghum", "safened-seed").day(0, "", 0).weed("AMAPA", 0));
+          MixCase.in("grain-sorghum", "safened-seed").day(0, "", 0).weed("AMAPA", 0),
+          // small volunteer corn that takes less, a vineyard downwind, no training, an insecticide
+          MixCase.in("soybean", "dicamba", "glyphosate")
+              .day(24, "V2", 5)
+              .weed("ZEAMX", 5, 9)
+              .field(f -> f.neighbors("vineyard NE 1500 ft").waterFeet(150))
+              .sky(Sky.fair().from(225))
+              .by(new Applicator("R. Invented", "", Optional.of(List.of())))
+              .others("organophosphate"),
+          // worked in, beside a garden and a well, after paraquat and dicamba
+          MixCase.in("corn")
+              .day(0, "", 0)
+              .field(f -> f.tilled().neighbors("garden E 200 ft").waterFeet(40))
+              .incorporated(true)
+              .lastLoad("dicamba", TankTerms.Rinse.WATER_RINSE)
+              .others("terbufos"),
+          // what went before, an insecticide over the crop among it
+          MixCase.in("corn", "glyphosate")
+              .day(24, "V4", 9)
+              .weed("AMATU", 3, 9)
+              .applied(0, "atrazine 1.5 ai + S-metolachlor 1.3 ai")
+              .sprayedOn(20, "V3", "glyphosate 0.8 ae", List.of("dimethoate")));
 
   private static final List<MixJudge> JUDGES = FIELDS.stream().map(MixCase::judge).toList();
 
@@ -105,7 +133,7 @@ class MixLawsProperties {
             .list()
             .uniqueElements()
             .ofMaxSize(2);
-    return Combinators.combine(Arbitraries.integers().between(0, 3), doses, adjuvants)
+    return Combinators.combine(Arbitraries.integers().between(0, FIELDS.size() - 1), doses, adjuvants)
         .as(Drawn::new);
   }
 
@@ -195,6 +223,35 @@ class MixLawsProperties {
     Set<String> out = blocks(tank.judged(job));
     out.removeIf(b -> !b.startsWith("wind"));
     return out;
+  }
+
+  /** A fact that the tank needs, taken away: it may not make a verdict clear that was not. */
+  @Property(tries = 200)
+  void aFactLessClearsNothing(@ForAll("tanks") Drawn tank, @ForAll @IntRange(max = 7) int fact) {
+    SprayJob all = tank.job();
+    Verdict known = tank.judged().verdict();
+    Verdict unknown = tank.judged(without(all, fact)).verdict();
+
+    if (known != Verdict.CLEAR) {
+      assertThat(unknown).isNotEqualTo(Verdict.CLEAR);
+    }
+  }
+
+  private static SprayJob without(SprayJob j, int fact) {
+    boolean hour = fact != 0;
+    return new SprayJob(
+        j.field(),
+        j.date(),
+        hour ? j.time() : Optional.empty(),
+        j.method(),
+        fact == 1 ? Scouted.NOTHING : j.scouted(),
+        fact == 2 ? new Mix(j.mix().doses(), j.mix().adjuvants(), OptionalDouble.empty()) : j.mix(),
+        fact == 3 ? Carrier.UNKNOWN : j.carrier(),
+        fact == 4 ? SprayerSetup.UNKNOWN : j.setup(),
+        fact == 5 ? SprayerTank.UNKNOWN : j.tank(),
+        fact == 6 ? SprayWeather.UNKNOWN : j.weather(),
+        j.others(),
+        fact == 7 ? Optional.empty() : j.applicator());
   }
 
   /** Of which nothing is known but the tank: never clear, whatever is in it. */

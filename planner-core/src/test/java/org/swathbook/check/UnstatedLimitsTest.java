@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,8 +20,10 @@ import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.Rinse;
 import org.swathbook.catalog.Use;
+import org.swathbook.program.Applicator;
 import org.swathbook.rules.Verdict;
 import org.swathbook.testing.MixCase;
+import org.swathbook.testing.Sky;
 
 /**
  * Each limit that a tank needs taken out of the catalog in turn: it is asked for, and what was not
@@ -106,7 +111,47 @@ class UnstatedLimitsTest {
                     .day(20, "V3", 6)
                     .others("organophosphate")
                     .tank("mesotrione 0.094 ai")));
+    out.add(new Gap("glyphosate", "use.harvest", UnstatedLimitsTest::post));
+    out.add(new Gap("metribuzin", "rotation", UnstatedLimitsTest::pre));
+    out.add(
+        new Gap(
+            "paraquat",
+            "terms.training",
+            c ->
+                MixCase.in("corn")
+                    .catalog(c)
+                    .day(-5, "", 0)
+                    .by(new Applicator("R. Invented", "NE-0001", Optional.of(List.of("paraquat"))))
+                    .tank("paraquat 0.5 cation")));
+    out.add(
+        new Gap(
+            "pendimethalin",
+            "use.incorporationRefused",
+            c ->
+                MixCase.in("corn")
+                    .catalog(c)
+                    .day(0, "", 0)
+                    .incorporated(true)
+                    .tank("pendimethalin 0.95 ai")));
+    for (String limit :
+        List.of("downwindBuffer", "inversionRefused", "hours", "runoffRainHours", "temperature")) {
+      out.add(new Gap("dicamba", "terms.day." + limit, UnstatedLimitsTest::evening));
+    }
+    out.add(new Gap("dicamba", "terms.foliar", UnstatedLimitsTest::evening));
     return out.stream();
+  }
+
+  /** Dicamba over soybean in the evening before rain, upwind of a vineyard. */
+  private static MixCase evening(Catalog catalog) {
+    return MixCase.in("soybean", "dicamba", "glyphosate")
+        .catalog(catalog)
+        .day(24, "V2", 5)
+        .weed("AMATU", 3)
+        .field(f -> f.neighbors("vineyard NE 1000 ft"))
+        .time(LocalTime.of(19, 30))
+        .sky(
+            Sky.fair().wind(5).from(225).high(88).rain(30, 0.6).inversion(Optional.empty()))
+        .tank("dicamba 0.5 ae");
   }
 
   @ParameterizedTest
@@ -133,7 +178,12 @@ class UnstatedLimitsTest {
 
   private static Ingredient unstated(Ingredient i, List<String> path) {
     List<Use> uses = new ArrayList<>();
+    boolean everywhere = !path.get(0).equals("rotation");
     for (Use u : i.uses()) {
+      if (!everywhere) {
+        uses.add(u);
+        continue;
+      }
       List<String> inUse = path.get(0).equals("use") ? path.subList(1, path.size()) : path;
       uses.add((Use) replaced(u, inUse));
     }
@@ -147,7 +197,7 @@ class UnstatedLimitsTest {
     Object old = value(record, name);
     Object fresh =
         path.size() == 1
-            ? Stated.unknown(name)
+            ? (old instanceof Map ? Map.of() : Stated.unknown(name))
             : replaced((Record) old, path.subList(1, path.size()));
     return with(record, name, fresh);
   }
