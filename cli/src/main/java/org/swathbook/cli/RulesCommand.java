@@ -9,6 +9,7 @@ import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.text.RulesText;
 import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.RulePage;
+import org.swathbook.source.Nearest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,7 +50,16 @@ final class RulesCommand implements Callable<Integer> {
 
   private ParameterException unknown(String typed, List<RulePage> rules) {
     List<String> known = rules.stream().map(r -> r.id().value()).toList();
-    return new ParameterException(
-        spec.commandLine(), "there is no rule '" + typed + "'" + Complaints.nearest(typed, known));
+    List<String> holding = known.stream().filter(k -> k.contains(Slug.of(typed))).toList();
+    String instead =
+        switch (holding.size()) {
+          case 0 ->
+              Nearest.of(typed, known).isPresent()
+                  ? Complaints.nearest(typed, known)
+                  : "; 'swathbook rules' lists them all";
+          case 1 -> "; the nearest is " + holding.get(0);
+          default -> "; there are " + String.join(", ", holding);
+        };
+    return new ParameterException(spec.commandLine(), "there is no rule '" + typed + "'" + instead);
   }
 }

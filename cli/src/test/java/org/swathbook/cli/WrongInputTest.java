@@ -127,6 +127,19 @@ class WrongInputTest {
         Called.with("rules", "anual-cap"),
         "swathbook rules: there is no rule 'anual-cap'; the nearest is annual-cap; see 'swathbook"
             + " rules --help'");
+    isRefusedWith(
+        Called.with("rules", "insecticide"),
+        "swathbook rules: there is no rule 'insecticide'; the nearest is insecticide-partner;"
+            + " see 'swathbook rules --help'");
+    isRefusedWith(
+        Called.with("rules", "interval"),
+        "swathbook rules: there is no rule 'interval'; there are harvest-interval,"
+            + " next-crop-interval, planting-interval, repeat-interval; see 'swathbook rules"
+            + " --help'");
+    isRefusedWith(
+        Called.with("rules", "zzz"),
+        "swathbook rules: there is no rule 'zzz'; 'swathbook rules' lists them all; see 'swathbook"
+            + " rules --help'");
   }
 
   /** A stage that the crop reaches too late for the season, and a weed that never grows so tall. */

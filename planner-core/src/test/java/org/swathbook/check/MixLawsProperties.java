@@ -133,7 +133,8 @@ class MixLawsProperties {
             .list()
             .uniqueElements()
             .ofMaxSize(2);
-    return Combinators.combine(Arbitraries.integers().between(0, FIELDS.size() - 1), doses, adjuvants)
+    return Combinators.combine(
+            Arbitraries.integers().between(0, FIELDS.size() - 1), doses, adjuvants)
         .as(Drawn::new);
   }
 

@@ -149,8 +149,7 @@ class UnstatedLimitsTest {
         .weed("AMATU", 3)
         .field(f -> f.neighbors("vineyard NE 1000 ft"))
         .time(LocalTime.of(19, 30))
-        .sky(
-            Sky.fair().wind(5).from(225).high(88).rain(30, 0.6).inversion(Optional.empty()))
+        .sky(Sky.fair().wind(5).from(225).high(88).rain(30, 0.6).inversion(Optional.empty()))
         .tank("dicamba 0.5 ae");
   }
 

@@ -29,14 +29,19 @@ public final class RulesText {
     page.wrapped(0, rule.question());
     page.blank();
     Table table = new Table(0, "ll");
-    table.row("Severity", rule.severity().word());
+    table.row("Severity", "up to " + rule.severity().word());
     table.row("Looks at", looksAt(rule.scope()));
     table.row("Objects when", rule.trigger());
-    table.row("Objects to", rule.trips());
-    table.row("Lets pass", rule.silent());
+    examples(rule.trips()).forEach(e -> table.row("Objects to", e));
+    examples(rule.silent()).forEach(e -> table.row("Lets pass", e));
     rule.sources().forEach(s -> table.row("Source", s));
     table.on(page);
     return page.toString();
+  }
+
+  /** Examples of a card are parted by semicolons. */
+  private static List<String> examples(String all) {
+    return List.of(all.split("; ", -1));
   }
 
   private static String looksAt(String scope) {
