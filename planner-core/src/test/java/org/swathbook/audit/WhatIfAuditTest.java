@@ -51,7 +51,7 @@ class WhatIfAuditTest {
             BOOK, List.of(BOOK.findField("OB-3").orElseThrow()), new WhatIf.SecondFoliarSite());
     FieldChange c = all.fields().get(0);
     assertThat(c.outcome()).isEqualTo(Outcome.FORBIDDEN);
-    assertThat(c.why().get(0)).contains("Glyphosate needs soybean with glyphosate");
+    assertThat(c.why().get(0)).contains("Glyphosate needs soybean with the glyphosate trait");
     assertThat(c.costPerAcre()).isEmpty();
     assertThat(all.acresImproved()).isZero();
     assertThat(all.cost()).isEqualTo(Money.ZERO);

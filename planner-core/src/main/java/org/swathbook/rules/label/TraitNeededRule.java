@@ -68,7 +68,7 @@ public final class TraitNeededRule implements UseRule {
                             + " needs "
                             + facts.cropName()
                             + " with "
-                            + names(needed)
+                            + needed(needed)
                             + ", and the field does not say what was planted.",
                         source.text())
                     .compared("unknown", names(needed))
@@ -80,7 +80,7 @@ public final class TraitNeededRule implements UseRule {
             () ->
                 new Lookup(
                     "whether the seed has "
-                        + names(needed)
+                        + needed(needed)
                         + ", which "
                         + facts.ingredient().name()
                         + " needs",
@@ -99,9 +99,11 @@ public final class TraitNeededRule implements UseRule {
                           + " needs "
                           + facts.cropName()
                           + " with "
-                          + names(needed)
+                          + needed(needed)
                           + "; this field has "
-                          + (has.isEmpty() ? "no trait" : names(has))
+                          + (has.isEmpty()
+                              ? "no trait"
+                              : (has.size() == 1 ? "the trait " : "the traits ") + names(has))
                           + ".",
                       source.text())
                   .compared(has.isEmpty() ? "none" : names(has), names(needed))
@@ -110,6 +112,26 @@ public final class TraitNeededRule implements UseRule {
   }
 
   private static String names(Set<Trait> traits) {
-    return Say.list(traits.stream().sorted().map(Trait::toString).toList());
+    return Say.list(traits.stream().sorted().map(TraitNeededRule::name).toList());
+  }
+
+  /** {@code the glyphosate trait}; a safener on the seed is no trait. */
+  private static String needed(Set<Trait> traits) {
+    return Say.list(
+        traits.stream()
+            .sorted()
+            .map(t -> t.value().equals("safened-seed") ? name(t) : "the " + name(t) + " trait")
+            .toList());
+  }
+
+  /** As people write it. */
+  private static String name(Trait trait) {
+    return switch (trait.value()) {
+      case "2-4-d" -> "2,4-D";
+      case "als-tolerant" -> "ALS-tolerant";
+      case "accase-tolerant" -> "ACCase-tolerant";
+      case "safened-seed" -> "safened seed";
+      default -> trait.value();
+    };
   }
 }
