@@ -13,7 +13,7 @@ import org.swathbook.testing.MixCase;
 class AnnualCapShareTest {
 
   private static MixCase corn(String before, String now) {
-    return MixCase.in("corn").day(20, "V3", 6).applied(-2, before).tank(now);
+    return MixCase.in("corn").day(20, "V3", 6).applied(4, before).tank(now);
   }
 
   private static List<Severity> atLoading(String before, String now) {
@@ -38,7 +38,7 @@ class AnnualCapShareTest {
   @Test
   void inAPlanItIsANote() {
     MixCase tank = MixCase.in("corn").day(20, "V3", 6).tank("atrazine 1.0 ai");
-    assertThat(MixCase.in("corn").applied(-2, "atrazine 0.80 ai").judgedAsProgram(tank).findings())
+    assertThat(MixCase.in("corn").applied(4, "atrazine 0.80 ai").judgedAsProgram(tank).findings())
         .filteredOn(f -> f.rule().value().equals("annual-cap"))
         .extracting(Finding::severity)
         .containsExactly(Severity.NOTE);

@@ -506,6 +506,23 @@ class LabelBoundaryTest {
             "glyphosate alone on Palmer amaranth that resists site 2",
             soy("glyphosate").weed("AMAPA", 3, 2).tank("glyphosate 1.0 ae")),
         of(
+            "resistant-biotype",
+            WARN,
+            "S-metolachlor alone before Palmer amaranth that resists site 15",
+            before(0, "soybean").weed("AMAPA", 0, 15).tank("S-metolachlor 1.6 ai")),
+        of(
+            "resistant-biotype",
+            NONE,
+            "flumioxazin beside it",
+            before(0, "soybean")
+                .weed("AMAPA", 0, 15)
+                .tank("S-metolachlor 1.6 ai + flumioxazin 0.09 ai")),
+        of(
+            "weed-too-tall",
+            NONE,
+            "clethodim on Palmer amaranth of 8 in, which it is not counted on for",
+            soy().weed("AMAPA", 8).tank("clethodim 0.125 ai")),
+        of(
             "single-site",
             WARN,
             "2,4-D choline and glyphosate on Palmer amaranth that resists 9",

@@ -136,7 +136,8 @@ public final class DropletClassRule implements PairRule, PassRule {
                       Say.COMMON_PRACTICE)
                   .compared(chosen.spelling(), "finer than very coarse")
                   .cleared(
-                      "coarse or finer droplets where every label allows them, else another partner"));
+                      "coarse or finer droplets where every label allows them, else 20 gal/acre or more,"
+                          + " or another partner"));
     }
   }
 
