@@ -3,6 +3,7 @@ package org.swathbook.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.BufferedWriter;
+import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
@@ -18,11 +19,33 @@ public final class Main {
     ResultStream result = new ResultStream(new FileOutputStream(FileDescriptor.out));
     PrintWriter out = new PrintWriter(new BufferedWriter(new OutputStreamWriter(result, UTF_8)));
     PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, UTF_8), true);
-    int code = run(commandLine(out, err, args), args);
+    CommandLine root = commandLine(out, err, args);
+    if (Colour.wanted(isTerminal(), System.getenv())) {
+      root.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.ON));
+    }
+    int code = run(root, args);
     out.flush();
     code = result.codeAfterwards(code, err);
     err.flush();
     System.exit(code);
+  }
+
+  /**
+   * From Java 22 on there is a console without a terminal too, and a question to tell them apart.
+   */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean isTerminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (NoSuchMethodException e) {
+      return true;
+    } catch (ReflectiveOperationException e) {
+      return false;
+    }
   }
 
   /**
@@ -45,6 +68,7 @@ public final class Main {
     root.setErr(err);
     root.setCaseInsensitiveEnumValuesAllowed(true);
     root.setUsageHelpWidth(100);
+    root.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     root.setParameterExceptionHandler(Complaints::wrongCall);
     root.setExecutionExceptionHandler(
         (e, at, parsed) ->
