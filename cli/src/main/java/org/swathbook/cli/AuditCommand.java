@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.audit.ActiveLedger;
 import org.swathbook.audit.FieldLedger;
@@ -50,7 +51,9 @@ import picocli.CommandLine.Spec;
           + " posts-by:STAGE; more than one are compared.",
       "With --planned: a program beside what the journal has of its season, pass by pass, and what"
           + " was promised beside what came of it.",
-      "For example: audit OB-4, or audit ND-1 --ledger, or audit --what-if posts-by:V3"
+      "For example: audit OB-4",
+      "For example: audit ND-1 --ledger",
+      "For example: audit --what-if posts-by:V3"
     })
 final class AuditCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -106,14 +109,15 @@ final class AuditCommand implements Callable<Integer> {
     if (!changes.isEmpty()) {
       List<WhatIf> asked = WhatIfWords.read(book.catalog(), changes, ledger);
       List<Field> of = fields(book);
-      List<WhatIfResult> results = asked.stream().map(c -> WhatIfAudit.of(book, of, c)).toList();
+      List<WhatIfResult> results =
+          waiting(() -> asked.stream().map(c -> WhatIfAudit.of(book, of, c)).toList());
       ReportHead head = ReportHead.of(book, List.of(), today);
       output.print(output.json ? WhatIfJson.of(head, results) : WhatIfText.of(book, head, results));
       return ExitCode.DONE;
     }
     if (!ledger) {
       List<Field> asked = fields(book);
-      SiteAudit audit = SiteAudit.of(book, asked);
+      SiteAudit audit = waiting(() -> SiteAudit.of(book, asked));
       // The seasons of the journal are walked, each in its own weather; the head lists no others.
       ReportHead head = ReportHead.of(book, List.of(), today).noted(WatchNotes.of(book, asked));
       if (html.html != null) {
@@ -132,6 +136,10 @@ final class AuditCommand implements Callable<Integer> {
     ReportHead head = ReportHead.of(book, List.of(), today);
     output.print(output.json ? LedgerJson.of(head, ledgers) : LedgerText.of(book, head, ledgers));
     return ExitCode.DONE;
+  }
+
+  private <T> T waiting(Supplier<T> work) {
+    return Patience.with(spec.commandLine().getErr(), "walking the seasons of the journal …", work);
   }
 
   private String againstJournal(Book book, LocalDate today) {

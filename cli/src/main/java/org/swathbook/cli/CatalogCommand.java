@@ -8,7 +8,10 @@ import picocli.CommandLine.Spec;
 /** Looks into the catalog; the work is done by the commands below it. */
 @Command(
     name = "catalog",
-    description = "Shows and reviews the catalog of ingredients, products, weeds and crops.",
+    description = {
+      "Shows and reviews the catalog of ingredients, products, weeds and crops.",
+      "For example: catalog show dicamba"
+    },
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
       CatalogListCommand.class,

@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
     description = {
       "Says in words what changed from one catalog to another.",
       "Named are books or catalog folders, which lie over the starter; 'starter' is the starter"
-          + " alone. With one name, what it changes of the starter."
+          + " alone. With one name, what it changes of the starter.",
+      "For example: catalog diff last-year/catalog our-book/catalog"
     })
 final class CatalogDiffCommand implements Callable<Integer> {
   @Spec CommandSpec spec;

@@ -18,7 +18,8 @@ import picocli.CommandLine.Option;
     name = "lint",
     description = {
       "Finds contradictions in the catalog, and what its keeper should see to.",
-      "Of a book it reviews the book's own files; of the starter all, as with --starter."
+      "Of a book it reviews the book's own files; of the starter all, as with --starter.",
+      "For example: catalog lint --book our-book"
     })
 final class CatalogLintCommand implements Callable<Integer> {
   @Option(names = "--starter", description = "Review the files of the starter catalog too.")

@@ -17,7 +17,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.TypeConversionException;
 
 /** Names what is in the catalog. */
-@Command(name = "list", description = "Lists what the catalog holds.")
+@Command(
+    name = "list",
+    description = {"Lists what the catalog holds.", "For example: catalog list product"})
 final class CatalogListCommand implements Callable<Integer> {
   @Parameters(
       arity = "0..1",

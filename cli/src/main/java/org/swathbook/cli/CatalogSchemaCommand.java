@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
     description = {
       "Prints the JSON Schema of a YAML file, or the Table Schema of a CSV file, of the catalog or"
           + " of a book.",
-      "A new book has them all in its folder schemas."
+      "A new book has them all in its folder schemas.",
+      "For example: catalog schema fields"
     })
 final class CatalogSchemaCommand implements Callable<Integer> {
   @Spec CommandSpec spec;

@@ -28,7 +28,9 @@ import picocli.CommandLine.Spec;
     description = {
       "Shows one entry: every value with its source, what is not stated, where it is used.",
       "With --file, the file itself: put it into the catalog folder of a book and change it there;"
-          + " it then takes the place of the starter's."
+          + " it then takes the place of the starter's.",
+      "For example: catalog show AMAPA",
+      "For example: catalog show dicamba --file"
     })
 final class CatalogShowCommand implements Callable<Integer> {
   @Spec CommandSpec spec;

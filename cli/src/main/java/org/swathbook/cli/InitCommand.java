@@ -21,7 +21,9 @@ import picocli.CommandLine.Spec;
     name = "init",
     description = {
       "Makes the folder of a new book, with remarks that say what belongs where.",
-      "With --demo, the demo book: invented growers, fields and weather to try things on."
+      "With --demo, the demo book: invented growers, fields and weather to try things on.",
+      "For example: init our-book",
+      "For example: init try-out --demo"
     })
 final class InitCommand implements Callable<Integer> {
   @Spec CommandSpec spec;

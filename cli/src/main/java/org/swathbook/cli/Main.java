@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.BufferedReader;
 import java.io.BufferedWriter;
+import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStreamReader;
@@ -22,11 +23,33 @@ public final class Main {
     PrintWriter out = new PrintWriter(new BufferedWriter(new OutputStreamWriter(result, UTF_8)));
     PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, UTF_8), true);
     Reader answers = new BufferedReader(new InputStreamReader(System.in, UTF_8));
-    int code = run(commandLine(out, err, answers, args), args);
+    CommandLine root = commandLine(out, err, answers, args);
+    if (Colour.wanted(isTerminal(), System.getenv())) {
+      root.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.ON));
+    }
+    int code = run(root, args);
     out.flush();
     code = result.codeAfterwards(code, err);
     err.flush();
     System.exit(code);
+  }
+
+  /**
+   * From Java 22 on there is a console without a terminal too, and a question to tell them apart.
+   */
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean isTerminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (NoSuchMethodException e) {
+      return true;
+    } catch (ReflectiveOperationException e) {
+      return false;
+    }
   }
 
   /**
@@ -58,6 +81,7 @@ public final class Main {
     root.setErr(err);
     root.setCaseInsensitiveEnumValuesAllowed(true);
     root.setUsageHelpWidth(100);
+    root.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     root.setParameterExceptionHandler(Complaints::wrongCall);
     root.setExecutionExceptionHandler(
         (e, at, parsed) ->

@@ -14,7 +14,8 @@ final class OutputOption {
 
   /** Prints the whole result; its last line is already ended. */
   void print(String result) {
-    spec.commandLine().getOut().print(result);
+    boolean coloured = !json && spec.root().commandLine().getColorScheme().ansi().enabled();
+    spec.commandLine().getOut().print(coloured ? Colour.of(result) : result);
     spec.commandLine().getOut().flush();
   }
 }

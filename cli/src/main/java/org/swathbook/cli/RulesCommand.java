@@ -20,7 +20,10 @@ import picocli.CommandLine.Spec;
 /** Shows the rule book. */
 @Command(
     name = "rules",
-    description = "Lists the rules that programs are judged by, or shows one in full.")
+    description = {
+      "Lists the rules that programs are judged by, or shows one in full.",
+      "For example: rules annual-cap"
+    })
 final class RulesCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 

@@ -93,7 +93,8 @@ final class Swathbook implements Runnable {
               EscapesCommand.class,
               AuditCommand.class,
               CatalogCommand.class,
-              RulesCommand.class);
+              RulesCommand.class,
+              CompletionCommand.class);
     };
   }
 

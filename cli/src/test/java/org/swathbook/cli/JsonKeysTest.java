@@ -246,4 +246,34 @@ class JsonKeysTest {
             "respray.costPerAcre",
             "respray.savesPerAcre");
   }
+
+  @Test
+  void order() {
+    assertThat(keys)
+        .contains(
+            "order.format",
+            "order.lines",
+            "orderLine.grower",
+            "orderLine.product",
+            "orderLine.needed",
+            "orderLine.unit",
+            "orderLine.onHand",
+            "orderLine.packages",
+            "orderLine.packageSize",
+            "orderLine.cost");
+  }
+
+  @Test
+  void queue() {
+    assertThat(keys)
+        .contains(
+            "queue.format",
+            "queue.queue",
+            "queuedPass.field",
+            "queuedPass.pass",
+            "queuedPass.state",
+            "queuedPass.date",
+            "queuedPass.lastDay",
+            "queuedPass.findings");
+  }
 }
