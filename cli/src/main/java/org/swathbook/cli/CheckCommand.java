@@ -126,12 +126,7 @@ final class CheckCommand implements Callable<Integer> {
     NamedJob named =
         typed.tank.field != null
             ? NamedJob.typed(
-                book,
-                typed.tank.field,
-                typed.dateOr(today),
-                typed.tank.volume(),
-                words,
-                "check")
+                book, typed.tank.field, typed.dateOr(today), typed.tank.volume(), words, "check")
             : NamedJob.mix(book, paths, words.get(0));
     SprayJob job = spraying.over(named.job());
     TankOnItsDay tank = TankOnItsDay.of(book, paths, job);
