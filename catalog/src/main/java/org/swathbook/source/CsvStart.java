@@ -5,7 +5,8 @@ import java.util.Optional;
 /**
  * Where a table begins in its file. Lines are counted from the first line of the file all the same.
  *
- * @param linesBefore lines above the header that belong to no table
+ * @param linesBefore lines above the header that belong to no table; with a header given, lines of
+ *     the file above the first row
  * @param header the header of a file that has none
  */
 public record CsvStart(int linesBefore, Optional<String> header) {
@@ -23,8 +24,13 @@ public record CsvStart(int linesBefore, Optional<String> header) {
     return new CsvStart(0, Optional.of(header));
   }
 
+  /** Rows that go on below so many lines of a table, told apart from it with its header. */
+  public static CsvStart below(int lines, String header) {
+    return new CsvStart(lines, Optional.of(header));
+  }
+
   /** What is added to the parser's count of lines. */
   int shift() {
-    return header.isPresent() ? -1 : linesBefore;
+    return header.isPresent() ? linesBefore - 1 : linesBefore;
   }
 }

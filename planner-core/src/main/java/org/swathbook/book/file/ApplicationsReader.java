@@ -1,5 +1,8 @@
 package org.swathbook.book.file;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -19,6 +22,7 @@ import org.swathbook.program.FieldId;
 import org.swathbook.source.CsvColumns;
 import org.swathbook.source.CsvReader;
 import org.swathbook.source.CsvRow;
+import org.swathbook.source.CsvTable;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problem;
 import org.swathbook.source.Problems;
@@ -129,12 +133,15 @@ final class ApplicationsReader {
     return journal();
   }
 
-  /** The same from the bytes of the file. */
-  Journal read(byte[] content) {
-    new CsvReader()
-        .read(TABLE.file(), content, TABLE.columns(), problems)
-        .rows()
-        .forEach(this::row);
+  /** The same from a table that was read already, with rows that are to follow it. */
+  Journal read(CsvTable there, JournalText more) {
+    there.rows().forEach(this::row);
+    try (InputStream rows = more.rows()) {
+      new CsvReader()
+          .stream(TABLE.file(), rows, more.place(), TABLE.columns(), problems, this::row);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
     return journal();
   }
 

@@ -44,7 +44,7 @@ final class JournalFile {
 
   /** Reads the journal as it would be, before it is written. */
   interface Check {
-    void read(byte[] whole, Problems problems);
+    void read(CsvTable there, JournalText more, Problems problems);
   }
 
   private JournalFile() {}
@@ -61,9 +61,11 @@ final class JournalFile {
       Objects.requireNonNull(lock);
       Path file = writable(book);
       byte[] old = read(book);
-      JournalText text = text(old, rows);
+      CsvTable there = table(old);
+      JournalText text = JournalText.of(old, there.header(), rows.of(there));
       Problems problems = new Problems();
-      check.read(text.whole(), problems);
+      // What stands there is not taken apart a second time.
+      check.read(there, text, problems);
       text.told(problems).throwIfAny();
       clearLeftovers(file);
       AtomicFiles.write(file, text.whole());
@@ -81,11 +83,11 @@ final class JournalFile {
     }
   }
 
-  private static JournalText text(byte[] old, Rows rows) {
+  private static CsvTable table(byte[] old) {
     Problems problems = new Problems();
     CsvTable table = new CsvReader().read(FILE, old, ApplicationsReader.TABLE.columns(), problems);
     problems.throwIfAny();
-    return JournalText.of(old, table.header(), rows.of(table));
+    return table;
   }
 
   private static byte[] read(Path book) throws IOException {

@@ -2,11 +2,14 @@ package org.swathbook.book.file;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import org.swathbook.source.CsvHeader;
+import org.swathbook.source.CsvStart;
 import org.swathbook.source.CsvText;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problem;
@@ -20,14 +23,21 @@ import org.swathbook.source.Problems;
  */
 final class JournalText {
   private final byte[] whole;
+  private final byte[] fresh;
   private final List<NewRow> rows;
   private final List<String> header;
   private final List<String> added;
   private final int firstLine;
 
   private JournalText(
-      byte[] whole, List<NewRow> rows, List<String> header, List<String> added, int firstLine) {
+      byte[] whole,
+      byte[] fresh,
+      List<NewRow> rows,
+      List<String> header,
+      List<String> added,
+      int firstLine) {
     this.whole = whole;
+    this.fresh = fresh;
     this.rows = List.copyOf(rows);
     this.header = List.copyOf(header);
     this.added = List.copyOf(added);
@@ -55,14 +65,26 @@ final class JournalText {
       out.writeBytes(end.getBytes(UTF_8));
       lines++;
     }
+    ByteArrayOutputStream fresh = new ByteArrayOutputStream();
     for (NewRow r : rows) {
-      out.writeBytes((CsvText.row(r.inOrder(header)) + end).getBytes(UTF_8));
+      fresh.writeBytes((CsvText.row(r.inOrder(header)) + end).getBytes(UTF_8));
     }
-    return new JournalText(out.toByteArray(), rows, header, added, lines + 1);
+    out.writeBytes(fresh.toByteArray());
+    return new JournalText(out.toByteArray(), fresh.toByteArray(), rows, header, added, lines + 1);
   }
 
   byte[] whole() {
     return whole.clone();
+  }
+
+  /** The new rows alone, as they stand in the file. */
+  InputStream rows() {
+    return new ByteArrayInputStream(fresh);
+  }
+
+  /** Where in the file they stand, and under which header. */
+  CsvStart place() {
+    return CsvStart.below(firstLine - 1, CsvText.row(header));
   }
 
   /** Columns that the file did not have. */

@@ -106,12 +106,12 @@ public final class JournalWriter {
               rows.addAll(made.of(table));
               return rows;
             },
-            (whole, problems) -> check(whole, problems, again));
+            (there, more, problems) -> check(there, more, problems, again));
     return new Written(
         rows.stream().map(NewRow::key).toList(), rows.get(0).text("field"), read, passes, added);
   }
 
-  private void check(byte[] whole, Problems problems, Again again) {
+  private void check(CsvTable there, JournalText more, Problems problems, Again again) {
     FieldList fields = new FieldList();
     for (Field f : book.fields()) {
       fields.add(f.id().value());
@@ -119,7 +119,7 @@ public final class JournalWriter {
     }
     Journal journal =
         new ApplicationsReader(new Names(book.catalog()), fields, book.prices(), problems)
-            .read(whole);
+            .read(there, more);
     Set<String> keys = rows.stream().map(NewRow::key).collect(Collectors.toSet());
     read = journal.applications().stream().filter(a -> keys.contains(key(a))).toList();
     Set<String> ids = rows.stream().map(r -> r.text("id")).collect(Collectors.toSet());

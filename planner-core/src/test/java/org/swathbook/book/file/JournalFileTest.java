@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -16,6 +17,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.swathbook.source.CsvColumns;
+import org.swathbook.source.CsvReader;
+import org.swathbook.source.CsvRow;
 import org.swathbook.source.Mark;
 import org.swathbook.source.ProblemsException;
 
@@ -48,7 +54,7 @@ class JournalFileTest {
       cells.put(more[i], more[i + 1]);
     }
     return JournalFile.append(
-        dir, t -> List.of(new NewRow(cells, Mark::startOf)), (whole, problems) -> {});
+        dir, t -> List.of(new NewRow(cells, Mark::startOf)), (there, text, problems) -> {});
   }
 
   @Test
@@ -107,6 +113,45 @@ class JournalFileTest {
         .endsWith(",\"'=1+1 wind, \"\"calm\"\"\"\n");
   }
 
+  /**
+   * The new rows alone read as they read in the whole file: same cells, same lines, same columns.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "A-1,1,2027-05-01,ND-1,2027,p,1,pt/acre,\n",
+        "\n\nA-1,1,2027-05-01,ND-1,2027,p,1,pt/acre,"
+      })
+  void newRowsReadAsInTheWholeFile(String there) throws IOException {
+    Files.writeString(dir.resolve("applications.csv"), HEADER + "\n" + there, UTF_8);
+    List<CsvRow> alone = new ArrayList<>();
+    List<CsvRow> inWhole = new ArrayList<>();
+    JournalFile.append(
+        dir,
+        t -> List.of(new NewRow(CELLS, Mark::startOf), new NewRow(CELLS, Mark::startOf)),
+        (table, more, problems) -> {
+          CsvColumns columns = ApplicationsReader.TABLE.columns();
+          try {
+            new CsvReader()
+                .stream(
+                    "applications.csv", more.rows(), more.place(), columns, problems, alone::add);
+          } catch (IOException e) {
+            throw new UncheckedIOException(e);
+          }
+          List<CsvRow> all =
+              new CsvReader().read("applications.csv", more.whole(), columns, problems).rows();
+          inWhole.addAll(all.subList(table.rows().size(), all.size()));
+        });
+    assertThat(alone).hasSize(2);
+    for (int i = 0; i < 2; i++) {
+      for (String c : inWhole.get(i).header().names()) {
+        assertThat(alone.get(i).text(c)).isEqualTo(inWhole.get(i).text(c));
+        assertThat(alone.get(i).mark(c)).isEqualTo(inWhole.get(i).mark(c));
+      }
+    }
+  }
+
   @Test
   void whatDoesNotReadIsNotWritten() throws IOException {
     Path file = dir.resolve("applications.csv");
@@ -116,7 +161,7 @@ class JournalFileTest {
                 JournalFile.append(
                     dir,
                     t -> List.of(new NewRow(CELLS, c -> Mark.startOf("--" + c))),
-                    (whole, problems) ->
+                    (there, more, problems) ->
                         problems.add(new Mark("applications.csv", 2, 12), "no", "yes")))
         .isInstanceOf(ProblemsException.class)
         // The cell at the twelfth character of the new row is its date.

@@ -48,8 +48,12 @@ public final class RowWriter {
     JournalFile.append(
         book,
         table -> rows,
-        (whole, problems) ->
+        (there, more, problems) ->
             new CsvReader()
-                .read("applications.csv", whole, ApplicationsReader.TABLE.columns(), problems));
+                .read(
+                    "applications.csv",
+                    more.whole(),
+                    ApplicationsReader.TABLE.columns(),
+                    problems));
   }
 }
