@@ -44,7 +44,8 @@ import picocli.CommandLine.Spec;
           + " cost, and whether to look again, spray again or stop the seed.",
       "Without an observation it asks, question by question, for what a file would hold.",
       "With --due: the passes of the journal that somebody should look at.",
-      "For example: escapes nd-1-june, or escapes --field ND-1 --save nd-1-july"
+      "For example: escapes nd-1-june",
+      "For example: escapes --field ND-1 --save nd-1-july"
     })
 final class EscapesCommand implements Callable<Integer> {
   @Spec CommandSpec spec;

@@ -79,7 +79,8 @@ class EscapesCommandTest {
         .contains(
             "meets no effective foliar sites (site 4: suspected (watch list), site 9: resisted)")
         .contains(
-            "alone, and resistance to site 4 is suspected (watch list), in how many plants is not")
+            "alone, and a part of its plants resists site 9, and resistance to site 4 is suspected"
+                + " (watch list), in how many plants is not")
         .contains("resisted: 9, suspected (watch list): 4")
         .doesNotContain("site 4: resisted");
     assertThat(words(book, calls.get(1)))
