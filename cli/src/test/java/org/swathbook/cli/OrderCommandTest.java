@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.zip.ZipFile;
@@ -160,6 +161,30 @@ class OrderCommandTest {
     }
     assertThat(named).isPositive();
     assertThat(json().has("substitutes")).isFalse();
+  }
+
+  /**
+   * What takes a product's place does its work: another grass herbicide for glyphosate on foxtail
+   * where Palmer amaranth resists it, another site 15 for S-metolachlor, and nothing of sites 1 or
+   * 2 for 2,4-D on Palmer amaranth that resists site 2 (common practice, no source).
+   */
+  @Test
+  void aSubstituteDoesTheWorkOfWhatItStandsFor() throws IOException {
+    JsonNode all = json("--substitutes").get("substitutes");
+    assertThat(insteadOf(all, "glyphosate-4.5sl")).contains("clethodim-2ec");
+    assertThat(insteadOf(all, "s-metolachlor-7.62ec")).contains("acetochlor-3cs");
+    assertThat(insteadOf(all, "2-4-d-choline-3.8sl"))
+        .doesNotContain("chlorimuron-ethyl-25wg", "imazethapyr-2sl", "quizalofop-0.88ec");
+  }
+
+  private static List<String> insteadOf(JsonNode all, String product) {
+    List<String> out = new ArrayList<>();
+    for (JsonNode s : all) {
+      if (s.get("product").asText().equals(product)) {
+        s.get("instead").forEach(i -> out.add(i.get("product").asText()));
+      }
+    }
+    return out;
   }
 
   @Test

@@ -16,17 +16,24 @@ import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
+import org.swathbook.program.Pass;
+import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 import org.swathbook.season.Kernel;
+import org.swathbook.season.PassOutcome;
 import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.WeedOutcome;
 
 /**
  * What could go into a pass in the place of a product that cannot be had: single products at a rate
  * of the label, each put into that program, walked through all weather years and judged by every
  * rule. First the same active from another product, then what breaks fewest house rules that stood,
  * then what draws fewest warnings on itself, then the highest net return. What a rule blocks is no
- * substitute.
+ * substitute, nor what leaves the weeds that miss the product most nearly as they would be without
+ * either.
  */
 public final class Substitutes {
   /** As many are named: default, ours. */
@@ -34,6 +41,15 @@ public final class Substitutes {
 
   /** And no more than so many are walked in search of them: default, ours. */
   private static final int WALKED = 12;
+
+  /**
+   * Of the control that goes with the product, on the weeds that lose most, a substitute gives back
+   * this share at least: default, ours.
+   */
+  private static final double LEAST_GIVEN_BACK = 0.5;
+
+  /** Percent points of control below which nothing is lost without the product: default, ours. */
+  private static final double NOTHING_LOST = 0.1;
 
   private final Book book;
   private final Kernel kernel;
@@ -57,7 +73,7 @@ public final class Substitutes {
   }
 
   /**
-   * For one product of one pass; empty when nothing legal takes its place there.
+   * For one product of one pass; empty when nothing legal does its work there.
    *
    * @param planned date of the pass as it is planned
    */
@@ -80,6 +96,7 @@ public final class Substitutes {
             new LegalDoses(
                 book, traces, terms, SeasonSoFar.of(book, traces.field(), today), options));
     WalkedChange.Standing standing = WalkedChange.Standing.of(book, kernel, now, terms, today);
+    SeasonOutcome without = SeasonWalk.walk(book, kernel, without(planned, product));
     List<JudgedChange> out = new ArrayList<>();
     Set<ProductId> tried = new HashSet<>();
     for (SingleChange c : inOrder(maker, planned, product)) {
@@ -89,7 +106,10 @@ public final class Substitutes {
       if (tried.add(c.in().get(0).product().id())) {
         WalkedChange walked = new WalkedChange(standing, maker.filled(c));
         if (walked.isLegal()) {
-          out.add(walked.told());
+          JudgedChange told = walked.told();
+          if (doesTheWork(told.outcome(), without)) {
+            out.add(told);
+          }
         }
       }
     }
@@ -100,6 +120,37 @@ public final class Substitutes {
             .thenComparing(c -> warnings(c).size())
             .thenComparing(c -> c.net().orElse(Money.ZERO), Comparator.reverseOrder()));
     return List.copyOf(out.subList(0, Math.min(NAMED, out.size())));
+  }
+
+  private Program without(LocalDate planned, ProductId product) {
+    Mix mix =
+        now.passes().stream()
+            .filter(p -> p.planned().equals(planned))
+            .map(PassOutcome::mix)
+            .filter(m -> m.doses().stream().anyMatch(d -> d.product().id().equals(product)))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no " + product + " on " + planned));
+    List<Dose> left = mix.doses().stream().filter(d -> !d.product().id().equals(product)).toList();
+    Mix less = new Mix(left, mix.adjuvants(), mix.gallonsPerAcre());
+    Program program = now.program();
+    List<Pass> passes = new ArrayList<>(program.passes());
+    passes.replaceAll(p -> p.mix().equals(mix) ? new Pass(p.at(), less) : p);
+    return new Program(program.name(), program.field(), passes);
+  }
+
+  /** On every weed that loses at least half as much without the product as the one hit hardest. */
+  private boolean doesTheWork(SeasonOutcome with, SeasonOutcome without) {
+    double most = now.weeds().stream().mapToDouble(w -> lost(w, without)).max().orElse(0);
+    return now.weeds().stream()
+        .filter(w -> lost(w, without) >= most / 2)
+        .allMatch(
+            w ->
+                lost(w, with) <= Math.max(NOTHING_LOST, (1 - LEAST_GIVEN_BACK) * lost(w, without)));
+  }
+
+  /** Percent points of a weed's control. */
+  private static double lost(WeedOutcome now, SeasonOutcome then) {
+    return now.controlPct() - then.weed(now.pressure().weed().id()).controlPct();
   }
 
   /** Warnings that name what a change puts in, or one of its actives. */

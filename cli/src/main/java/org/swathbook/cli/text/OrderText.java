@@ -220,7 +220,7 @@ public final class OrderText {
                 + " "
                 + Figures.rate(s.out().rate())
                 + (s.changes().isEmpty()
-                    ? ": NOTHING legal was found; 'plan --keep' may change more"
+                    ? ": NOTHING legal that does its work was found; 'plan --keep' may change more"
                     : ""));
         for (JudgedChange c : s.changes()) {
           page.wrapped(4, 6, SubstituteWords.of(book, f.outcome(), c));
