@@ -37,8 +37,9 @@ public record Judgement(
   /** Sums up what was found: asks in one finding, and nothing said twice. */
   static Judgement of(Findings out, List<BrokenHouseRule> broken, List<JudgedTank> tanks) {
     List<Ask> asks = out.sortedAsks();
-    List<Finding> findings = new ArrayList<>(out.sorted());
-    findings.removeIf(f -> isNamedAlready(f, out.sorted()));
+    List<Finding> all = out.sorted();
+    List<Finding> findings = new ArrayList<>(all);
+    findings.removeIf(f -> isNamedAlready(f, all));
     NotVerifiedRule.sumUp(asks).ifPresent(findings::add);
     findings.sort(Findings.ORDER);
     return new Judgement(Verdict.of(findings), findings, asks, broken, tanks);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.catalog.Use;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
 import org.swathbook.program.SprayJob;
@@ -126,8 +127,9 @@ public final class MixJudge {
     List<ActiveUse> actives = new ArrayList<>();
     for (UseFacts facts :
         UseJudge.facts(scene.book(), scene.traces(), scene.passIndex(), timing, job)) {
-      out.addAll(UseJudge.judge(facts));
-      actives.add(new ActiveUse(facts.dose(), facts.active(), UseJudge.choose(facts)));
+      Optional<Use> use = UseJudge.choose(facts);
+      out.addAll(UseJudge.judge(facts, use));
+      actives.add(new ActiveUse(facts.dose(), facts.active(), use));
     }
     return actives;
   }

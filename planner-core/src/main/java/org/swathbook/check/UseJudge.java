@@ -148,7 +148,12 @@ public final class UseJudge {
 
   /** What the use rules say of an active, under the use that speaks. */
   public static Findings judge(UseFacts facts) {
-    return judge(RULES, choose(facts).map(facts::choosing).orElse(facts), Findings.all());
+    return judge(facts, choose(facts));
+  }
+
+  /** The same under the use that speaks, chosen before. */
+  static Findings judge(UseFacts facts, Optional<Use> chosen) {
+    return judge(RULES, chosen.map(facts::choosing).orElse(facts), Findings.all());
   }
 
   /** Whether no use of the label allows it; makes no words. */
