@@ -55,15 +55,16 @@ public final class MixJudge {
   }
 
   public JudgedMix judge(SprayJob job) {
-    return judge(job, withoutWalk(job));
+    return judge(job, withoutWalk(job, Findings.all()));
   }
 
   /**
-   * The same, or nothing when labels and journal alone block the job more often than so many times;
-   * nobody then needs to know what it would do to the weeds.
+   * Which rules object and where, without their words; or nothing when labels and journal alone
+   * block the job more often than so many times: nobody then needs to know what it would do to the
+   * weeds.
    */
-  Optional<JudgedMix> judge(SprayJob job, long mostBlocks) {
-    WithoutWalk known = withoutWalk(job);
+  Optional<JudgedMix> glance(SprayJob job, long mostBlocks) {
+    WithoutWalk known = withoutWalk(job, Findings.places());
     return Judgement.leastBlocks(known.ofUses(), known.ofSequence()) > mostBlocks
         ? Optional.empty()
         : Optional.of(judge(job, known));
@@ -72,9 +73,8 @@ public final class MixJudge {
   /** What is found of a job without walking the season. */
   private record WithoutWalk(List<ActiveUse> actives, Findings ofUses, Findings ofSequence) {}
 
-  private WithoutWalk withoutWalk(SprayJob job) {
+  private WithoutWalk withoutWalk(SprayJob job, Findings out) {
     PassTiming timing = Timings.on(scene.traces(), job.date());
-    Findings out = Findings.all();
     RuleBook.nextCrop().judgeJournal(scene.book(), field, out);
     List<ActiveUse> actives = uses(job, timing, out);
     PairJudge.judge(actives, About.PROGRAM.withPass(scene.passIndex()), out);
@@ -83,10 +83,8 @@ public final class MixJudge {
             scene.book(),
             field,
             new DatedMix(
-                scene.passIndex(),
-                job.date(),
-                PassPositions.of(scene.traces(), timing),
-                job.mix()));
+                scene.passIndex(), job.date(), PassPositions.of(scene.traces(), timing), job.mix()),
+            out.fresh());
     return new WithoutWalk(actives, out, sequence);
   }
 
@@ -106,7 +104,7 @@ public final class MixJudge {
     for (PassRule rule : PASS_RULES) {
       rule.judge(facts, out);
     }
-    out.addAll(dayFindings(facts, job, sun));
+    out.addAll(dayFindings(facts, job, sun, out.fresh()));
     out.addAll(known.ofSequence());
     Judgement judgement =
         Judgement.of(out.withoutPass(), List.of(), List.of(JudgedTank.of(known.actives())));
@@ -115,7 +113,11 @@ public final class MixJudge {
 
   /** What the rules on the day alone say. */
   public static Findings dayFindings(PassFacts facts, SprayJob job, Optional<SunTimes> sun) {
-    Findings out = Findings.all();
+    return dayFindings(facts, job, sun, Findings.all());
+  }
+
+  private static Findings dayFindings(
+      PassFacts facts, SprayJob job, Optional<SunTimes> sun, Findings out) {
     DayFacts day = new DayFacts(facts, job, sun);
     for (DayRule rule : DAY_RULES) {
       rule.judge(day, out);
@@ -128,7 +130,7 @@ public final class MixJudge {
     for (UseFacts facts :
         UseJudge.facts(scene.book(), scene.traces(), scene.passIndex(), timing, job)) {
       Optional<Use> use = UseJudge.choose(facts);
-      out.addAll(UseJudge.judge(facts, use));
+      out.addAll(UseJudge.judge(facts, use, out.fresh()));
       actives.add(new ActiveUse(facts.dose(), facts.active(), use));
     }
     return actives;

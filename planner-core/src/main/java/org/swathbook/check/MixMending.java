@@ -43,10 +43,20 @@ public final class MixMending {
       if (best.isEmpty()) {
         break;
       }
-      now = best.get().judged();
+      JudgedMix then = judge.judge(best.get().change().job());
+      if (!isBetter(then, now)) {
+        break;
+      }
+      now = then;
       changes.add(best.get().change().words());
     }
     return changes.isEmpty() ? Optional.empty() : Optional.of(new MendedMix(now, changes));
+  }
+
+  /** Word for word, and not at a glance alone. */
+  private static boolean isBetter(JudgedMix then, JudgedMix now) {
+    long blocks = count(then, Severity.BLOCK) - count(now, Severity.BLOCK);
+    return blocks < 0 || blocks == 0 && count(then, Severity.WARN) < count(now, Severity.WARN);
   }
 
   private static boolean stands(JudgedMix judged) {
@@ -65,8 +75,9 @@ public final class MixMending {
     if (now.judgement().findings().stream().anyMatch(MixMending::wantsAPartner)) {
       all.addAll(changes.partners());
     }
-    long blocks = count(now, Severity.BLOCK);
-    long warns = count(now, Severity.WARN);
+    JudgedMix seen = judge.glance(now.job(), Long.MAX_VALUE).orElseThrow();
+    long blocks = count(seen, Severity.BLOCK);
+    long warns = count(seen, Severity.WARN);
     // Judged side by side: each by itself, and the best of them is the same in any order.
     return all.parallelStream()
         .flatMap(change -> tried(change, blocks).stream())
@@ -89,7 +100,7 @@ public final class MixMending {
     return most < 0
         ? Optional.empty()
         : judge
-            .judge(change.job(), most)
+            .glance(change.job(), most)
             .map(
                 judged ->
                     new Tried(

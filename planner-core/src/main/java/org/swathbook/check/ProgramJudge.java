@@ -72,7 +72,7 @@ public final class ProgramJudge {
     List<ActiveUse> actives = new ArrayList<>();
     for (UseFacts facts : UseJudge.facts(book, traces, pass.index(), pass.timing(), pass.mix())) {
       Optional<Use> use = UseJudge.choose(facts);
-      out.addAll(UseJudge.judge(facts, use));
+      out.addAll(UseJudge.judge(facts, use, Findings.all()));
       actives.add(new ActiveUse(facts.dose(), facts.active(), use));
     }
     PairJudge.judge(actives, About.PROGRAM.withPass(pass.index()), out);

@@ -23,9 +23,9 @@ public final class SequenceJudge {
     return judge(book, field, passes, false, Findings.all());
   }
 
-  /** The same of one tank that is about to be loaded. */
-  static Findings judgeTank(Book book, Field field, DatedMix tank) {
-    return judge(book, field, List.of(tank), true, Findings.all());
+  /** The same of one tank that is about to be loaded, put into a collector. */
+  static Findings judgeTank(Book book, Field field, DatedMix tank, Findings out) {
+    return judge(book, field, List.of(tank), true, out);
   }
 
   /** Whether a cap, a count or an interval is broken; makes no words. */

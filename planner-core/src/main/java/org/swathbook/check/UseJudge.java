@@ -148,12 +148,12 @@ public final class UseJudge {
 
   /** What the use rules say of an active, under the use that speaks. */
   public static Findings judge(UseFacts facts) {
-    return judge(facts, choose(facts));
+    return judge(facts, choose(facts), Findings.all());
   }
 
   /** The same under the use that speaks, chosen before. */
-  static Findings judge(UseFacts facts, Optional<Use> chosen) {
-    return judge(RULES, chosen.map(facts::choosing).orElse(facts), Findings.all());
+  static Findings judge(UseFacts facts, Optional<Use> chosen, Findings out) {
+    return judge(RULES, chosen.map(facts::choosing).orElse(facts), out);
   }
 
   /** Whether no use of the label allows it; makes no words. */

@@ -38,29 +38,51 @@ public final class Findings {
           .thenComparing(a -> a.about().product().map(p -> p.value()).orElse(""))
           .thenComparing(a -> a.about().weed().map(w -> w.value()).orElse(""));
 
-  private final boolean wordless;
+  /** How much of a finding is kept. */
+  private enum Kept {
+    WORDS,
+    PLACES,
+    COUNTS
+  }
+
+  private static final Text NO_WORDS = Text.of("", "");
+
+  private final Kept kept;
   private final Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
   private final Set<Finding> findings = new LinkedHashSet<>();
   private final Set<Ask> asks = new LinkedHashSet<>();
 
-  private Findings(boolean wordless) {
-    this.wordless = wordless;
+  private Findings(Kept kept) {
+    this.kept = kept;
   }
 
   /** Collects everything with its words. */
   public static Findings all() {
-    return new Findings(false);
+    return new Findings(Kept.WORDS);
+  }
+
+  /**
+   * Which rule objects how hard and where, without its words: enough to compare tanks of which one
+   * is then judged again. Asks have theirs.
+   */
+  public static Findings places() {
+    return new Findings(Kept.PLACES);
   }
 
   /** Only counts, by severity. */
   public static Findings counting() {
-    return new Findings(true);
+    return new Findings(Kept.COUNTS);
+  }
+
+  /** An empty one that keeps as much. */
+  public Findings fresh() {
+    return new Findings(kept);
   }
 
   public void add(Rule rule, Severity severity, About about, Supplier<Text> text) {
     counts.merge(severity, 1, Integer::sum);
-    if (!wordless) {
-      Text t = text.get();
+    if (kept != Kept.COUNTS) {
+      Text t = kept == Kept.WORDS ? text.get() : NO_WORDS;
       findings.add(
           new Finding(
               rule.id(),
@@ -89,7 +111,7 @@ public final class Findings {
   /** Something that matters here and is not known, whichever pass made it matter. */
   public void ask(Rule rule, About about, Supplier<Lookup> lookup) {
     counts.merge(Severity.ASK, 1, Integer::sum);
-    if (!wordless) {
+    if (kept != Kept.COUNTS) {
       Lookup l = lookup.get();
       asks.add(new Ask(rule.id(), l.what(), l.where(), about.withoutPass()));
     }
@@ -103,7 +125,7 @@ public final class Findings {
 
   /** The same of one pass alone, which needs no number. */
   public Findings withoutPass() {
-    Findings out = new Findings(wordless);
+    Findings out = fresh();
     out.counts.putAll(counts);
     for (Finding f : findings) {
       out.findings.add(f.withoutPass());
@@ -114,7 +136,7 @@ public final class Findings {
 
   /** The same as said of a pass, counted from 0. */
   public Findings ofPass(int index) {
-    Findings out = new Findings(wordless);
+    Findings out = fresh();
     out.counts.putAll(counts);
     for (Finding f : findings) {
       out.findings.add(f.withPass(index));
@@ -125,7 +147,7 @@ public final class Findings {
 
   /** The same less some findings, each now counted once; all asks stay. */
   public Findings without(Predicate<Finding> gone) {
-    Findings out = new Findings(wordless);
+    Findings out = fresh();
     for (Finding f : findings) {
       if (!gone.test(f)) {
         out.findings.add(f);
