@@ -29,8 +29,11 @@ import org.swathbook.rules.Finding;
 import org.swathbook.rules.LabelUses;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.Rated;
+import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.Say;
+import org.swathbook.rules.SequenceRule;
 import org.swathbook.rules.Severity;
+import org.swathbook.rules.UseRule;
 import org.swathbook.tank.InHundredGallons;
 import org.swathbook.tank.Partner;
 import org.swathbook.tank.TankNeeds;
@@ -91,13 +94,22 @@ final class MixChanges {
 
   /** Whether something speaks of an active of the dose, or of the whole tank by a block. */
   private boolean isNamed(Dose dose) {
-    return against.stream()
-        .anyMatch(
-            f ->
-                f.about()
-                    .ingredient()
-                    .map(i -> dose.actives().stream().anyMatch(a -> a.ingredient().id().equals(i)))
-                    .orElse(f.severity() == Severity.BLOCK));
+    return against.stream().anyMatch(f -> speaksOf(f, dose));
+  }
+
+  private static boolean speaksOf(Finding f, Dose dose) {
+    return f.about()
+        .ingredient()
+        .map(i -> dose.actives().stream().anyMatch(a -> a.ingredient().id().equals(i)))
+        .orElse(f.severity() == Severity.BLOCK);
+  }
+
+  /** Whether less of an active may answer it; a warning of weeds or of the day only grows. */
+  private static boolean turnsOnAmount(Finding f) {
+    return f.severity() == Severity.BLOCK
+        || RuleBook.find(f.rule().value())
+            .filter(r -> r instanceof SequenceRule || r instanceof UseRule u && u.readsAmount())
+            .isPresent();
   }
 
   /**
@@ -210,8 +222,9 @@ final class MixChanges {
       }
     }
     Rate now = dose.rate().in(dose.product().spoken().unit());
+    boolean lessMayHelp = against.stream().anyMatch(f -> speaksOf(f, dose) && turnsOnAmount(f));
     for (double amount : amounts) {
-      if (Math.abs(amount - now.amount()) < 1e-9) {
+      if (Math.abs(amount - now.amount()) < 1e-9 || amount < now.amount() && !lessMayHelp) {
         continue;
       }
       Rate rate = new Rate(amount, now.unit(), now.area(), now.basis());

@@ -73,7 +73,8 @@ public final class MixMending {
     MixChanges changes = new MixChanges(now);
     List<MixChange> all = new ArrayList<>(changes.ofWhatIsThere());
     if (now.judgement().findings().stream().anyMatch(MixMending::wantsAPartner)) {
-      all.addAll(changes.partners());
+      // Two uses of one label may come to the same tank.
+      changes.partners().stream().filter(c -> !all.contains(c)).forEach(all::add);
     }
     JudgedMix seen = judge.glance(now.job(), Long.MAX_VALUE).orElseThrow();
     long blocks = count(seen, Severity.BLOCK);
