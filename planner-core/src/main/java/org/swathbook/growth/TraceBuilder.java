@@ -108,11 +108,17 @@ public final class TraceBuilder {
     List<WeedPressure> weeds = book.weedsOf(field.id());
     Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(texture(field), latitude(field)));
     SoilAge age = new SoilAge(new SoilAge.Parameters(SoilAge.reference(station, topsoil)));
-    List<FieldOutdoors.Year> out = new ArrayList<>();
+    List<YearsWeather> weathers = new ArrayList<>();
     for (int year : years) {
       List<WeatherDay> days = ScenarioDays.of(station, year, book.season(), observedTo, weather);
-      out.add(year(book, field, crop, weeds, year, days, topsoil, age, seen));
+      checkPlanting(field, book.season(), year, days);
+      weathers.add(new YearsWeather(year, days));
     }
+    // Side by side: no year reads another.
+    List<FieldOutdoors.Year> out =
+        weathers.parallelStream()
+            .map(y -> year(book, field, crop, weeds, y.year(), y.days(), topsoil, age, seen))
+            .toList();
     return new FieldOutdoors(field, crop, weeds, book.season(), seen, out);
   }
 
@@ -142,17 +148,9 @@ public final class TraceBuilder {
     return field.latitude().orElse(ASSUMED_LATITUDE);
   }
 
-  private static FieldOutdoors.Year year(
-      Book book,
-      Field field,
-      Crop crop,
-      List<WeedPressure> weeds,
-      int year,
-      List<WeatherDay> weather,
-      Topsoil topsoil,
-      SoilAge age,
-      ScoutedField seen) {
-    int season = book.season();
+  private record YearsWeather(int year, List<WeatherDay> days) {}
+
+  private static void checkPlanting(Field field, int season, int year, List<WeatherDay> weather) {
     int plantingDay = SeasonTrace.dayOf(field.plantDate(), season, year);
     if (plantingDay < 0 || plantingDay >= weather.size()) {
       throw new IllegalArgumentException(
@@ -165,6 +163,20 @@ public final class TraceBuilder {
               + " to 31 October "
               + season);
     }
+  }
+
+  private static FieldOutdoors.Year year(
+      Book book,
+      Field field,
+      Crop crop,
+      List<WeedPressure> weeds,
+      int year,
+      List<WeatherDay> weather,
+      Topsoil topsoil,
+      SoilAge age,
+      ScoutedField seen) {
+    int season = book.season();
+    int plantingDay = SeasonTrace.dayOf(field.plantDate(), season, year);
     ScoutedYear scouted = new ScoutedYear(seen, season, year);
     List<WeatherDay> days = scouted.watered(weather);
     int harvestDay = harvestDay(field, season, year, days.size());
