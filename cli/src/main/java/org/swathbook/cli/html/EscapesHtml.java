@@ -75,7 +75,7 @@ public final class EscapesHtml {
     blocks.add(
         new Block.Grid(
             List.of("product", "site", "days", "control %", "cost, $/acre", "saves, $/acre"),
-            words.respray()));
+            words.resprayInOneRow()));
     words.resprayNotes().forEach(l -> line("small", l));
   }
 

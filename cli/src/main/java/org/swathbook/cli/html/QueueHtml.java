@@ -50,7 +50,7 @@ public final class QueueHtml {
   }
 
   private void looked(QueueReport.Row row) {
-    line("big", words.title(row) + ", " + words.when(row));
+    line("lead", words.title(row) + ", " + words.when(row));
     line("", words.mix(row));
     words.why(row).forEach(l -> line("fact", l));
     line("", String.join("; ", words.stands(row)));

@@ -188,6 +188,21 @@ public final class EscapesWords {
     return out;
   }
 
+  /** The same with all products of a tank in its row. */
+  public List<List<String>> resprayInOneRow() {
+    List<List<String>> out = new ArrayList<>();
+    for (List<String> row : respray()) {
+      if (row.get(1).isEmpty()) {
+        List<String> whole = new ArrayList<>(out.remove(out.size() - 1));
+        whole.set(0, whole.get(0) + " " + row.get(0));
+        out.add(List.copyOf(whole));
+      } else {
+        out.add(row);
+      }
+    }
+    return out;
+  }
+
   private static String product(Dose dose) {
     return dose.product().name() + " " + Figures.rate(dose.rate());
   }
