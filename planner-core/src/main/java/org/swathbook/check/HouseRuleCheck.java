@@ -11,6 +11,7 @@ import org.swathbook.rules.HouseTests;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.WalkedPasses;
 import org.swathbook.season.WeedOutcome;
 
 /** Which house rules a walked program breaks, for the driver weeds. */
@@ -46,10 +47,11 @@ public final class HouseRuleCheck {
         season.weeds().stream().filter(w -> w.pressure().driver().isDriver()).toList();
     List<BrokenHouseRule> foliar = new ArrayList<>();
     List<BrokenHouseRule> soil = new ArrayList<>();
+    WalkedPasses walked = season.walkedPasses();
     for (PassOutcome pass : season.passes()) {
       for (WeedOutcome driver : drivers) {
         if (!pass.made()) {
-          sites(house, season, pass, driver, foliar, soil);
+          sites(house, walked, pass, driver, foliar, soil);
         }
       }
     }
@@ -101,7 +103,7 @@ public final class HouseRuleCheck {
 
   private static void sites(
       HouseRules house,
-      SeasonOutcome season,
+      WalkedPasses walked,
       PassOutcome pass,
       WeedOutcome driver,
       List<BrokenHouseRule> foliar,
@@ -120,8 +122,7 @@ public final class HouseRuleCheck {
                 foliarAsked,
                 w.effectiveFoliarSites()));
       }
-      int soilAsked =
-          HouseTests.soilSitesAsked(house, season.walkedPasses(), pass.index(), w.weed());
+      int soilAsked = HouseTests.soilSitesAsked(house, walked, pass.index(), w.weed());
       if (w.effectiveSoilSites() < soilAsked) {
         soil.add(
             new BrokenHouseRule(
