@@ -91,12 +91,12 @@ public final class NoActivatingRainRule implements PassRule {
           facts.about(),
           () ->
               Text.of(
-                      most(facts, needed.getAsDouble())
-                          + " needs "
-                          + Numbers.decimals(inches, 2)
-                          + " in of rain or irrigation to work; the next ten days bring "
-                          + Numbers.decimals(ahead.getAsDouble(), 2)
-                          + " in of rain, the rest is the irrigation's.",
+                      needAndRain(
+                              most(facts, needed.getAsDouble()),
+                              inches,
+                              "rain or irrigation",
+                              ahead)
+                          + " of rain, the rest is the irrigation's.",
                       "the actives' activating rain in the catalog")
                   .cleared(
                       Numbers.decimals(inches, 1) + " in of irrigation within " + WEEK + " days"));
@@ -106,12 +106,7 @@ public final class NoActivatingRainRule implements PassRule {
           facts.about(),
           () ->
               Text.of(
-                      most(facts, needed.getAsDouble())
-                          + " needs "
-                          + Numbers.decimals(inches, 2)
-                          + " in of rain to work; the next ten days bring "
-                          + Numbers.decimals(ahead.getAsDouble(), 2)
-                          + " in.",
+                      needAndRain(most(facts, needed.getAsDouble()), inches, "rain", ahead) + ".",
                       "the actives' activating rain in the catalog")
                   .compared(
                       Numbers.decimals(ahead.getAsDouble(), 2) + " in",
@@ -130,6 +125,19 @@ public final class NoActivatingRainRule implements PassRule {
         .map(Say::start)
         .findFirst()
         .orElseThrow();
+  }
+
+  /** What the active that needs most needs, and what comes of it in the next ten days. */
+  private static String needAndRain(
+      String active, double inches, String of, OptionalDouble aheadInches) {
+    return active
+        + " needs "
+        + Numbers.decimals(inches, 2)
+        + " in of "
+        + of
+        + " to work; the next ten days bring "
+        + Numbers.decimals(aheadInches.getAsDouble(), 2)
+        + " in";
   }
 
   private void byYears(PassFacts facts, Findings out) {
