@@ -7,11 +7,25 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Everything known, by id; immutable. Listings are in the order of their ids. */
 public final class Catalog {
 
-  private record Key(WeedId weed, IngredientId ingredient, Response.Timing timing) {}
+  private record Key(WeedId weed, IngredientId ingredient, Response.Timing timing) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Key o
+          && weed.equals(o.weed)
+          && ingredient.equals(o.ingredient)
+          && timing == o.timing;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * weed.hashCode() + ingredient.hashCode()) + timing.hashCode();
+    }
+  }
 
   private final SortedMap<IngredientId, Ingredient> ingredients = new TreeMap<>();
   private final SortedMap<ProductId, Product> products = new TreeMap<>();

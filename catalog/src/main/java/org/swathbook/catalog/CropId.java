@@ -1,5 +1,7 @@
 package org.swathbook.catalog;
 
+import org.jspecify.annotations.Nullable;
+
 /** Id of a crop: {@code grain-sorghum}. */
 public record CropId(String value) implements Comparable<CropId> {
 
@@ -12,6 +14,18 @@ public record CropId(String value) implements Comparable<CropId> {
   /** The id of a name as people write it. */
   public static CropId of(String name) {
     return new CropId(Slug.of(name));
+  }
+
+  // Written out, as in every key that is hashed at a start: what Java makes for a record is linked
+  // when it is first called, which costs a short command more than all its hashing.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CropId o && value.equals(o.value);
+  }
+
+  @Override
+  public int hashCode() {
+    return value.hashCode();
   }
 
   @Override

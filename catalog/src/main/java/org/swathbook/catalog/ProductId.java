@@ -1,5 +1,7 @@
 package org.swathbook.catalog;
 
+import org.jspecify.annotations.Nullable;
+
 /** Id of a generic product: {@code glyphosate-4.5sl}. */
 public record ProductId(String value) implements Comparable<ProductId> {
 
@@ -12,6 +14,18 @@ public record ProductId(String value) implements Comparable<ProductId> {
   /** The id of a name as people write it. */
   public static ProductId of(String name) {
     return new ProductId(Slug.of(name));
+  }
+
+  // Written out, as in every key that is hashed at a start: what Java makes for a record is linked
+  // when it is first called, which costs a short command more than all its hashing.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ProductId o && value.equals(o.value);
+  }
+
+  @Override
+  public int hashCode() {
+    return value.hashCode();
   }
 
   @Override

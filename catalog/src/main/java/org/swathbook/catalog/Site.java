@@ -2,6 +2,7 @@ package org.swathbook.catalog;
 
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A site of action by its HRAC/WSSA number. Numbers of older lists are accepted and mean the
@@ -24,6 +25,18 @@ public record Site(int number) implements Comparable<Site> {
       return Optional.empty();
     }
     return Optional.of(of(Integer.parseInt(t)));
+  }
+
+  // Written out, as in every key that is hashed at a start: what Java makes for a record is linked
+  // when it is first called, which costs a short command more than all its hashing.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Site o && number == o.number;
+  }
+
+  @Override
+  public int hashCode() {
+    return number;
   }
 
   @Override

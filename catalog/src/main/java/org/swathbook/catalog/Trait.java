@@ -1,5 +1,7 @@
 package org.swathbook.catalog;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A trait or seed treatment of a crop that a use may need: {@code glyphosate}, {@code 2-4-d},
  * {@code safened-seed}.
@@ -15,6 +17,18 @@ public record Trait(String value) implements Comparable<Trait> {
   /** The id of a name as people write it. */
   public static Trait of(String name) {
     return new Trait(Slug.of(name));
+  }
+
+  // Written out, as in every key that is hashed at a start: what Java makes for a record is linked
+  // when it is first called, which costs a short command more than all its hashing.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Trait o && value.equals(o.value);
+  }
+
+  @Override
+  public int hashCode() {
+    return value.hashCode();
   }
 
   @Override

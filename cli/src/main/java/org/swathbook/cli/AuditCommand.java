@@ -39,6 +39,7 @@ import picocli.CommandLine.Spec;
 
 /** Looks through the journal of fields: diversity of sites, or the ledger. */
 @Command(
+    addMethodSubcommands = false,
     name = "audit",
     description = {
       "Which fields lean on one chemistry: by driver weed and past season what sites of action the"

@@ -39,12 +39,16 @@ final class BookOption {
   }
 
   Book load(BookPaths paths) {
-    return new BookLoader().load(folder(paths));
+    return loader().load(folder(paths));
   }
 
   /** A book of which one field is asked about, as it was typed. */
   Book loadFor(BookPaths paths, String field) {
-    return new BookLoader().loadFor(folder(paths), field);
+    return loader().loadFor(folder(paths), field);
+  }
+
+  private BookLoader loader() {
+    return new BookLoader(Swathbook.of(spec).catalogs());
   }
 
   /** An empty path is no folder to the platform. */

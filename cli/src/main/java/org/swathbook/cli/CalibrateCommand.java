@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
 
 /** What a sprayer gives, and how it is set to what is wanted. */
 @Command(
+    addMethodSubcommands = false,
     name = "calibrate",
     description = {
       "Reckons a sprayer's volume, nozzle flow, speed and pressure from what was measured, and what"

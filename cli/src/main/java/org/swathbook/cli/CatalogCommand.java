@@ -7,6 +7,7 @@ import picocli.CommandLine.Spec;
 
 /** Looks into the catalog; the work is done by the commands below it. */
 @Command(
+    addMethodSubcommands = false,
     name = "catalog",
     description = {
       "Shows and reviews the catalog of ingredients, products, weeds and crops.",

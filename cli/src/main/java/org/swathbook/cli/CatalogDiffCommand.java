@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
 
 /** Says in words what differs between two catalogs. */
 @Command(
+    addMethodSubcommands = false,
     name = "diff",
     description = {
       "Says in words what changed from one catalog to another.",

@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
 
 /** Shows what of a book a changed catalog breaks. */
 @Command(
+    addMethodSubcommands = false,
     name = "impact",
     description = {
       "Judges the saved programs and this season's journal of a book under two catalogs and names"

@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
 
 /** Looks a catalog over for its keeper. */
 @Command(
+    addMethodSubcommands = false,
     name = "lint",
     description = {
       "Finds contradictions in the catalog, and what its keeper should see to.",

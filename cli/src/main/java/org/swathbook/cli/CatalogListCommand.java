@@ -18,6 +18,7 @@ import picocli.CommandLine.TypeConversionException;
 
 /** Names what is in the catalog. */
 @Command(
+    addMethodSubcommands = false,
     name = "list",
     description = {"Lists what the catalog holds.", "For example: catalog list product"})
 final class CatalogListCommand implements Callable<Integer> {

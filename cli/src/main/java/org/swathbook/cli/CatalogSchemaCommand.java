@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
 
 /** Prints what an editor needs to complete and check the files that people keep. */
 @Command(
+    addMethodSubcommands = false,
     name = "schema",
     description = {
       "Prints the JSON Schema of a YAML file, or the Table Schema of a CSV file, of the catalog or"

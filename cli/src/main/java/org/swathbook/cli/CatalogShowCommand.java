@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
 
 /** Shows one entry with the source of every value. */
 @Command(
+    addMethodSubcommands = false,
     name = "show",
     description = {
       "Shows one entry: every value with its source, what is not stated, where it is used.",

@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
 
 /** Judges a tank before it is loaded, or a whole program. */
 @Command(
+    addMethodSubcommands = false,
     name = "check",
     description = {
       "Judges a tank mix for a field and a day before it is loaded: what stands against it, whose"

@@ -8,6 +8,7 @@ import picocli.CommandLine.Spec;
 
 /** Teaches a shell the names of commands and options. */
 @Command(
+    addMethodSubcommands = false,
     name = "completion",
     description = {
       "Prints a script by which bash or zsh completes commands, options and files.",

@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
 
 /** Judges what lived through a pass, or tells where a look is due. */
 @Command(
+    addMethodSubcommands = false,
     name = "escapes",
     description = {
       "Judges the plants that were seen after a pass: dead, dying or living on, what the survivors"

@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
 
 /** Makes a new book. */
 @Command(
+    addMethodSubcommands = false,
     name = "init",
     description = {
       "Makes the folder of a new book, with remarks that say what belongs where.",

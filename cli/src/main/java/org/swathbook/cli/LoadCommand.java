@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
 
 /** The sheet by which a sprayer is filled. */
 @Command(
+    addMethodSubcommands = false,
     name = "load",
     description = {
       "Prints the load sheet of a tank mix: how much of what goes into each load and in which order,"

@@ -11,6 +11,7 @@ import java.io.InputStreamReader;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.Reader;
+import org.swathbook.catalog.file.CatalogLoader;
 import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;
 
@@ -23,7 +24,9 @@ public final class Main {
     PrintWriter out = new PrintWriter(new BufferedWriter(new OutputStreamWriter(result, UTF_8)));
     PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, UTF_8), true);
     Reader answers = new BufferedReader(new InputStreamReader(System.in, UTF_8));
-    CommandLine root = commandLine(out, err, answers, args);
+    CatalogLoader catalogs =
+        Swathbook.readsBook(args) ? CatalogLoader.ahead() : new CatalogLoader();
+    CommandLine root = commandLine(out, err, answers, catalogs, args);
     if (Colour.wanted(isTerminal(), System.getenv())) {
       root.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.ON));
     }
@@ -60,16 +63,18 @@ public final class Main {
    * @param args what it will be called with; without any it knows every command
    */
   static CommandLine commandLine(PrintWriter out, PrintWriter err, String... args) {
-    return commandLine(out, err, Reader.nullReader(), args);
+    return commandLine(out, err, Reader.nullReader(), new CatalogLoader(), args);
   }
 
   /**
    * The same where questions can be answered.
    *
    * @param answers lines of whoever called
+   * @param catalogs reads the catalogs of books
    */
-  static CommandLine commandLine(PrintWriter out, PrintWriter err, Reader answers, String... args) {
-    CommandLine root = new CommandLine(new Swathbook(answers));
+  static CommandLine commandLine(
+      PrintWriter out, PrintWriter err, Reader answers, CatalogLoader catalogs, String... args) {
+    CommandLine root = new CommandLine(new Swathbook(answers, catalogs));
     // Before what follows, which is handed down to the commands that are there.
     // And in a plain loop: Java would take a class of this age out of its archive for a method of
     // it

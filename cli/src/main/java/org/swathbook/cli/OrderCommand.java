@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
 
 /** What to buy for planned programs. */
 @Command(
+    addMethodSubcommands = false,
     name = "order",
     description = {
       "Adds up what to buy for the programs that the book keeps: in whole packages, by grower and all"

@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
 
 /** Plans the season of fields. */
 @Command(
+    addMethodSubcommands = false,
     name = "plan",
     description = {
       "Plans fields: the program recommended for each, others to compare, and why.",

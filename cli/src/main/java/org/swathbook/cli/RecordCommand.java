@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
 
 /** Writes into the journal what was sprayed. */
 @Command(
+    addMethodSubcommands = false,
     name = "record",
     description = {
       "Writes into the journal what was sprayed, a line a product, and prints the id of the pass.",

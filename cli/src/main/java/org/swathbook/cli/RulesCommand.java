@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
 
 /** Shows the rule book. */
 @Command(
+    addMethodSubcommands = false,
     name = "rules",
     description = {
       "Lists the rules that programs are judged by, or shows one in full.",

@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
 
 /** Walks one program through every weather year. */
 @Command(
+    addMethodSubcommands = false,
     name = "season",
     description = {
       "Walks one program through every weather year and judges it.",

@@ -2,6 +2,7 @@ package org.swathbook.cli;
 
 import java.io.Reader;
 import java.util.List;
+import org.swathbook.catalog.file.CatalogLoader;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,6 +13,7 @@ import picocli.CommandLine.Spec;
 
 /** The program's own options; the work is done by the commands below it. */
 @Command(
+    addMethodSubcommands = false,
     name = "swathbook",
     description = "Plans herbicide programs and checks tank mixes. The label is the law.",
     synopsisSubcommandLabel = "COMMAND",
@@ -25,9 +27,21 @@ import picocli.CommandLine.Spec;
     versionProvider = Swathbook.Version.class)
 final class Swathbook implements Runnable {
   private final Reader answers;
+  private final CatalogLoader catalogs;
 
-  Swathbook(Reader answers) {
+  Swathbook(Reader answers, CatalogLoader catalogs) {
     this.answers = answers;
+    this.catalogs = catalogs;
+  }
+
+  /** The program that a command belongs to. */
+  static Swathbook of(CommandSpec command) {
+    return (Swathbook) command.root().userObject();
+  }
+
+  /** Reads catalogs, each once. */
+  CatalogLoader catalogs() {
+    return catalogs;
   }
 
   /** Asks whoever called. */
@@ -95,6 +109,14 @@ final class Swathbook implements Runnable {
               CatalogCommand.class,
               RulesCommand.class,
               CompletionCommand.class);
+    };
+  }
+
+  /** Whether a call reads a book, of which its catalog takes longest. */
+  static boolean readsBook(String... args) {
+    return switch (args.length == 0 ? "" : args[0]) {
+      case "plan", "season", "check", "load", "order", "record", "escapes", "audit" -> true;
+      default -> false;
     };
   }
 

@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.swathbook.catalog.file.CatalogLoader;
 import picocli.CommandLine;
 
 /** One call of the program inside the test: its exit code and what it wrote. */
@@ -25,7 +26,11 @@ record Called(int code, String out, String err) {
     StringWriter err = new StringWriter();
     CommandLine program =
         Main.commandLine(
-            new PrintWriter(out), new PrintWriter(err, true), new StringReader(answers), args);
+            new PrintWriter(out),
+            new PrintWriter(err, true),
+            new StringReader(answers),
+            new CatalogLoader(),
+            args);
     return new Called(Main.run(program, args), out.toString(), err.toString());
   }
 

@@ -1,13 +1,12 @@
 package org.swathbook.control;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
@@ -24,20 +23,59 @@ import org.swathbook.program.Mix;
  */
 public final class Effects {
 
-  private record FoliarKey(ActiveKey active, Position.Phase phase, int weed) {}
+  private record FoliarKey(ActiveKey active, Position.Phase phase, int weed) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof FoliarKey o
+          && active.equals(o.active)
+          && phase == o.phase
+          && weed == o.weed;
+    }
 
-  private record SoilKey(IngredientId active, long rate, int year, int day) {}
+    @Override
+    public int hashCode() {
+      return 31 * (31 * active.hashCode() + phase.hashCode()) + weed;
+    }
+  }
 
-  private record ActiveKey(IngredientId active, long rate, List<String> formulations) {}
+  private record SoilKey(IngredientId active, long rate, int year, int day) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof SoilKey o
+          && active.equals(o.active)
+          && rate == o.rate
+          && year == o.year
+          && day == o.day;
+    }
 
-  /** Tables of so many tanks are kept; the rest is made again, to the same bits. */
+    @Override
+    public int hashCode() {
+      return 31 * (31 * (31 * active.hashCode() + Long.hashCode(rate)) + year) + day;
+    }
+  }
+
+  private record ActiveKey(IngredientId active, long rate, List<String> formulations) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof ActiveKey o
+          && active.equals(o.active)
+          && rate == o.rate
+          && formulations.equals(o.formulations);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * active.hashCode() + Long.hashCode(rate)) + formulations.hashCode();
+    }
+  }
+
+  /** Tables of so many tanks are kept; with more, all are made again, to the same bits. */
   private static final int TANKS_KEPT = 4096;
 
   private final Catalog catalog;
   private final TraceSet traces;
   private final List<SoilYear> years;
-  private final Cache<List<ActiveKey>, MixEffect> mixes =
-      Caffeine.newBuilder().maximumSize(TANKS_KEPT).executor(Runnable::run).build();
+  private final Map<List<ActiveKey>, MixEffect> mixes = new ConcurrentHashMap<>();
   private final Map<FoliarKey, Optional<double[]>> foliar = new ConcurrentHashMap<>();
   private final Map<SoilKey, Optional<List<SoilEffect>>> soil = new ConcurrentHashMap<>();
   private final Map<IngredientId, Double> soilShares = new ConcurrentHashMap<>();
@@ -59,7 +97,10 @@ public final class Effects {
   public MixEffect of(Mix mix) {
     List<TankActive> actives = TankActive.of(mix);
     List<ActiveKey> key = actives.stream().map(Effects::key).toList();
-    return mixes.get(key, k -> new MixEffect(this, actives));
+    if (mixes.size() >= TANKS_KEPT) {
+      mixes.clear();
+    }
+    return mixes.computeIfAbsent(key, k -> new MixEffect(this, actives));
   }
 
   private static ActiveKey key(TankActive a) {

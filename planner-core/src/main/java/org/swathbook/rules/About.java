@@ -2,6 +2,7 @@ package org.swathbook.rules;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.WeedId;
@@ -25,6 +26,23 @@ public record About(
           Optional.empty(),
           OptionalInt.empty(),
           Optional.empty());
+
+  // Written out, as in every key that is hashed at a start: see RuleId.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof About o
+        && ingredient.equals(o.ingredient)
+        && product.equals(o.product)
+        && weed.equals(o.weed)
+        && pass.equals(o.pass)
+        && neighbor.equals(o.neighbor);
+  }
+
+  @Override
+  public int hashCode() {
+    int subject = 31 * (31 * ingredient.hashCode() + product.hashCode()) + weed.hashCode();
+    return 31 * (31 * subject + pass.hashCode()) + neighbor.hashCode();
+  }
 
   public About withIngredient(IngredientId id) {
     return new About(Optional.of(id), product, weed, pass, neighbor);

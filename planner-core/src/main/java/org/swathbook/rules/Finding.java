@@ -1,5 +1,7 @@
 package org.swathbook.rules;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One objection.
  *
@@ -18,6 +20,25 @@ public record Finding(
     String source,
     String remedy,
     About about) {
+
+  // Written out, as in every key that is hashed at a start: see RuleId.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Finding o
+        && rule.equals(o.rule)
+        && severity == o.severity
+        && message.equals(o.message)
+        && limit.equals(o.limit)
+        && actual.equals(o.actual)
+        && source.equals(o.source)
+        && remedy.equals(o.remedy)
+        && about.equals(o.about);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * rule.hashCode() + message.hashCode()) + about.hashCode();
+  }
 
   Finding withPass(int index) {
     return new Finding(

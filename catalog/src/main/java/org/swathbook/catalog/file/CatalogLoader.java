@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
@@ -24,8 +26,19 @@ public final class CatalogLoader {
   private static final String PLACE = "/org/swathbook/catalog/";
   private static final int KEPT = 8;
 
-  private final Cache<CatalogContent, Catalog> made =
-      Caffeine.newBuilder().maximumSize(KEPT).build();
+  // Both made when first needed: a program started for one command has no time for the others.
+  private @Nullable CompletableFuture<Catalog> starter;
+  private @Nullable Cache<CatalogContent, Catalog> made;
+
+  /**
+   * One that reads the starter catalog at once, in a thread of its own, while its caller does what
+   * comes before.
+   */
+  public static CatalogLoader ahead() {
+    CatalogLoader loader = new CatalogLoader();
+    loader.starter = CompletableFuture.supplyAsync(CatalogLoader::readStarter, CatalogLoader::run);
+    return loader;
+  }
 
   /** The starter catalog by itself. */
   public Catalog starter() {
@@ -94,12 +107,37 @@ public final class CatalogLoader {
     if (!problems.isEmpty()) {
       return CatalogAssembler.assemble(files(withStarter, own), problems);
     }
-    return made.get(
-        new CatalogContent(withStarter, own),
-        key ->
-            withStarter && own.isEmpty()
-                ? MadeStarter.read(resource(MadeStarter.NAME))
-                : CatalogAssembler.assemble(files(withStarter, own), problems));
+    if (withStarter && own.isEmpty()) {
+      return madeStarter();
+    }
+    return made()
+        .get(
+            new CatalogContent(withStarter, own),
+            key -> CatalogAssembler.assemble(files(withStarter, own), problems));
+  }
+
+  private synchronized Catalog madeStarter() {
+    if (starter == null) {
+      starter = CompletableFuture.completedFuture(readStarter());
+    }
+    return starter.join();
+  }
+
+  private synchronized Cache<CatalogContent, Catalog> made() {
+    if (made == null) {
+      made = Caffeine.newBuilder().maximumSize(KEPT).build();
+    }
+    return made;
+  }
+
+  private static void run(Runnable reading) {
+    Thread thread = new Thread(reading, "starter catalog");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private static Catalog readStarter() {
+    return MadeStarter.read(resource(MadeStarter.NAME));
   }
 
   private static List<CatalogFile> files(boolean withStarter, List<CatalogFile> own) {

@@ -3,6 +3,7 @@ package org.swathbook.book.file;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Rate;
 import org.swathbook.program.Dose;
@@ -10,7 +11,20 @@ import org.swathbook.source.Texts;
 
 /** The columns product, rate and unit of a journal as a dose; equal cells share one. */
 final class DoseCells {
-  private record Cells(String product, String rate, String unit) {}
+  private record Cells(String product, String rate, String unit) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Cells o
+          && product.equals(o.product)
+          && rate.equals(o.rate)
+          && unit.equals(o.unit);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * product.hashCode() + rate.hashCode()) + unit.hashCode();
+    }
+  }
 
   private final DoseParser parser;
   private final Map<Cells, Dose> known = new HashMap<>();

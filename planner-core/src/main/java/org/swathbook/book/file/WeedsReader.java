@@ -37,7 +37,17 @@ final class WeedsReader {
 
   static final Map<String, DriverKind> DRIVERS = drivers();
 
-  private record Key(FieldId field, WeedId weed) {}
+  private record Key(FieldId field, WeedId weed) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Key o && field.equals(o.field) && weed.equals(o.weed);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * field.hashCode() + weed.hashCode();
+    }
+  }
 
   /** Rows of one field and weed so far. */
   private static final class Gathered {

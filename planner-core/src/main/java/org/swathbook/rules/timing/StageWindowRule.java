@@ -67,7 +67,7 @@ public final class StageWindowRule implements UseRule {
 
   /** A year in which the day is another use's, for this dose and these traits, is inside. */
   private static List<WindowCheck.Answer> answers(UseFacts facts, Use use) {
-    List<Use> others = others(facts, use);
+    List<Use> others = others(facts);
     List<WindowCheck.Answer> answers = new ArrayList<>();
     for (int y = 0; y < facts.traces().years().size(); y++) {
       SeasonTrace trace = facts.traces().years().get(y);
@@ -86,13 +86,13 @@ public final class StageWindowRule implements UseRule {
   }
 
   /** A pass around emergence may be one use in early years and another in late ones. */
-  private static List<Use> others(UseFacts facts, Use use) {
+  private static List<Use> others(UseFacts facts) {
     double kgPerHa = Rate.lbPerAcre(facts.mixLbPerAcre(), facts.ingredient().rateBasis()).kgPerHa();
     Position.Phase phase = LabelUses.phase(facts.positions());
     return UseFinder.open(
             facts.ingredient(), facts.dose().product().formulation(), facts.field(), kgPerHa)
         .stream()
-        .filter(u -> !u.equals(use) && !u.isIn(phase) && LabelUses.hasTraits(u, facts.field()))
+        .filter(u -> !u.isIn(phase) && LabelUses.hasTraits(u, facts.field()))
         .toList();
   }
 

@@ -152,13 +152,23 @@ public final class WeedTooTallRule implements PassRule {
     return inches.equals(Say.inches(limitCm)) ? "a little more than " + inches : inches;
   }
 
+  private static int indexOf(PassFacts facts, WeedPressure pressure) {
+    List<WeedPressure> weeds = facts.traces().weeds();
+    for (int w = 0; w < weeds.size(); w++) {
+      if (weeds.get(w).weed().id().equals(pressure.weed().id())) {
+        return w;
+      }
+    }
+    return -1;
+  }
+
   /**
    * The last day before the pass on which the unsprayed plants were within a height, median over
    * the years; empty when that was before planting.
    */
   private static Optional<LocalDate> lastDayInSize(
       PassFacts facts, WeedPressure pressure, double limitCm) {
-    int weed = facts.traces().weeds().indexOf(pressure);
+    int weed = indexOf(facts, pressure);
     if (weed < 0) {
       return Optional.empty();
     }
