@@ -1,5 +1,6 @@
 package org.swathbook.check;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
@@ -39,7 +40,9 @@ public final class SequenceJudge {
     List<DatedMix> dated = passes.stream().map(journal::dated).toList();
     List<DatedMix> planned = passes.stream().map(p -> journal.dated(p.asPlanned())).toList();
     Ledger ledger = ledger(book, field, journal, dated);
-    Ledger plannedLedger = ledger(book, field, journal, planned);
+    // On one day, as a tank is, both are the same book-keeping.
+    Ledger plannedLedger =
+        dates(dated).equals(dates(planned)) ? ledger : ledger(book, field, journal, planned);
     for (int i = 0; i < dated.size(); i++) {
       DatedMix p = dated.get(i);
       SequenceFacts facts =
@@ -59,6 +62,10 @@ public final class SequenceJudge {
       }
     }
     return out;
+  }
+
+  private static List<LocalDate> dates(List<DatedMix> passes) {
+    return passes.stream().map(DatedMix::date).toList();
   }
 
   private static Ledger ledger(

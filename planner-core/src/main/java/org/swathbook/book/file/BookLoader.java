@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.function.Predicate;
 import org.swathbook.book.Book;
 import org.swathbook.book.CropEconomics;
@@ -93,6 +95,11 @@ public final class BookLoader {
     FieldList fields = new FieldsReader(names, crops, dates, problems).read(folder);
     List<Field> sound = problems.count() == before ? fields.fields() : List.of();
     before = problems.count();
+    // Weather takes longest, and knows nothing of the tables that are read meanwhile.
+    Reading weather = new Reading(new Problems(), new ArrayList<>());
+    List<Field> withWeather = ofAsked(fields.fields(), asked);
+    CompletableFuture<Map<String, StationWeather>> reading =
+        CompletableFuture.supplyAsync(() -> stations(folder, withWeather, weather));
     List<WeedPressure> weeds = new WeedsReader(names, fields, problems).read(folder);
     boolean weedsRead = problems.count() == before;
     Prices prices =
@@ -100,8 +107,9 @@ public final class BookLoader {
             .read(folder);
     Journal journal = new ApplicationsReader(names, fields, prices, problems).read(folder);
     List<PastSeason> past = pastSeasons(folder, names, fields, dates, problems, notes);
-    Map<String, StationWeather> stations =
-        stations(folder, ofAsked(fields.fields(), asked), problems, notes);
+    Map<String, StationWeather> stations = finished(reading);
+    problems.addAll(weather.problems().sorted());
+    notes.addAll(weather.notes());
     List<Scouting> seen = List.of();
     if (ScoutingReader.TABLE.isThere(folder)) {
       Optional<List<WeedPressure>> known = weedsRead ? Optional.of(weeds) : Optional.empty();
@@ -178,12 +186,28 @@ public final class BookLoader {
     return out.isEmpty() ? fields : out;
   }
 
+  /** What comes up while something is read. */
+  private record Reading(Problems problems, List<String> notes) {}
+
   private static Map<String, StationWeather> stations(
-      Path folder, List<Field> fields, Problems problems, List<String> notes) {
+      Path folder, List<Field> fields, Reading reading) {
     Map<String, StationWeather> out = new TreeMap<>();
     for (String station : fields.stream().map(Field::station).distinct().sorted().toList()) {
-      WeatherReader.read(folder, station, problems, notes).ifPresent(w -> out.put(station, w));
+      WeatherReader.read(folder, station, reading.problems(), reading.notes())
+          .ifPresent(w -> out.put(station, w));
     }
     return out;
+  }
+
+  /** The result, or the very exception that the reading ended with. */
+  private static <T> T finished(CompletableFuture<T> reading) {
+    try {
+      return reading.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw e;
+    }
   }
 }
