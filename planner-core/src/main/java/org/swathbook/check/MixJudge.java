@@ -36,10 +36,14 @@ public final class MixJudge {
   private final MixScene scene;
   private final Optional<SunTimes> sun;
 
+  /** What the journal alone forbids, whatever is in the tank. */
+  private final Findings ofJournal = Findings.all();
+
   private MixJudge(Field field, MixScene scene, Optional<SunTimes> sun) {
     this.field = field;
     this.scene = scene;
     this.sun = sun;
+    RuleBook.nextCrop().judgeJournal(scene.book(), field, ofJournal);
   }
 
   /**
@@ -75,7 +79,7 @@ public final class MixJudge {
 
   private WithoutWalk withoutWalk(SprayJob job, Findings out) {
     PassTiming timing = Timings.on(scene.traces(), job.date());
-    RuleBook.nextCrop().judgeJournal(scene.book(), field, out);
+    out.addAll(ofJournal);
     List<ActiveUse> actives = uses(job, timing, out);
     PairJudge.judge(actives, About.PROGRAM.withPass(scene.passIndex()), out);
     Findings sequence =

@@ -14,7 +14,7 @@ import java.util.function.Predicate;
  * quotes are the matter of the reader that is chosen.
  */
 record FirstLines(List<String> lines) {
-  private static final int MOST_BYTES = 1 << 16;
+  private static final int MOST_BYTES = 1 << 13;
   private static final String BYTE_ORDER_MARK = "\u00EF\u00BB\u00BF";
 
   FirstLines {
