@@ -73,8 +73,9 @@ final class MixChanges {
       }
     }
     Mix fitted = withAdjuvants(job.mix(), facts.actives());
-    if (!fitted.equals(job.mix())) {
-      out.add(new MixChange(adjuvantWords(fitted), job.with(fitted), false));
+    String words = adjuvantWords(fitted);
+    if (!words.isEmpty()) {
+      out.add(new MixChange(words, job.with(fitted), false));
     }
     if (stands("water-quality")) {
       conditioned(out);
@@ -160,7 +161,7 @@ final class MixChanges {
                       withAdjuvantWords("add " + p.id() + " " + Say.productRate(rate), with.mix());
                   out.add(
                       new MixChange(
-                          fitted.equals(with)
+                          fitted.setup().droplets().equals(with.setup().droplets())
                               ? words
                               : words
                                   + ", "
@@ -205,10 +206,7 @@ final class MixChanges {
       return;
     }
     Optional<Use> use =
-        facts.actives().stream()
-            .filter(a -> a.dose().equals(dose))
-            .findFirst()
-            .flatMap(ActiveUse::use);
+        facts.actives().stream().filter(a -> isOf(a, dose)).findFirst().flatMap(ActiveUse::use);
     if (use.isEmpty() || !(SoilRates.of(use.get(), facts.field()) instanceof SoilRates.Allowed a)) {
       return;
     }
@@ -260,6 +258,12 @@ final class MixChanges {
         : Optional.empty();
   }
 
+  /** Whether an active came with this very dose: the tank may hold another that is like it. */
+  @SuppressWarnings("ReferenceEquality")
+  private static boolean isOf(ActiveUse active, Dose dose) {
+    return active.dose() == dose;
+  }
+
   private void without(int place, List<MixChange> out) {
     if (job.mix().doses().size() < 2) {
       return;
@@ -267,8 +271,7 @@ final class MixChanges {
     Dose dropped = job.mix().doses().get(place);
     List<Dose> doses = new ArrayList<>(job.mix().doses());
     doses.remove(place);
-    List<ActiveUse> actives =
-        facts.actives().stream().filter(a -> !a.dose().equals(dropped)).toList();
+    List<ActiveUse> actives = facts.actives().stream().filter(a -> !isOf(a, dropped)).toList();
     Mix fitted = withAdjuvants(with(doses), actives);
     out.add(
         new MixChange(

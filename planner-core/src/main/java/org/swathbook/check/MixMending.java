@@ -2,6 +2,7 @@ package org.swathbook.check;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -73,8 +74,10 @@ public final class MixMending {
     MixChanges changes = new MixChanges(now);
     List<MixChange> all = new ArrayList<>(changes.ofWhatIsThere());
     if (now.judgement().findings().stream().anyMatch(MixMending::wantsAPartner)) {
-      // Two uses of one label may come to the same tank.
-      changes.partners().stream().filter(c -> !all.contains(c)).forEach(all::add);
+      // Two uses of one label may come to the same tank, which then has the same words.
+      Set<String> said = new HashSet<>();
+      all.forEach(c -> said.add(c.words()));
+      changes.partners().stream().filter(c -> said.add(c.words())).forEach(all::add);
     }
     JudgedMix seen = judge.glance(now.job(), Long.MAX_VALUE).orElseThrow();
     long blocks = count(seen, Severity.BLOCK);

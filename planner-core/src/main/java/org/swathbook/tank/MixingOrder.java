@@ -2,8 +2,10 @@ package org.swathbook.tank;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.swathbook.catalog.Product;
@@ -131,7 +133,9 @@ public record MixingOrder(
       }
     }
     out.add(MixingStep.of(MixingStep.Kind.TOP_UP, "top up with " + carrier));
-    return out.stream().distinct().toList();
+    // A premix is poured once, whichever of its actives it was met by.
+    Set<String> said = new HashSet<>();
+    return out.stream().filter(s -> said.add(s.kind() + " " + s.what())).toList();
   }
 
   private static List<String> disagreements(List<Poured> poured) {
