@@ -76,7 +76,8 @@ final class SeasonAudit {
    */
   static SprayedSeason.Found sprayed(Book book, Field today, PastSeason row) {
     SeasonAudit audit = new SeasonAudit(book, today, row);
-    Optional<TraceSet> trace = audit.trace(new SharedTraces());
+    SharedTraces alone = new SharedTraces(book.catalog());
+    Optional<TraceSet> trace = audit.trace(alone);
     if (trace.isEmpty()) {
       return new SprayedSeason.Found(Optional.empty(), audit.notWalked);
     }
@@ -100,7 +101,7 @@ final class SeasonAudit {
                 audit.field,
                 row,
                 trace.get(),
-                Kernel.of(past, trace.get()),
+                alone.kernel(past, trace.get()),
                 made,
                 audit.drivers())),
         audit.notes);
@@ -117,7 +118,7 @@ final class SeasonAudit {
   static Result of(Book book, Field today, PastSeason row, SharedTraces shared) {
     SeasonAudit audit = new SeasonAudit(book, today, row);
     Optional<TraceSet> trace = audit.trace(shared);
-    Optional<SeasonOutcome> outcome = trace.map(audit::walk);
+    Optional<SeasonOutcome> outcome = trace.map(t -> audit.walk(shared.kernel(audit.past, t)));
     List<SeasonSites> sites = audit.drivers().stream().map(w -> audit.sites(w, outcome)).toList();
     return new Result(
         sites,
@@ -178,7 +179,7 @@ final class SeasonAudit {
     return trace;
   }
 
-  private SeasonOutcome walk(TraceSet trace) {
+  private SeasonOutcome walk(Kernel kernel) {
     List<Pass> passes = new ArrayList<>();
     tanks.forEach(
         (tank, rows) -> {
@@ -190,7 +191,7 @@ final class SeasonAudit {
           }
         });
     Program program = new Program("As sprayed in " + row.season(), field.id(), passes);
-    return SeasonWalk.walkMade(past, Kernel.of(past, trace), program);
+    return SeasonWalk.walkMade(past, kernel, program);
   }
 
   private void notWalked(String why) {

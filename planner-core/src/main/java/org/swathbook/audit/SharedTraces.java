@@ -13,18 +13,25 @@ import org.swathbook.book.Field;
 import org.swathbook.book.Resistance;
 import org.swathbook.book.Tillage;
 import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.growth.SoilReferences;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.season.Kernel;
+import org.swathbook.season.SharedKernels;
 
 /**
  * Outdoors of past seasons, computed once for all fields that had the same: station, season, crop
  * and its dates, soil, weeds and what was seen of the crop. Nothing that a sprayer does changes
- * them. One of these serves one audit of one book; several threads may use it.
+ * them. Their kernels share what rests on no outdoors. One of these serves one audit of one book;
+ * several threads may use it.
  */
 final class SharedTraces {
   private final Map<Same, Optional<TraceSet>> known = new ConcurrentHashMap<>();
+  private final SoilReferences soils = new SoilReferences();
+  private final SharedKernels kernels;
 
   /** All of a field and season from which its outdoors is computed. */
   private record Same(
@@ -50,11 +57,19 @@ final class SharedTraces {
 
   private record SameSight(LocalDate date, Optional<String> cropStage) {}
 
+  SharedTraces(Catalog catalog) {
+    this.kernels = new SharedKernels(catalog);
+  }
+
+  Kernel kernel(Book past, TraceSet traces) {
+    return Kernel.of(past, traces, kernels);
+  }
+
   /** The outdoors of that very season; empty when the station does not have all of its days. */
   Optional<TraceSet> of(Book past, Field field) {
     List<WeedPressure> weeds = past.weedsOf(field.id());
     return known
-        .computeIfAbsent(same(past, field, weeds), k -> PastBook.trace(past, field))
+        .computeIfAbsent(same(past, field, weeds), k -> PastBook.trace(past, field, soils))
         .map(t -> new TraceSet(field, t.crop(), weeds, t.years()));
   }
 

@@ -47,7 +47,7 @@ public record SiteAudit(
     List<JournalFinding> findings = new ArrayList<>();
     List<String> silent = new ArrayList<>();
     FieldBooks books = new FieldBooks(book);
-    SharedTraces shared = new SharedTraces();
+    SharedTraces shared = new SharedTraces(book.catalog());
     // Fields do not know of each other; the results keep their order.
     List<Walked> walked =
         fields.parallelStream().map(f -> Walked.of(f, books.of(f), shared)).toList();

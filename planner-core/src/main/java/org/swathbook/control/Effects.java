@@ -11,6 +11,7 @@ import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Weed;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceSet;
@@ -72,16 +73,28 @@ public final class Effects {
   /** Tables of so many tanks are kept; with more, all are made again, to the same bits. */
   private static final int TANKS_KEPT = 4096;
 
-  private final Catalog catalog;
+  private final SharedEffects shared;
+  private final SharedEffects.Ground ground;
+  private final List<SharedEffects.Stand> stands;
   private final TraceSet traces;
   private final List<SoilYear> years;
   private final Map<List<ActiveKey>, MixEffect> mixes = new ConcurrentHashMap<>();
-  private final Map<FoliarKey, Optional<double[]>> foliar = new ConcurrentHashMap<>();
+  private final Map<FoliarKey, Optional<SharedEffects.Plain>> foliar = new ConcurrentHashMap<>();
   private final Map<SoilKey, Optional<List<SoilEffect>>> soil = new ConcurrentHashMap<>();
-  private final Map<IngredientId, Double> soilShares = new ConcurrentHashMap<>();
 
   public Effects(Catalog catalog, TraceSet traces) {
-    this.catalog = catalog;
+    this(new SharedEffects(catalog), traces);
+  }
+
+  /**
+   * The same for one of many fields.
+   *
+   * @param shared of the catalog of them all
+   */
+  public Effects(SharedEffects shared, TraceSet traces) {
+    this.shared = shared;
+    this.ground = shared.ground(traces.field());
+    this.stands = traces.weeds().stream().map(shared::stand).toList();
     this.traces = traces;
     this.years = traces.years().stream().map(SoilYear::new).toList();
   }
@@ -90,17 +103,13 @@ public final class Effects {
     return traces;
   }
 
-  Catalog catalog() {
-    return catalog;
-  }
-
   public MixEffect of(Mix mix) {
     List<TankActive> actives = TankActive.of(mix);
     List<ActiveKey> key = actives.stream().map(Effects::key).toList();
     if (mixes.size() >= TANKS_KEPT) {
       mixes.clear();
     }
-    return mixes.computeIfAbsent(key, k -> new MixEffect(this, actives));
+    return mixes.computeIfAbsent(key, k -> new MixEffect(this, shared.tank(key, actives)));
   }
 
   private static ActiveKey key(TankActive a) {
@@ -116,31 +125,40 @@ public final class Effects {
   }
 
   OptionalDouble fresh(Ingredient active, int weed) {
-    return Responses.fresh(catalog, active, weed(weed));
+    return shared.fresh(active, weed(weed));
   }
 
   /** Control through leaves by height class of an active by itself; empty when not known. */
-  Optional<double[]> foliar(TankActive active, int weed, Position.Phase phase) {
+  Optional<SharedEffects.Plain> foliar(TankActive active, int weed, Position.Phase phase) {
     return foliar.computeIfAbsent(
-        new FoliarKey(key(active), phase, weed), k -> foliarTable(active, weed, phase));
+        new FoliarKey(key(active), phase, weed), k -> plain(active, weed, phase));
   }
 
-  private Optional<double[]> foliarTable(TankActive active, int weed, Position.Phase phase) {
-    Optional<FoliarCurve> curve = Responses.foliar(catalog, active.ingredient(), weed(weed), phase);
+  private Optional<SharedEffects.Plain> plain(TankActive active, int weed, Position.Phase phase) {
+    Optional<FoliarCurve> curve = shared.curve(active.ingredient(), weed(weed), phase);
     if (curve.isPresent() && curve.get().emax() == 0) {
-      return Optional.of(new double[HeightClasses.COUNT]);
+      return Optional.of(SharedEffects.NOTHING);
     }
-    OptionalDouble high = LabelRates.high(active, traces.field(), phase);
+    OptionalDouble high = ground.high(active, phase);
     return curve.isPresent() && high.isPresent() && high.getAsDouble() > 0
-        ? Optional.of(curve.get().table(active.kgPerHa() / high.getAsDouble()))
+        ? Optional.of(shared.plain(curve.get(), active.kgPerHa() / high.getAsDouble()))
         : Optional.empty();
+  }
+
+  /** What a tank does through the leaves of a weed in a phase. */
+  FoliarTable table(
+      SharedEffects.Tank tank, int weed, Position.Phase phase, Optional<Site> without) {
+    List<SharedEffects.Plain> plain = new ArrayList<>();
+    for (TankActive a : tank.actives) {
+      plain.add(foliar(a, weed, phase).orElse(SharedEffects.NOTHING));
+    }
+    return shared.table(tank, stands.get(weed), List.copyOf(plain), without);
   }
 
   /** The course of an active in the soil; empty for one without soil activity. */
   Optional<ResidualCurve> residual(TankActive active, int year, int day) {
     Ingredient i = active.ingredient();
-    double share =
-        soilShares.computeIfAbsent(i.id(), id -> LabelRates.soilShare(i, traces.field()));
+    double share = ground.soilShare(i);
     boolean leaches = i.site().number() != 3 && Responses.isCoarse(traces.field());
     return i.residual()
         .find()

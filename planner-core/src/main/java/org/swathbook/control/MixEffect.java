@@ -20,8 +20,8 @@ public final class MixEffect {
   private record Key(Position.Phase phase, int weed, int site) {}
 
   private final Effects effects;
+  private final SharedEffects.Tank tank;
   private final List<TankActive> actives;
-  private final MixInteractions interactions;
   private final OptionalDouble[][] fresh;
   private final Map<Key, FoliarTable> without = new ConcurrentHashMap<>();
 
@@ -35,10 +35,10 @@ public final class MixEffect {
   /** Bit n for site n of any active. */
   private final long sites;
 
-  MixEffect(Effects effects, List<TankActive> actives) {
+  MixEffect(Effects effects, SharedEffects.Tank tank) {
     this.effects = effects;
-    this.actives = actives;
-    this.interactions = new MixInteractions(actives, effects.catalog().interactions());
+    this.tank = tank;
+    this.actives = tank.actives;
     int weeds = effects.traces().weeds().size();
     for (Position.Phase phase : Position.Phase.values()) {
       whole.put(phase, new FoliarTable[weeds]);
@@ -91,14 +91,7 @@ public final class MixEffect {
   }
 
   private FoliarTable table(int weed, Position.Phase phase, Optional<Site> gone) {
-    return FoliarTable.of(
-        effects.traces().weeds().get(weed), actives, interactions, plain(weed, phase), gone);
-  }
-
-  private List<double[]> plain(int weed, Position.Phase phase) {
-    return actives.stream()
-        .map(a -> effects.foliar(a, weed, phase).orElseGet(() -> new double[HeightClasses.COUNT]))
-        .toList();
+    return effects.table(tank, weed, phase, gone);
   }
 
   /** What an active does in the soil when sprayed on a day of a year (its place in the set). */

@@ -91,28 +91,23 @@ public final class SoilAge {
     return temperatureFactor(soilC) * waterFactor(relativeWater);
   }
 
-  /** fT · fW of each day of a gapless record. */
-  private static double[] activity(List<WeatherDay> days, Topsoil topsoil) {
-    double[] out = new double[days.size()];
-    Topsoil.State soil = topsoil.before(days.get(0));
-    for (int d = 0; d < out.length; d++) {
-      soil = topsoil.integrate(soil, topsoil.rates(soil, days.get(d)));
-      out[d] = activity(soil.temperature().meanC(), topsoil.relativeWater(soil));
-    }
-    return out;
-  }
-
   /** fRef of a station's scenario years on one soil. */
   static double reference(StationWeather station, Topsoil topsoil) {
-    double[] activity = activity(station.days(), topsoil);
-    LocalDate first = station.days().get(0).date();
+    List<WeatherDay> days = station.days();
+    LocalDate first = days.get(0).date();
+    Topsoil.State soil = topsoil.before(days.get(0));
     double sum = 0;
     int count = 0;
+    int next = 0;
+    // The soil is followed through every day; how active it is matters on few of them.
     for (int year : station.scenarioYears()) {
       int from = (int) (LocalDate.of(year, 5, 10).toEpochDay() - first.toEpochDay());
-      for (int d = from; d < from + REFERENCE_DAYS; d++) {
-        sum += activity[d];
-        count++;
+      for (; next < from + REFERENCE_DAYS; next++) {
+        soil = topsoil.integrate(soil, topsoil.rates(soil, days.get(next)));
+        if (next >= from) {
+          sum += activity(soil.temperature().meanC(), topsoil.relativeWater(soil));
+          count++;
+        }
       }
     }
     if (!(sum > 0)) {

@@ -76,18 +76,29 @@ public final class TraceBuilder {
    *     planting date lies outside it
    */
   public static TraceSet ofSeason(Book book, Field field) {
+    return ofSeason(book, field, new SoilReferences());
+  }
+
+  /**
+   * The same for one of many fields.
+   *
+   * @param soils of the stations of one book
+   */
+  public static TraceSet ofSeason(Book book, Field field, SoilReferences soils) {
     if (!book.station(field).scenarioYears().contains(book.season())) {
       throw new IllegalArgumentException(
           "station " + field.station() + " has no full weather of " + book.season());
     }
     LocalDate end = LocalDate.of(book.season(), 10, 31);
     ScoutedField seen = ScoutedField.of(book, field, end);
-    return outdoors(book, field, List.of(book.season()), end, WeatherEdit.NONE, seen).with(seen);
+    return outdoors(book, field, List.of(book.season()), end, WeatherEdit.NONE, seen, soils)
+        .with(seen);
   }
 
   private static FieldOutdoors outdoors(
       Book book, Field field, LocalDate observedTo, WeatherEdit weather, ScoutedField seen) {
-    return outdoors(book, field, book.station(field).scenarioYears(), observedTo, weather, seen);
+    List<Integer> years = book.station(field).scenarioYears();
+    return outdoors(book, field, years, observedTo, weather, seen, new SoilReferences());
   }
 
   private static FieldOutdoors outdoors(
@@ -96,7 +107,8 @@ public final class TraceBuilder {
       List<Integer> years,
       LocalDate observedTo,
       WeatherEdit weather,
-      ScoutedField seen) {
+      ScoutedField seen,
+      SoilReferences soils) {
     StationWeather station = book.station(field);
     if (years.isEmpty()) {
       throw new IllegalArgumentException(
@@ -107,7 +119,7 @@ public final class TraceBuilder {
     Crop crop = book.catalog().crop(field.crop());
     List<WeedPressure> weeds = book.weedsOf(field.id());
     Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(texture(field), latitude(field)));
-    SoilAge age = new SoilAge(new SoilAge.Parameters(SoilAge.reference(station, topsoil)));
+    SoilAge age = new SoilAge(soils.of(station, texture(field), latitude(field), topsoil));
     List<YearsWeather> weathers = new ArrayList<>();
     for (int year : years) {
       List<WeatherDay> days = ScenarioDays.of(station, year, book.season(), observedTo, weather);

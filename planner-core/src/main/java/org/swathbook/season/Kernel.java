@@ -50,10 +50,10 @@ public final class Kernel {
   private volatile @Nullable Score untreated;
   private final Map<LocalDate, PassTiming> timings = new ConcurrentHashMap<>();
 
-  private Kernel(Book book, TraceSet traces) {
+  private Kernel(Book book, TraceSet traces, SharedKernels shared) {
     this.traces = traces;
     this.house = book.house();
-    this.effects = new Effects(book.catalog(), traces);
+    this.effects = new Effects(shared.effects(), traces);
     this.yieldLoss = YieldLoss.of(traces.field().crop(), traces.weeds());
     CropEconomics economics = book.crops().get(traces.field().crop());
     if (economics == null) {
@@ -66,7 +66,8 @@ public final class Kernel {
     this.clocks = new HeightClock[weeds];
     this.grid = new YearWeed[traces.years().size()][weeds];
     for (int w = 0; w < weeds; w++) {
-      clocks[w] = new HeightClock(traces.years().get(0).cohorts(w).model());
+      clocks[w] =
+          shared.clock(traces.weeds().get(w).weed(), traces.years().get(0).cohorts(w).model());
       for (int y = 0; y < grid.length; y++) {
         grid[y][w] = new YearWeed(traces.years().get(y), w, removal);
       }
@@ -76,7 +77,16 @@ public final class Kernel {
   }
 
   public static Kernel of(Book book, TraceSet traces) {
-    return new Kernel(book, traces);
+    return of(book, traces, new SharedKernels(book.catalog()));
+  }
+
+  /**
+   * The same for one of many fields.
+   *
+   * @param shared of the catalog of them all
+   */
+  public static Kernel of(Book book, TraceSet traces, SharedKernels shared) {
+    return new Kernel(book, traces, shared);
   }
 
   public TraceSet traces() {

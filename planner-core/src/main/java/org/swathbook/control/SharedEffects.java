@@ -1,0 +1,161 @@
+package org.swathbook.control;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import org.swathbook.book.Biotype;
+import org.swathbook.book.Field;
+import org.swathbook.book.SoilSample;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Site;
+import org.swathbook.catalog.Weed;
+import org.swathbook.catalog.WeedId;
+
+/**
+ * What doses do that rests on labels, soils and biotypes and on no field's outdoors: computed once
+ * for all fields of a book. One of these serves one catalog; several threads may use it.
+ */
+public final class SharedEffects {
+  /** Tables of so many tanks on so many weeds are kept; the rest is made again, to the same bits. */
+  private static final int TABLES_KEPT = 40_000;
+
+  /** All of a field by which labels measure a dose. */
+  private record GroundKey(CropId crop, Optional<String> state, List<SoilSample> soils) {}
+
+  /** What labels measure doses by on one ground. */
+  static final class Ground {
+    private final Field example;
+    private final Map<HighKey, OptionalDouble> highs = new ConcurrentHashMap<>();
+    private final Map<IngredientId, Double> soilShares = new ConcurrentHashMap<>();
+
+    private Ground(Field example) {
+      this.example = example;
+    }
+
+    OptionalDouble high(TankActive active, Position.Phase phase) {
+      return highs.computeIfAbsent(
+          new HighKey(active.ingredient().id(), active.formulations(), phase),
+          k -> LabelRates.high(active, example, phase));
+    }
+
+    double soilShare(Ingredient active) {
+      return soilShares.computeIfAbsent(active.id(), k -> LabelRates.soilShare(active, example));
+    }
+  }
+
+  private record HighKey(IngredientId active, List<String> formulations, Position.Phase phase) {}
+
+  private record WeedKey(WeedId weed, List<Biotype> biotypes) {}
+
+  /** A weed by its biotypes, whatever its number. */
+  static final class Stand {
+    private final WeedPressure example;
+
+    private Stand(WeedPressure example) {
+      this.example = example;
+    }
+  }
+
+  /** Actives of a tank with what they do to each other. */
+  static final class Tank {
+    final List<TankActive> actives;
+    private final MixInteractions interactions;
+
+    private Tank(List<TankActive> actives, MixInteractions interactions) {
+      this.actives = actives;
+      this.interactions = interactions;
+    }
+  }
+
+  /** Control by height class of an active by itself. */
+  static final class Plain {
+    final double[] byClass;
+
+    private Plain(double[] byClass) {
+      this.byClass = byClass;
+    }
+  }
+
+  private record PlainKey(FoliarCurve curve, double shareOfHigh) {}
+
+  private record TableKey(Tank tank, Stand stand, List<Plain> plain, Optional<Site> without) {}
+
+  private record FreshKey(IngredientId active, WeedId weed) {}
+
+  private record CurveKey(IngredientId active, WeedId weed, Position.Phase phase) {}
+
+  static final Plain NOTHING = new Plain(new double[HeightClasses.COUNT]);
+
+  private final Catalog catalog;
+  private final Map<GroundKey, Ground> grounds = new ConcurrentHashMap<>();
+  private final Map<WeedKey, Stand> stands = new ConcurrentHashMap<>();
+  private final Map<FreshKey, OptionalDouble> fresh = new ConcurrentHashMap<>();
+  private final Map<CurveKey, Optional<FoliarCurve>> curves = new ConcurrentHashMap<>();
+  private final Cache<Object, Tank> tanks = cache();
+  private final Cache<PlainKey, Plain> plains = cache();
+  private final Cache<TableKey, FoliarTable> tables = cache();
+
+  public SharedEffects(Catalog catalog) {
+    this.catalog = catalog;
+  }
+
+  private static <K, V> Cache<K, V> cache() {
+    return Caffeine.newBuilder().maximumSize(TABLES_KEPT).executor(Runnable::run).build();
+  }
+
+  Ground ground(Field field) {
+    return grounds.computeIfAbsent(
+        new GroundKey(field.crop(), field.state(), SoilSample.of(field)), k -> new Ground(field));
+  }
+
+  Stand stand(WeedPressure weed) {
+    return stands.computeIfAbsent(
+        new WeedKey(weed.weed().id(), weed.biotypes()), k -> new Stand(weed));
+  }
+
+  /**
+   * @param key equal for actives that are equal to the last bit
+   */
+  Tank tank(Object key, List<TankActive> actives) {
+    return tanks.get(
+        key, k -> new Tank(actives, new MixInteractions(actives, catalog.interactions())));
+  }
+
+  OptionalDouble fresh(Ingredient active, Weed weed) {
+    return fresh.computeIfAbsent(
+        new FreshKey(active.id(), weed.id()), k -> Responses.fresh(catalog, active, weed));
+  }
+
+  Optional<FoliarCurve> curve(Ingredient active, Weed weed, Position.Phase phase) {
+    return curves.computeIfAbsent(
+        new CurveKey(active.id(), weed.id(), phase),
+        k -> Responses.foliar(catalog, active, weed, phase));
+  }
+
+  Plain plain(FoliarCurve curve, double shareOfHigh) {
+    return plains.get(
+        new PlainKey(curve, shareOfHigh), k -> new Plain(curve.table(shareOfHigh)));
+  }
+
+  FoliarTable table(
+      Tank tank, Stand stand, List<Plain> plain, Optional<Site> without) {
+    return tables.get(
+        new TableKey(tank, stand, plain, without),
+        k ->
+            FoliarTable.of(
+                stand.example,
+                tank.actives,
+                tank.interactions,
+                plain.stream().map(p -> p.byClass).toList(),
+                without));
+  }
+}

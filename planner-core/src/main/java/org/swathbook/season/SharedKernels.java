@@ -1,0 +1,30 @@
+package org.swathbook.season;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.HeightCurve;
+import org.swathbook.catalog.Weed;
+import org.swathbook.control.SharedEffects;
+import org.swathbook.growth.HeightModel;
+
+/**
+ * What the kernels of many fields have in common: effects that rest on no field's outdoors, and how
+ * weeds grow tall. One of these serves one catalog; several threads may use it.
+ */
+public final class SharedKernels {
+  private final SharedEffects effects;
+  private final Map<HeightCurve, HeightClock> clocks = new ConcurrentHashMap<>();
+
+  public SharedKernels(Catalog catalog) {
+    this.effects = new SharedEffects(catalog);
+  }
+
+  SharedEffects effects() {
+    return effects;
+  }
+
+  HeightClock clock(Weed weed, HeightModel model) {
+    return clocks.computeIfAbsent(weed.height(), k -> new HeightClock(model));
+  }
+}
