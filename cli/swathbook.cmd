@@ -6,6 +6,12 @@ setlocal EnableExtensions DisableDelayedExpansion
 
 set "SB_HOME=%~dp0"
 set "SB_TARGET=%SB_HOME%target"
+rem In what is unpacked from the zip this stands in a folder bin, built, the program one above.
+set "SB_UNPACKED="
+for %%D in ("%SB_HOME%.") do if /i "%%~nxD"=="bin" if not exist "%SB_HOME%pom.xml" set "SB_UNPACKED=1"
+if not defined SB_UNPACKED goto placed
+for %%D in ("%SB_HOME%..") do set "SB_TARGET=%%~fD"
+:placed
 set "SB_JAR=%SB_TARGET%\swathbook.jar"
 set "SB_LIB=%SB_TARGET%\lib"
 set "SB_LOG=%SB_TARGET%\build.log"
@@ -34,6 +40,13 @@ exit /b 2
 :java_found
 for %%J in ("%SB_JAVA%") do set "SB_BIN=%%~dpJ"
 for %%J in ("%SB_BIN%..") do set "SB_JAVA_HOME=%%~fJ"
+if not defined SB_UNPACKED goto look
+if not exist "%SB_JAR%" goto not_whole
+if exist "%SB_LIB%\" goto archive
+:not_whole
+>&2 echo swathbook: "%SB_TARGET%" lacks swathbook.jar or its folder lib; unpack it again, whole
+exit /b 2
+:look
 if not exist "%SB_JAR%" goto build
 if not exist "%SB_LIB%\" goto build
 if exist "%SB_LOCK%\" goto build

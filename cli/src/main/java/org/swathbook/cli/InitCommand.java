@@ -38,14 +38,14 @@ final class InitCommand implements Callable<Integer> {
   @Mixin TodayOption todayOption = new TodayOption();
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() {
     Path target = Objects.requireNonNull(dir).toAbsolutePath().normalize();
     LocalDate today = todayOption.read();
-    if (!isFree(target)) {
-      throw new ParameterException(
-          spec.commandLine(), dir + " holds something already; name a new folder");
-    }
     try {
+      if (!isFree(target)) {
+        throw new ParameterException(
+            spec.commandLine(), dir + " holds something already; name a new folder");
+      }
       new NewBook(target).write(demo, NewBook.seasonAhead(today));
     } catch (IOException e) {
       throw new ParameterException(
@@ -55,9 +55,15 @@ final class InitCommand implements Callable<Integer> {
         .getOut()
         .println(
             demo
-                ? "The demo book is in " + dir + "; try: swathbook plan --book " + dir + " ND-1"
+                ? "The demo book is in " + dir + "; try: swathbook plan --book " + quoted(dir) + " ND-1"
                 : "The new book is in " + dir + "; its README.md says what to fill in");
     return ExitCode.DONE;
+  }
+
+  /** As both shells want a name with a space or a bracket in it. */
+  private static String quoted(@Nullable Path path) {
+    String name = String.valueOf(path);
+    return name.matches("[\\p{L}\\p{N}._/\\\\:~-]+") ? name : '"' + name + '"';
   }
 
   private static boolean isFree(Path target) throws IOException {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
@@ -136,19 +137,21 @@ final class OrderCommand implements Callable<Integer> {
     if (!sheets.isGiven()) {
       return output.json ? OrderJson.of(book, head, report) : OrderText.of(book, head, report);
     }
+    // Put together before anything is written: what can fail there leaves no table behind.
+    Optional<byte[]> workbook = sheets.workbook(() -> workbook(head, report));
     String out = "";
     if (sheets.csv != null) {
       out += HtmlOption.write(sheets.csv, OrderTable.lines(report).csv());
     }
     if (sheets.xlsx != null) {
-      out +=
-          HtmlOption.write(
-              sheets.xlsx,
-              Workbooks.of(
-                  head.today(),
-                  List.of(OrderTable.lines(report), OrderTable.remarks(head, report))));
+      out += HtmlOption.write(sheets.xlsx, workbook.orElseThrow());
     }
     return out + OrderText.besideAFile(report);
+  }
+
+  private static byte[] workbook(ReportHead head, OrderReport report) {
+    return Workbooks.of(
+        head.today(), List.of(OrderTable.lines(report), OrderTable.remarks(head, report)));
   }
 
   private void leaveOut(Field field, String why) {

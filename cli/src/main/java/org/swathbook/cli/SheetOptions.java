@@ -1,10 +1,15 @@
 package org.swathbook.cli;
 
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.swathbook.source.Mark;
+import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -43,6 +48,25 @@ final class SheetOptions {
     }
     for (Path file : files()) {
       HtmlOption.checkFree(file, force);
+    }
+  }
+
+  /**
+   * The bytes of the workbook, when one is wanted.
+   *
+   * @throws ProblemsException when the system has no room for it while it is put together
+   */
+  Optional<byte[]> workbook(Supplier<byte[]> made) {
+    if (xlsx == null) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(made.get());
+    } catch (UncheckedIOException e) {
+      throw ProblemsException.of(
+          Mark.startOf(xlsx.toString()),
+          e.getMessage() + ", and the file is not written",
+          "check that folder and its disk");
     }
   }
 

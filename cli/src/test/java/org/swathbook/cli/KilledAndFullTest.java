@@ -33,7 +33,7 @@ class KilledAndFullTest {
   private static final String TODAY = "2027-06-10";
 
   /** What one call is to write, and what it left. */
-  private record Ended(int code, String out, String err) {}
+  record Ended(int code, String out, String err) {}
 
   @TempDir Path dir;
   private int books;
@@ -51,7 +51,7 @@ class KilledAndFullTest {
     return DemoBookCopy.into(Files.createDirectory(dir.resolve("b" + books++)));
   }
 
-  private static List<String> java(String... args) {
+  static List<String> java(String... args) {
     List<String> command =
         new ArrayList<>(
             List.of(
@@ -68,7 +68,7 @@ class KilledAndFullTest {
   }
 
   /** Output goes through pipes, since a limit on files would hold for files of output too. */
-  private static Ended run(List<String> command) throws Exception {
+  static Ended run(List<String> command) throws Exception {
     Process p = new ProcessBuilder(command).start();
     p.getOutputStream().close();
     StringBuilder out = new StringBuilder();
@@ -96,7 +96,7 @@ class KilledAndFullTest {
     return run(command);
   }
 
-  private static Map<String, String> all(Path folder) throws IOException {
+  static Map<String, String> all(Path folder) throws IOException {
     TreeMap<String, String> out = new TreeMap<>();
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path f : files.filter(Files::isRegularFile).toList()) {
@@ -108,7 +108,7 @@ class KilledAndFullTest {
     return out;
   }
 
-  private static void refused(Ended ended) {
+  static void refused(Ended ended) {
     assertThat(ended.err()).doesNotContain("Exception");
     assertThat(ended.out()).isEmpty();
     assertThat(ended.code()).isEqualTo(ExitCode.WRONG_INPUT);
@@ -241,7 +241,7 @@ class KilledAndFullTest {
     return new String[] {"record", "nd-1-june", "--book", book.toString(), "--today", TODAY};
   }
 
-  private static void killed(List<String> command, int afterMillis) throws Exception {
+  static void killed(List<String> command, int afterMillis) throws Exception {
     Process p =
         new ProcessBuilder(command)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)

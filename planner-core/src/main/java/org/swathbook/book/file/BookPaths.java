@@ -90,7 +90,7 @@ public final class BookPaths {
     }
     List<String> known = names(folder);
     throw ProblemsException.of(
-        Mark.startOf(typed),
+        Mark.startOf(name.isEmpty() ? "''" : typed),
         "there is no such file, and no " + kind.noun + " of this name in the book",
         known.isEmpty()
             ? "write the path of a file; the folder " + kind.folder() + " of the book is empty"
