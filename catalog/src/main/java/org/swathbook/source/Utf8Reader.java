@@ -145,15 +145,20 @@ final class Utf8Reader extends Reader {
   }
 
   private void count() {
-    for (int i = 0; i < chars.limit(); i++) {
-      char c = chars.get(i);
-      if (c == 0) {
+    char[] decoded = chars.array();
+    int end = chars.limit();
+    for (int i = 0; i < end; i++) {
+      char c = decoded[i];
+      if (c >= ' ' && c < Character.MIN_SURROGATE) {
+        // Nearly all there is.
+        column++;
+        afterReturn = false;
+      } else if (c == 0) {
         throw ProblemsException.of(
             new Mark(file, line, column),
             "a NUL character stands in the file, which is then no text",
             "write the file as plain UTF-8 text");
-      }
-      if (c == '\n' && afterReturn) {
+      } else if (c == '\n' && afterReturn) {
         afterReturn = false;
       } else if (c == '\n' || c == '\r') {
         line++;

@@ -1,11 +1,11 @@
 package org.swathbook.book;
 
 import java.time.LocalDate;
-import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.program.FieldId;
 
 /**
@@ -16,19 +16,24 @@ public final class Journal {
 
   public static final Journal EMPTY = new Journal(List.of());
 
-  private final List<Application> applications;
+  private final List<Application> rows;
   private final Map<FieldId, List<Application>> byField;
 
+  /** All in order, made when first asked for: two threads may both make it, of the same rows. */
+  private volatile @Nullable List<Application> ordered;
+
   public Journal(List<Application> applications) {
-    this.applications = applications.stream().sorted(Journal::compare).toList();
-    this.byField =
-        this.applications.stream()
-            .collect(
-                Collectors.groupingBy(
-                    Application::field,
-                    LinkedHashMap::new,
-                    Collectors.collectingAndThen(
-                        Collectors.toList(), Collections::unmodifiableList)));
+    this.rows = List.copyOf(applications);
+    this.byField = new HashMap<>();
+    Map<FieldId, List<Application>> sorted = new HashMap<>();
+    for (Application a : rows) {
+      sorted.computeIfAbsent(a.field(), f -> new ArrayList<>()).add(a);
+    }
+    sorted.forEach(
+        (field, of) -> {
+          of.sort(Journal::compare);
+          byField.put(field, List.copyOf(of));
+        });
   }
 
   /** Written out, for most of a million comparisons end at the date. */
@@ -45,7 +50,12 @@ public final class Journal {
   }
 
   public List<Application> applications() {
-    return applications;
+    List<Application> now = ordered;
+    if (now == null) {
+      now = rows.stream().sorted(Journal::compare).toList();
+      ordered = now;
+    }
+    return now;
   }
 
   public List<Application> of(FieldId field) {
@@ -59,11 +69,11 @@ public final class Journal {
 
   @Override
   public boolean equals(Object o) {
-    return o instanceof Journal j && j.applications.equals(applications);
+    return o instanceof Journal j && j.applications().equals(applications());
   }
 
   @Override
   public int hashCode() {
-    return applications.hashCode();
+    return applications().hashCode();
   }
 }

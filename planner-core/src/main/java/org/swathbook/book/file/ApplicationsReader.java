@@ -84,41 +84,23 @@ final class ApplicationsReader {
           "tempF",
           "note");
 
-  /** A row as read. It has an application, or problems, or neither when it only voids another. */
-  private static final class Draft {
-    private final int line;
-    private final String key;
-    private final Optional<Application> application;
-    private final List<Problem> problems;
-    private int replacedInLine;
-
-    Draft(int line, String key, Optional<Application> application, List<Problem> problems) {
-      this.line = line;
-      this.key = key;
-      this.application = application;
-      this.problems = problems;
-    }
-  }
-
   private final Names names;
   private final Problems problems;
   private final TextParser<FieldId> fields;
   private final TextParser<LocalDate> dates = new Memo<>(Texts::date);
   private final TextParser<Integer> seasons = new Memo<>(Parsers.whole(1950, 2200));
-  private final TextParser<Double> acres = new Memo<>(Parsers::aboveZero);
+  private final TextParser<OptionalDouble> acres = boxed(Parsers::aboveZero);
   private final TextParser<String> crops;
   private final Map<String, TextParser<String>> stages = new HashMap<>();
   private final TextParser<LocalTime> times = new Memo<>(Texts::time);
-  private final TextParser<Double> winds = new Memo<>(Parsers.number(0, 200));
-  private final TextParser<Double> temperatures = new Memo<>(Parsers.number(-60, 150));
+  private final TextParser<OptionalDouble> winds = boxed(Parsers.number(0, 200));
+  private final TextParser<OptionalDouble> temperatures = boxed(Parsers.number(-60, 150));
   private final TextParser<String> compass = new Memo<>(Parsers::compass);
   private final DoseCells doses;
-  private final List<Draft> drafts = new ArrayList<>();
-  private final Map<String, Draft> byKey = new HashMap<>();
-  private final Map<String, List<Draft>> byPass = new HashMap<>();
+  private final JournalDrafts drafts = new JournalDrafts();
 
-  /** One copy of every word: a long journal repeats few words often. */
-  private final Map<String, String> words = new HashMap<>();
+  /** Of the row before: the products of a pass have one. */
+  private SprayRecord record = SprayRecord.EMPTY;
 
   ApplicationsReader(Names names, FieldList fields, Prices prices, Problems problems) {
     this.names = names;
@@ -147,26 +129,26 @@ final class ApplicationsReader {
 
   private Journal journal() {
     List<Application> live = new ArrayList<>();
-    Map<String, FieldId> fieldOfPass = new HashMap<>();
-    for (Draft d : drafts) {
-      if (d.replacedInLine == 0) {
+    for (JournalDrafts.Draft d : drafts.rows()) {
+      if (d.replacedInRow == 0) {
         problems.addAll(d.problems);
-        d.application.ifPresent(
-            a -> {
-              live.add(a);
-              checkField(d, a, fieldOfPass);
-            });
+        if (d.application != null) {
+          live.add(d.application);
+          checkField(d, d.application.field());
+        }
       }
     }
     return new Journal(live);
   }
 
-  private void checkField(Draft d, Application a, Map<String, FieldId> fieldOfPass) {
-    FieldId first = fieldOfPass.putIfAbsent(a.pass(), a.field());
-    if (first != null && !first.equals(a.field())) {
+  private void checkField(JournalDrafts.Draft d, FieldId field) {
+    FieldId first = d.pass.field;
+    if (first == null) {
+      d.pass.field = field;
+    } else if (!first.equals(field)) {
       problems.add(
-          new Mark(TABLE.file(), d.line, 1),
-          "the pass " + a.pass() + " is on " + a.field() + " here and on " + first + " above",
+          new Mark(TABLE.file(), d.row, 1),
+          "the pass " + d.pass.id + " is on " + field + " here and on " + first + " above",
           "give the pass of every field its own id");
     }
   }
@@ -180,22 +162,30 @@ final class ApplicationsReader {
       problems.addAll(own.sorted());
       return;
     }
-    String key = id.get() + "/" + line.get();
-    Optional<Draft> target = corrected(row, key);
+    JournalDrafts.Lines pass = drafts.pass(id.get());
+    Optional<JournalDrafts.Draft> target = corrected(row, pass, line.get());
     boolean voids = !row.isBlank("corrects") && isZero(row.text("rate"));
     Optional<Application> application =
-        voids ? Optional.empty() : application(row, id.get(), line.get());
-    Draft draft = new Draft(row.line(), key, application, own.isEmpty() ? List.of() : own.sorted());
-    drafts.add(draft);
-    byPass.computeIfAbsent(word(id.get()), k -> new ArrayList<>(2)).add(draft);
-    Draft first = byKey.putIfAbsent(key, draft);
-    if (first != null) {
-      problems.add(
-          row.mark("line"),
-          "the line " + key + " stands here again, first in line " + first.line,
-          "count the lines of a pass 1, 2, 3; to mend a row name it in 'corrects'");
-    }
-    target.ifPresent(t -> t.replacedInLine = row.line());
+        voids ? Optional.empty() : application(row, pass.id, line.get());
+    JournalDrafts.Draft draft =
+        new JournalDrafts.Draft(
+            row.line(),
+            pass,
+            line.get(),
+            application.orElse(null),
+            own.isEmpty() ? List.of() : own.sorted());
+    drafts
+        .add(draft)
+        .ifPresent(
+            first ->
+                problems.add(
+                    row.mark("line"),
+                    "the line "
+                        + draft.key()
+                        + " stands here again, first in line "
+                        + first.row,
+                    "count the lines of a pass 1, 2, 3; to mend a row name it in 'corrects'"));
+    target.ifPresent(t -> t.replacedInRow = row.line());
   }
 
   /** A part of {@code ID/LINE}. */
@@ -208,15 +198,13 @@ final class ApplicationsReader {
   }
 
   /** The row above that this one corrects; problems of it are reported at once. */
-  private Optional<Draft> corrected(Row row, String key) {
+  private Optional<JournalDrafts.Draft> corrected(
+      Row row, JournalDrafts.Lines pass, String line) {
     if (row.isBlank("corrects")) {
       return Optional.empty();
     }
     String wanted = row.text("corrects");
-    List<Draft> hits =
-        wanted.contains("/")
-            ? Optional.ofNullable(byKey.get(wanted)).map(List::of).orElse(List.of())
-            : byPass.getOrDefault(wanted, List.of());
+    List<JournalDrafts.Draft> hits = drafts.find(wanted);
     if (hits.isEmpty()) {
       problems.add(
           row.mark("corrects"),
@@ -228,18 +216,18 @@ final class ApplicationsReader {
       problems.add(
           row.mark("corrects"),
           "the pass " + wanted + " has " + hits.size() + " lines",
-          "say which one is wrong, as " + hits.get(0).key);
+          "say which one is wrong, as " + hits.get(0).key());
       return Optional.empty();
     }
-    Draft hit = hits.get(0);
-    if (hit.replacedInLine != 0) {
+    JournalDrafts.Draft hit = hits.get(0);
+    if (hit.replacedInRow != 0) {
       problems.add(
           row.mark("corrects"),
-          hit.key + " is corrected already, in line " + hit.replacedInLine,
+          hit.key() + " is corrected already, in line " + hit.replacedInRow,
           "correct the row in that line");
       return Optional.empty();
     }
-    if (hit.key.equals(key)) {
+    if (hit.pass == pass && hit.line.equals(line)) {
       return Optional.empty();
     }
     return Optional.of(hit);
@@ -253,7 +241,7 @@ final class ApplicationsReader {
     Optional<LocalDate> date = row.need("date", dates, "2027-05-11");
     Optional<FieldId> field = row.need("field", fields, "ND-1");
     Optional<Integer> season = row.need("season", seasons, "2027");
-    Optional<Double> treated = row.find("acres", acres, "76.0");
+    Optional<OptionalDouble> treated = row.find("acres", acres, "76.0");
     Optional<Dose> dose = doses.read(row);
     Optional<String> crop = row.find("crop", crops, "corn");
     crop.ifPresent(c -> row.find("cropStage", stages(c), "V6"));
@@ -270,16 +258,16 @@ final class ApplicationsReader {
     return Optional.of(
         new Application(
             id,
-            word(line),
+            line,
             date.orElseThrow(),
             field.orElseThrow(),
             season.orElseThrow(),
-            box(treated),
+            treated.orElse(OptionalDouble.empty()),
             dose.orElseThrow(),
-            word(crop.orElse("")),
-            word(row.text("cropStage")),
+            crop.orElse(""),
+            row.text("cropStage"),
             record,
-            word(row.text("note"))));
+            row.text("note")));
   }
 
   private TextParser<String> stages(String crop) {
@@ -287,31 +275,32 @@ final class ApplicationsReader {
   }
 
   private SprayRecord record(Row row) {
-    return new SprayRecord(
-        row.find("startTime", times, "08:30"),
-        row.find("endTime", times, "11:45"),
-        word(row.text("epaRegNo")),
-        word(row.text("mix")),
-        word(row.text("target")),
-        word(row.text("applicator")),
-        word(row.text("certNo")),
-        box(row.find("windMph", winds, "7")),
-        word(row.find("windFrom", compass, "NW").orElse("")),
-        box(row.find("tempF", temperatures, "68")),
-        row.all("insecticide", this::word, "organophosphate"));
+    SprayRecord now =
+        new SprayRecord(
+            row.find("startTime", times, "08:30"),
+            row.find("endTime", times, "11:45"),
+            row.text("epaRegNo"),
+            row.text("mix"),
+            row.text("target"),
+            row.text("applicator"),
+            row.text("certNo"),
+            row.find("windMph", winds, "7").orElse(OptionalDouble.empty()),
+            row.find("windFrom", compass, "NW").orElse(""),
+            row.find("tempF", temperatures, "68").orElse(OptionalDouble.empty()),
+            row.all("insecticide", Texts::text, "organophosphate"));
+    if (!now.equals(record)) {
+      record = now;
+    }
+    return record;
   }
 
   /** From the summer before, when stubble is sprayed, to the end of the harvest year. */
   private static boolean belongs(int season, LocalDate date) {
-    return !date.isBefore(LocalDate.of(season - 1, 7, 1))
-        && !date.isAfter(LocalDate.of(season, 12, 31));
+    int year = date.getYear();
+    return year == season || year == season - 1 && date.getMonthValue() >= 7;
   }
 
-  private String word(String text) {
-    return words.computeIfAbsent(text, t -> t);
-  }
-
-  private static OptionalDouble box(Optional<Double> value) {
-    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+  private static TextParser<OptionalDouble> boxed(TextParser<Double> number) {
+    return new Memo<>(t -> OptionalDouble.of(number.parse(t)));
   }
 }

@@ -73,8 +73,12 @@ final class Row {
 
   /** The parts of a cell between semicolons, each read by the parser. */
   <T> List<T> all(String column, TextParser<T> parser, String example) {
+    String text = row.text(column);
+    if (text.isEmpty()) {
+      return List.of();
+    }
     List<T> out = new ArrayList<>();
-    for (String part : row.text(column).split(";")) {
+    for (String part : text.split(";")) {
       if (!part.isBlank()) {
         MapReader.cell(new Cell(row.mark(column), part.strip()), parser, example, problems)
             .ifPresent(out::add);

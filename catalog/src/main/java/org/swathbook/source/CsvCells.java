@@ -1,0 +1,354 @@
+package org.swathbook.source;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.util.Arrays;
+
+/**
+ * Takes a text apart into rows of cells, as spreadsheets write them (RFC 4180): commas, either line
+ * end, quotes around a cell, a quote in it written twice. Blanks around a cell are passed over
+ * before it is asked whether it begins with a quote. Where a cell stands is kept as numbers; texts
+ * that a column repeats become one string mostly, so that a long journal makes few.
+ */
+final class CsvCells {
+  private static final int MOST_COLUMNS = 500;
+  private static final int MOST_CELL = 100_000;
+
+  /** A quote that is open for so long is never closed. */
+  private static final int LONGEST_QUOTE = 20_000_000;
+
+  private static final char END = '\uFFFF';
+
+  /** Texts remembered of a column; a power of two. */
+  private static final int REMEMBERED = 1024;
+
+  private final String file;
+  private final int lineShift;
+  private final Reader in;
+  private char[] buffer = new char[1 << 14];
+  private int at;
+  private int end;
+  private boolean ended;
+  private boolean afterReturn;
+  private boolean faulty;
+
+  /** Of the line that is read: its number, where it begins, halves of characters on it so far. */
+  private int line = 1;
+
+  private int lineStart;
+  private int halves;
+
+  /** Of the row: where it begins, and its cells. */
+  private int rowStart;
+
+  private int count;
+  private int[] from = new int[32];
+  private int[] to = new int[32];
+  private int[] lines = new int[32];
+  private int[] columns = new int[32];
+  private int rawColumn;
+  private String[][] known = new String[32][];
+
+  CsvCells(String file, int lineShift, Reader in) {
+    this.file = file;
+    this.lineShift = lineShift;
+    this.in = in;
+  }
+
+  /**
+   * Goes to the next row, blank ones too.
+   *
+   * @return false at the end of the text, and when {@link #isFaulty}
+   * @throws ProblemsException when a row or a cell is too long to be one
+   */
+  boolean next() throws IOException {
+    count = 0;
+    rowStart = at;
+    char c = peek();
+    if (afterReturn && c == '\n') {
+      at++;
+      rowStart = at;
+      lineStart = at;
+      c = peek();
+    }
+    afterReturn = false;
+    if (c == END && ended && at == end) {
+      return false;
+    }
+    boolean more = true;
+    while (more) {
+      more = cell();
+    }
+    return !faulty;
+  }
+
+  /** Whether the quotes of the last cell do not close before the next comma. */
+  boolean isFaulty() {
+    return faulty;
+  }
+
+  /** Where the cell begins whose quotes do not close. */
+  Mark fault() {
+    return new Mark(file, lines[count], rawColumn);
+  }
+
+  int count() {
+    return count;
+  }
+
+  int[] lines() {
+    return Arrays.copyOf(lines, count);
+  }
+
+  int[] columns() {
+    return Arrays.copyOf(columns, count);
+  }
+
+  int line(int cell) {
+    return lines[cell];
+  }
+
+  Mark mark(int cell) {
+    return new Mark(file, lines[cell], columns[cell]);
+  }
+
+  boolean isEmpty(int cell) {
+    return from[cell] == to[cell];
+  }
+
+  /** Text of a cell without the blanks around it. */
+  String text(int cell) {
+    int start = from[cell];
+    int length = to[cell] - start;
+    if (length == 0) {
+      return "";
+    }
+    String[] texts = known[cell];
+    if (texts == null) {
+      texts = new String[REMEMBERED];
+      known[cell] = texts;
+    }
+    int last = start + length - 1;
+    int hash = length;
+    hash = 31 * hash + buffer[start];
+    hash = 31 * hash + buffer[start + length / 2];
+    hash = 31 * hash + buffer[Math.max(start, last - 3)];
+    hash = 31 * hash + buffer[Math.max(start, last - 1)];
+    hash = 31 * hash + buffer[last];
+    int place = (hash ^ hash >>> 10) & (REMEMBERED - 1);
+    String text = texts[place];
+    if (text == null || !isAt(text, start, length)) {
+      text = new String(buffer, start, length);
+      texts[place] = text;
+    }
+    return text;
+  }
+
+  private boolean isAt(String text, int start, int length) {
+    if (text.length() != length) {
+      return false;
+    }
+    for (int i = length - 1; i >= 0; i--) {
+      if (text.charAt(i) != buffer[start + i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Reads a cell; returns whether another one follows in the row. */
+  private boolean cell() throws IOException {
+    char c = peek();
+    while (c <= ' ' && c != '\n' && c != '\r') {
+      at++;
+      c = peek();
+    }
+    boolean none = c == END && at == end;
+    if (count == lines.length) {
+      grow();
+    }
+    lines[count] = line + lineShift;
+    rawColumn = Math.max(1, at - lineStart + (none ? 0 : 1));
+    columns[count] = rawColumn - halves;
+    if (count == MOST_COLUMNS) {
+      throw tooLong(
+          "the row has more than " + MOST_COLUMNS + " cells", "cut the row");
+    }
+    from[count] = at;
+    if (c == '"') {
+      if (!quoted()) {
+        faulty = true;
+        return false;
+      }
+    } else {
+      plain();
+    }
+    if (to[count] - from[count] > MOST_CELL) {
+      throw tooLong(
+          "the cell holds more than " + MOST_CELL + " characters",
+          "shorten the text, or close a quote that was left open here");
+    }
+    trim();
+    count++;
+    return endOfCell();
+  }
+
+  private ProblemsException tooLong(String what, String right) {
+    return ProblemsException.of(new Mark(file, lines[count], rawColumn), what, right);
+  }
+
+  /** Passes over the comma or the line end behind a cell; returns whether it was a comma. */
+  private boolean endOfCell() throws IOException {
+    char c = peek();
+    if (c == END && at == end) {
+      return false;
+    }
+    at++;
+    if (c == ',') {
+      return true;
+    }
+    afterReturn = c == '\r';
+    newLine();
+    return false;
+  }
+
+  private void newLine() {
+    line++;
+    lineStart = at;
+    halves = 0;
+  }
+
+  private void plain() throws IOException {
+    while (true) {
+      int p = at;
+      int stop = end;
+      char[] chars = buffer;
+      while (p < stop) {
+        char c = chars[p];
+        if (c == ',' || c == '\n' || c == '\r') {
+          at = p;
+          endPlain();
+          return;
+        }
+        if (Character.isLowSurrogate(c)) {
+          halves++;
+        }
+        p++;
+      }
+      at = p;
+      if (!fill()) {
+        endPlain();
+        return;
+      }
+    }
+  }
+
+  /** Signs that show nothing count as blanks where no quotes keep them. */
+  private void endPlain() {
+    int last = at;
+    while (last > from[count] && buffer[last - 1] <= ' ') {
+      last--;
+    }
+    to[count] = last;
+  }
+
+  /** Reads up to the comma or line end behind the closing quote; false when there is none. */
+  private boolean quoted() throws IOException {
+    at++;
+    from[count] = at;
+    // Quotes in it are written twice: what follows them moves to the left.
+    int skipped = 0;
+    while (true) {
+      char c = peek();
+      if (c == END && at == end || at - from[count] > LONGEST_QUOTE) {
+        return false;
+      }
+      at++;
+      if (c == '"') {
+        if (peek() != '"') {
+          break;
+        }
+        at++;
+        skipped++;
+      } else if (c == '\r') {
+        buffer[at - 1 - skipped] = c;
+        if (peek() == '\n') {
+          at++;
+          c = '\n';
+        }
+        newLine();
+      } else if (c == '\n') {
+        newLine();
+      } else if (Character.isLowSurrogate(c)) {
+        halves++;
+      }
+      buffer[at - 1 - skipped] = c;
+    }
+    to[count] = at - 1 - skipped;
+    char c = peek();
+    while (c <= ' ' && c != '\n' && c != '\r') {
+      at++;
+      c = peek();
+    }
+    return c == ',' || c == '\n' || c == '\r' || c == END && at == end;
+  }
+
+  /** Takes off blanks around a cell, the no-break space of spreadsheets among them. */
+  private void trim() {
+    int a = from[count];
+    int b = to[count];
+    while (a < b && isBlank(buffer[a])) {
+      a++;
+    }
+    while (b > a && isBlank(buffer[b - 1])) {
+      b--;
+    }
+    from[count] = a;
+    to[count] = b;
+  }
+
+  private static boolean isBlank(char c) {
+    return c == '\u00A0' || Character.isWhitespace(c);
+  }
+
+  private void grow() {
+    int length = 2 * lines.length;
+    from = Arrays.copyOf(from, length);
+    to = Arrays.copyOf(to, length);
+    lines = Arrays.copyOf(lines, length);
+    columns = Arrays.copyOf(columns, length);
+    known = Arrays.copyOf(known, length);
+  }
+
+  /** The character that comes next; END, at {@link #end}, when none does. */
+  private char peek() throws IOException {
+    return at < end || fill() ? buffer[at] : END;
+  }
+
+  /** Brings more of the text behind what there is of the row; false at its end. */
+  private boolean fill() throws IOException {
+    if (ended) {
+      return false;
+    }
+    if (rowStart > 0) {
+      System.arraycopy(buffer, rowStart, buffer, 0, end - rowStart);
+      for (int i = 0; i <= count && i < from.length; i++) {
+        from[i] -= rowStart;
+        to[i] -= rowStart;
+      }
+      at -= rowStart;
+      end -= rowStart;
+      lineStart -= rowStart;
+      rowStart = 0;
+    } else if (end == buffer.length) {
+      buffer = Arrays.copyOf(buffer, 2 * buffer.length);
+    }
+    int n = in.read(buffer, end, buffer.length - end);
+    if (n < 0) {
+      ended = true;
+      return false;
+    }
+    end += n;
+    return true;
+  }
+}
