@@ -105,7 +105,11 @@ final class Seedlings {
       return new Rates(0, 0, 0, 0, 0);
     }
     double heat = isTooDry(today) ? 0 : ThermalTime.of(parameters.clock, today.weather());
-    double readyAtEnd = parameters.curve.at(yesterday.heat + heat);
+    // A day without heat moves nothing; many days of a year are such.
+    double readyAtEnd =
+        heat == 0 && yesterday.heat > 0
+            ? yesterday.ready
+            : parameters.curve.at(yesterday.heat + heat);
     double settling =
         today.day() > parameters.tilledOn ? ThermalTime.of(TILLAGE_CLOCK, today.weather()) : 0;
     boolean quiet =

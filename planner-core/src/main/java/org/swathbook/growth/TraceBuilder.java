@@ -118,7 +118,7 @@ public final class TraceBuilder {
     }
     Crop crop = book.catalog().crop(field.crop());
     List<WeedPressure> weeds = book.weedsOf(field.id());
-    Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(texture(field), latitude(field)));
+    Topsoil topsoil = soils.topsoil(texture(field), latitude(field));
     SoilAge age = new SoilAge(soils.of(station, texture(field), latitude(field), topsoil));
     List<YearsWeather> weathers = new ArrayList<>();
     for (int year : years) {
