@@ -1,11 +1,11 @@
 package org.swathbook.audit;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.ConcurrentHashMap;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.Book;
 import org.swathbook.book.DriverKind;
@@ -29,7 +29,11 @@ import org.swathbook.season.SharedKernels;
  * several threads may use it.
  */
 final class SharedTraces {
-  private final Map<Same, Optional<TraceSet>> known = new ConcurrentHashMap<>();
+  /** So many are kept; a field whose like comes later has its own made again. */
+  private static final int KEPT = 1000;
+
+  private final Cache<Same, Optional<TraceSet>> known =
+      Caffeine.newBuilder().maximumSize(KEPT).executor(Runnable::run).build();
   private final SoilReferences soils = new SoilReferences();
   private final SharedKernels kernels;
 
@@ -69,7 +73,7 @@ final class SharedTraces {
   Optional<TraceSet> of(Book past, Field field) {
     List<WeedPressure> weeds = past.weedsOf(field.id());
     return known
-        .computeIfAbsent(same(past, field, weeds), k -> PastBook.trace(past, field, soils))
+        .get(same(past, field, weeds), k -> PastBook.trace(past, field, soils))
         .map(t -> new TraceSet(field, t.crop(), weeds, t.years()));
   }
 
