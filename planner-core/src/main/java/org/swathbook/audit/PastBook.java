@@ -14,7 +14,7 @@ import org.swathbook.book.PastSeason;
 import org.swathbook.book.Scouting;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropId;
-import org.swathbook.growth.SoilReferences;
+import org.swathbook.growth.SharedOutdoors;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.FieldId;
@@ -196,13 +196,13 @@ final class PastBook {
   }
 
   /** The outdoors of that very season; empty when the station does not have all of its days. */
-  static Optional<TraceSet> trace(Book past, Field field, SoilReferences soils) {
+  static Optional<TraceSet> trace(Book past, Field field, SharedOutdoors outdoors) {
     boolean planted =
         !field.plantDate().isBefore(LocalDate.of(past.season() - 1, 9, 1))
             && !field.plantDate().isAfter(LocalDate.of(past.season(), 10, 31));
     if (!planted || !past.station(field).scenarioYears().contains(past.season())) {
       return Optional.empty();
     }
-    return Optional.of(TraceBuilder.ofSeason(past, field, soils));
+    return Optional.of(TraceBuilder.ofSeason(past, field, outdoors));
   }
 }

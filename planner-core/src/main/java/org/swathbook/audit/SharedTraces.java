@@ -17,7 +17,7 @@ import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.WeedId;
-import org.swathbook.growth.SoilReferences;
+import org.swathbook.growth.SharedOutdoors;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SharedKernels;
@@ -34,7 +34,7 @@ final class SharedTraces {
 
   private final Cache<Same, Optional<TraceSet>> known =
       Caffeine.newBuilder().maximumSize(KEPT).executor(Runnable::run).build();
-  private final SoilReferences soils = new SoilReferences();
+  private final SharedOutdoors outdoors = new SharedOutdoors();
   private final SharedKernels kernels;
 
   /** All of a field and season from which its outdoors is computed. */
@@ -73,7 +73,7 @@ final class SharedTraces {
   Optional<TraceSet> of(Book past, Field field) {
     List<WeedPressure> weeds = past.weedsOf(field.id());
     return known
-        .get(same(past, field, weeds), k -> PastBook.trace(past, field, soils))
+        .get(same(past, field, weeds), k -> PastBook.trace(past, field, outdoors))
         .map(t -> new TraceSet(field, t.crop(), weeds, t.years()));
   }
 
