@@ -17,6 +17,7 @@ import org.swathbook.catalog.CropId;
 import org.swathbook.growth.SharedOutdoors;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.ledger.Ledger;
 import org.swathbook.program.FieldId;
 import org.swathbook.weather.StationWeather;
 
@@ -87,6 +88,20 @@ final class PastBook {
         .findFirst();
   }
 
+  /**
+   * What any rule asks of the journal in a season lies in it and five years before it: two calendar
+   * years of caps, {@link Ledger#ROTATION_MONTHS} of next crops.
+   */
+  private static final int YEARS_ASKED = 5;
+
+  private static Journal journal(Book book, Field field, PastSeason row) {
+    int first = row.season() - YEARS_ASKED;
+    return new Journal(
+        book.journal().of(field.id()).stream()
+            .filter(a -> a.date().getYear() >= first && a.date().getYear() <= row.season())
+            .toList());
+  }
+
   /** A book of that season that holds this field alone. */
   static Book of(Book book, Field field, PastSeason row) {
     Map<CropId, CropEconomics> crops = new LinkedHashMap<>(book.crops());
@@ -102,7 +117,7 @@ final class PastBook {
         book.resprayExtra(),
         List.of(field),
         book.weedsOf(field.id()),
-        book.journal(),
+        journal(book, field, row),
         book.pastSeasons(),
         book.prices(),
         book.stations(),
