@@ -39,7 +39,9 @@ final class ResidualAdded {
       if (SeasonTrial.weed(pass, driver.get()).effectiveSoilSites() > 0) {
         return season.ended(
             Outcome.NOT_NEEDED,
-            "the pass of " + Say.date(season.passes().get(at).date()) + " brings an effective residual");
+            "the pass of "
+                + Say.date(season.passes().get(at).date())
+                + " brings an effective residual");
       }
       layer(at, season.passes(), driver.get());
     }

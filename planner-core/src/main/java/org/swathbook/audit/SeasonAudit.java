@@ -74,8 +74,7 @@ final class SeasonAudit {
    * A season made ready to be walked, passes on less than half of the field left out; or why it
    * cannot be.
    */
-  static SprayedSeason.Found sprayed(
-      Book book, Field today, PastSeason row, SharedTraces shared) {
+  static SprayedSeason.Found sprayed(Book book, Field today, PastSeason row, SharedTraces shared) {
     SeasonAudit audit = new SeasonAudit(book, today, row);
     Optional<TraceSet> trace = audit.trace(shared);
     if (trace.isEmpty()) {

@@ -133,8 +133,7 @@ public record SiteAudit(
     for (int i = 0; i < seasons.size(); i++) {
       Optional<Double> turnover =
           i == 0 ? Optional.empty() : turnover(seasons.get(i - 1), seasons.get(i));
-      out.add(
-          new RankedSites(seasons.get(i), Leaning.streak(seasons, i), turnover, rank, reason));
+      out.add(new RankedSites(seasons.get(i), Leaning.streak(seasons, i), turnover, rank, reason));
     }
     return out;
   }

@@ -21,8 +21,7 @@ public final class WhatIfAudit {
     SharedTraces shared = new SharedTraces(book.catalog());
     // Fields do not know of each other; the results keep their order.
     return new WhatIfResult(
-        change,
-        fields.parallelStream().map(f -> of(books.of(f), f, change, shared)).toList());
+        change, fields.parallelStream().map(f -> of(books.of(f), f, change, shared)).toList());
   }
 
   private static FieldChange of(Book own, Field field, WhatIf change, SharedTraces shared) {

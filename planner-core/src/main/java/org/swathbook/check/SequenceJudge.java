@@ -44,8 +44,7 @@ public final class SequenceJudge {
     List<DatedMix> dated = passes.stream().map(journal::dated).toList();
     List<DatedMix> planned = passes.stream().map(p -> journal.dated(p.asPlanned())).toList();
     Ledger ledger = ledger(book, field, journal, dated);
-    Ledger plannedLedger =
-        planned.equals(dated) ? ledger : ledger(book, field, journal, planned);
+    Ledger plannedLedger = planned.equals(dated) ? ledger : ledger(book, field, journal, planned);
     for (int i = 0; i < dated.size(); i++) {
       DatedMix p = dated.get(i);
       SequenceFacts facts =

@@ -51,8 +51,7 @@ final class SeasonHeat {
   /** °C-days of each day. */
   ByDay of(ThermalClock clock) {
     return byClock.computeIfAbsent(
-        clock,
-        c -> new ByDay(days.stream().mapToDouble(day -> ThermalTime.of(c, day)).toArray()));
+        clock, c -> new ByDay(days.stream().mapToDouble(day -> ThermalTime.of(c, day)).toArray()));
   }
 
   Ready ready(Emergence emergence) {

@@ -59,8 +59,7 @@ final class Seedlings {
       return of(emergence, new SeasonHeat(days), tilledOn, texture);
     }
 
-    static Parameters of(
-        Emergence emergence, SeasonHeat heat, int tilledOn, SoilTexture texture) {
+    static Parameters of(Emergence emergence, SeasonHeat heat, int tilledOn, SoilTexture texture) {
       WaterRetention retention =
           new WaterRetention(texture.fieldCapacity(), texture.wiltingPoint());
       OptionalDouble base = emergence.waterBaseMPa();

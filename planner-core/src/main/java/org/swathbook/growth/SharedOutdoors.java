@@ -9,10 +9,10 @@ import org.swathbook.catalog.SoilTexture;
 import org.swathbook.weather.StationWeather;
 
 /**
- * What the outdoors of many fields have in common. By station and soil, how fast soil actives age in
- * the weeks that stated lengths are for, which takes all years of a station to know; by soil, its
- * topsoil; by season of a station, its days and their heat. One of these serves the stations of one
- * book; several threads may use it.
+ * What the outdoors of many fields have in common. By station and soil, how fast soil actives age
+ * in the weeks that stated lengths are for, which takes all years of a station to know; by soil,
+ * its topsoil; by season of a station, its days and their heat. One of these serves the stations of
+ * one book; several threads may use it.
  */
 public final class SharedOutdoors {
   private static final int SOILS_KEPT = 500;
@@ -29,9 +29,7 @@ public final class SharedOutdoors {
   SeasonHeat season(StationWeather station, int year, int season, LocalDate observedTo) {
     return seasons.get(
         new Season(station.id(), year, season, observedTo),
-        k ->
-            new SeasonHeat(
-                ScenarioDays.of(station, year, season, observedTo, WeatherEdit.NONE)));
+        k -> new SeasonHeat(ScenarioDays.of(station, year, season, observedTo, WeatherEdit.NONE)));
   }
 
   private record Soil(String station, SoilTexture texture, double latitude) {}

@@ -55,8 +55,7 @@ final class Topsoil {
   }
 
   private double referenceMm(WeatherDay day) {
-    return Hargreaves.referenceMm(
-        day.tmaxC(), day.tminC(), radiation[day.date().getDayOfYear()]);
+    return Hargreaves.referenceMm(day.tmaxC(), day.tminC(), radiation[day.date().getDayOfYear()]);
   }
 
   State integrate(State yesterday, Rates rates) {

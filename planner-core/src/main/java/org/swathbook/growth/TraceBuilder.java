@@ -125,8 +125,7 @@ public final class TraceBuilder {
       SeasonHeat days =
           weather == WeatherEdit.NONE
               ? shared.season(station, year, book.season(), observedTo)
-              : new SeasonHeat(
-                  ScenarioDays.of(station, year, book.season(), observedTo, weather));
+              : new SeasonHeat(ScenarioDays.of(station, year, book.season(), observedTo, weather));
       checkPlanting(field, book.season(), year, days.days());
       weathers.add(new YearsWeather(year, days));
     }

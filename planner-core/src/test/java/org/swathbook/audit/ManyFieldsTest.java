@@ -76,9 +76,7 @@ class ManyFieldsTest {
     assertThat(some.ranked().stream().map(RankedSites::rank).toList()).startsWith(1).isSorted();
     assertThat(some.findings())
         .isEqualTo(
-            all.findings().stream()
-                .filter(f -> told.contains(f.field().id().value()))
-                .toList());
+            all.findings().stream().filter(f -> told.contains(f.field().id().value())).toList());
     assertThat(some.acres()).isEqualTo(all.acres());
     assertThat(some.growers()).isEqualTo(all.growers());
     assertThat(some.notAudited()).isEqualTo(all.notAudited());

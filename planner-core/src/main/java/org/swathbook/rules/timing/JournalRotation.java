@@ -37,9 +37,7 @@ record JournalRotation(Rule rule, Book book, Field field, boolean replanting, Fi
     judge(Ledger.of(book, field, List.of()));
   }
 
-  /**
-   * The same by a ledger that is at hand. What is planned in it was sprayed on no other crop.
-   */
+  /** The same by a ledger that is at hand. What is planned in it was sprayed on no other crop. */
   void judge(Ledger ledger) {
     for (LedgerEntry entry : ledger.inMonthsBefore(field.plantDate(), Ledger.ROTATION_MONTHS)) {
       Ingredient active = entry.active().ingredient();
