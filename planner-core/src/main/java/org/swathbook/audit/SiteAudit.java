@@ -43,14 +43,17 @@ public record SiteAudit(
     notes = List.copyOf(notes);
   }
 
-  /**
-   * Of as many fields everything is told; of a longer book the figures by which fields are ranked
-   * are kept of all, and everything of so many that lean most, which are then walked once more.
-   */
+  /** Of as many fields everything is told. */
   private static final int FIELDS_TOLD = 1000;
 
+  /**
+   * Of a longer book the figures by which fields are ranked are kept of all, and everything is told
+   * of so many that lean most, which are walked once more for that.
+   */
+  private static final int WORST_TOLD = 200;
+
   public static SiteAudit of(Book book, List<Field> fields) {
-    return of(book, fields, FIELDS_TOLD);
+    return of(book, fields, fields.size() <= FIELDS_TOLD ? fields.size() : WORST_TOLD);
   }
 
   static SiteAudit of(Book book, List<Field> fields, int told) {
