@@ -171,8 +171,7 @@ final class CsvCells {
     rawColumn = Math.max(1, at - lineStart + (none ? 0 : 1));
     columns[count] = rawColumn - halves;
     if (count == MOST_COLUMNS) {
-      throw tooLong(
-          "the row has more than " + MOST_COLUMNS + " cells", "cut the row");
+      throw tooLong("the row has more than " + MOST_COLUMNS + " cells", "cut the row");
     }
     from[count] = at;
     if (c == '"') {

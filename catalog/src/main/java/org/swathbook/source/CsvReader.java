@@ -104,11 +104,7 @@ public final class CsvReader {
     private boolean complete;
 
     Table(
-        String file,
-        CsvCells cells,
-        CsvColumns columns,
-        Problems problems,
-        Consumer<CsvRow> sink) {
+        String file, CsvCells cells, CsvColumns columns, Problems problems, Consumer<CsvRow> sink) {
       this.file = file;
       this.cells = cells;
       this.columns = columns;

@@ -24,8 +24,26 @@ class CsvCellsProperties {
   @Provide
   Arbitrary<String> texts() {
     return Arbitraries.of(
-            "a", "b", "bc", ",", ",", ",", "\"", "\"\"", "\",\"", "\n", "\n", "\r\n", "\r", " ",
-            "\t", "\u00A0", "é", "\uD835\uDCB3", "\u0001", "\uFFFF")
+            "a",
+            "b",
+            "bc",
+            ",",
+            ",",
+            ",",
+            "\"",
+            "\"\"",
+            "\",\"",
+            "\n",
+            "\n",
+            "\r\n",
+            "\r",
+            " ",
+            "\t",
+            "\u00A0",
+            "é",
+            "\uD835\uDCB3",
+            "\u0001",
+            "\uFFFF")
         .list()
         .ofMinSize(0)
         .ofMaxSize(40)

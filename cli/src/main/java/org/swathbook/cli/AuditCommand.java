@@ -120,7 +120,10 @@ final class AuditCommand implements Callable<Integer> {
       List<Field> asked = fields(book);
       SiteAudit audit = waiting(() -> SiteAudit.of(book, asked));
       // The seasons of the journal are walked, each in its own weather; the head lists no others.
-      ReportHead head = ReportHead.of(book, List.of(), today).noted(WatchNotes.of(book, asked));
+      ReportHead head =
+          ReportHead.of(book, List.of(), today)
+              .noted(WatchNotes.of(book, asked))
+              .noted(audit.notes());
       if (html.html != null) {
         output.print(HtmlOption.write(html.html, AuditHtml.of(book, head, audit)));
         return ExitCode.DONE;

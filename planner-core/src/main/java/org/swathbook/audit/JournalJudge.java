@@ -73,7 +73,7 @@ final class JournalJudge {
 
   /** Blocks and warnings, by pass, then severity. */
   List<JournalFinding> judge() {
-    return judged(List.of(new AntagonismRule())).sorted().stream()
+    return judged(List.of(new AntagonismRule()), Findings.objections()).sorted().stream()
         .filter(f -> f.severity() == Severity.BLOCK || f.severity() == Severity.WARN)
         .filter(f -> f.about().pass().isPresent())
         // "Look before spraying" comes too late for a pass that was made.
@@ -85,11 +85,10 @@ final class JournalJudge {
 
   /** The same passes as a plan, by the rules of a tank too; asks among what is found. */
   Findings judgeAsPlanned() {
-    return judged(RuleBook.ofScope(PassRule.class));
+    return judged(RuleBook.ofScope(PassRule.class), Findings.all());
   }
 
-  private Findings judged(List<PassRule> ofTanks) {
-    Findings out = Findings.all();
+  private Findings judged(List<PassRule> ofTanks, Findings out) {
     List<List<ActiveUse>> tanks = new ArrayList<>();
     List<DatedMix> dated = new ArrayList<>();
     for (int p = 0; p < passes.size(); p++) {
@@ -100,13 +99,13 @@ final class JournalJudge {
       List<ActiveUse> tank = new ArrayList<>();
       for (UseFacts facts : UseJudge.facts(past, traces, p, timing, made.mix())) {
         Optional<Use> use = UseJudge.choose(facts);
-        out.addAll(UseJudge.judge(facts));
+        UseJudge.judge(facts, use, out);
         tank.add(new ActiveUse(facts.dose(), facts.active(), use));
       }
       PairJudge.judge(tank, About.PROGRAM.withPass(p), out);
       tanks.add(List.copyOf(tank));
     }
-    out.addAll(SequenceJudge.judge(past, traces.field(), dated));
+    SequenceJudge.judge(past, traces.field(), dated, out);
     ofTanks(ofTanks, tanks, out);
     return out;
   }
@@ -122,7 +121,7 @@ final class JournalJudge {
       while (!isSame(passes.get(next), pass)) {
         next++;
       }
-      Findings found = Findings.all();
+      Findings found = out.fresh();
       PassFacts facts =
           new PassFacts(
               past,
@@ -133,7 +132,7 @@ final class JournalJudge {
               tanks.get(next),
               Optional.empty());
       rules.forEach(r -> r.judge(facts, found));
-      found.addAll(MixJudge.dayFindings(facts, job(passes.get(next)), Optional.empty()));
+      MixJudge.dayFindings(facts, job(passes.get(next)), Optional.empty(), found);
       out.addAll(found.ofPass(next));
       next++;
     }

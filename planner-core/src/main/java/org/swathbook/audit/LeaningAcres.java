@@ -13,29 +13,26 @@ import org.swathbook.program.FieldId;
  */
 public record LeaningAcres(double acres, double onNone, double onOne) {
 
-  /** By field and weed its seasons in order. */
-  static LeaningAcres of(List<List<SeasonSites>> byWeed) {
-    Map<FieldId, SeasonSites> fewest = new LinkedHashMap<>();
-    for (List<SeasonSites> seasons : byWeed) {
-      SeasonSites last = seasons.get(seasons.size() - 1);
-      fewest.merge(last.field().id(), last, LeaningAcres::fewer);
-    }
+  /** Of every field the weed that met fewest in the last season. */
+  static LeaningAcres of(List<Leaning> weeds) {
+    Map<FieldId, Leaning> fewest = new LinkedHashMap<>();
+    weeds.forEach(l -> fewest.merge(l.field(), l, LeaningAcres::fewer));
     double all = 0;
     double none = 0;
     double one = 0;
-    for (SeasonSites s : fewest.values()) {
-      all += s.field().acres();
-      none += s.effective().isEmpty() ? s.field().acres() : 0;
-      one += s.effective().size() == 1 ? s.field().acres() : 0;
+    for (Leaning l : fewest.values()) {
+      all += l.acres();
+      none += l.lastEffective() == 0 ? l.acres() : 0;
+      one += l.lastEffective() == 1 ? l.acres() : 0;
     }
     return new LeaningAcres(all, none, one);
   }
 
-  private static SeasonSites fewer(SeasonSites a, SeasonSites b) {
-    if (a.season() != b.season()) {
-      return a.season() > b.season() ? a : b;
+  private static Leaning fewer(Leaning a, Leaning b) {
+    if (a.lastSeason() != b.lastSeason()) {
+      return a.lastSeason() > b.lastSeason() ? a : b;
     }
-    return b.effective().size() < a.effective().size() ? b : a;
+    return b.lastEffective() < a.lastEffective() ? b : a;
   }
 
   public double onOnePct() {

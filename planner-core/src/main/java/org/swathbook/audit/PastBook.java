@@ -14,9 +14,10 @@ import org.swathbook.book.PastSeason;
 import org.swathbook.book.Scouting;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropId;
-import org.swathbook.growth.SoilReferences;
+import org.swathbook.growth.SharedOutdoors;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.ledger.Ledger;
 import org.swathbook.program.FieldId;
 import org.swathbook.weather.StationWeather;
 
@@ -87,6 +88,20 @@ final class PastBook {
         .findFirst();
   }
 
+  /**
+   * What any rule asks of the journal in a season lies in it and five years before it: two calendar
+   * years of caps, {@link Ledger#ROTATION_MONTHS} of next crops.
+   */
+  private static final int YEARS_ASKED = 5;
+
+  private static Journal journal(Book book, Field field, PastSeason row) {
+    int first = row.season() - YEARS_ASKED;
+    return new Journal(
+        book.journal().of(field.id()).stream()
+            .filter(a -> a.date().getYear() >= first && a.date().getYear() <= row.season())
+            .toList());
+  }
+
   /** A book of that season that holds this field alone. */
   static Book of(Book book, Field field, PastSeason row) {
     Map<CropId, CropEconomics> crops = new LinkedHashMap<>(book.crops());
@@ -102,7 +117,7 @@ final class PastBook {
         book.resprayExtra(),
         List.of(field),
         book.weedsOf(field.id()),
-        book.journal(),
+        journal(book, field, row),
         book.pastSeasons(),
         book.prices(),
         book.stations(),
@@ -196,13 +211,13 @@ final class PastBook {
   }
 
   /** The outdoors of that very season; empty when the station does not have all of its days. */
-  static Optional<TraceSet> trace(Book past, Field field, SoilReferences soils) {
+  static Optional<TraceSet> trace(Book past, Field field, SharedOutdoors outdoors) {
     boolean planted =
         !field.plantDate().isBefore(LocalDate.of(past.season() - 1, 9, 1))
             && !field.plantDate().isAfter(LocalDate.of(past.season(), 10, 31));
     if (!planted || !past.station(field).scenarioYears().contains(past.season())) {
       return Optional.empty();
     }
-    return Optional.of(TraceBuilder.ofSeason(past, field, soils));
+    return Optional.of(TraceBuilder.ofSeason(past, field, outdoors));
   }
 }

@@ -75,7 +75,8 @@ public final class PlanAgainstJournal {
       return new Result(
           Optional.empty(), List.of("seasons.csv has no row of " + today.id() + " in " + season));
     }
-    SprayedSeason.Found found = SeasonAudit.sprayed(book, today, row.get());
+    SprayedSeason.Found found =
+        SeasonAudit.sprayed(book, today, row.get(), new SharedTraces(book.catalog()));
     if (found.season().isEmpty()) {
       return new Result(Optional.empty(), found.remarks());
     }

@@ -74,10 +74,9 @@ final class SeasonAudit {
    * A season made ready to be walked, passes on less than half of the field left out; or why it
    * cannot be.
    */
-  static SprayedSeason.Found sprayed(Book book, Field today, PastSeason row) {
+  static SprayedSeason.Found sprayed(Book book, Field today, PastSeason row, SharedTraces shared) {
     SeasonAudit audit = new SeasonAudit(book, today, row);
-    SharedTraces alone = new SharedTraces(book.catalog());
-    Optional<TraceSet> trace = audit.trace(alone);
+    Optional<TraceSet> trace = audit.trace(shared);
     if (trace.isEmpty()) {
       return new SprayedSeason.Found(Optional.empty(), audit.notWalked);
     }
@@ -101,7 +100,7 @@ final class SeasonAudit {
                 audit.field,
                 row,
                 trace.get(),
-                alone.kernel(past, trace.get()),
+                shared.kernel(past, trace.get()),
                 made,
                 audit.drivers())),
         audit.notes);

@@ -1,11 +1,11 @@
 package org.swathbook.audit;
 
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.ConcurrentHashMap;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.Book;
 import org.swathbook.book.DriverKind;
@@ -17,7 +17,7 @@ import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.WeedId;
-import org.swathbook.growth.SoilReferences;
+import org.swathbook.growth.SharedOutdoors;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SharedKernels;
@@ -29,8 +29,12 @@ import org.swathbook.season.SharedKernels;
  * several threads may use it.
  */
 final class SharedTraces {
-  private final Map<Same, Optional<TraceSet>> known = new ConcurrentHashMap<>();
-  private final SoilReferences soils = new SoilReferences();
+  /** So many are kept; a field whose like comes later has its own made again. */
+  private static final int KEPT = 1000;
+
+  private final Cache<Same, Optional<TraceSet>> known =
+      Caffeine.newBuilder().maximumSize(KEPT).executor(Runnable::run).build();
+  private final SharedOutdoors outdoors = new SharedOutdoors();
   private final SharedKernels kernels;
 
   /** All of a field and season from which its outdoors is computed. */
@@ -69,7 +73,7 @@ final class SharedTraces {
   Optional<TraceSet> of(Book past, Field field) {
     List<WeedPressure> weeds = past.weedsOf(field.id());
     return known
-        .computeIfAbsent(same(past, field, weeds), k -> PastBook.trace(past, field, soils))
+        .get(same(past, field, weeds), k -> PastBook.trace(past, field, outdoors))
         .map(t -> new TraceSet(field, t.crop(), weeds, t.years()));
   }
 

@@ -120,7 +120,8 @@ public final class MixJudge {
     return dayFindings(facts, job, sun, Findings.all());
   }
 
-  private static Findings dayFindings(
+  /** The same, put into a collector. */
+  public static Findings dayFindings(
       PassFacts facts, SprayJob job, Optional<SunTimes> sun, Findings out) {
     DayFacts day = new DayFacts(facts, job, sun);
     for (DayRule rule : DAY_RULES) {

@@ -24,6 +24,11 @@ public final class SequenceJudge {
     return judge(book, field, passes, false, Findings.all());
   }
 
+  /** The same, put into a collector. */
+  public static Findings judge(Book book, Field field, List<DatedMix> passes, Findings out) {
+    return judge(book, field, passes, false, out);
+  }
+
   /** The same of one tank that is about to be loaded, put into a collector. */
   static Findings judgeTank(Book book, Field field, DatedMix tank, Findings out) {
     return judge(book, field, List.of(tank), true, out);

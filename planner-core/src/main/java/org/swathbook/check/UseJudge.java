@@ -152,7 +152,7 @@ public final class UseJudge {
   }
 
   /** The same under the use that speaks, chosen before. */
-  static Findings judge(UseFacts facts, Optional<Use> chosen, Findings out) {
+  public static Findings judge(UseFacts facts, Optional<Use> chosen, Findings out) {
     return judge(RULES, chosen.map(facts::choosing).orElse(facts), out);
   }
 

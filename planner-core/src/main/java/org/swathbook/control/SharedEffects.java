@@ -25,7 +25,9 @@ import org.swathbook.catalog.WeedId;
  * for all fields of a book. One of these serves one catalog; several threads may use it.
  */
 public final class SharedEffects {
-  /** Tables of so many tanks on so many weeds are kept; the rest is made again, to the same bits. */
+  /**
+   * Tables of so many tanks on so many weeds are kept; the rest is made again, to the same bits.
+   */
   private static final int TABLES_KEPT = 40_000;
 
   /** All of a field by which labels measure a dose. */
@@ -142,12 +144,10 @@ public final class SharedEffects {
   }
 
   Plain plain(FoliarCurve curve, double shareOfHigh) {
-    return plains.get(
-        new PlainKey(curve, shareOfHigh), k -> new Plain(curve.table(shareOfHigh)));
+    return plains.get(new PlainKey(curve, shareOfHigh), k -> new Plain(curve.table(shareOfHigh)));
   }
 
-  FoliarTable table(
-      Tank tank, Stand stand, List<Plain> plain, Optional<Site> without) {
+  FoliarTable table(Tank tank, Stand stand, List<Plain> plain, Optional<Site> without) {
     return tables.get(
         new TableKey(tank, stand, plain, without),
         k ->

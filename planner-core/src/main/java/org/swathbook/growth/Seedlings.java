@@ -1,7 +1,5 @@
 package org.swathbook.growth;
 
-import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.swathbook.catalog.DegreeDayMethod;
@@ -43,26 +41,32 @@ final class Seedlings {
   private final Parameters parameters;
 
   /**
-   * @param startDay day from which heat counts
+   * @param emergence by heat alone
+   * @param heat of the days on the weed's clock
+   * @param settling heat of the days by which the soil settles after tillage
    * @param tilledOn day of tillage; the number of days for none
    * @param leastWater topsoil water over field capacity above which heat counts; for none, heat
    *     always counts and rain lets seedlings up
    */
   record Parameters(
-      EmergenceCurve curve,
-      ThermalClock clock,
-      int startDay,
+      SeasonHeat.Ready emergence,
+      SeasonHeat.ByDay heat,
+      SeasonHeat.ByDay settling,
       int tilledOn,
       OptionalDouble leastWater) {
     static Parameters of(
         Emergence emergence, List<WeatherDay> days, int tilledOn, SoilTexture texture) {
+      return of(emergence, new SeasonHeat(days), tilledOn, texture);
+    }
+
+    static Parameters of(Emergence emergence, SeasonHeat heat, int tilledOn, SoilTexture texture) {
       WaterRetention retention =
           new WaterRetention(texture.fieldCapacity(), texture.wiltingPoint());
       OptionalDouble base = emergence.waterBaseMPa();
       return new Parameters(
-          new EmergenceCurve(emergence),
-          emergence.clock(),
-          Seedlings.startDay(emergence.start(), days),
+          heat.ready(emergence),
+          heat.of(emergence.clock()),
+          heat.of(TILLAGE_CLOCK),
           tilledOn,
           base.isPresent()
               ? OptionalDouble.of(retention.relativeWaterAt(base.getAsDouble()))
@@ -101,13 +105,16 @@ final class Seedlings {
 
   /** A seed that heat makes ready can be up on the same day. */
   Rates rates(State yesterday, OutdoorDay today) {
-    if (today.day() < parameters.startDay) {
+    int day = today.day();
+    if (day < parameters.emergence.startDay()) {
       return new Rates(0, 0, 0, 0, 0);
     }
-    double heat = isTooDry(today) ? 0 : ThermalTime.of(parameters.clock, today.weather());
-    double readyAtEnd = parameters.curve.at(yesterday.heat + heat);
-    double settling =
-        today.day() > parameters.tilledOn ? ThermalTime.of(TILLAGE_CLOCK, today.weather()) : 0;
+    double heat = isTooDry(today) ? 0 : parameters.heat.on(day);
+    double readyAtEnd =
+        parameters.leastWater.isPresent()
+            ? parameters.emergence.curve().at(yesterday.heat + heat)
+            : parameters.emergence.share().on(day);
+    double settling = day > parameters.tilledOn ? parameters.settling.on(day) : 0;
     boolean quiet =
         today.day() >= parameters.tilledOn
             && yesterday.heatSinceTillage + settling < QUIET_AFTER_TILLAGE;
@@ -134,16 +141,6 @@ final class Seedlings {
         rates.readyAtEnd,
         yesterday.waiting + (rates.readyAtEnd - yesterday.ready) - rates.leaving,
         yesterday.heatSinceTillage + rates.heatSinceTillage);
-  }
-
-  /** Starts from September on belong to the autumn before the season. */
-  private static int startDay(MonthDay start, List<WeatherDay> days) {
-    LocalDate first = days.get(0).date();
-    LocalDate date = start.atYear(first.getYear());
-    if (date.isBefore(first)) {
-      date = start.atYear(first.getYear() + 1);
-    }
-    return (int) (date.toEpochDay() - first.toEpochDay());
   }
 
   /** What the reference prints. */

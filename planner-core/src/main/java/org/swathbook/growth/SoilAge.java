@@ -83,12 +83,16 @@ public final class SoilAge {
 
   /** fW at θ over field capacity, at most 1. */
   public static double waterFactor(double relativeWater) {
-    return Math.min(1, StrictMath.pow(Math.max(0, relativeWater), WATER_EXPONENT));
+    return relativeWater >= 1
+        ? 1
+        : Math.min(1, StrictMath.pow(Math.max(0, relativeWater), WATER_EXPONENT));
   }
 
   /** fT · fW. */
   private static double activity(double soilC, double relativeWater) {
-    return temperatureFactor(soilC) * waterFactor(relativeWater);
+    double warmth = temperatureFactor(soilC);
+    // A frozen day ages nothing, wet or dry.
+    return warmth == 0 ? 0 : warmth * waterFactor(relativeWater);
   }
 
   /** fRef of a station's scenario years on one soil. */

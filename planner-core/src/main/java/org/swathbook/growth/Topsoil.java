@@ -13,7 +13,9 @@ import org.swathbook.weather.WeatherDay;
 final class Topsoil {
   private final SoilTemperature temperature;
   private final EvaporationLayer layer;
-  private final double latitude;
+
+  /** Radiation above the atmosphere by day of the year, which only the latitude moves. */
+  private final double[] radiation = new double[367];
 
   /**
    * @param latitude degrees, north positive
@@ -36,7 +38,9 @@ final class Topsoil {
   Topsoil(Parameters parameters) {
     this.temperature = new SoilTemperature(parameters.temperature);
     this.layer = new EvaporationLayer(parameters.layer);
-    this.latitude = parameters.latitude;
+    for (int day = 1; day < radiation.length; day++) {
+      radiation[day] = Hargreaves.extraterrestrialRadiation(parameters.latitude, day);
+    }
   }
 
   /** Before the first day of a record. */
@@ -47,7 +51,11 @@ final class Topsoil {
   Rates rates(State yesterday, WeatherDay today) {
     return new Rates(
         temperature.rates(yesterday.temperature, today),
-        layer.rates(yesterday.water, today.rainMm(), Hargreaves.referenceMm(today, latitude)));
+        layer.rates(yesterday.water, today.rainMm(), referenceMm(today)));
+  }
+
+  private double referenceMm(WeatherDay day) {
+    return Hargreaves.referenceMm(day.tmaxC(), day.tminC(), radiation[day.date().getDayOfYear()]);
   }
 
   State integrate(State yesterday, Rates rates) {

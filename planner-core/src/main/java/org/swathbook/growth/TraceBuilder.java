@@ -76,29 +76,29 @@ public final class TraceBuilder {
    *     planting date lies outside it
    */
   public static TraceSet ofSeason(Book book, Field field) {
-    return ofSeason(book, field, new SoilReferences());
+    return ofSeason(book, field, new SharedOutdoors());
   }
 
   /**
    * The same for one of many fields.
    *
-   * @param soils of the stations of one book
+   * @param shared of the stations of one book
    */
-  public static TraceSet ofSeason(Book book, Field field, SoilReferences soils) {
+  public static TraceSet ofSeason(Book book, Field field, SharedOutdoors shared) {
     if (!book.station(field).scenarioYears().contains(book.season())) {
       throw new IllegalArgumentException(
           "station " + field.station() + " has no full weather of " + book.season());
     }
     LocalDate end = LocalDate.of(book.season(), 10, 31);
     ScoutedField seen = ScoutedField.of(book, field, end);
-    return outdoors(book, field, List.of(book.season()), end, WeatherEdit.NONE, seen, soils)
+    return outdoors(book, field, List.of(book.season()), end, WeatherEdit.NONE, seen, shared)
         .with(seen);
   }
 
   private static FieldOutdoors outdoors(
       Book book, Field field, LocalDate observedTo, WeatherEdit weather, ScoutedField seen) {
     List<Integer> years = book.station(field).scenarioYears();
-    return outdoors(book, field, years, observedTo, weather, seen, new SoilReferences());
+    return outdoors(book, field, years, observedTo, weather, seen, new SharedOutdoors());
   }
 
   private static FieldOutdoors outdoors(
@@ -108,7 +108,7 @@ public final class TraceBuilder {
       LocalDate observedTo,
       WeatherEdit weather,
       ScoutedField seen,
-      SoilReferences soils) {
+      SharedOutdoors shared) {
     StationWeather station = book.station(field);
     if (years.isEmpty()) {
       throw new IllegalArgumentException(
@@ -118,12 +118,15 @@ public final class TraceBuilder {
     }
     Crop crop = book.catalog().crop(field.crop());
     List<WeedPressure> weeds = book.weedsOf(field.id());
-    Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(texture(field), latitude(field)));
-    SoilAge age = new SoilAge(soils.of(station, texture(field), latitude(field), topsoil));
+    Topsoil topsoil = shared.topsoil(texture(field), latitude(field));
+    SoilAge age = new SoilAge(shared.ageing(station, texture(field), latitude(field), topsoil));
     List<YearsWeather> weathers = new ArrayList<>();
     for (int year : years) {
-      List<WeatherDay> days = ScenarioDays.of(station, year, book.season(), observedTo, weather);
-      checkPlanting(field, book.season(), year, days);
+      SeasonHeat days =
+          weather == WeatherEdit.NONE
+              ? shared.season(station, year, book.season(), observedTo)
+              : new SeasonHeat(ScenarioDays.of(station, year, book.season(), observedTo, weather));
+      checkPlanting(field, book.season(), year, days.days());
       weathers.add(new YearsWeather(year, days));
     }
     // Side by side: no year reads another.
@@ -160,7 +163,7 @@ public final class TraceBuilder {
     return field.latitude().orElse(ASSUMED_LATITUDE);
   }
 
-  private record YearsWeather(int year, List<WeatherDay> days) {}
+  private record YearsWeather(int year, SeasonHeat days) {}
 
   private static void checkPlanting(Field field, int season, int year, List<WeatherDay> weather) {
     int plantingDay = SeasonTrace.dayOf(field.plantDate(), season, year);
@@ -183,13 +186,14 @@ public final class TraceBuilder {
       Crop crop,
       List<WeedPressure> weeds,
       int year,
-      List<WeatherDay> weather,
+      SeasonHeat heat,
       Topsoil topsoil,
       SoilAge age,
       ScoutedField seen) {
     int season = book.season();
     int plantingDay = SeasonTrace.dayOf(field.plantDate(), season, year);
     ScoutedYear scouted = new ScoutedYear(seen, season, year);
+    List<WeatherDay> weather = heat.days();
     List<WeatherDay> days = scouted.watered(weather);
     int harvestDay = harvestDay(field, season, year, days.size());
     CropClock clock = new CropClock(crop, days, plantingDay, scouted.stages(crop));
@@ -201,7 +205,7 @@ public final class TraceBuilder {
 
     boolean tilled = field.tillage() == Tillage.TILLED;
     OutdoorYear outdoors =
-        model(weeds, days, tilled ? plantingDay : days.size(), texture(field), topsoil, age)
+        model(weeds, heat, tilled ? plantingDay : days.size(), texture(field), topsoil, age)
             .run(days, canopy);
     fillSoil(daily, days, outdoors.soilAge);
     List<CohortSet> cohorts = new ArrayList<>();
@@ -253,7 +257,7 @@ public final class TraceBuilder {
 
   private static OutdoorModel model(
       List<WeedPressure> weeds,
-      List<WeatherDay> days,
+      SeasonHeat heat,
       int tilledOn,
       SoilTexture texture,
       Topsoil topsoil,
@@ -262,7 +266,7 @@ public final class TraceBuilder {
     List<WeedGrowth> growth = new ArrayList<>();
     for (WeedPressure p : weeds) {
       seedlings.add(
-          new Seedlings(Seedlings.Parameters.of(p.weed().emergence(), days, tilledOn, texture)));
+          new Seedlings(Seedlings.Parameters.of(p.weed().emergence(), heat, tilledOn, texture)));
       growth.add(new WeedGrowth(WeedGrowth.Parameters.of(p.weed())));
     }
     return new OutdoorModel(topsoil, age, seedlings, growth);

@@ -41,6 +41,7 @@ public final class Findings {
   /** How much of a finding is kept. */
   private enum Kept {
     WORDS,
+    OBJECTIONS,
     PLACES,
     COUNTS
   }
@@ -69,6 +70,11 @@ public final class Findings {
     return new Findings(Kept.PLACES);
   }
 
+  /** Blocks and warnings with their words; notes and asks are only counted. */
+  public static Findings objections() {
+    return new Findings(Kept.OBJECTIONS);
+  }
+
   /** Only counts, by severity. */
   public static Findings counting() {
     return new Findings(Kept.COUNTS);
@@ -81,8 +87,8 @@ public final class Findings {
 
   public void add(Rule rule, Severity severity, About about, Supplier<Text> text) {
     counts.merge(severity, 1, Integer::sum);
-    if (kept != Kept.COUNTS) {
-      Text t = kept == Kept.WORDS ? text.get() : NO_WORDS;
+    if (keeps(severity)) {
+      Text t = kept == Kept.PLACES ? NO_WORDS : text.get();
       findings.add(
           new Finding(
               rule.id(),
@@ -94,6 +100,14 @@ public final class Findings {
               t.remedy(),
               about));
     }
+  }
+
+  private boolean keeps(Severity severity) {
+    return switch (kept) {
+      case WORDS, PLACES -> true;
+      case OBJECTIONS -> severity == Severity.BLOCK || severity == Severity.WARN;
+      case COUNTS -> false;
+    };
   }
 
   public void block(Rule rule, About about, Supplier<Text> text) {
@@ -111,7 +125,7 @@ public final class Findings {
   /** Something that matters here and is not known, whichever pass made it matter. */
   public void ask(Rule rule, About about, Supplier<Lookup> lookup) {
     counts.merge(Severity.ASK, 1, Integer::sum);
-    if (kept != Kept.COUNTS) {
+    if (keeps(Severity.ASK)) {
       Lookup l = lookup.get();
       asks.add(new Ask(rule.id(), l.what(), l.where(), about.withoutPass()));
     }

@@ -51,8 +51,7 @@ class LeaningAcresTest {
   @Test
   void acresOnOneSite() {
     LeaningAcres acres =
-        LeaningAcres.of(
-            List.of(field("ND-1", 3), field("ND-2", 1), field("ND-3", 2), field("QH-1", 1)));
+        acres(List.of(field("ND-1", 3), field("ND-2", 1), field("ND-3", 2), field("QH-1", 1)));
     assertThat(acres.acres()).isCloseTo(76 + 118 + 152.4 + 131, within(1e-9));
     assertThat(acres.onOne()).isCloseTo(118 + 131, within(1e-9));
     assertThat(acres.onNone()).isZero();
@@ -63,13 +62,17 @@ class LeaningAcresTest {
   @Test
   void theWeedThatMetFewestSpeaksForTheField() {
     LeaningAcres acres =
-        LeaningAcres.of(
+        acres(
             List.of(
                 List.of(season("QH-2", 0, 2026, 3)),
                 List.of(season("QH-2", 1, 2025, 0), season("QH-2", 1, 2026, 1))));
     assertThat(acres.acres()).isEqualTo(128);
     assertThat(acres.onOne()).isEqualTo(128);
     assertThat(acres.onNone()).isZero();
+  }
+
+  private static LeaningAcres acres(List<List<SeasonSites>> byWeed) {
+    return LeaningAcres.of(byWeed.stream().map(Leaning::of).toList());
   }
 
   @Test

@@ -59,6 +59,36 @@ class ManyFieldsTest {
         .isEqualTo(2 * SiteAudit.of(demo, demo.fields()).acres().acres());
   }
 
+  /** A long book is told of the fields that lean most; its ranks and acres are those of all. */
+  @Test
+  void ofALongBookTheWorstAreTold() {
+    Book demo = new BookLoader().load(DEMO);
+    SiteAudit all = SiteAudit.of(demo, demo.fields());
+    SiteAudit some = SiteAudit.of(demo, demo.fields(), 3);
+    List<String> told = some.ranked().stream().map(r -> r.sites().field().id().value()).toList();
+    assertThat(told.stream().distinct()).hasSize(3);
+    assertThat(some.ranked().stream().map(RankedSites::reason).toList())
+        .isEqualTo(
+            all.ranked().stream()
+                .filter(r -> told.contains(r.sites().field().id().value()))
+                .map(RankedSites::reason)
+                .toList());
+    assertThat(some.ranked().stream().map(RankedSites::rank).toList()).startsWith(1).isSorted();
+    assertThat(some.findings())
+        .isEqualTo(
+            all.findings().stream().filter(f -> told.contains(f.field().id().value())).toList());
+    assertThat(some.acres()).isEqualTo(all.acres());
+    assertThat(some.growers()).isEqualTo(all.growers());
+    assertThat(some.notAudited()).isEqualTo(all.notAudited());
+    assertThat(all.notes()).isEmpty();
+    assertThat(some.notes())
+        .singleElement()
+        .asString()
+        .startsWith("All " + demo.fields().size() + " fields are ranked")
+        .contains("of the 3 that lean most");
+    assertThat(SiteAudit.of(demo, demo.fields(), demo.fields().size()).notes()).isEmpty();
+  }
+
   private static List<SeasonSites> sites(SiteAudit audit) {
     return audit.ranked().stream().map(RankedSites::sites).toList();
   }

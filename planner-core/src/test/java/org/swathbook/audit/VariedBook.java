@@ -22,8 +22,14 @@ final class VariedBook {
   private static final int SEASON = 2027;
   private static final List<String> SOILS =
       List.of(
-          "silt loam,2.6,6.6", "silty clay loam,3.4,6.7", "silt loam,2.1,6.9", "sandy loam,1.3,7.4",
-          "loam,1.9,7.8", "loamy sand,0.8,7.0", "silt loam,3.1,6.2", "clay loam,2.9,7.1");
+          "silt loam,2.6,6.6",
+          "silty clay loam,3.4,6.7",
+          "silt loam,2.1,6.9",
+          "sandy loam,1.3,7.4",
+          "loam,1.9,7.8",
+          "loamy sand,0.8,7.0",
+          "silt loam,3.1,6.2",
+          "clay loam,2.9,7.1");
   private static final List<String> DENSITIES = List.of("5", "10", "20", "40", "60", "80", "110");
   private static final List<String> BROADLEAF =
       List.of("AMAPA", "AMATU", "AMBTR", "ABUTH", "KCHSC", "CHEAL");
@@ -39,6 +45,7 @@ final class VariedBook {
           "acetochlor:1.9:1.5;saflufenacil:0.067",
           "isoxaflutole:0.07;atrazine:1.0;S-metolachlor:1.27",
           "dimethenamid-P:0.75:0.9;atrazine:1.0:1.25;pyroxasulfone:0.09");
+
   private static final List<String> CORN_POST =
       List.of(
           "glyphosate:0.94:1.13;mesotrione:0.094;atrazine:0.5:1.0",
@@ -74,7 +81,6 @@ final class VariedBook {
   public static void main(String[] args) throws IOException {
     new VariedBook().write(Path.of(args[0]), Path.of(args[1]), Integer.parseInt(args[2]));
   }
-
 
   private void write(Path demo, Path book, int applications) throws IOException {
     for (int s = 0; s < STATIONS; s++) {
@@ -189,7 +195,8 @@ final class VariedBook {
     }
     weed(weeds, id, grass, "no");
     for (int season = FIRST_SEASON; season < SEASON && rows < applications; season++) {
-      String grown = season % 2 == f % 2 ? "corn" : draws.nextInt(5) == 0 ? "grain-sorghum" : "soybean";
+      String grown =
+          season % 2 == f % 2 ? "corn" : draws.nextInt(5) == 0 ? "grain-sorghum" : "soybean";
       LocalDate planted = planted(grown, season, draws.nextInt(24));
       LocalDate off = harvest(grown, season, draws.nextInt(15));
       seasons.write(
@@ -209,7 +216,8 @@ final class VariedBook {
           any(grown.equals("corn") ? CORN_PRE : grown.equals("soybean") ? SOY_PRE : MILO_PRE);
       String post =
           any(grown.equals("corn") ? CORN_POST : grown.equals("soybean") ? SOY_POST : MILO_POST);
-      pass(journal, id, season, acres, grown, pre, planted.plusDays(draws.nextInt(3)), "pre", first);
+      pass(
+          journal, id, season, acres, grown, pre, planted.plusDays(draws.nextInt(3)), "pre", first);
       int after = 26 + draws.nextInt(14);
       pass(journal, id, season, acres, grown, post, planted.plusDays(after), "", first);
     }
@@ -234,7 +242,17 @@ final class VariedBook {
 
   private void weed(BufferedWriter out, String field, String weed, String driver)
       throws IOException {
-    out.write(field + "," + weed + "," + any(DENSITIES) + " /m2," + driver + "," + any(RESISTANT) + ",,\n");
+    out.write(
+        field
+            + ","
+            + weed
+            + ","
+            + any(DENSITIES)
+            + " /m2,"
+            + driver
+            + ","
+            + any(RESISTANT)
+            + ",,\n");
   }
 
   private void pass(
@@ -249,7 +267,8 @@ final class VariedBook {
       String target)
       throws IOException {
     String id = "A-" + season + "-" + field.substring(2) + (stage.isEmpty() ? "b" : "a");
-    String start = String.format(Locale.ROOT, "%02d:%02d", 7 + draws.nextInt(11), 15 * draws.nextInt(4));
+    String start =
+        String.format(Locale.ROOT, "%02d:%02d", 7 + draws.nextInt(11), 15 * draws.nextInt(4));
     int by = 1 + draws.nextInt(40);
     int wind = 3 + draws.nextInt(9);
     String from = any(List.of("N", "NW", "W", "SW", "S", "SE", "E"));

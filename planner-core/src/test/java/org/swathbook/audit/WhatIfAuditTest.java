@@ -129,9 +129,9 @@ class WhatIfAuditTest {
   @Test
   void collarsAreCountedInBothWaysOfWriting() {
     var sorghum = BOOK.catalog().findCrop("grain-sorghum").orElseThrow();
-    assertThat(WhatIfAudit.stage(sorghum, "V3")).isEqualTo(sorghum.findStage("3-leaf"));
-    assertThat(WhatIfAudit.stage(sorghum, "V99")).isEmpty();
-    assertThat(WhatIfAudit.stage(sorghum, "R1")).isEmpty();
+    assertThat(EarlierPosts.stage(sorghum, "V3")).isEqualTo(sorghum.findStage("3-leaf"));
+    assertThat(EarlierPosts.stage(sorghum, "V99")).isEmpty();
+    assertThat(EarlierPosts.stage(sorghum, "R1")).isEmpty();
   }
 
   /** S-metolachlor and sulfentrazone lasted; pyroxasulfone goes over them in a pass of its own. */

@@ -33,6 +33,9 @@ class ModelCardsTest {
           "Score.PER_ACRE",
           // how many tanks are kept in memory
           "Effects.TANKS_KEPT",
+          "SharedEffects.TABLES_KEPT",
+          "SharedOutdoors.SOILS_KEPT",
+          "SharedOutdoors.SEASONS_KEPT",
           // how finely a look-up is cut
           "HeightClock.SLICES_PER_CLASS");
 

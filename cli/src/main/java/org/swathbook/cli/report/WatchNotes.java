@@ -2,10 +2,13 @@ package org.swathbook.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.Resistance;
 import org.swathbook.book.WeedPressure;
+import org.swathbook.program.FieldId;
 
 /** Sites that do not count on a field since resistance to them is suspected. */
 public final class WatchNotes {
@@ -13,7 +16,16 @@ public final class WatchNotes {
 
   /** Of some fields of a book. */
   public static List<String> of(Book book, List<Field> fields) {
-    return fields.stream().flatMap(f -> of(book, f).stream()).toList();
+    // Few weeds are watched, and a long book has many fields to look through all weeds for.
+    Set<FieldId> watched =
+        book.weeds().stream()
+            .filter(w -> w.listed().stream().anyMatch(Resistance::isWatched))
+            .map(WeedPressure::field)
+            .collect(Collectors.toSet());
+    return fields.stream()
+        .filter(f -> watched.contains(f.id()))
+        .flatMap(f -> of(book, f).stream())
+        .toList();
   }
 
   static List<String> of(Book book, Field field) {

@@ -24,7 +24,6 @@ import org.swathbook.source.CsvReader;
 import org.swathbook.source.CsvRow;
 import org.swathbook.source.CsvTable;
 import org.swathbook.source.Mark;
-import org.swathbook.source.Problem;
 import org.swathbook.source.Problems;
 import org.swathbook.source.TextParser;
 import org.swathbook.source.Texts;
@@ -180,10 +179,7 @@ final class ApplicationsReader {
             first ->
                 problems.add(
                     row.mark("line"),
-                    "the line "
-                        + draft.key()
-                        + " stands here again, first in line "
-                        + first.row,
+                    "the line " + draft.key() + " stands here again, first in line " + first.row,
                     "count the lines of a pass 1, 2, 3; to mend a row name it in 'corrects'"));
     target.ifPresent(t -> t.replacedInRow = row.line());
   }
@@ -198,8 +194,7 @@ final class ApplicationsReader {
   }
 
   /** The row above that this one corrects; problems of it are reported at once. */
-  private Optional<JournalDrafts.Draft> corrected(
-      Row row, JournalDrafts.Lines pass, String line) {
+  private Optional<JournalDrafts.Draft> corrected(Row row, JournalDrafts.Lines pass, String line) {
     if (row.isBlank("corrects")) {
       return Optional.empty();
     }

@@ -34,7 +34,11 @@ record JournalRotation(Rule rule, Book book, Field field, boolean replanting, Fi
   }
 
   void judge() {
-    Ledger ledger = Ledger.of(book, field, List.of());
+    judge(Ledger.of(book, field, List.of()));
+  }
+
+  /** The same by a ledger that is at hand. What is planned in it was sprayed on no other crop. */
+  void judge(Ledger ledger) {
     for (LedgerEntry entry : ledger.inMonthsBefore(field.plantDate(), Ledger.ROTATION_MONTHS)) {
       Ingredient active = entry.active().ingredient();
       if (isOnOtherCrop(entry) != replanting || isForThisCrop(entry)) {

@@ -31,6 +31,6 @@ public final class ReplantCropRule implements SequenceRule {
 
   @Override
   public void judge(SequenceFacts facts, Findings out) {
-    JournalRotation.ofReplanting(this, facts.book(), facts.field(), out).judge();
+    JournalRotation.ofReplanting(this, facts.book(), facts.field(), out).judge(facts.ledger());
   }
 }

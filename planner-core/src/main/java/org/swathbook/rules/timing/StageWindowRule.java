@@ -67,20 +67,24 @@ public final class StageWindowRule implements UseRule {
 
   /** A year in which the day is another use's, for this dose and these traits, is inside. */
   private static List<WindowCheck.Answer> answers(UseFacts facts, Use use) {
-    List<Use> others = others(facts);
+    List<Use> others = null;
     List<WindowCheck.Answer> answers = new ArrayList<>();
     for (int y = 0; y < facts.traces().years().size(); y++) {
       SeasonTrace trace = facts.traces().years().get(y);
       int day = facts.timing().years().get(y).day();
       WindowCheck.Answer own = WindowCheck.check(use, trace, day);
+      if (own.inside()) {
+        answers.add(own);
+        continue;
+      }
+      // Looked for at last: mostly a pass is inside its own window.
+      others = others == null ? others(facts) : others;
       answers.add(
-          own.inside()
-              ? own
-              : others.stream()
-                  .map(u -> WindowCheck.check(u, trace, day))
-                  .filter(WindowCheck.Answer::inside)
-                  .findFirst()
-                  .orElse(own));
+          others.stream()
+              .map(u -> WindowCheck.check(u, trace, day))
+              .filter(WindowCheck.Answer::inside)
+              .findFirst()
+              .orElse(own));
     }
     return answers;
   }

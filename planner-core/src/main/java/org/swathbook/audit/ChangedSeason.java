@@ -1,0 +1,202 @@
+package org.swathbook.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
+import org.swathbook.audit.FieldChange.Outcome;
+import org.swathbook.audit.FieldChange.WeedEffect;
+import org.swathbook.audit.JournalJudge.Made;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.measure.Money;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Rated;
+import org.swathbook.rules.Say;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.SeasonOutcome;
+
+/**
+ * A past season of a field that is being changed: what is changed so far, what it costs, and what
+ * labels refused of it.
+ */
+final class ChangedSeason {
+  /** Less than so many points is no difference: default, ours. */
+  private static final double A_DIFFERENCE = 1;
+
+  /** As many refusals of products as help; the rest is a count. */
+  private static final int REFUSALS_SHOWN = 2;
+
+  private final SeasonTrial trial;
+  private final SprayedSeason season;
+  private final List<String> remarks;
+  private final List<String> changes = new ArrayList<>();
+  private final Set<String> refused = new LinkedHashSet<>();
+  private final Set<String> notKnown = new LinkedHashSet<>();
+  private List<Made> passes;
+  private Money cost = Money.ZERO;
+
+  /**
+   * @param remarks what is left out of the season
+   */
+  ChangedSeason(SprayedSeason season, List<String> remarks) {
+    this.trial = new SeasonTrial(season);
+    this.season = season;
+    this.remarks = List.copyOf(remarks);
+    this.passes = season.passes();
+  }
+
+  SprayedSeason season() {
+    return season;
+  }
+
+  SeasonTrial trial() {
+    return trial;
+  }
+
+  List<WeedPressure> drivers() {
+    return season.drivers();
+  }
+
+  /** As they are by now, by date. */
+  List<Made> passes() {
+    return passes;
+  }
+
+  boolean isChanged() {
+    return !changes.isEmpty();
+  }
+
+  /** The walked pass at a place; empty when it lies after harvest. */
+  Optional<PassOutcome> passOf(SeasonOutcome outcome, int at) {
+    return season.passOf(outcome, passes, at);
+  }
+
+  SeasonOutcome walk() {
+    return season.walk(passes);
+  }
+
+  void say(String change) {
+    changes.add(change);
+  }
+
+  /** Other passes in the place of those there are. */
+  void become(List<Made> others) {
+    passes = List.copyOf(others);
+  }
+
+  /**
+   * Adds to a pass the product that brings most of what is counted, of equal ones the cheapest, if
+   * any brings more than the pass has.
+   */
+  void add(
+      int at,
+      List<Made> to,
+      List<WeedPressure> weeds,
+      boolean throughSoil,
+      ToIntFunction<PassOutcome> counted) {
+    boolean own = to.get(at).mix().doses().isEmpty();
+    int most = own ? 0 : counted.applyAsInt(season.passOf(season.walk(to), to, at).orElseThrow());
+    Optional<PricedDoses> best = Optional.empty();
+    List<String> open = List.of();
+    Set<IngredientId> inTank =
+        to.get(at).mix().actives().stream()
+            .map(a -> a.ingredient().id())
+            .collect(Collectors.toSet());
+    for (PricedDoses d : PricedDoses.of(season.past(), season.field())) {
+      boolean mayWork = throughSoil ? d.active().hasSoilActivity() : d.active().hasFoliarActivity();
+      if (!mayWork
+          || inTank.contains(d.active().id())
+          || weeds.stream().allMatch(w -> Rated.isResisted(w, d.active()))) {
+        continue;
+      }
+      List<Made> more = SeasonTrial.with(to, at, d.dose());
+      SeasonOutcome after = season.walk(more);
+      int brings = counted.applyAsInt(season.passOf(after, more, at).orElseThrow());
+      if (brings > most) {
+        SeasonTrial.Verdict verdict = trial.judged(more, after, Set.of(d.active().id()));
+        if (verdict.refusals().isEmpty()) {
+          most = brings;
+          best = Optional.of(d);
+          open = verdict.notKnown();
+        } else {
+          refused.add(said(verdict.refusals()));
+        }
+      }
+    }
+    if (best.isPresent()) {
+      passes = SeasonTrial.with(to, at, best.get().dose());
+      cost = cost.plus(best.get().cost()).plus(own ? season.past().passCost() : Money.ZERO);
+      notKnown.addAll(open);
+      changes.add(
+          Say.productRate(best.get().dose().rate())
+              + " of "
+              + best.get().dose().product().name()
+              + (own ? " in a pass of its own on " : " into the pass of ")
+              + Say.date(to.get(at).date()));
+    }
+  }
+
+  static String said(List<Finding> refusals) {
+    return refusals.get(0).message();
+  }
+
+  /** What has come of it; with nothing changed, why. */
+  FieldChange finished(String nothingWorks) {
+    if (passes.equals(season.passes())) {
+      return refused.isEmpty()
+          ? ended(Outcome.NO_BETTER, nothingWorks)
+          : ended(Outcome.FORBIDDEN, refusedWords());
+    }
+    List<WeedEffect> effects = trial.effects(season.walk(passes));
+    boolean better = effects.stream().anyMatch(ChangedSeason::isBetter);
+    boolean worse = effects.stream().anyMatch(ChangedSeason::isWorse);
+    List<String> why = new ArrayList<>(remarks);
+    if (worse) {
+      why.add(0, "some driver weed would have been controlled less");
+    }
+    return new FieldChange(
+        season.field(),
+        season.row().season(),
+        better && !worse ? Outcome.IMPROVED : Outcome.NO_BETTER,
+        changes,
+        why,
+        Optional.of(cost),
+        effects,
+        List.copyOf(notKnown));
+  }
+
+  private String refusedWords() {
+    int rest = refused.size() - REFUSALS_SHOWN;
+    return refused.stream().limit(REFUSALS_SHOWN).collect(Collectors.joining(" "))
+        + (rest > 0 ? " And " + rest + " more that would work." : "");
+  }
+
+  private static boolean isBetter(WeedEffect e) {
+    return e.before().fewerThanTwoPct() - e.after().fewerThanTwoPct() >= A_DIFFERENCE
+        || e.after().controlPct() - e.before().controlPct() >= A_DIFFERENCE
+        || e.after().withoutPct() - e.before().withoutPct() >= A_DIFFERENCE;
+  }
+
+  private static boolean isWorse(WeedEffect e) {
+    return e.before().controlPct() - e.after().controlPct() >= A_DIFFERENCE;
+  }
+
+  FieldChange ended(Outcome outcome, String why) {
+    List<String> all = new ArrayList<>();
+    all.add(why);
+    all.addAll(remarks);
+    return new FieldChange(
+        season.field(),
+        season.row().season(),
+        outcome,
+        changes,
+        all,
+        Optional.empty(),
+        List.of(),
+        List.of());
+  }
+}

@@ -1,0 +1,87 @@
+package org.swathbook.audit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.swathbook.book.Application;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.PastSeason;
+import org.swathbook.catalog.WeedId;
+
+/**
+ * What the past seasons of one field come to.
+ *
+ * @param leanings by driver weed, in the order in which they come up
+ * @param sites by driver weed its seasons in order; empty when the figures alone are kept
+ * @param findings of the rules, by season; empty likewise
+ * @param silent of what nothing can be said, with the reason
+ */
+record FieldAudit(
+    Field today,
+    List<Leaning> leanings,
+    Map<WeedId, List<SeasonSites>> sites,
+    List<JournalFinding> findings,
+    List<String> silent) {
+
+  /**
+   * @param own the book with nothing in it of other fields
+   */
+  static FieldAudit of(Book own, Field field, SharedTraces shared) {
+    Map<WeedId, List<SeasonSites>> sites = new LinkedHashMap<>();
+    List<JournalFinding> findings = new ArrayList<>();
+    List<String> silent = new ArrayList<>();
+    for (PastSeason season : seasons(own, field)) {
+      SeasonAudit.Result r = SeasonAudit.of(own, field, season, shared);
+      for (SeasonSites s : r.sites()) {
+        sites.computeIfAbsent(s.weed().weed().id(), w -> new ArrayList<>()).add(s);
+      }
+      findings.addAll(r.findings());
+      r.unjudged().forEach(why -> silent.add(field.id() + ": " + why));
+    }
+    for (int season : withoutRow(own, field)) {
+      silent.add(
+          field.id()
+              + ": "
+              + season
+              + " has rows in applications.csv and none in seasons.csv, so nothing is said of it.");
+    }
+    if (sites.isEmpty()) {
+      silent.add(
+          field.id()
+              + ": no season that both seasons.csv and applications.csv have, or no driver weed"
+              + " in it.");
+    }
+    return new FieldAudit(
+        field, sites.values().stream().map(Leaning::of).toList(), sites, findings, silent);
+  }
+
+  /** The figures alone. */
+  FieldAudit withoutDetails() {
+    return new FieldAudit(today, leanings, Map.of(), List.of(), silent);
+  }
+
+  private static List<PastSeason> seasons(Book own, Field field) {
+    return own.pastSeasons().stream()
+        .filter(p -> p.field().equals(field.id()) && p.season() < own.season())
+        .filter(p -> own.journal().of(field.id()).stream().anyMatch(a -> a.season() == p.season()))
+        .sorted(Comparator.comparing(PastSeason::season))
+        .toList();
+  }
+
+  /** Past seasons in which the journal has passes and nobody wrote down what grew. */
+  private static List<Integer> withoutRow(Book own, Field field) {
+    return own.journal().of(field.id()).stream()
+        .map(Application::season)
+        .filter(s -> s < own.season())
+        .distinct()
+        .filter(
+            s ->
+                own.pastSeasons().stream()
+                    .noneMatch(p -> p.field().equals(field.id()) && p.season() == s))
+        .sorted()
+        .toList();
+  }
+}
