@@ -142,6 +142,44 @@ class WrongInputTest {
             + " rules --help'");
   }
 
+  /** Figures that no farm has would run over where costs are added up; a slip, so it is told. */
+  @Test
+  void figuresBeyondAllMeasureAreRefused() throws IOException {
+    SmallBook.copyProgram(book, "nd-1-two-layers.yaml");
+    Path program = book.resolve("programs/nd-1-two-layers.yaml");
+    String sound = Files.readString(program);
+    for (String amount : new String[] {"32000000000000000000", "900000000", "32000000"}) {
+      Files.writeString(program, sound.replace("rate: 32 fl oz", "rate: " + amount + " fl oz"));
+      Called called = Called.with("season", book, "nd-1-two-layers");
+      assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+      assertThat(called.err().lines())
+          .singleElement()
+          .asString()
+          .matches(
+              "programs/nd-1-two-layers\\.yaml:15:\\d+: .*(too large|more than any sprayer).*");
+    }
+    Files.writeString(program, sound);
+    Path fields = book.resolve("fields.csv");
+    Files.writeString(fields, Files.readString(fields).replace(",76.0,", ",7600000,"));
+    Path prices = book.resolve("prices.csv");
+    Files.writeString(
+        prices, Files.readString(prices).replace("30.50 $/gal", "3050000000000 $/gal"));
+    Called called = Called.with("season", book, "nd-1-two-layers");
+    assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(called.err())
+        .contains("fields.csv:2:36: ", "acres are no field; write at most 100000")
+        .contains("prices.csv:5:16: ", "too large a number");
+  }
+
+  /** A name of nothing has no file to be told with. */
+  @Test
+  void aBlankNameIsTold() {
+    isRefusedWith(
+        Called.with("season", book, ""),
+        "'':1:1: there is no such file, and no program of this name in the book; write the path of a"
+            + " file; the folder programs of the book is empty");
+  }
+
   /** A stage that the crop reaches too late for the season, and a weed that never grows so tall. */
   @Test
   void aPassWhoseTimeNeverComesIsToldWithItsPlace() throws IOException {
