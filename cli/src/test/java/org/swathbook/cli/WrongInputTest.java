@@ -179,8 +179,7 @@ class WrongInputTest {
     for (String far : new String[] {"1e300", "1.7e308", "4.9e-324", "1000001", "0.0009"}) {
       for (String option : new String[] {"--spacing", "--mph", "--gpa", "--gravity"}) {
         List<String> call =
-            new ArrayList<>(
-                List.of("calibrate", "--spacing", "20", "--mph", "10", "--gpa", "15"));
+            new ArrayList<>(List.of("calibrate", "--spacing", "20", "--mph", "10", "--gpa", "15"));
         call.addAll(List.of("--gravity", "1.28"));
         call.set(call.indexOf(option) + 1, far);
         Called called = Called.with(call.toArray(String[]::new));
