@@ -17,6 +17,9 @@ public final class Numbers {
   private static final Pattern COMMA = Pattern.compile("\\d,\\d");
   private static final Pattern SECOND_NUMBER = Pattern.compile("(?:-|–|to)\\s*\\.?\\d");
 
+  /** No quantity of this trade comes near; what does is a slip, and sums of it would run over. */
+  public static final double MOST = 1e9;
+
   private Numbers() {}
 
   /** A leading number and what follows it. */
@@ -30,14 +33,14 @@ public final class Numbers {
     if (!m.matches()) {
       throw new MeasureException("'" + text.strip() + "' does not start with a number");
     }
-    return new Split(Double.parseDouble(m.group(1)), m.group(2));
+    return new Split(number(m.group(1), text), m.group(2));
   }
 
   public static SplitRange splitRange(String text) {
     Matcher m = RANGE.matcher(text);
     if (m.matches()) {
-      double low = Double.parseDouble(m.group(1));
-      double high = Double.parseDouble(m.group(2));
+      double low = number(m.group(1), text);
+      double high = number(m.group(2), text);
       if (low > high) {
         throw new MeasureException(
             "the range '" + text.strip() + "' runs downwards; write the lower value first");
@@ -46,6 +49,15 @@ public final class Numbers {
     }
     Split s = split(text);
     return new SplitRange(s.number(), s.number(), s.rest());
+  }
+
+  private static double number(String digits, String whole) {
+    double value = Double.parseDouble(digits);
+    if (Math.abs(value) > MOST) {
+      throw new MeasureException(
+          "'" + whole.strip() + "' has too large a number; write one up to " + plain(MOST));
+    }
+    return value;
   }
 
   /** Shortest plain decimal of a value, at most six decimals, no exponent, no trailing zeros. */

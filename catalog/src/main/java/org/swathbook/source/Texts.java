@@ -56,8 +56,9 @@ public final class Texts {
           "'" + text + "' is no number; write a number as 12.5, without unit");
     }
     double value = Double.parseDouble(t);
-    if (Double.isInfinite(value)) {
-      throw new MeasureException("'" + text + "' is too large; write a smaller number");
+    if (Math.abs(value) > Numbers.MOST) {
+      throw new MeasureException(
+          "'" + text + "' is too large; write a number up to " + Numbers.plain(Numbers.MOST));
     }
     return value;
   }

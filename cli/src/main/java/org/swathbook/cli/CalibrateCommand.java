@@ -120,9 +120,11 @@ final class CalibrateCommand implements Callable<Integer> {
   }
 
   private void check(String option, @Nullable Double value, String example) {
-    if (value != null && !(value > 0 && Double.isFinite(value))) {
-      throw wrong(option + " must be above zero, as " + example);
-    }
+    TypedNumber.wrong(option, value, example)
+        .ifPresent(
+            what -> {
+              throw wrong(what);
+            });
   }
 
   private ParameterException wrong(String what) {

@@ -55,7 +55,11 @@ final class InitCommand implements Callable<Integer> {
         .getOut()
         .println(
             demo
-                ? "The demo book is in " + dir + "; try: swathbook plan --book " + quoted(dir) + " ND-1"
+                ? "The demo book is in "
+                    + dir
+                    + "; try: swathbook plan --book "
+                    + quoted(dir)
+                    + " ND-1"
                 : "The new book is in " + dir + "; its README.md says what to fill in");
     return ExitCode.DONE;
   }

@@ -113,10 +113,11 @@ final class LoadCommand implements Callable<Integer> {
   }
 
   private void checkNumber(String option, @Nullable Double value, String example) {
-    if (value != null && !(value > 0 && Double.isFinite(value))) {
-      throw new ParameterException(
-          spec.commandLine(), option + " must be above zero, as " + example);
-    }
+    TypedNumber.wrong(option, value, example)
+        .ifPresent(
+            what -> {
+              throw new ParameterException(spec.commandLine(), what);
+            });
   }
 
   private void checkCall() {

@@ -24,10 +24,18 @@ final class TodayOption {
 
   /** A date as 2027-03-01 and nothing else. */
   static final class IsoDate implements ITypeConverter<LocalDate> {
+    private static final int EARLIEST = 1900;
+    private static final int LATEST = 2200;
+
     @Override
     public LocalDate convert(String text) {
       try {
-        return LocalDate.parse(text.strip());
+        LocalDate date = LocalDate.parse(text.strip());
+        if (date.getYear() < EARLIEST || date.getYear() > LATEST) {
+          throw new TypeConversionException(
+              "'" + text + "' is no day of any book; write it as 2027-03-01");
+        }
+        return date;
       } catch (DateTimeParseException e) {
         throw new TypeConversionException(
             "'" + text + "' is no date of the calendar; write it as 2027-03-01");

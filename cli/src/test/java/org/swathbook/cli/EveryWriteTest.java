@@ -74,7 +74,8 @@ class EveryWriteTest {
     Path book = SmallBook.of(place.resolve("book"), "ND-1", "ND-2");
     SmallBook.copyProgram(book, "nd-1-two-layers.yaml");
     Path demo = ProgramProcess.CLI.resolve("../demo-data");
-    for (String file : List.of("mixes/nd-1-june.yaml", "observations/nd-1-june.yaml", "watch.csv")) {
+    for (String file :
+        List.of("mixes/nd-1-june.yaml", "observations/nd-1-june.yaml", "watch.csv")) {
       Files.createDirectories(book.resolve(file).getParent());
       Files.copy(demo.resolve(file), book.resolve(file));
     }
@@ -117,8 +118,7 @@ class EveryWriteTest {
   private void onAFullDisk(String name) throws Exception {
     Path place = place();
     Map<String, String> before = all(place);
-    List<String> command =
-        new ArrayList<>(List.of("sh", "-c", "ulimit -f 0; exec \"$@\"", "sh"));
+    List<String> command = new ArrayList<>(List.of("sh", "-c", "ulimit -f 0; exec \"$@\"", "sh"));
     Path temporary = Files.createDirectory(place.resolve("temporary"));
     List<String> java = KilledAndFullTest.java(at(place, calls().get(name)));
     java.add(1, "-Djava.io.tmpdir=" + temporary);
@@ -149,8 +149,7 @@ class EveryWriteTest {
   private void onAReadOnlyDisk(String name) throws Exception {
     Path place = place();
     Map<String, String> before = all(place);
-    String mount =
-        "mount --bind \"$0\" \"$0\" && mount -o remount,bind,ro \"$0\" && exec \"$@\"";
+    String mount = "mount --bind \"$0\" \"$0\" && mount -o remount,bind,ro \"$0\" && exec \"$@\"";
     List<String> command =
         new ArrayList<>(List.of("unshare", "-rm", "sh", "-c", mount, place.toString()));
     command.addAll(KilledAndFullTest.java(at(place, calls().get(name))));

@@ -286,7 +286,8 @@ final class FuzzedBook implements AutoCloseable {
   /** What each call does while nothing is spoilt: all must be done, or nothing would be tried. */
   List<String> refusedThoughSound() throws IOException {
     List<String> out = new ArrayList<>();
-    for (List<String> call : targets.stream().flatMap(t -> t.calls().stream()).distinct().toList()) {
+    for (List<String> call :
+        targets.stream().flatMap(t -> t.calls().stream()).distinct().toList()) {
       Path second = book.resolve("applications-2.csv");
       Files.writeString(second, withoutIds(Files.readString(book.resolve("applications.csv"))));
       Called called = Called.with(arguments(call).toArray(String[]::new));
@@ -416,6 +417,7 @@ final class FuzzedBook implements AutoCloseable {
         worker.submit(
             () -> {
               began[0] = THREADS.getCurrentThreadCpuTime();
+              // Written last: whoever sees it sees the time too.
               thread.set(Thread.currentThread().getId());
               return work.get();
             });
@@ -423,8 +425,9 @@ final class FuzzedBook implements AutoCloseable {
       try {
         return started.get(MOST_SECONDS, TimeUnit.SECONDS);
       } catch (TimeoutException e) {
-        long spent = THREADS.getThreadCpuTime(thread.get()) - began[0];
-        if (thread.get() != 0 && spent > TimeUnit.SECONDS.toNanos(MOST_SECONDS)) {
+        long id = thread.get();
+        long spent = id == 0 ? 0 : THREADS.getThreadCpuTime(id) - began[0];
+        if (spent > TimeUnit.SECONDS.toNanos(MOST_SECONDS)) {
           String where = stackOfWorker();
           worker.shutdownNow();
           worker = Executors.newSingleThreadExecutor();
@@ -467,8 +470,7 @@ final class FuzzedBook implements AutoCloseable {
   List<Failure> judged(String culpritName, String culprit, List<String> args) throws IOException {
     Map<String, String> before = stamps();
     Called called =
-        inTime(
-            () -> Called.with(args.toArray(String[]::new)), why -> new Called(ENDLESS, "", why));
+        inTime(() -> Called.with(args.toArray(String[]::new)), why -> new Called(ENDLESS, "", why));
     return failures(called, culpritName, culprit, before, args);
   }
 
@@ -549,8 +551,7 @@ final class FuzzedBook implements AutoCloseable {
       byte[] was = sound.get(book.relativize(p).toString());
       if (was == null) {
         Files.delete(p);
-      } else if (Files.size(p) != was.length
-          || !Arrays.equals(Files.readAllBytes(p), was)) {
+      } else if (Files.size(p) != was.length || !Arrays.equals(Files.readAllBytes(p), was)) {
         Files.write(p, was);
       }
     }

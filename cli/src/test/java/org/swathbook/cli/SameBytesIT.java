@@ -30,6 +30,57 @@ class SameBytesIT {
     return ProgramProcess.run(dir, Map.of("LC_ALL", "C"), command);
   }
 
+  /** Where letters, digits, dates and half hours are others, and one thread does all. */
+  private Result elsewhere(Path book, String... words) throws Exception {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                java(),
+                "-Duser.timezone=Asia/Kolkata",
+                "-Duser.language=tr",
+                "-Duser.country=TR",
+                "-Duser.script=",
+                "-XX:ActiveProcessorCount=1",
+                "-jar",
+                JAR.toString()));
+    command.addAll(List.of(words));
+    command.addAll(List.of("--book", book.toString(), "--today", "2027-06-22"));
+    return ProgramProcess.run(
+        dir, Map.of("LC_ALL", "tr_TR.UTF-8", "LANG", "tr_TR.UTF-8", "TZ", "Asia/Kolkata"), command);
+  }
+
+  private Result here(Path book, String... words) throws Exception {
+    List<String> command =
+        new ArrayList<>(List.of(java(), "-XX:ActiveProcessorCount=4", "-jar", JAR.toString()));
+    command.addAll(List.of(words));
+    command.addAll(List.of("--book", book.toString(), "--today", "2027-06-22"));
+    return ProgramProcess.run(dir, Map.of("LC_ALL", "C", "TZ", "UTC"), command);
+  }
+
+  private void assertSameBytesElsewhere(Path book, String... words) throws Exception {
+    Result here = here(book, words);
+    Result elsewhere = elsewhere(book, words);
+    assertThat(here.code()).as(here.err()).isLessThan(ExitCode.WRONG_INPUT);
+    assertThat(here.out()).isNotEmpty().isEqualTo(elsewhere.out());
+    assertThat(here.code()).isEqualTo(elsewhere.code());
+  }
+
+  /** Fields are planned side by side: by four threads here, by one there. */
+  @Test
+  void aPlanByOneThreadAndByFour() throws Exception {
+    Path book = SmallBook.of(dir.resolve("small"), "ND-1", "ND-2");
+    assertSameBytesElsewhere(book, "plan");
+  }
+
+  @Test
+  void everythingElseThatIsReckoned() throws Exception {
+    Path demo = Path.of(BOOK);
+    assertSameBytesElsewhere(demo, "check", "nd-1-june");
+    assertSameBytesElsewhere(demo, "escapes", "nd-1-june", "--json");
+    assertSameBytesElsewhere(demo, "audit");
+    assertSameBytesElsewhere(demo, "season", "nd-1-two-layers", "--stress");
+  }
+
   private void assertSameBytes(String... words) throws Exception {
     Result plain = call(List.of("-Duser.timezone=UTC", "-Duser.language=en"), words);
     Result strange =

@@ -21,7 +21,9 @@ final class WeatherLayouts {
 
   private WeatherLayouts() {}
 
-  /** @param plain date, tmax_c, tmin_c, rain_mm, every cell filled */
+  /**
+   * @param plain date, tmax_c, tmin_c, rain_mm, every cell filled
+   */
   static List<String> all(String plain) {
     List<Day> days = plain.lines().skip(1).map(Day::of).toList();
     return List.of(

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -140,6 +142,74 @@ class WrongInputTest {
         Called.with("rules", "zzz"),
         "swathbook rules: there is no rule 'zzz'; 'swathbook rules' lists them all; see 'swathbook"
             + " rules --help'");
+  }
+
+  /** Figures that no farm has would run over where costs are added up; a slip, so it is told. */
+  @Test
+  void figuresBeyondAllMeasureAreRefused() throws IOException {
+    SmallBook.copyProgram(book, "nd-1-two-layers.yaml");
+    Path program = book.resolve("programs/nd-1-two-layers.yaml");
+    String sound = Files.readString(program);
+    for (String amount : new String[] {"32000000000000000000", "900000000", "32000000"}) {
+      Files.writeString(program, sound.replace("rate: 32 fl oz", "rate: " + amount + " fl oz"));
+      Called called = Called.with("season", book, "nd-1-two-layers");
+      assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+      assertThat(called.err().lines())
+          .singleElement()
+          .asString()
+          .matches(
+              "programs/nd-1-two-layers\\.yaml:15:\\d+: .*(too large|more than any sprayer).*");
+    }
+    Files.writeString(program, sound);
+    Path fields = book.resolve("fields.csv");
+    Files.writeString(fields, Files.readString(fields).replace(",76.0,", ",7600000,"));
+    Path prices = book.resolve("prices.csv");
+    Files.writeString(
+        prices, Files.readString(prices).replace("30.50 $/gal", "3050000000000 $/gal"));
+    Called called = Called.with("season", book, "nd-1-two-layers");
+    assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(called.err())
+        .contains("fields.csv:2:38: ", "acres are no field; write at most 100000")
+        .contains("prices.csv:5:16: ", "too large a number");
+  }
+
+  /** So large or so small that what is reckoned with them is no number, or fills the page. */
+  @Test
+  void amountsBeyondAllMeasureAreWrongCalls() {
+    for (String far : new String[] {"1e300", "1.7e308", "4.9e-324", "1000001", "0.0009"}) {
+      for (String option : new String[] {"--spacing", "--mph", "--gpa", "--gravity"}) {
+        List<String> call =
+            new ArrayList<>(List.of("calibrate", "--spacing", "20", "--mph", "10", "--gpa", "15"));
+        call.addAll(List.of("--gravity", "1.28"));
+        call.set(call.indexOf(option) + 1, far);
+        Called called = Called.with(call.toArray(String[]::new));
+        assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+        assertThat(called.err())
+            .contains(option + " is out of all measure; write a number from 0.001 to 1000000");
+      }
+    }
+    Called least =
+        Called.with("calibrate", "--spacing", "0.001", "--mph", "1000000", "--gpa", "1000000");
+    assertThat(least.code()).as(least.err()).isZero();
+    assertThat(Called.with("load", book, "x", "--acres", "1e300", "--tank", "1e300").err())
+        .contains("--acres is out of all measure");
+  }
+
+  @Test
+  void aDayOfNoBookIsAWrongCall() {
+    for (String day : new String[] {"+999999999-12-31", "-999999999-01-01", "1899-12-31"}) {
+      assertThat(Called.with("escapes", "x", "--today=" + day).err())
+          .contains("'" + day + "' is no day of any book; write it as 2027-03-01");
+    }
+  }
+
+  /** A name of nothing has no file to be told with. */
+  @Test
+  void aBlankNameIsTold() {
+    isRefusedWith(
+        Called.with("season", book, ""),
+        "'':1:1: there is no such file, and no program of this name in the book; write the path of a"
+            + " file; the folder programs of the book is empty");
   }
 
   /** A stage that the crop reaches too late for the season, and a weed that never grows so tall. */

@@ -7,8 +7,15 @@ import java.util.List;
 final class Wrap {
   private Wrap() {}
 
-  /** Lines of at most {@code first} columns for the first and {@code rest} for the others. */
+  /**
+   * Lines of at most {@code first} columns for the first and {@code rest} for the others; at least
+   * one, where what stands before them fills the page already.
+   */
   static List<String> lines(String paragraph, int first, int rest) {
+    return cut(paragraph, Math.max(1, first), Math.max(1, rest));
+  }
+
+  private static List<String> cut(String paragraph, int first, int rest) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : paragraph.strip().split("\\s+")) {

@@ -88,7 +88,7 @@ final class ApplicationsReader {
   private final TextParser<FieldId> fields;
   private final TextParser<LocalDate> dates = new Memo<>(Texts::date);
   private final TextParser<Integer> seasons = new Memo<>(Parsers.whole(1950, 2200));
-  private final TextParser<OptionalDouble> acres = boxed(Parsers::aboveZero);
+  private final TextParser<OptionalDouble> acres = boxed(Parsers::acres);
   private final TextParser<String> crops;
   private final Map<String, TextParser<String>> stages = new HashMap<>();
   private final TextParser<LocalTime> times = new Memo<>(Texts::time);

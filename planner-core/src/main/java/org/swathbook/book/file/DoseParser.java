@@ -20,6 +20,9 @@ import org.swathbook.program.Doses;
  * MeasureException} with what is wrong and what would be right.
  */
 public final class DoseParser {
+  /** Litres or kilograms on a hectare, more than a thousand gallons an acre. */
+  private static final double MOST_PER_HA = 10_000;
+
   private final Names names;
   private final Prices prices;
 
@@ -77,7 +80,7 @@ public final class DoseParser {
 
   /** A product at a volume if it is a liquid, at a weight if it is dry. */
   public Dose ofProduct(Product product, Rate rate) {
-    refuseZero(rate);
+    refuseSenseless(rate);
     boolean liquid = product.spoken().isVolume();
     if (rate.basis() != Basis.PRODUCT) {
       throw new MeasureException(
@@ -135,7 +138,7 @@ public final class DoseParser {
   }
 
   private Rate activeRate(Ingredient ingredient, Rate rate) {
-    refuseZero(rate);
+    refuseSenseless(rate);
     if (rate.isVolume()) {
       throw new MeasureException(
           "'"
@@ -177,9 +180,13 @@ public final class DoseParser {
     return all.isEmpty() ? "none holds it alone" : String.join(", ", all);
   }
 
-  private static void refuseZero(Rate rate) {
+  private static void refuseSenseless(Rate rate) {
     if (!(rate.amount() > 0)) {
       throw new MeasureException("the rate is zero; write what was or is to be sprayed");
+    }
+    if ((rate.isVolume() ? rate.litresPerHa() : rate.kgPerHa()) > MOST_PER_HA) {
+      throw new MeasureException(
+          "'" + rate + "' is more than any sprayer puts on an acre; check it and its unit");
     }
   }
 }

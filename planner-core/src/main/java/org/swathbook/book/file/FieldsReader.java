@@ -106,7 +106,7 @@ final class FieldsReader {
   private void row(CsvRow csv) {
     Row row = new Row(csv, problems);
     Optional<FieldId> id = row.need("id", FieldsReader::id, "ND-1").flatMap(t -> unique(row, t));
-    Optional<Double> acres = row.need("acres", Parsers::aboveZero, "76.0");
+    Optional<Double> acres = row.need("acres", Parsers::acres, "76.0");
     Optional<Crop> crop = row.need("crop", names::crop, "corn");
     Optional<Set<Trait>> traits = row.find("traits", names::traits, "glyphosate;glufosinate");
     OptionalDouble rowCm = number(row, "rowSpacing", above(Unit.CENTIMETRE, "15 in"), "15 in");

@@ -34,6 +34,9 @@ final class Parsers {
           "NJ", "NM", "NY", "NC", "ND", "OH", "OK", "OR", "PA", "PR", "RI", "SC", "SD", "TN", "TX",
           "UT", "VT", "VA", "WA", "WV", "WI", "WY");
 
+  /** More than any field; what is more is a slip, such as square feet. */
+  private static final double MOST_ACRES = 100_000;
+
   private Parsers() {}
 
   /** {@code 62 bu/acre}. */
@@ -129,8 +132,17 @@ final class Parsers {
     };
   }
 
-  /** A plain number above zero. */
-  static double aboveZero(String text) {
+  /** Acres of a field: a plain number above zero. */
+  static double acres(String text) {
+    double value = aboveZero(text);
+    if (value > MOST_ACRES) {
+      throw new MeasureException(
+          "'" + text + "' acres are no field; write at most " + Numbers.plain(MOST_ACRES));
+    }
+    return value;
+  }
+
+  private static double aboveZero(String text) {
     double value = Texts.number(text);
     if (!(value > 0)) {
       throw new MeasureException("'" + text + "' is not above zero; write a number as 76.0");
