@@ -80,7 +80,7 @@ public final class CheckHtml {
   }
 
   private void mix(Mix mix) {
-    blocks.add(new Block.Grid(MIX, CheckWords.mix(mix)));
+    blocks.add(Block.Grid.plain(MIX, CheckWords.mix(mix)));
   }
 
   private void open(OpenHours open) {
