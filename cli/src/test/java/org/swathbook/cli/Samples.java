@@ -75,9 +75,13 @@ final class Samples {
   private Samples() {}
 
   static Field field() {
+    return fieldOf("Ninebark Draw Farms");
+  }
+
+  static Field fieldOf(String grower) {
     return new Field(
         new FieldId("ND-1"),
-        "Ninebark Draw Farms",
+        grower,
         "Long Eighty",
         76,
         CropId.of("soybean"),
