@@ -262,6 +262,23 @@ final class Samples {
         66.7);
   }
 
+  /** The first pass once more at the end, so that sites are used twice. */
+  static SeasonOutcome usedTwice() {
+    SeasonOutcome o = outcome("Sample", 3);
+    List<PassOutcome> passes = new ArrayList<>(o.passes());
+    passes.add(o.passes().get(0));
+    return new SeasonOutcome(
+        o.program(),
+        passes,
+        o.years(),
+        o.weeds(),
+        o.cost(),
+        o.loss(),
+        o.untreatedLoss(),
+        o.net(),
+        o.windowConfidencePct());
+  }
+
   private static PassOutcome pass(
       Book book,
       int index,

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.swathbook.audit.ActiveLedger;
-import org.swathbook.audit.FieldLedger;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.WeedPressure;
@@ -20,10 +19,9 @@ import org.swathbook.cli.report.LayerSummary;
 import org.swathbook.cli.report.LossByYear;
 import org.swathbook.cli.report.PlanVersion;
 import org.swathbook.cli.report.PlannedField;
+import org.swathbook.cli.report.ProgramLedger;
 import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.text.ProgramWords;
-import org.swathbook.ledger.PlannedApplication;
-import org.swathbook.ledger.Positions;
 import org.swathbook.measure.Numbers;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.program.ActiveDose;
@@ -210,20 +208,7 @@ final class HandoutSheet {
   private List<String> binds() {
     List<String> out = new ArrayList<>();
     outcome.passes().stream().filter(p -> !p.made()).forEach(p -> bind(p, out));
-    LocalDate last = LocalDate.MIN;
-    List<PlannedApplication> planned = new ArrayList<>();
-    for (PassOutcome p : outcome.passes()) {
-      LocalDate day = p.timing().medianDate();
-      last = day.isAfter(last) ? day : last;
-      if (!p.made()) {
-        planned.addAll(
-            PlannedApplication.ofMix(
-                day, p.mix(), Positions.find(book.catalog(), field.crop().value(), p.cropStage())));
-      }
-    }
-    if (!planned.isEmpty()) {
-      intervals(planned, last, out);
-    }
+    intervals(ProgramLedger.of(book, field, outcome), out);
     return out;
   }
 
@@ -262,11 +247,11 @@ final class HandoutSheet {
   }
 
   /** Harvest and next crops after all that is planned, by the strictest active. */
-  private void intervals(List<PlannedApplication> planned, LocalDate last, List<String> out) {
+  private void intervals(List<ActiveLedger> ledger, List<String> out) {
     Map<String, LocalDate> until = new LinkedHashMap<>();
     Map<String, String> by = new LinkedHashMap<>();
     Map<String, Set<String>> unknown = new LinkedHashMap<>();
-    for (ActiveLedger a : FieldLedger.of(book, field, planned, last)) {
+    for (ActiveLedger a : ledger) {
       String name = a.ingredient().name();
       a.until()
           .harvest()
@@ -297,7 +282,9 @@ final class HandoutSheet {
                     + "), if every pass goes on its median day."));
     unknown.forEach(
         (what, of) -> out.add("NOT KNOWN: " + what + " of " + String.join(", ", of) + "."));
-    field.neighbors().forEach(n -> out.add("Nearby: " + n + "; keep off it what drifts."));
+    if (!ledger.isEmpty()) {
+      field.neighbors().forEach(n -> out.add("Nearby: " + n + "; keep off it what drifts."));
+    }
   }
 
   private static void later(
