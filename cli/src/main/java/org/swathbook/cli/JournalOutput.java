@@ -1,9 +1,13 @@
 package org.swathbook.cli;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
@@ -46,8 +50,9 @@ final class JournalOutput {
 
   @Option(
       names = "--notice",
-      paramLabel = "ID",
-      description = "Print the entry notice of this pass.")
+      paramLabel = "ID|DATE",
+      description =
+          "Print the entry notice of this pass, or those of every pass of a day, a page each.")
   @Nullable String notice;
 
   boolean isAsked() {
@@ -104,16 +109,28 @@ final class JournalOutput {
         .equals(Objects.requireNonNull(typed).strip().toLowerCase(Locale.ROOT));
   }
 
-  private static String notice(Book book, String id, LocalDate today) {
-    List<Application> rows =
-        book.journal().applications().stream().filter(a -> a.pass().equals(id.strip())).toList();
-    if (rows.isEmpty()) {
+  /** A form feed stands between notices: each is posted at its own field. */
+  private static String notice(Book book, String asked, LocalDate today) {
+    String id = asked.strip();
+    boolean isDay = id.matches("\\d{4}-\\d{2}-\\d{2}");
+    Map<String, List<Application>> passes = new LinkedHashMap<>();
+    book.journal().applications().stream()
+        .filter(a -> isDay ? a.date().toString().equals(id) : a.pass().equals(id))
+        .forEach(a -> passes.computeIfAbsent(a.pass(), p -> new ArrayList<>()).add(a));
+    if (passes.isEmpty()) {
       throw ProblemsException.of(
           Mark.startOf("--notice"),
-          "the journal has no pass '" + id + "'",
-          "write the id of a pass, as A-27-001");
+          "the journal has no pass " + (isDay ? "on " + id : "'" + id + "'"),
+          "write the id of a pass, as A-27-001, or a day on which it has passes");
     }
-    Field field = book.findField(rows.get(0).field().value()).orElseThrow();
-    return NoticeText.of(book, ReportHead.of(book, List.of(), today), field, rows);
+    return passes.values().stream()
+        .map(
+            rows ->
+                NoticeText.of(
+                    book,
+                    ReportHead.of(book, List.of(), today),
+                    book.findField(rows.get(0).field().value()).orElseThrow(),
+                    rows))
+        .collect(Collectors.joining("\f"));
   }
 }

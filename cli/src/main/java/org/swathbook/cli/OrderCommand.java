@@ -13,6 +13,7 @@ import org.swathbook.book.file.BookPaths;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.check.ProgramJudge;
 import org.swathbook.check.SeasonSoFar;
+import org.swathbook.cli.html.OrderHtml;
 import org.swathbook.cli.json.OrderJson;
 import org.swathbook.cli.report.JournalNotes;
 import org.swathbook.cli.report.OrderReport;
@@ -145,6 +146,9 @@ final class OrderCommand implements Callable<Integer> {
     }
     if (sheets.xlsx != null) {
       out += HtmlOption.write(sheets.xlsx, workbook.orElseThrow());
+    }
+    if (sheets.html != null) {
+      out += HtmlOption.write(sheets.html, OrderHtml.of(book, head, report));
     }
     return out + OrderText.besideAFile(report);
   }

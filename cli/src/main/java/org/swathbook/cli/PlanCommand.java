@@ -10,6 +10,7 @@ import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.check.SeasonSoFar;
+import org.swathbook.cli.html.CompareHtml;
 import org.swathbook.cli.html.QueueHtml;
 import org.swathbook.cli.json.CompareJson;
 import org.swathbook.cli.json.KeepJson;
@@ -96,9 +97,14 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--force means nothing without --save, --html or --handout");
     }
-    if (pages.isGiven() && (compareOption.isGiven() || keepOption.isGiven())) {
+    if (pages.isGiven() && keepOption.isGiven()) {
       throw new ParameterException(
-          spec.commandLine(), "--html and --handout go without --compare and --keep");
+          spec.commandLine(),
+          "--keep is told as text or --json; it goes without --html and --handout");
+    }
+    if (pages.handout != null && compareOption.isGiven()) {
+      throw new ParameterException(
+          spec.commandLine(), "--handout is of one program a field; it goes without --compare");
     }
     if (queueOption.queue
         && (save
@@ -210,8 +216,14 @@ final class PlanCommand implements Callable<Integer> {
     }
     ComparedField compared = compareOption.compare(book, paths, fields, wishes, today);
     ReportHead head = head(book, fields, wishes, today);
-    output.print(
-        output.json ? CompareJson.of(book, head, compared) : CompareText.of(book, head, compared));
+    if (pages.html != null) {
+      output.print(HtmlOption.write(pages.html, CompareHtml.of(book, head, compared)));
+    } else {
+      output.print(
+          output.json
+              ? CompareJson.of(book, head, compared)
+              : CompareText.of(book, head, compared));
+    }
     return compared.isBlocked() ? ExitCode.BLOCKED : ExitCode.DONE;
   }
 

@@ -14,7 +14,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-/** A result as a table for a spreadsheet, in place of text. */
+/** A result as a table for a spreadsheet or as a page, in place of text. */
 final class SheetOptions {
   @Option(
       names = "--csv",
@@ -28,23 +28,33 @@ final class SheetOptions {
       description = "Write a workbook into this file, in place of text.")
   @Nullable Path xlsx;
 
-  @Option(names = "--force", description = "With --csv or --xlsx: write over a file that is there.")
+  @Option(
+      names = "--html",
+      paramLabel = "FILE",
+      description = "Write a page to print into this file, in place of text.")
+  @Nullable Path html;
+
+  @Option(
+      names = "--force",
+      description = "With --csv, --xlsx or --html: write over a file that is there.")
   boolean force;
 
   boolean isGiven() {
-    return csv != null || xlsx != null;
+    return !files().isEmpty();
   }
 
   /** Looks before the work whether the call makes sense and the files can be written. */
   void check(CommandLine command, boolean json) {
     if (isGiven() && json) {
-      throw new ParameterException(command, "--csv and --xlsx write a file in place of --json");
+      throw new ParameterException(
+          command, "--csv, --xlsx and --html write a file in place of --json");
     }
     if (force && !isGiven()) {
-      throw new ParameterException(command, "--force means nothing without --csv or --xlsx");
+      throw new ParameterException(
+          command, "--force means nothing without --csv, --xlsx or --html");
     }
-    if (csv != null && xlsx != null && csv.toAbsolutePath().equals(xlsx.toAbsolutePath())) {
-      throw new ParameterException(command, "--csv and --xlsx name the same file");
+    if (files().stream().map(Path::toAbsolutePath).distinct().count() < files().size()) {
+      throw new ParameterException(command, "two of --csv, --xlsx and --html name the same file");
     }
     for (Path file : files()) {
       HtmlOption.checkFree(file, force);
@@ -71,6 +81,6 @@ final class SheetOptions {
   }
 
   private List<Path> files() {
-    return Stream.of(csv, xlsx).filter(Objects::nonNull).toList();
+    return Stream.of(csv, xlsx, html).filter(Objects::nonNull).toList();
   }
 }

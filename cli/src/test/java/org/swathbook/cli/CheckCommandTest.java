@@ -1,6 +1,7 @@
 package org.swathbook.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -93,6 +95,80 @@ class CheckCommandTest {
     JsonNode mended = root.get("remedyMix");
     assertThat(mended.get("verdict").textValue()).isNotEqualTo("blocked");
     assertThat(mended.get("changes")).isNotEmpty();
+  }
+
+  /**
+   * The program has 0.38 lb of metribuzin and the journal none yet this season; of the cap of the
+   * starter catalog, 0.75 lb ai/acre a season in soybean, 0.37 are left.
+   */
+  @Test
+  void theCapsOfAProgramCountItsPassesToCome() throws IOException {
+    Called text = Called.with("check", DEMO, "--program", "nd-1-two-layers");
+    assertThat(text.out())
+        .containsPattern(
+            "metribuzin +0.38 +0.75 +0.37 +1, left not stated +metribuzin ai per season");
+    JsonNode json =
+        JSON.readTree(Called.with("check", DEMO, "--program", "nd-1-two-layers", "--json").out());
+    JsonNode metribuzin =
+        StreamSupport.stream(json.get("ledger").spliterator(), false)
+            .filter(l -> l.get("ingredient").asText().equals("metribuzin"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(metribuzin.get("used").asDouble()).isEqualTo(0.38);
+    assertThat(metribuzin.get("used").asDouble() + metribuzin.get("left").asDouble())
+        .isCloseTo(metribuzin.get("cap").asDouble(), within(0.0001));
+  }
+
+  /** Six actives of six sites; then flumioxazin and fomesafen, both of site 14 (HRAC). */
+  @Test
+  void whatAProgramUsesTwiceIsSaid() throws IOException {
+    assertThat(Called.with("check", DEMO, "--program", "nd-1-two-layers").out())
+        .contains("no active and no site of action more than once");
+    Path program = folder.resolve("twice.yaml");
+    Files.writeString(
+        program,
+        Files.readString(DEMO.resolve("programs/nd-1-two-layers.yaml"))
+            .replace(
+                "ingredient: metribuzin, rate: 0.38 lb ai/acre",
+                "product: fomesafen-2sl, rate: 16 fl oz/acre"));
+    assertThat(Called.with("check", DEMO, "--program", program.toString()).out())
+        .contains(
+            "site 14: fomesafen in fomesafen-2sl (pass 1), flumioxazin in flumioxazin-51wg (pass 1)");
+  }
+
+  /** 128 fl oz are a gallon: 0.59 lb / 2.34 lb a gallon is 0.2521 gal, 32.27 fl oz. */
+  @Test
+  void poundsOfAnActiveAreReckonedIntoItsProductInWords() {
+    String out =
+        Called.with(
+                "check",
+                DEMO,
+                "--field",
+                "ND-1",
+                "--volume",
+                "15",
+                "--date",
+                "2027-06-08",
+                "glufosinate-ammonium 0.59 lb ai/acre")
+            .out()
+            .replaceAll("\\s+", " ");
+    assertThat(out)
+        .contains(
+            "0.59 lb ai/acre of glufosinate-ammonium / 2.34 lb ai/gal of glufosinate-2.34sl = 0.2521"
+                + " gal/acre = 32.27 fl oz/acre");
+    assertThat(Called.with("check", DEMO, "nd-2-june").out()).doesNotContain(" gal/acre = ");
+  }
+
+  /** Hours as the starter catalog has them, from University of Nebraska 2016, rainfast periods. */
+  @Test
+  void theHoursWithoutRainOfEachActiveAreSaid() throws IOException {
+    assertThat(Called.with("check", DEMO, "nd-1-june").out().replaceAll("\\s+", " "))
+        .contains(
+            "hours without rain after spraying, by the catalog: 2,4-D choline 1, glyphosate 4");
+    JsonNode json = JSON.readTree(Called.with("check", DEMO, "nd-1-june", "--json").out());
+    // S-metolachlor works through the soil alone.
+    assertThat(json.get("rainFree")).hasSize(2);
+    assertThat(json.get("rainFree").get(1).get("hours").asDouble()).isEqualTo(4);
   }
 
   @Test

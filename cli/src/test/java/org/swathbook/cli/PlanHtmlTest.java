@@ -47,11 +47,8 @@ class PlanHtmlTest {
     String file = folder.resolve("plan.html").toString();
     assertThat(Called.with("plan", demo, "ND-1", "--html", file, "--json").err())
         .contains("in place of --json");
-    assertThat(
-            Called.with(
-                    "plan", demo, "ND-1", "--html", file, "--compare", "nd-1", "nd-1-two-layers")
-                .err())
-        .contains("--html and --handout go without --compare and --keep");
+    assertThat(Called.with("plan", demo, "ND-1", "--html", file, "--keep", "nd-1-two-layers").err())
+        .contains("--keep is told as text");
     assertThat(Called.with("plan", demo, "ND-1", "--html", folder.toString()).err())
         .contains("this is a folder");
     assertThat(Path.of(file)).doesNotExist();

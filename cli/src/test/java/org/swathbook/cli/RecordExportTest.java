@@ -76,6 +76,18 @@ class RecordExportTest {
         .contains("The end of the spraying was not written down; counted from midnight after it.");
   }
 
+  /** Two passes of one day in the demo journal. */
+  @Test
+  void theNoticesOfADay() {
+    Called called = export("--notice", "2026-04-30");
+    assertThat(called.err()).isEmpty();
+    String[] notices = called.out().split("\f");
+    assertThat(notices).hasSize(2);
+    assertThat(notices[0]).isEqualTo(export("--notice", "A-26-004").out());
+    assertThat(notices[1]).isEqualTo(export("--notice", "A-26-005").out());
+    assertThat(export("--notice", "2030-01-01").err()).contains("no pass on 2030-01-01");
+  }
+
   @Test
   void everyMistakeIsOnePlainLine() {
     for (String[] call :

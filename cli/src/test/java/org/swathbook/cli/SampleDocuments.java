@@ -170,7 +170,7 @@ final class SampleDocuments {
     all.put(
         "checkProgram",
         CheckJson.ofProgram(
-            book, head, Samples.field(), Samples.outcome("Sample", 3), SampleJudgement.of()));
+            book, head, Samples.field(), Samples.usedTwice(), SampleJudgement.of()));
     return all;
   }
 

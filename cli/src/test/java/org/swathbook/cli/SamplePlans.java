@@ -171,7 +171,14 @@ final class SamplePlans {
                 Optional.empty(),
                 "",
                 plan.refusal().orElseThrow().because(),
-                List.of("fomesafen-2sl: no price in prices.csv"))),
+                List.of("fomesafen-2sl: no price in prices.csv")),
+            new WhyNot(
+                Samples.CATALOG.findIngredient("acetochlor").orElseThrow(),
+                false,
+                Optional.of(recommended().programs().get(0)),
+                "costs $3.00 more",
+                List.of(),
+                List.of())),
         OptionalLong.empty());
   }
 

@@ -75,9 +75,13 @@ final class Samples {
   private Samples() {}
 
   static Field field() {
+    return fieldOf("Ninebark Draw Farms");
+  }
+
+  static Field fieldOf(String grower) {
     return new Field(
         new FieldId("ND-1"),
-        "Ninebark Draw Farms",
+        grower,
         "Long Eighty",
         76,
         CropId.of("soybean"),
@@ -256,6 +260,23 @@ final class Samples {
         Money.ofDollars(402.71),
         Optional.of(Money.ofDollars(569.26)),
         66.7);
+  }
+
+  /** The first pass once more at the end, so that sites are used twice. */
+  static SeasonOutcome usedTwice() {
+    SeasonOutcome o = outcome("Sample", 3);
+    List<PassOutcome> passes = new ArrayList<>(o.passes());
+    passes.add(o.passes().get(0));
+    return new SeasonOutcome(
+        o.program(),
+        passes,
+        o.years(),
+        o.weeds(),
+        o.cost(),
+        o.loss(),
+        o.untreatedLoss(),
+        o.net(),
+        o.windowConfidencePct());
   }
 
   private static PassOutcome pass(

@@ -6,9 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.swathbook.audit.LeaningAcres;
 import org.swathbook.audit.RankedSites;
+import org.swathbook.audit.SeasonSites;
 import org.swathbook.audit.SiteAudit;
+import org.swathbook.audit.SprayedPass;
 import org.swathbook.book.Book;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.AuditWords;
@@ -29,7 +33,7 @@ public final class AuditHtml {
     List<List<RankedSites>> ranked = new ArrayList<>(byRank.values());
     html.picture(ranked);
     html.acres(audit);
-    ranked.forEach(html::weed);
+    ranked.forEach(of -> html.weed(audit, of));
     html.findings(audit);
     html.blocks.add(new Block.Heading("How to read the figures"));
     AuditWords.READING.forEach(html::small);
@@ -63,17 +67,28 @@ public final class AuditHtml {
     blocks.add(
         new Block.Heading(
             "Acres by effective sites on the driver weed that met fewest, last season"));
-    List<List<String>> rows = new ArrayList<>();
-    audit.growers().forEach((grower, acres) -> rows.add(AuditWords.acres(grower, acres)));
-    LeaningAcres all = audit.acres();
-    rows.add(AuditWords.acres("all", all));
+    List<List<Marked>> rows = new ArrayList<>();
+    audit
+        .growers()
+        .forEach((grower, acres) -> rows.add(acres(grower, acres, "/growers/" + rows.size())));
+    rows.add(acres("all", audit.acres(), ""));
     blocks.add(new Block.Grid(List.of("grower", "acres", "on none", "on one"), rows));
     audit.notAudited().forEach(this::small);
   }
 
-  private void weed(List<RankedSites> seasons) {
-    blocks.add(new Block.Heading(AuditWords.title(seasons.get(0))));
-    blocks.add(new Block.Line("", seasons.get(0).reason()));
+  private static List<Marked> acres(String name, LeaningAcres acres, String at) {
+    List<String> row = AuditWords.acres(name, acres);
+    return List.of(
+        Marked.plain(row.get(0)),
+        Marked.of(row.get(1), at + "/acresAudited:1"),
+        Marked.of(row.get(2), at + "/acresOnNoEffectiveSitePct"),
+        Marked.of(row.get(3), at + "/acresOnOneEffectiveSitePct"));
+  }
+
+  private void weed(SiteAudit audit, List<RankedSites> seasons) {
+    RankedSites any = seasons.get(0);
+    blocks.add(new Block.Heading(AuditWords.title(any)));
+    blocks.add(new Block.Line("", Marked.of(any.reason(), at(audit, any) + "/reason")));
     blocks.add(
         new Block.Grid(
             List.of(
@@ -86,15 +101,68 @@ public final class AuditHtml {
                 "most kill",
                 "streak, seasons",
                 "turnover"),
-            seasons.stream().map(r -> AuditWords.row(book, r)).toList()));
+            seasons.stream().map(r -> row(r, at(audit, r))).toList()));
     for (RankedSites r : seasons) {
-      AuditWords.passes(r.sites()).forEach(this::small);
+      passes(r.sites(), at(audit, r) + "/passes/");
     }
     AuditWords.notes(seasons).forEach(this::small);
   }
 
+  private static String at(SiteAudit audit, RankedSites r) {
+    return "/fields/" + audit.ranked().indexOf(r);
+  }
+
+  private List<Marked> row(RankedSites r, String at) {
+    List<String> row = AuditWords.row(book, r);
+    SeasonSites s = r.sites();
+    String met = at + "/emergenceMetPct";
+    return List.of(
+        Marked.of(row.get(0), at + "/season"),
+        Marked.plain(row.get(1)),
+        Marked.of(row.get(2), each(at + "/sitesApplied/", s.applied().size())),
+        Marked.of(row.get(3), each(at + "/effectiveSites/", s.effective().size())),
+        Marked.of(row.get(4), at + "/effectiveSiteNumber:1"),
+        Marked.of(row.get(5), s.met().isPresent() ? met + "/none+" + met + "/one" : ""),
+        s.dominant().isPresent()
+            ? Marked.of(row.get(6), at + "/dominantSite", at + "/dominantShare*100")
+            : Marked.plain(row.get(6)),
+        Marked.of(row.get(7), at + "/streakYears"),
+        Marked.of(row.get(8), r.turnover().isPresent() ? at + "/siteTurnover:2" : ""));
+  }
+
+  private void passes(SeasonSites s, String at) {
+    List<String> lines = AuditWords.passes(s);
+    for (int i = 0; i < lines.size(); i++) {
+      SprayedPass p = s.passes().get(i);
+      blocks.add(
+          new Block.Line(
+              "small",
+              Marked.of(
+                  lines.get(i),
+                  at + i + "/date",
+                  p.weedStood() ? each(at + i + "/foliarSites/", p.effectiveFoliar().size()) : "",
+                  each(at + i + "/soilSites/", p.effectiveSoil().size()))));
+    }
+  }
+
+  private static String each(String at, int n) {
+    return IntStream.range(0, n).mapToObj(i -> at + i).collect(Collectors.joining(" "));
+  }
+
   private void findings(SiteAudit audit) {
     blocks.add(new Block.Heading("What the rules of a plan say of the journal"));
-    AuditWords.findings(audit).forEach(l -> blocks.add(new Block.Line("fact", l)));
+    List<String> lines = AuditWords.findings(audit);
+    int first = lines.size() - audit.findings().size();
+    for (int i = 0; i < lines.size(); i++) {
+      blocks.add(
+          new Block.Line(
+              "fact",
+              i < first
+                  ? Marked.plain(lines.get(i))
+                  : Marked.of(
+                      lines.get(i),
+                      "/findings/" + (i - first) + "/date",
+                      "/findings/" + (i - first) + "/message")));
+    }
   }
 }

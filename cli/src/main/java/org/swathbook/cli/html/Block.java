@@ -14,13 +14,22 @@ public sealed interface Block {
    *
    * @param css a class of the style sheet; empty for plain
    */
-  record Line(String css, String words) implements Block {}
+  record Line(String css, Marked words) implements Block {
+    Line(String css, String words) {
+      this(css, Marked.plain(words));
+    }
+  }
 
   /** A table with names of its columns, as many as each row has cells. */
-  record Grid(List<String> names, List<List<String>> rows) implements Block {
+  record Grid(List<String> names, List<List<Marked>> rows) implements Block {
     public Grid {
       names = List.copyOf(names);
       rows = rows.stream().map(List::copyOf).toList();
+    }
+
+    /** A table in which nothing is marked. */
+    static Grid plain(List<String> names, List<List<String>> rows) {
+      return new Grid(names, Marked.rows(rows));
     }
   }
 

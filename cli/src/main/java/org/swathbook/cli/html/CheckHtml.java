@@ -4,16 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.swathbook.audit.ActiveLedger;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MendedMix;
 import org.swathbook.check.OpenHours;
+import org.swathbook.cli.report.ProgramLedger;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.CheckText;
 import org.swathbook.cli.text.CheckWords;
 import org.swathbook.cli.text.FindingText;
+import org.swathbook.cli.text.LedgerWords;
 import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Severity;
@@ -61,6 +64,13 @@ public final class CheckHtml {
     html.blocks.add(new Block.Heading("House rules"));
     html.line("", "The program " + words.houseRules() + ".");
     words.brokenHouseRules().forEach(l -> html.line("small", l));
+    html.blocks.add(new Block.Heading("Used more than once"));
+    CheckWords.shared(outcome).forEach(l -> html.line("fact", l));
+    List<ActiveLedger> ledger = ProgramLedger.of(book, field, outcome);
+    if (!ledger.isEmpty()) {
+      html.blocks.add(new Block.Heading(LedgerWords.OF_A_PROGRAM));
+      html.blocks.add(Block.Grid.plain(LedgerWords.HEADS, LedgerWords.rows(ledger)));
+    }
     return html.page("Check of one program, " + field.id(), head);
   }
 
@@ -80,7 +90,7 @@ public final class CheckHtml {
   }
 
   private void mix(Mix mix) {
-    blocks.add(new Block.Grid(MIX, CheckWords.mix(mix)));
+    blocks.add(Block.Grid.plain(MIX, CheckWords.mix(mix)));
   }
 
   private void open(OpenHours open) {

@@ -73,7 +73,7 @@ public final class EscapesHtml {
     }
     heading(words.resprayTitle());
     blocks.add(
-        new Block.Grid(
+        Block.Grid.plain(
             List.of("product", "site", "days", "control %", "cost, $/acre", "saves, $/acre"),
             words.resprayInOneRow()));
     words.resprayNotes().forEach(l -> line("small", l));

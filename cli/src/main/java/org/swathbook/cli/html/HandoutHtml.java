@@ -3,18 +3,19 @@ package org.swathbook.cli.html;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.swathbook.book.Book;
 import org.swathbook.cli.report.FarmOrder;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.text.ProgramWords;
-import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
 import org.swathbook.program.FieldId;
 import org.swathbook.program.Program;
@@ -33,7 +34,7 @@ public final class HandoutHtml {
     this.earlier = earlier;
   }
 
-  private record Row(LocalDate date, List<String> cells) {}
+  private record Row(LocalDate date, List<Marked> cells) {}
 
   /**
    * @param calendars of the first program of each field that has one
@@ -49,39 +50,37 @@ public final class HandoutHtml {
     Map<String, List<PlannedField>> byGrower = new LinkedHashMap<>();
     plans.forEach(p -> byGrower.computeIfAbsent(p.field().grower(), g -> new ArrayList<>()).add(p));
     List<HandoutPage.Farm> farms = new ArrayList<>();
-    byGrower.forEach((grower, of) -> farms.add(html.farm(grower, of)));
+    Map<PlannedField, String> at = new IdentityHashMap<>();
+    plans.forEach(p -> at.put(p, "/fields/" + at.size()));
+    byGrower.forEach(
+        (grower, of) -> farms.add(html.farm(grower, of, at, "/growers/" + farms.size())));
     return Pages.fill(
         "handout.jte",
         new HandoutPage(
             SheetHead.of("Weed control " + head.season() + ": the grower's copy", head), farms));
   }
 
-  private HandoutPage.Farm farm(String grower, List<PlannedField> plans) {
+  private HandoutPage.Farm farm(
+      String grower, List<PlannedField> plans, Map<PlannedField, String> of, String at) {
     List<Row> rows = new ArrayList<>();
-    Optional<Money> sum = Optional.of(Money.ZERO);
     for (PlannedField plan : plans) {
-      if (plan.isRefused()) {
-        continue;
-      }
-      double acres = plan.field().acres();
-      for (PassOutcome p : plan.programs().get(0).outcome().passes()) {
-        if (!p.made()) {
-          rows.add(row(plan, p));
-          sum =
-              sum.flatMap(
-                  s ->
-                      p.cost()
-                          .map(c -> c.plus(book.passCost()))
-                          .map(c -> s.plus(Money.ofDollars(c.dollars() * acres))));
-        }
+      if (!plan.isRefused()) {
+        plan.programs().get(0).outcome().passes().stream()
+            .filter(p -> !p.made())
+            .forEach(p -> rows.add(row(plan, p, of.get(plan))));
       }
     }
     rows.sort(Comparator.comparing(Row::date));
+    List<FarmOrder> order = FarmOrder.of(book, plans);
     return new HandoutPage.Farm(
         grower,
         rows.stream().map(Row::cells).toList(),
-        FarmOrder.of(book, plans).stream().map(this::order).toList(),
-        sum.map(m -> "$" + ProgramWords.money(m)).orElse("not known, a price is missing"),
+        IntStream.range(0, order.size())
+            .mapToObj(i -> order(order.get(i), at + "/order/" + i))
+            .toList(),
+        FarmOrder.cost(book, plans)
+            .map(m -> Marked.of("$" + ProgramWords.money(m), at + "/cost"))
+            .orElse(Marked.plain("not known, a price is missing")),
         plans.stream()
             .map(
                 p ->
@@ -89,30 +88,36 @@ public final class HandoutHtml {
                         book,
                         p,
                         Optional.ofNullable(calendars.get(p.field().id())),
-                        Optional.ofNullable(earlier.get(p.field().id()))))
+                        Optional.ofNullable(earlier.get(p.field().id())),
+                        of.getOrDefault(p, "")))
             .toList());
   }
 
-  private static Row row(PlannedField plan, PassOutcome p) {
+  private static Row row(PlannedField plan, PassOutcome p, String of) {
     return new Row(
         p.planned(),
         List.of(
-            ProgramWords.date(p.planned()),
-            plan.field().id() + ", " + plan.field().name(),
-            Numbers.decimals(plan.field().acres(), 1),
-            p.mix().doses().stream()
-                .map(d -> d.product().name())
-                .collect(Collectors.joining(", "))));
+            Marked.of(
+                ProgramWords.date(p.planned()), of + "/programs/0/passes/" + p.index() + "/date"),
+            Marked.plain(plan.field().id() + ", " + plan.field().name()),
+            Marked.of(Numbers.decimals(plan.field().acres(), 1), of + "/acres:1"),
+            Marked.plain(
+                p.mix().doses().stream()
+                    .map(d -> d.product().name())
+                    .collect(Collectors.joining(", ")))));
   }
 
-  private List<String> order(FarmOrder o) {
+  private List<Marked> order(FarmOrder o, String at) {
     return List.of(
-        o.product().name(),
-        Numbers.decimals(o.amount(), 1) + " " + o.unit().symbol(),
-        Optional.ofNullable(book.prices().stock().get(o.product().id()))
-            .flatMap(s -> s.onHand())
-            .map(Object::toString)
-            .orElse("not said"),
-        o.cost().map(m -> "$" + ProgramWords.money(m)).orElse("no price"));
+        Marked.plain(o.product().name()),
+        Marked.of(Numbers.decimals(o.amount(), 1) + " " + o.unit().symbol(), at + "/needed:1"),
+        Marked.plain(
+            Optional.ofNullable(book.prices().stock().get(o.product().id()))
+                .flatMap(s -> s.onHand())
+                .map(Object::toString)
+                .orElse("not said")),
+        o.cost()
+            .map(m -> Marked.of("$" + ProgramWords.money(m), at + "/cost"))
+            .orElse(Marked.plain("no price")));
   }
 }

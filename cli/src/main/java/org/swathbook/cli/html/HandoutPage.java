@@ -1,7 +1,6 @@
 package org.swathbook.cli.html;
 
 import java.util.List;
-import org.swathbook.cli.text.PassWords;
 
 /** What the template of the grower's handout is filled with: a page a farm, then a page a field. */
 public record HandoutPage(SheetHead head, List<Farm> farms) {
@@ -15,9 +14,9 @@ public record HandoutPage(SheetHead head, List<Farm> farms) {
    */
   public record Farm(
       String grower,
-      List<List<String>> passes,
-      List<List<String>> order,
-      String cost,
+      List<List<Marked>> passes,
+      List<List<Marked>> order,
+      Marked cost,
       List<Sheet> fields) {
 
     public Farm {
@@ -46,8 +45,8 @@ public record HandoutPage(SheetHead head, List<Farm> farms) {
       List<String> lost,
       List<Going> passes,
       List<String> binds,
-      List<String> spoils,
-      List<List<String>> cost,
+      List<Marked> spoils,
+      List<List<Marked>> cost,
       String version,
       List<String> changes) {
 
@@ -68,7 +67,7 @@ public record HandoutPage(SheetHead head, List<Farm> farms) {
    * @param date in words
    * @param signs by crop and weeds
    */
-  public record Going(PassWords words, String date, List<String> signs) {
+  public record Going(PassPart words, Marked date, List<Marked> signs) {
     public Going {
       signs = List.copyOf(signs);
     }

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.swathbook.audit.ActiveLedger;
-import org.swathbook.audit.FieldLedger;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.WeedPressure;
@@ -20,11 +19,9 @@ import org.swathbook.cli.report.LayerSummary;
 import org.swathbook.cli.report.LossByYear;
 import org.swathbook.cli.report.PlanVersion;
 import org.swathbook.cli.report.PlannedField;
+import org.swathbook.cli.report.ProgramLedger;
 import org.swathbook.cli.report.SeasonCalendar;
-import org.swathbook.cli.text.PassWords;
 import org.swathbook.cli.text.ProgramWords;
-import org.swathbook.ledger.PlannedApplication;
-import org.swathbook.ledger.Positions;
 import org.swathbook.measure.Numbers;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.program.ActiveDose;
@@ -48,20 +45,36 @@ final class HandoutSheet {
   private final SeasonOutcome outcome;
   private final Optional<SeasonCalendar> calendar;
 
+  /** Where the field stands in the JSON of the plan, and its first program. */
+  private final String of;
+
+  private final String at;
+
   private HandoutSheet(
-      Book book, Field field, PlannedProgram program, Optional<SeasonCalendar> calendar) {
+      Book book,
+      Field field,
+      PlannedProgram program,
+      Optional<SeasonCalendar> calendar,
+      String of) {
     this.book = book;
     this.field = field;
     this.program = program;
     this.outcome = program.outcome();
     this.calendar = calendar;
+    this.of = of;
+    this.at = of + "/programs/0";
   }
 
   /**
    * @param earlier the version that the book keeps
+   * @param at where the field stands in the JSON of the plan
    */
   static HandoutPage.Sheet of(
-      Book book, PlannedField plan, Optional<SeasonCalendar> calendar, Optional<Program> earlier) {
+      Book book,
+      PlannedField plan,
+      Optional<SeasonCalendar> calendar,
+      Optional<Program> earlier,
+      String at) {
     Field field = plan.field();
     String line = ProgramWords.fieldLine(book, field);
     if (plan.isRefused()) {
@@ -78,7 +91,7 @@ final class HandoutSheet {
           List.of());
     }
     PlannedProgram first = plan.programs().get(0);
-    HandoutSheet sheet = new HandoutSheet(book, field, first, calendar);
+    HandoutSheet sheet = new HandoutSheet(book, field, first, calendar, at);
     return new HandoutPage.Sheet(
         line,
         (first.recommended() ? "Recommended" : "NOT recommended, the least bad that was found")
@@ -90,7 +103,7 @@ final class HandoutSheet {
         sheet.passes(),
         sheet.binds(),
         sheet.spoils(),
-        new ProgramWords(book, field, first.outcome(), first.judgement()).money(),
+        sheet.marks().money(),
         PlanVersion.of(first.outcome().program()),
         changes(earlier, first.outcome().program()));
   }
@@ -121,8 +134,17 @@ final class HandoutSheet {
     return out.isEmpty() ? List.of("The book lists no resistance in this field.") : out;
   }
 
+  private ProgramMarks marks() {
+    return new ProgramMarks(
+        book, outcome, new ProgramWords(book, field, outcome, program.judgement()), at, of);
+  }
+
+  private String pass(PassOutcome p, String key) {
+    return at + "/passes/" + p.index() + "/" + key;
+  }
+
   private List<HandoutPage.Going> passes() {
-    List<PassWords> words = new ProgramWords(book, field, outcome, program.judgement()).passes();
+    List<PassPart> words = marks().passes();
     List<HandoutPage.Going> out = new ArrayList<>();
     for (PassOutcome p : outcome.passes()) {
       out.add(new HandoutPage.Going(words.get(p.index()), date(p), signs(p)));
@@ -130,42 +152,54 @@ final class HandoutSheet {
     return out;
   }
 
-  private String date(PassOutcome p) {
+  private Marked date(PassOutcome p) {
     if (p.made()) {
-      return ProgramWords.date(p.planned()) + ": made";
+      return Marked.of(ProgramWords.date(p.planned()) + ": made", pass(p, "date"));
     }
-    return "From "
-        + ProgramWords.date(p.planned())
-        + ", on the first day fit to spray: by past weather "
-        + ProgramWords.day(p.earliest())
-        + " to "
-        + ProgramWords.day(p.latest());
+    return Marked.of(
+        "From "
+            + ProgramWords.date(p.planned())
+            + ", on the first day fit to spray: by past weather "
+            + ProgramWords.day(p.earliest())
+            + " to "
+            + ProgramWords.day(p.latest()),
+        pass(p, "date"),
+        pass(p, "dateRange/0"),
+        pass(p, "dateRange/1"));
   }
 
-  private List<String> signs(PassOutcome p) {
-    List<String> out = new ArrayList<>();
+  private List<Marked> signs(PassOutcome p) {
+    List<Marked> out = new ArrayList<>();
     if (p.made()) {
       return out;
     }
     String crop = book.catalog().crop(field.crop()).name();
     out.add(
-        p.cropStage().endsWith("planted")
-            ? "The crop: " + p.cropStage() + "."
-            : "The crop: " + crop + " at about " + p.cropStage() + ".");
+        Marked.of(
+            p.cropStage().endsWith("planted")
+                ? "The crop: " + p.cropStage() + "."
+                : "The crop: " + crop + " at about " + p.cropStage() + ".",
+            pass(p, "cropStage")));
     for (PassWeed w : p.weeds()) {
       WeedPressure pressure = outcome.weed(w.weed()).pressure();
       if (pressure.driver().isDriver() && w.stands()) {
+        String size = pass(p, "weedHeightIn/" + w.weed().value());
         out.add(
-            pressure.weed().name()
-                + ": the plan counts on "
-                + Numbers.decimals(100 * book.house().sizePercentile(), 0)
-                + " % of the plants not above "
-                + ProgramWords.inches(w.p90Cm())
-                + " in (over the years "
-                + ProgramWords.inches(w.p90LowCm())
-                + " to "
-                + ProgramWords.inches(w.p90HighCm())
-                + "). When they grow ahead of that, call before the date.");
+            Marked.of(
+                pressure.weed().name()
+                    + ": the plan counts on "
+                    + Numbers.decimals(100 * book.house().sizePercentile(), 0)
+                    + " % of the plants not above "
+                    + ProgramWords.inches(w.p90Cm())
+                    + " in (over the years "
+                    + ProgramWords.inches(w.p90LowCm())
+                    + " to "
+                    + ProgramWords.inches(w.p90HighCm())
+                    + "). When they grow ahead of that, call before the date.",
+                "-",
+                size + "/p90",
+                size + "/p90Low",
+                size + "/p90High"));
       }
     }
     return out;
@@ -174,20 +208,7 @@ final class HandoutSheet {
   private List<String> binds() {
     List<String> out = new ArrayList<>();
     outcome.passes().stream().filter(p -> !p.made()).forEach(p -> bind(p, out));
-    LocalDate last = LocalDate.MIN;
-    List<PlannedApplication> planned = new ArrayList<>();
-    for (PassOutcome p : outcome.passes()) {
-      LocalDate day = p.timing().medianDate();
-      last = day.isAfter(last) ? day : last;
-      if (!p.made()) {
-        planned.addAll(
-            PlannedApplication.ofMix(
-                day, p.mix(), Positions.find(book.catalog(), field.crop().value(), p.cropStage())));
-      }
-    }
-    if (!planned.isEmpty()) {
-      intervals(planned, last, out);
-    }
+    intervals(ProgramLedger.of(book, field, outcome), out);
     return out;
   }
 
@@ -226,11 +247,11 @@ final class HandoutSheet {
   }
 
   /** Harvest and next crops after all that is planned, by the strictest active. */
-  private void intervals(List<PlannedApplication> planned, LocalDate last, List<String> out) {
+  private void intervals(List<ActiveLedger> ledger, List<String> out) {
     Map<String, LocalDate> until = new LinkedHashMap<>();
     Map<String, String> by = new LinkedHashMap<>();
     Map<String, Set<String>> unknown = new LinkedHashMap<>();
-    for (ActiveLedger a : FieldLedger.of(book, field, planned, last)) {
+    for (ActiveLedger a : ledger) {
       String name = a.ingredient().name();
       a.until()
           .harvest()
@@ -261,7 +282,9 @@ final class HandoutSheet {
                     + "), if every pass goes on its median day."));
     unknown.forEach(
         (what, of) -> out.add("NOT KNOWN: " + what + " of " + String.join(", ", of) + "."));
-    field.neighbors().forEach(n -> out.add("Nearby: " + n + "; keep off it what drifts."));
+    if (!ledger.isEmpty()) {
+      field.neighbors().forEach(n -> out.add("Nearby: " + n + "; keep off it what drifts."));
+    }
   }
 
   private static void later(
@@ -277,19 +300,23 @@ final class HandoutSheet {
     }
   }
 
-  private List<String> spoils() {
-    Set<String> out = new LinkedHashSet<>();
+  private List<Marked> spoils() {
+    Set<Marked> out = new LinkedHashSet<>();
     int years = outcome.years().size();
     for (PassOutcome p : outcome.passes()) {
       if (!p.missedYears().isEmpty()) {
         out.add(
-            "Pass "
-                + (p.index() + 1)
-                + " would have found no day inside its windows in "
-                + p.missedYears().size()
-                + " of "
-                + years
-                + " past years.");
+            Marked.of(
+                "Pass "
+                    + (p.index() + 1)
+                    + " would have found no day inside its windows in "
+                    + p.missedYears().size()
+                    + " of "
+                    + years
+                    + " past years.",
+                pass(p, "pass"),
+                pass(p, "missedYears"),
+                "-"));
       }
     }
     for (WeedOutcome w : outcome.weeds()) {
@@ -299,65 +326,85 @@ final class HandoutSheet {
     }
     YearOutcome worst = LossByYear.worst(outcome);
     out.add(
-        "The worst of the years, "
-            + worst.year()
-            + ", would have cost $"
-            + ProgramWords.money(LossByYear.of(book, field).in(worst))
-            + " an acre in yield; the mean is $"
-            + ProgramWords.money(outcome.loss())
-            + ".");
-    for (Finding f : program.judgement().findings()) {
+        Marked.of(
+            "The worst of the years, "
+                + worst.year()
+                + ", would have cost $"
+                + ProgramWords.money(LossByYear.of(book, field).in(worst))
+                + " an acre in yield; the mean is $"
+                + ProgramWords.money(outcome.loss())
+                + ".",
+            at + "/worstYear",
+            at + "/worstYearLossPerAcre",
+            at + "/lossPerAcre"));
+    List<Finding> findings = program.judgement().findings();
+    for (int i = 0; i < findings.size(); i++) {
+      Finding f = findings.get(i);
       if (f.severity() == Severity.WARN || f.severity() == Severity.BLOCK) {
-        out.add(f.message());
+        out.add(Marked.of(f.message(), at + "/findings/" + i + "/message"));
       }
     }
     int asks = program.judgement().asks().size();
     if (asks > 0) {
       out.add(
-          asks
-              + (asks == 1 ? " thing is" : " things are")
-              + " not known and to be looked up before spraying; your adviser has the list.");
+          Marked.of(
+              asks
+                  + (asks == 1 ? " thing is" : " things are")
+                  + " not known and to be looked up before spraying; your adviser has the list.",
+              at + "/asks"));
     }
     return new ArrayList<>(out);
   }
 
-  private void weed(WeedOutcome w, int years, Set<String> out) {
+  private void weed(WeedOutcome w, int years, Set<Marked> out) {
     String name = w.pressure().weed().name();
+    String code = w.pressure().weed().id().value();
     for (PassOutcome p : outcome.passes()) {
+      String layer = pass(p, "layers/" + code);
       LayerSummary.of(outcome, book.season(), p.index(), w.pressure().weed().id())
           .filter(l -> l.withLayer() < years)
           .ifPresent(
               l ->
                   out.add(
-                      "The soil layer of pass "
-                          + (p.index() + 1)
-                          + " on "
-                          + name
-                          + " would not have held in "
-                          + (years - l.withLayer())
-                          + " of "
-                          + years
-                          + " past years."));
+                      Marked.of(
+                          "The soil layer of pass "
+                              + (p.index() + 1)
+                              + " on "
+                              + name
+                              + " would not have held in "
+                              + (years - l.withLayer())
+                              + " of "
+                              + years
+                              + " past years.",
+                          pass(p, "pass"),
+                          layer + "/years-" + layer + "/yearsWithLayer",
+                          layer + "/years")));
     }
     w.weakestSite()
         .ifPresent(
             s ->
                 out.add(
-                    "If site "
-                        + s.number()
-                        + " no longer worked on "
-                        + name
-                        + " here, control would be "
-                        + ProgramWords.percent(w.controlPctWithoutWeakest())
-                        + " % in place of "
-                        + ProgramWords.percent(w.controlPct())
-                        + " %."));
+                    Marked.of(
+                        "If site "
+                            + s.number()
+                            + " no longer worked on "
+                            + name
+                            + " here, control would be "
+                            + ProgramWords.percent(w.controlPctWithoutWeakest())
+                            + " % in place of "
+                            + ProgramWords.percent(w.controlPct())
+                            + " %.",
+                        at + "/weakestSite/" + code + "/site",
+                        at + "/weakestSite/" + code + "/controlPctWithoutIt",
+                        at + "/controlPct/" + code)));
     out.add(
-        "About "
-            + ProgramWords.count(w.survivorsPerAcre())
-            + " plants of "
-            + name
-            + " an acre that came up in time to matter live to harvest, mean of the years: look for"
-            + " them, and pull or chop what sets seed.");
+        Marked.of(
+            "About "
+                + ProgramWords.count(w.survivorsPerAcre())
+                + " plants of "
+                + name
+                + " an acre that came up in time to matter live to harvest, mean of the years: look"
+                + " for them, and pull or chop what sets seed.",
+            at + "/survivorsPerAcre/" + code + "/beforeNeededUntil"));
   }
 }

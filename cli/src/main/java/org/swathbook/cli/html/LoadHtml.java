@@ -7,19 +7,19 @@ import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.check.JudgedMix;
-import org.swathbook.cli.report.Cautions;
 import org.swathbook.cli.report.LoadWords;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.CheckText;
 import org.swathbook.cli.text.FindingText;
 import org.swathbook.cli.text.LoadSections;
 import org.swathbook.cli.text.LoadText;
+import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.cli.text.Section;
 import org.swathbook.measure.Numbers;
 import org.swathbook.program.SprayJob;
 import org.swathbook.tank.LoadSheet;
 
-/** The sheet of {@code load} for a printer: black on white, on one or two letter pages. */
+/** The sheet of {@code load} for a printer, on one or two letter pages. */
 public final class LoadHtml {
   private static final String NOT_SAID = "not said";
 
@@ -35,11 +35,9 @@ public final class LoadHtml {
     String verdict = judged.judgement().verdict().word();
     LoadPage page =
         new LoadPage(
-            "Load sheet " + field.id() + " " + judged.job().date(),
+            SheetHead.of(
+                "Load sheet, " + field.id() + ", " + ProgramWords.date(judged.job().date()), head),
             CheckText.jobLine(book, field, judged.job()),
-            head.book(),
-            head.today().toString(),
-            head.notes(),
             settings(verdict, judged.job(), sheet),
             verdict.toUpperCase(Locale.ROOT),
             sheet.isEmpty(),
@@ -48,8 +46,7 @@ public final class LoadHtml {
             // The first section says how the acres are cut; the loads follow it.
             sections.subList(0, Math.min(sections.size(), loads + 1)),
             sections.subList(Math.min(sections.size(), loads + 1), sections.size()),
-            LoadWords.SIGN_OFF,
-            Cautions.ALL);
+            LoadWords.SIGN_OFF);
     return Pages.fill("load.jte", page);
   }
 

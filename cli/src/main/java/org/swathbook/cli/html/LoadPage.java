@@ -8,9 +8,7 @@ import org.swathbook.cli.text.Section;
  * What the template of a load sheet is filled with. All words are plain text; the template escapes
  * them.
  *
- * @param title of the page, which a browser prints on its edge
  * @param job field, crop and day
- * @param today day that the sheet is for
  * @param settings how the sprayer is set, as far as the mix says
  * @param verdict in one word
  * @param blocked whether there is no load
@@ -18,29 +16,23 @@ import org.swathbook.cli.text.Section;
  * @param rest what else whoever fills a sprayer needs
  */
 public record LoadPage(
-    String title,
+    SheetHead head,
     String job,
-    String book,
-    String today,
-    List<String> notes,
     List<Pair> settings,
     String verdict,
     boolean blocked,
     FindingText.Shown shown,
     List<Section> loads,
     List<Section> rest,
-    List<String> signOff,
-    List<String> cautions) {
+    List<String> signOff) {
 
   /** A name and its value. */
   public record Pair(String name, String value) {}
 
   public LoadPage {
-    notes = List.copyOf(notes);
     settings = List.copyOf(settings);
     loads = List.copyOf(loads);
     rest = List.copyOf(rest);
     signOff = List.copyOf(signOff);
-    cautions = List.copyOf(cautions);
   }
 }

@@ -9,7 +9,7 @@ import org.swathbook.cli.text.FindingText;
  *
  * @param overview one row a field; empty for a single field
  */
-public record PlanPage(SheetHead head, List<List<String>> overview, List<FieldPart> fields) {
+public record PlanPage(SheetHead head, List<List<Marked>> overview, List<FieldPart> fields) {
 
   /**
    * A field with its programs.
@@ -32,12 +32,12 @@ public record PlanPage(SheetHead head, List<List<String>> overview, List<FieldPa
       List<String> stops,
       FindingText.Shown refusals,
       Optional<ProgramPart> first,
-      List<List<String>> why,
+      List<List<Marked>> why,
       List<Card> others,
       List<Drawing> fronts,
-      List<List<String>> steps,
+      List<List<Marked>> steps,
       List<Card> asked,
-      List<String> search) {
+      List<Marked> search) {
 
     public FieldPart {
       facts = List.copyOf(facts);
@@ -61,9 +61,9 @@ public record PlanPage(SheetHead head, List<List<String>> overview, List<FieldPa
    */
   public record Card(
       String title,
-      List<String> lines,
-      List<List<String>> passes,
-      List<String> givesUp,
+      List<Marked> lines,
+      List<List<Marked>> passes,
+      List<Marked> givesUp,
       FindingText.Shown findings) {
 
     public Card {

@@ -1,17 +1,19 @@
 package org.swathbook.cli.html;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.check.Judgement;
 import org.swathbook.cli.report.LossByYear;
 import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.report.YearPass;
 import org.swathbook.cli.text.FindingText;
-import org.swathbook.cli.text.PassWords;
 import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WeedOutcome;
@@ -22,7 +24,6 @@ import org.swathbook.season.YearOutcome;
  * them.
  *
  * @param verdict in one word, in capitals
- * @param money net return, cost and loss
  * @param charts the season drawn for a wide and for a narrow page
  * @param weeds rows of the results
  * @param costs rows of money
@@ -31,16 +32,15 @@ import org.swathbook.season.YearOutcome;
 public record ProgramPart(
     String name,
     String verdict,
-    String money,
-    String drivers,
+    Marked drivers,
     List<Drawing> charts,
-    List<PassWords> passes,
-    List<List<String>> weeds,
-    List<String> notes,
-    List<List<String>> costs,
-    String confidence,
+    List<PassPart> passes,
+    List<List<Marked>> weeds,
+    List<Marked> notes,
+    List<List<Marked>> costs,
+    Marked confidence,
     List<String> yearHead,
-    List<List<String>> years,
+    List<List<Marked>> years,
     FindingText.Shown findings,
     String houseRules,
     List<String> broken) {
@@ -63,19 +63,25 @@ public record ProgramPart(
 
   /**
    * @param calendar empty for no chart
+   * @param at where the program stands in the JSON document
+   * @param of where its field stands there
+   * @param years where its years stand there; null when the document has none
    */
   static ProgramPart of(
       Book book,
       Field field,
       SeasonOutcome outcome,
       Judgement judgement,
-      Optional<SeasonCalendar> calendar) {
+      Optional<SeasonCalendar> calendar,
+      String at,
+      String of,
+      @Nullable String years) {
     ProgramWords words = new ProgramWords(book, field, outcome, judgement);
+    ProgramMarks marks = new ProgramMarks(book, outcome, words, at, of);
     return new ProgramPart(
         outcome.program().name(),
         judgement.verdict().word().toUpperCase(Locale.ROOT),
-        words.inMoney(),
-        words.drivers(),
+        marks.drivers(""),
         calendar
             .map(
                 c ->
@@ -83,13 +89,13 @@ public record ProgramPart(
                         SeasonChart.of(book, outcome, c, WIDE),
                         SeasonChart.of(book, outcome, c, NARROW)))
             .orElse(List.of()),
-        words.passes(),
-        words.weeds(),
-        words.notes(),
-        words.money(),
-        words.confidence(),
+        marks.passes(),
+        marks.weeds(),
+        marks.notes(),
+        marks.money(),
+        marks.confidence(),
         yearHead(outcome),
-        years(book, field, outcome),
+        years(book, field, outcome, years),
         new FindingText(book.catalog()).shown(judgement, f -> true),
         words.houseRules(),
         words.brokenHouseRules());
@@ -103,24 +109,42 @@ public record ProgramPart(
     return out;
   }
 
-  private static List<List<String>> years(Book book, Field field, SeasonOutcome outcome) {
+  private static List<List<Marked>> years(
+      Book book, Field field, SeasonOutcome outcome, @Nullable String at) {
     LossByYear loss = LossByYear.of(book, field);
-    List<List<String>> out = new ArrayList<>();
+    List<List<Marked>> out = new ArrayList<>();
     for (YearOutcome y : outcome.years()) {
-      List<String> row = new ArrayList<>(List.of(Integer.toString(y.year())));
+      String year = at == null ? null : at + "/" + out.size() + "/";
+      List<Marked> row = new ArrayList<>();
+      row.add(marked(Integer.toString(y.year()), year, "year"));
       for (YearPass p : YearPass.of(outcome, y, field, book.catalog().crop(field.crop()))) {
+        String pass = "passes/" + (row.size() - 1);
         row.add(
             p.missed()
-                ? "MISSED"
-                : ProgramWords.day(p.date().orElseThrow()) + ", " + p.cropStage().orElseThrow());
+                ? Marked.plain("MISSED")
+                : marked(
+                    ProgramWords.day(p.date().orElseThrow()) + ", " + p.cropStage().orElseThrow(),
+                    year,
+                    pass + "/cropStage",
+                    pass + "/date"));
       }
       for (WeedOutcome w : outcome.weeds()) {
-        Double pct = y.controlPct().get(w.pressure().weed().id());
-        row.add(pct == null ? "unknown" : ProgramWords.percent(pct));
+        WeedId weed = w.pressure().weed().id();
+        Double pct = y.controlPct().get(weed);
+        row.add(
+            pct == null
+                ? Marked.plain("unknown")
+                : marked(ProgramWords.percent(pct), year, "controlPct/" + weed.value()));
       }
-      row.add(ProgramWords.money(loss.in(y)));
+      row.add(marked(ProgramWords.money(loss.in(y)), year, "lossPerAcre"));
       out.add(row);
     }
     return out;
+  }
+
+  private static Marked marked(String words, @Nullable String at, String... keys) {
+    return at == null
+        ? Marked.plain(words)
+        : Marked.of(words, Arrays.stream(keys).map(k -> at + k).toArray(String[]::new));
   }
 }

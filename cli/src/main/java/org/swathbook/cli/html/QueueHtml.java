@@ -59,7 +59,7 @@ public final class QueueHtml {
 
   private void resting(List<QueueReport.Row> rows) {
     blocks.add(
-        new Block.Grid(
+        Block.Grid.plain(
             List.of("field and pass", "when", "actives"),
             rows.stream().map(r -> List.of(words.title(r), words.when(r), words.mix(r))).toList()));
   }

@@ -27,6 +27,7 @@ public final class SeasonHtml {
             ProgramWords.fieldLine(book, field),
             ProgramWords.facts(book, field),
             ProgramWords.weedsOf(book, field),
-            ProgramPart.of(book, field, outcome, judgement, Optional.of(calendar))));
+            ProgramPart.of(
+                book, field, outcome, judgement, Optional.of(calendar), "/summary", "", "/years")));
   }
 }

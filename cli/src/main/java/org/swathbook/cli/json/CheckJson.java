@@ -9,7 +9,10 @@ import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MendedMix;
 import org.swathbook.check.OpenHours;
+import org.swathbook.cli.report.ProgramLedger;
+import org.swathbook.cli.report.RainFree;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.report.SharedSite;
 import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
 
@@ -35,6 +38,12 @@ public final class CheckJson {
     json.root.put("verdict", judged.judgement().verdict().word());
     JobJson.into(json.root.putObject("mix"), judged.job());
     json.seen(json.root.putObject("met"), judged);
+    ArrayNode rainFree = json.root.putArray("rainFree");
+    for (RainFree r : RainFree.of(judged)) {
+      ObjectNode node = rainFree.addObject();
+      node.put("ingredient", r.ingredient().name());
+      node.set("hours", Json.fixed(r.hours().orElse(Double.NaN), 1));
+    }
     json.judgement(json.root, judged.judgement());
     if (mended.isPresent()) {
       ObjectNode node = json.root.putObject("remedyMix");
@@ -60,6 +69,19 @@ public final class CheckJson {
     json.root.put("program", outcome.program().name());
     json.judgement(json.root, judgement);
     json.root.set("breaksHouseRules", Json.texts(judgement.brokenNames()));
+    ArrayNode shared = json.root.putArray("sharedSites");
+    for (SharedSite s : SharedSite.of(outcome)) {
+      ObjectNode node = shared.addObject();
+      node.put("site", s.site());
+      ArrayNode uses = node.putArray("uses");
+      for (SharedSite.Use u : s.uses()) {
+        uses.addObject()
+            .put("pass", u.pass())
+            .put("product", u.product().id().value())
+            .put("ingredient", u.ingredient().name());
+      }
+    }
+    LedgerJson.into(json.root.putArray("ledger"), field, ProgramLedger.of(book, field, outcome));
     return Json.write(json.root);
   }
 

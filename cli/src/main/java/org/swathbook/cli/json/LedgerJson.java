@@ -20,8 +20,12 @@ public final class LedgerJson {
   public static String of(ReportHead head, Map<Field, List<ActiveLedger>> ledgers) {
     ObjectNode root = Json.document("audit", head);
     ArrayNode all = root.putArray("ledger");
-    ledgers.forEach((field, actives) -> actives.forEach(a -> active(all, field, a)));
+    ledgers.forEach((field, actives) -> into(all, field, actives));
     return Json.write(root);
+  }
+
+  static void into(ArrayNode all, Field field, List<ActiveLedger> actives) {
+    actives.forEach(a -> active(all, field, a));
   }
 
   private static void active(ArrayNode all, Field field, ActiveLedger a) {

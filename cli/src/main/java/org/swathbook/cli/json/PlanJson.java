@@ -2,12 +2,16 @@ package org.swathbook.cli.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.cli.report.FarmOrder;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.plan.FrontProgram;
@@ -27,7 +31,28 @@ public final class PlanJson {
     for (PlannedField p : plans) {
       field(book, fields.addObject(), p);
     }
+    growers(book, root.putArray("growers"), plans);
     return Json.write(root);
+  }
+
+  /** What the first programs of each grower's fields take, and cost with their passes. */
+  private static void growers(Book book, ArrayNode growers, List<PlannedField> plans) {
+    Map<String, List<PlannedField>> byGrower = new LinkedHashMap<>();
+    plans.forEach(p -> byGrower.computeIfAbsent(p.field().grower(), g -> new ArrayList<>()).add(p));
+    byGrower.forEach(
+        (grower, of) -> {
+          ObjectNode node = growers.addObject();
+          node.put("grower", grower);
+          ArrayNode order = node.putArray("order");
+          for (FarmOrder o : FarmOrder.of(book, of)) {
+            ObjectNode line = order.addObject();
+            line.put("product", o.product().id().value());
+            line.set("needed", Json.fixed(o.amount(), 1));
+            line.put("unit", o.unit().symbol());
+            line.set("cost", Json.money(o.cost()));
+          }
+          node.set("cost", Json.money(FarmOrder.cost(book, of)));
+        });
   }
 
   private static void field(Book book, ObjectNode node, PlannedField plan) {
@@ -53,6 +78,13 @@ public final class PlanJson {
         answer.put("ingredient", w.active().name());
         answer.put("inFirst", w.inFirst());
         answer.set("netPerAcre", Json.money(w.with().flatMap(p -> p.outcome().net())));
+        if (w.with().isPresent()) {
+          PlannedProgram with = w.with().get();
+          ObjectNode program = answer.putObject("with");
+          program.put("name", with.name());
+          program.put("recommended", with.recommended());
+          json.into(program, with.outcome(), with.judgement());
+        }
         answer.put("givesUp", w.givesUp());
         answer.set("leftOut", Json.texts(w.leftOut()));
         answer.set("findings", new FindingJson(book.catalog()).findings(w.blocks()));

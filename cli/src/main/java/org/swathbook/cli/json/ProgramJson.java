@@ -38,6 +38,7 @@ final class ProgramJson {
     node.set("lossPerAcre", Json.money(outcome.loss()));
     YearOutcome worst = LossByYear.worst(outcome);
     node.set("worstYearLossPerAcre", Json.money(LossByYear.of(book, field).in(worst)));
+    node.put("worstYear", worst.year());
     node.set("untreatedLossPerAcre", Json.money(outcome.untreatedLoss()));
     node.set("netPerAcre", Json.money(outcome.net()));
     byWeed(node, "controlPct", outcome, w -> Json.percent(w.controlPct()));
@@ -48,6 +49,11 @@ final class ProgramJson {
         "worstFifthExposedEmergencePct",
         outcome,
         w -> Json.percent(w.exposedWorstFifthPct()));
+    byWeed(
+        node,
+        "worstYearExposedEmergencePct",
+        outcome,
+        w -> Json.percent(LossByYear.worstExposedPct(outcome, w.pressure().weed().id())));
     byWeed(node, "emergenceMetByNothingPct", outcome, w -> Json.percent(w.exposedToNothingPct()));
     byWeed(node, "survivorsPerAcre", outcome, ProgramJson::survivors);
     byWeed(node, "seedReturn", outcome, ProgramJson::seedReturn);

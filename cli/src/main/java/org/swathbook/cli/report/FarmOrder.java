@@ -51,4 +51,28 @@ public record FarmOrder(Product product, double amount, Unit unit, Optional<Mone
     return new FarmOrder(
         product, amount + more.amount, unit, cost.flatMap(m -> more.cost.map(m::plus)));
   }
+
+  /**
+   * Products and passes still to come of fields that have a program, on all their acres.
+   *
+   * @return empty when a price is missing
+   */
+  public static Optional<Money> cost(Book book, List<PlannedField> plans) {
+    Money sum = Money.ZERO;
+    for (PlannedField plan : plans) {
+      List<PassOutcome> passes =
+          plan.isRefused() ? List.of() : plan.programs().get(0).outcome().passes();
+      for (PassOutcome p : passes) {
+        if (p.made()) {
+          continue;
+        }
+        if (p.cost().isEmpty()) {
+          return Optional.empty();
+        }
+        Money perAcre = p.cost().get().plus(book.passCost());
+        sum = sum.plus(Money.ofDollars(perAcre.dollars() * plan.field().acres()));
+      }
+    }
+    return Optional.of(sum);
+  }
 }

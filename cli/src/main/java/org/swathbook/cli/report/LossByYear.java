@@ -4,6 +4,7 @@ import java.util.Comparator;
 import org.swathbook.book.Book;
 import org.swathbook.book.CropEconomics;
 import org.swathbook.book.Field;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Money;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.YearOutcome;
@@ -31,5 +32,14 @@ public record LossByYear(double grossPerAcre) {
             Comparator.comparingDouble(YearOutcome::lossShare)
                 .thenComparing(YearOutcome::year, Comparator.reverseOrder()))
         .orElseThrow();
+  }
+
+  /** Share of the emergence of a weed that is exposed in its worst year, percent. */
+  public static double worstExposedPct(SeasonOutcome outcome, WeedId weed) {
+    return 100
+        * outcome.years().stream()
+            .mapToDouble(y -> y.exposedShare().getOrDefault(weed, 0.0))
+            .max()
+            .orElse(0);
   }
 }

@@ -3,14 +3,21 @@ package org.swathbook.cli.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.swathbook.audit.ActiveLedger;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MendedMix;
 import org.swathbook.check.OpenHours;
+import org.swathbook.cli.report.ProgramLedger;
+import org.swathbook.cli.report.RainFree;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.measure.Dimension;
 import org.swathbook.measure.Numbers;
+import org.swathbook.measure.Unit;
+import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.program.SprayJob;
 import org.swathbook.season.PassWeed;
@@ -56,6 +63,15 @@ public final class CheckText {
     new FindingText(book.catalog()).verdict(text.page, judgement);
     text.page.line("House rules: " + ProgramText.broken(judgement));
     text.page.blank();
+    text.page.line("Used more than once");
+    CheckWords.shared(outcome).forEach(l -> text.page.wrapped(2, 4, l));
+    text.page.blank();
+    List<ActiveLedger> ledger = ProgramLedger.of(book, field, outcome);
+    if (!ledger.isEmpty()) {
+      text.page.wrapped(0, 2, LedgerWords.OF_A_PROGRAM);
+      LedgerText.table(text.page, ledger);
+      text.page.blank();
+    }
     HeadText.foot(text.page, true);
     return text.page.toString();
   }
@@ -93,6 +109,8 @@ public final class CheckText {
     if (!how.isEmpty()) {
       out.add("sprayed at " + String.join(", ", how));
     }
+    rainFree(judged).ifPresent(out::add);
+    mix.doses().stream().filter(Dose::named).forEach(d -> out.add(arithmetic(d)));
     out.add(crop(judged));
     for (PassWeed w : judged.facts().pass().weeds()) {
       if (w.stands() || judged.job().scouted().weedHeightCm().containsKey(w.weed())) {
@@ -100,6 +118,57 @@ public final class CheckText {
       }
     }
     return out;
+  }
+
+  private static Optional<String> rainFree(JudgedMix judged) {
+    List<RainFree> all = RainFree.of(judged);
+    if (all.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "hours without rain after spraying, by the catalog: "
+            + all.stream()
+                .map(
+                    r ->
+                        r.ingredient().name()
+                            + " "
+                            + (r.hours().isPresent()
+                                ? Numbers.decimals(r.hours().getAsDouble(), 1)
+                                : "NOT KNOWN"))
+                .collect(Collectors.joining(", ")));
+  }
+
+  /**
+   * How pounds of an active become a rate of the product: its own figure may be checked by hand.
+   */
+  private static String arithmetic(Dose dose) {
+    Unit unit = dose.rate().unit().dimension() == Dimension.MASS ? Unit.POUND : Unit.GALLON;
+    double amount = dose.rate().in(unit).amount();
+    return dose.actives().stream()
+        .map(
+            a -> {
+              String basis = a.rate().basis().symbol();
+              return Numbers.decimals(a.lbPerAcre(), 4)
+                  + " lb "
+                  + basis
+                  + "/acre of "
+                  + a.ingredient().name()
+                  + " / "
+                  + Numbers.decimals(a.lbPerAcre() / amount, 3)
+                  + " lb "
+                  + basis
+                  + "/"
+                  + unit.symbol()
+                  + " of "
+                  + dose.product().id()
+                  + " = "
+                  + Numbers.decimals(amount, 4)
+                  + " "
+                  + unit.symbol()
+                  + "/acre = "
+                  + Figures.rate(dose.rate());
+            })
+        .collect(Collectors.joining("; "));
   }
 
   private void mix(Mix mix, int indent) {

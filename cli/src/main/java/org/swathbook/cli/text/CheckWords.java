@@ -5,10 +5,12 @@ import java.util.List;
 import org.swathbook.book.Book;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.OpenHours;
+import org.swathbook.cli.report.SharedSite;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
+import org.swathbook.season.SeasonOutcome;
 
 /** A checked tank in words, whatever it is printed on. */
 public final class CheckWords {
@@ -35,6 +37,14 @@ public final class CheckWords {
   /** Volume, droplets, crop and weeds. */
   public static List<String> how(Book book, JudgedMix judged) {
     return new CheckText(book).how(judged);
+  }
+
+  /** Sites of action, and with them actives, that a program uses more than once. */
+  public static List<String> shared(SeasonOutcome outcome) {
+    List<String> out = SharedSite.of(outcome).stream().map(SharedSite::words).toList();
+    return out.isEmpty()
+        ? List.of("no active and no site of action more than once in the program")
+        : out;
   }
 
   /** Hours that are open, and what is not known of others. */

@@ -28,7 +28,7 @@ public final class CompareText {
   private final ComparedField compared;
   private final Page page;
 
-  private CompareText(Book book, ComparedField compared, Page page) {
+  CompareText(Book book, ComparedField compared, Page page) {
     this.book = book;
     this.compared = compared;
     this.page = page;
@@ -75,13 +75,21 @@ public final class CompareText {
   }
 
   private void table(int from, int to) {
+    Table table = new Table(0, "l" + "r".repeat(to - from));
+    rows(from, to).forEach(table::row);
+    table.on(page);
+    page.blank();
+  }
+
+  /** The names of the programs, then their figures: what, and a cell each. */
+  List<List<String>> rows(int from, int to) {
     List<ComparedProgram> shown = compared.programs().subList(from, to);
-    Table table = new Table(0, "l" + "r".repeat(shown.size()));
+    List<List<String>> table = new ArrayList<>();
     List<String> heads = new ArrayList<>(List.of("Side by side"));
     for (int i = from; i < to; i++) {
       heads.add(head(i));
     }
-    table.row(heads);
+    table.add(heads);
     row(table, "cost, $/acre", shown, p -> outcome(p).cost().map(Figures::money).orElse("unknown"));
     row(table, "yield loss, $/acre, mean (worst year)", shown, this::loss);
     row(table, "net return, $/acre, mean (worst year)", shown, CompareText::net);
@@ -100,20 +108,22 @@ public final class CompareText {
         p -> Integer.toString(p.judged().judgement().brokenNames().size()));
     row(table, "blocks", shown, p -> Integer.toString(blocks(p).size()));
     row(table, "verdict", shown, p -> p.judged().judgement().verdict().word());
-    table.on(page);
-    page.blank();
+    return table;
   }
 
-  private String head(int i) {
+  String head(int i) {
     String head = (i + 1) + " " + compared.programs().get(i).asked();
     return head.length() <= HEAD_WIDTH ? head : head.substring(0, HEAD_WIDTH - 1) + "…";
   }
 
   private static void row(
-      Table table, String what, List<ComparedProgram> of, Function<ComparedProgram, String> cell) {
+      List<List<String>> table,
+      String what,
+      List<ComparedProgram> of,
+      Function<ComparedProgram, String> cell) {
     List<String> cells = new ArrayList<>(List.of(what));
     of.forEach(p -> cells.add(cell.apply(p)));
-    table.row(cells);
+    table.add(cells);
   }
 
   private String loss(ComparedProgram p) {
@@ -129,14 +139,15 @@ public final class CompareText {
   }
 
   /** The weeds that decide; all of them where none does. */
-  private List<WeedOutcome> weeds() {
+  List<WeedOutcome> weeds() {
     List<WeedOutcome> all =
         compared.programs().isEmpty() ? List.of() : outcome(compared.programs().get(0)).weeds();
     List<WeedOutcome> drivers = all.stream().filter(w -> w.pressure().driver().isDriver()).toList();
     return drivers.isEmpty() ? all : drivers;
   }
 
-  private static void weed(Table table, WeedOutcome weed, List<ComparedProgram> shown) {
+  private static void weed(
+      List<List<String>> table, WeedOutcome weed, List<ComparedProgram> shown) {
     WeedId id = weed.pressure().weed().id();
     row(table, weed.pressure().weed().name(), shown, p -> "");
     row(
@@ -214,7 +225,7 @@ public final class CompareText {
     page.wrapped(2, 4, what + (parts.isEmpty() ? "nothing" : String.join("; ", parts)));
   }
 
-  private static List<Finding> blocks(ComparedProgram p) {
+  static List<Finding> blocks(ComparedProgram p) {
     return p.judged().judgement().findings().stream()
         .filter(f -> f.severity() == Severity.BLOCK)
         .toList();

@@ -5,13 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.swathbook.audit.ActiveLedger;
 import org.swathbook.audit.OpenIntervals;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.catalog.Cap;
-import org.swathbook.catalog.Position;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.measure.Numbers;
 
@@ -53,10 +50,7 @@ public final class LedgerText {
     if (actives.isEmpty()) {
       page.line("  Nothing counts today, and no interval is open.");
     } else {
-      Table table = new Table(2, "lrrrll");
-      table.row("active", "used", "cap", "left", "applications", "counts");
-      actives.forEach(a -> rows(table, a));
-      table.on(page);
+      table(page, actives);
     }
     page.blank();
     actives.forEach(this::open);
@@ -65,37 +59,11 @@ public final class LedgerText {
     }
   }
 
-  private static void rows(Table table, ActiveLedger a) {
-    String applications =
-        a.made()
-            + (a.left().isPresent() ? ", " + a.left().getAsInt() + " left" : ", left not stated");
-    if (a.caps().isEmpty()) {
-      table.row(a.ingredient().name(), "?", "?", "?", applications, "no cap is known");
-    }
-    for (ActiveLedger.CapLine c : a.caps()) {
-      Cap cap = c.sum().cap();
-      table.row(
-          a.ingredient().name(),
-          lb(c.sum().used().lbPerAcre()),
-          lb(cap.amount().lbPerAcre()),
-          lb(c.sum().left().lbPerAcre()) + (c.sum().exceeded() ? " OVER" : ""),
-          applications,
-          c.counts()
-              + " "
-              + cap.amount().basis().symbol()
-              + " per "
-              + cap.per().spelling()
-              + (cap.counts().isEmpty()
-                  ? ""
-                  : ", "
-                      + cap.counts().stream()
-                          .map(Position::spelling)
-                          .collect(Collectors.joining(" and "))));
-    }
-  }
-
-  private static String lb(double lbPerAcre) {
-    return Numbers.decimals(lbPerAcre, 4);
+  static void table(Page page, List<ActiveLedger> actives) {
+    Table table = new Table(2, "lrrrll");
+    table.row(LedgerWords.HEADS);
+    LedgerWords.rows(actives).forEach(table::row);
+    table.on(page);
   }
 
   private void open(ActiveLedger a) {

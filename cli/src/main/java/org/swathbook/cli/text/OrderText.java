@@ -1,22 +1,15 @@
 package org.swathbook.cli.text;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.swathbook.book.Book;
-import org.swathbook.book.HeldStock;
-import org.swathbook.cli.report.AdjuvantNeed;
 import org.swathbook.cli.report.Cautions;
 import org.swathbook.cli.report.OrderReport;
 import org.swathbook.cli.report.OrderedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.report.SubstituteWords;
 import org.swathbook.measure.Numbers;
-import org.swathbook.measure.Quantity;
-import org.swathbook.measure.Unit;
 import org.swathbook.plan.JudgedChange;
 import org.swathbook.supply.OrderLine;
-import org.swathbook.supply.Unfit;
 
 /** The report of {@code order}. */
 public final class OrderText {
@@ -123,7 +116,7 @@ public final class OrderText {
         table.row(name.substring(0, cut), "", "", "", "", "", "", "");
         name = "  " + name.substring(cut);
       }
-      table.row(row(name, l));
+      table.row(OrderWords.row(name, l));
     }
     table.on(page);
     OrderReport.Totals totals = OrderReport.totals(lines);
@@ -135,49 +128,12 @@ public final class OrderText {
     return totals;
   }
 
-  private static List<String> row(String name, OrderLine l) {
-    List<String> row = new ArrayList<>();
-    row.add(name);
-    row.add(figure(l.needed()));
-    row.add(figure(l.onHand()));
-    row.add(figure(l.toBuy()));
-    row.add(l.unit().symbol());
-    row.add(
-        l.toBuy() == 0
-            ? "none"
-            : l.packages().isPresent()
-                ? l.packages().getAsLong() + " x " + l.packageSize().orElseThrow()
-                : "size not known");
-    row.add(figure(l.leftOver()));
-    row.add(l.cost().map(Figures::money).orElse("NO PRICE"));
-    return row;
-  }
-
-  private static String amount(double value, Unit unit) {
-    return figure(value) + " " + unit.symbol();
-  }
-
-  private static String figure(double value) {
-    return value == 0 ? "0" : Numbers.fixed(value, value < 1 ? 3 : 2);
-  }
-
   private void adjuvants() {
     if (report.adjuvants().isEmpty()) {
       return;
     }
     page.line("Adjuvants; the book has no prices and packages of them");
-    for (AdjuvantNeed a : report.adjuvants()) {
-      String amount = a.amount().map((Quantity q) -> amount(q.value(), q.unit())).orElse("");
-      String unknown =
-          a.notKnown().isEmpty() ? "" : "amount NOT KNOWN of " + String.join("; ", a.notKnown());
-      page.wrapped(
-          2,
-          4,
-          Stream.of(a.grower(), a.kind() + (amount.isEmpty() ? "" : " " + amount), unknown)
-              .filter(w -> !w.isEmpty())
-              .reduce((x, y) -> x + ": " + y)
-              .orElse(""));
-    }
+    report.adjuvants().forEach(a -> page.wrapped(2, 4, OrderWords.adjuvant(a)));
     page.blank();
   }
 
@@ -186,22 +142,7 @@ public final class OrderText {
       return;
     }
     page.line("On hand, but too old for a pass that needs it");
-    for (Unfit u : report.order().unfit()) {
-      HeldStock h = u.stock();
-      page.wrapped(
-          2,
-          4,
-          h.product()
-              + ", "
-              + h.amount()
-              + h.grower().map(g -> " of " + g).orElse(" in the warehouse")
-              + ": good until "
-              + h.goodUntil().map(Figures::date).orElse("")
-              + ", the pass on "
-              + u.field()
-              + " comes "
-              + Figures.date(u.date()));
-    }
+    report.order().unfit().forEach(u -> page.wrapped(2, 4, OrderWords.unfit(u)));
     page.blank();
   }
 
@@ -209,19 +150,7 @@ public final class OrderText {
     page.line("Should a product not be had: what may take its place in that pass");
     for (OrderedField f : report.fields()) {
       for (OrderedField.InItsPlace s : f.substitutes()) {
-        page.wrapped(
-            2,
-            4,
-            f.field().id()
-                + ", pass "
-                + s.pass()
-                + ", in the place of "
-                + s.out().product().id()
-                + " "
-                + Figures.rate(s.out().rate())
-                + (s.changes().isEmpty()
-                    ? ": NOTHING legal that does its work was found; 'plan --keep' may change more"
-                    : ""));
+        page.wrapped(2, 4, OrderWords.inThePlace(f, s));
         for (JudgedChange c : s.changes()) {
           page.wrapped(4, 6, SubstituteWords.of(book, f.outcome(), c));
           SubstituteWords.limits(c).forEach(l -> page.wrapped(6, 8, l));
@@ -232,16 +161,9 @@ public final class OrderText {
   }
 
   private void reading() {
-    for (String line : READING) {
+    for (String line : OrderWords.READING) {
       page.wrapped(0, 2, line);
     }
     page.blank();
   }
-
-  private static final String[] READING = {
-    "What is on hand goes to the passes in the order of their dates: first the grower's own (stock.csv),"
-        + " then the warehouse's. The rest is rounded up to whole packages.",
-    "Amounts are the rate times all acres of the field, for passes that are still to come. What is"
-        + " spilled, left in the boom or sprayed twice is not in them.",
-  };
 }

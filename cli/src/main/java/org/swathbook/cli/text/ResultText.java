@@ -50,7 +50,10 @@ final class ResultText {
                   + " ("
                   + Figures.percent(w.worstYearControlPct())
                   + ")",
-              Figures.percent(w.exposedPct()) + " (" + Figures.percent(worstExposedPct(id)) + ")",
+              Figures.percent(w.exposedPct())
+                  + " ("
+                  + Figures.percent(LossByYear.worstExposedPct(outcome, id))
+                  + ")",
               Figures.count(w.survivorsPerAcre()) + " / " + Figures.count(w.allSurvivorsPerAcre()),
               w.weakestSite()
                   .map(s -> s + ": " + Figures.percent(w.controlPctWithoutWeakest()))
@@ -88,19 +91,11 @@ final class ResultText {
                 w ->
                     w.pressure().weed().name()
                         + " "
-                        + Figures.rough(w.seedReturnPerM2(), 1)
+                        + Figures.rough(w.seedReturnPerM2(), 2)
                         + " (x "
                         + Figures.rough(w.seedbankFactor(), 2)
                         + ")")
             .collect(Collectors.joining(", "));
-  }
-
-  private double worstExposedPct(WeedId weed) {
-    return 100
-        * outcome.years().stream()
-            .mapToDouble(y -> y.exposedShare().getOrDefault(weed, 0.0))
-            .max()
-            .orElse(0);
   }
 
   void money(Page page) {

@@ -1,0 +1,285 @@
+package org.swathbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.cli.html.CompareHtml;
+import org.swathbook.cli.html.HandoutHtml;
+import org.swathbook.cli.html.OrderHtml;
+import org.swathbook.cli.html.PlanHtml;
+import org.swathbook.cli.json.CompareJson;
+import org.swathbook.cli.json.OrderJson;
+import org.swathbook.cli.json.PlanJson;
+import org.swathbook.cli.report.ComparedField;
+import org.swathbook.cli.report.OrderReport;
+import org.swathbook.cli.report.OrderedField;
+import org.swathbook.cli.report.PlannedField;
+import org.swathbook.cli.report.ReportHead;
+
+/** Figures of a page are those of the JSON document of the same command, and none is left out. */
+class PageFiguresTest {
+  private static final Path DEMO = ProgramProcess.CLI.resolve("../demo-data");
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private final Book book = Samples.book();
+  private final ReportHead head = ReportHead.of(book, book.fields(), Samples.TODAY);
+  private final List<PlannedField> plans =
+      List.of(
+          SamplePlans.recommended(),
+          SamplePlans.notRecommended(),
+          SamplePlans.refused(),
+          SamplePlans.asked());
+
+  @TempDir Path folder;
+
+  private JsonNode json() throws IOException {
+    return MAPPER.readTree(PlanJson.of(book, head, plans));
+  }
+
+  @Test
+  void aPlan() throws IOException {
+    String page = PlanHtml.of(book, head, plans, Map.of());
+    JsonNode json = json();
+    PageFigures.Compared compared = PageFigures.of(page, json);
+    assertThat(compared.wrong()).isEmpty();
+    Set<String> numbers = new TreeSet<>();
+    for (int f = 0; f < json.get("fields").size(); f++) {
+      String field = "/fields/" + f;
+      for (int p = 0; p < json.at(field + "/programs").size(); p++) {
+        String program = field + "/programs/" + p;
+        numbers.addAll(
+            List.of(program + "/costPerAcre", program + "/lossPerAcre", program + "/netPerAcre"));
+      }
+      numbers(json.at(field + "/programs/0"), field + "/programs/0", numbers);
+      numbers(json.at(field + "/without"), field + "/without", numbers);
+    }
+    numbers.removeIf(n -> isSilent(json, n));
+    assertThat(left(numbers, compared)).as("numbers that the page is without").isEmpty();
+    assertThat(bare(page)).as("figures in tables that name no value").isEmpty();
+  }
+
+  /**
+   * Numbers of a program that its page does not print: those behind counts of sites, of weeds that
+   * decide nothing, of years, the number of a pass in a title; what a finding says is in its words.
+   */
+  private static final String NOT_SHOWN =
+      ".*/(foliarSiteControl|soilSiteControl|about|missedYears|plantsPerM2|gallonsPerAcre"
+          + "|worstFifthExposedEmergencePct|emergenceMetByNothingPct|yearsWithLayer)\\b.*"
+          + "|.*/(passes|without)/\\d+/pass|.*/layers/\\w+/years"
+          + "|.*/(foliarSites|soilSites|weedHeightIn|layers)/(?!AMAPA\\b).*";
+
+  private static void numbers(JsonNode node, String at, Set<String> out) {
+    if (node.isNumber()) {
+      out.add(at);
+    }
+    node.properties().forEach(e -> numbers(e.getValue(), at + "/" + e.getKey(), out));
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      numbers(node.get(i), at + "/" + i, out);
+    }
+  }
+
+  /** What is null, sites on plants that do not stand, and a day that is planting itself. */
+  private static boolean isSilent(JsonNode json, String at) {
+    return json.at(at).isNull()
+        || at.matches(NOT_SHOWN)
+        || (at.matches(".*/foliarSites/\\w+")
+            && json.at(at.replaceAll("foliarSites", "weedHeightIn")).isMissingNode())
+        || (at.endsWith("/daysAfterPlanting") && json.at(at).asInt() == 0);
+  }
+
+  private static Set<String> left(Set<String> numbers, PageFigures.Compared compared) {
+    Set<String> out = new TreeSet<>(numbers);
+    out.removeAll(compared.shown());
+    return out;
+  }
+
+  private static final Pattern BARE =
+      Pattern.compile(
+          "<(td|dd)((?! data-json)[^<>])*>[^<]*(?<![\\w.-])\\d+\\.\\d+(?![-\\w])[^<]*<");
+
+  /**
+   * Cells with a decimal figure and no pointer, but for densities of weeds, which are the book's.
+   */
+  private static Set<String> bare(String page) {
+    Set<String> out = new TreeSet<>();
+    for (Matcher m = BARE.matcher(page); m.find(); ) {
+      if (!m.group().contains("data-name=\"density\"") && !isByYear(page, m.start())) {
+        out.add(m.group());
+      }
+    }
+    return out;
+  }
+
+  /** The years of a plan's first program stand in the document of {@code season} alone. */
+  private static boolean isByYear(String page, int at) {
+    return page.lastIndexOf("<th>", at) == page.lastIndexOf("<th>loss, $/acre</th>", at);
+  }
+
+  @Test
+  void theGrowersCopy() throws IOException {
+    String page = HandoutHtml.of(book, head, plans, Map.of(), Map.of());
+    PageFigures.Compared compared = PageFigures.of(page, json());
+    assertThat(compared.wrong()).isEmpty();
+    assertThat(compared.shown())
+        .contains(
+            "/fields/0/programs/0/passes/0/date",
+            "/fields/0/programs/0/passes/0/mix/0/rate",
+            "/fields/0/programs/0/costPerAcre",
+            "/fields/0/programs/0/worstYearLossPerAcre",
+            "/growers/0/order/0/needed",
+            "/growers/0/cost");
+    assertThat(bare(page)).isEmpty();
+  }
+
+  @Test
+  void programsCompared() throws IOException {
+    ComparedField compared = SamplePlans.compared();
+    String page = CompareHtml.of(book, head, compared);
+    WrittenPage.standsByItself(page);
+    JsonNode json = MAPPER.readTree(CompareJson.of(book, head, compared));
+    PageFigures.Compared figures = PageFigures.of(page, json);
+    assertThat(figures.wrong()).isEmpty();
+    for (int i = 0; i < compared.programs().size(); i++) {
+      String at = "/fields/0/compare/" + i;
+      assertThat(figures.shown())
+          .contains(
+              at + "/costPerAcre",
+              at + "/lossPerAcre",
+              at + "/worstYearLossPerAcre",
+              at + "/netPerAcre",
+              at + "/worstYearNetPerAcre",
+              at + "/controlPct/AMAPA",
+              at + "/worstYearControlPct/AMAPA",
+              at + "/survivorsPerAcre/AMAPA/all",
+              at + "/exposedEmergencePct/AMAPA",
+              at + "/windowConfidencePct");
+    }
+    assertThat(figures.shown()).contains("/fields/0/compare/1/givesUp");
+    assertThat(bare(page)).isEmpty();
+  }
+
+  @Test
+  void anOrder() throws IOException {
+    OrderReport report = SampleOrder.report(book);
+    String page = OrderHtml.of(book, head, report);
+    WrittenPage.standsByItself(page);
+    JsonNode json = MAPPER.readTree(OrderJson.of(book, head, report));
+    PageFigures.Compared compared = PageFigures.of(page, json);
+    assertThat(compared.wrong()).isEmpty();
+    Set<String> numbers = new TreeSet<>();
+    numbers(json.get("lines"), "/lines", numbers);
+    numbers(json.get("adjuvants"), "/adjuvants", numbers);
+    numbers(json.get("substitutes"), "/substitutes", numbers);
+    numbers.add("/totals/0/cost");
+    numbers.add("/totals/0/productsPerAcre");
+    numbers.removeIf(
+        n ->
+            n.matches(
+                ".*/(pricePerUnit|leftOverWorth|packageSize|about|controlPct/(?!AMAPA)).*"
+                    + "|/substitutes/\\d+/pass"));
+    assertThat(left(numbers, compared)).as("numbers that the page is without").isEmpty();
+    assertThat(WrittenPage.words(page))
+        .contains("On hand, but too old", "in the place of", "ND-2: no program in the book");
+    assertThat(bare(page)).isEmpty();
+  }
+
+  /** What several growers buy stands once for each and once for all together. */
+  @Test
+  void theOrderOfTwoGrowers() throws IOException {
+    OrderedField one = SampleOrder.report(book).fields().get(0);
+    Field other = Samples.fieldOf("Another Farm");
+    OrderReport report =
+        OrderReport.of(
+            book.prices(),
+            List.of(
+                one,
+                new OrderedField(other, one.program(), one.verdict(), one.outcome(), List.of())),
+            List.of(),
+            false,
+            Samples.TODAY);
+    String page = OrderHtml.of(book, head, report);
+    JsonNode json = MAPPER.readTree(OrderJson.of(book, head, report));
+    PageFigures.Compared compared = PageFigures.of(page, json);
+    assertThat(compared.wrong()).isEmpty();
+    assertThat(compared.shown())
+        .contains("/pooled/0/needed", "/totals/0/cost", "/totals/1/cost", "/totals/2/cost");
+    assertThat(WrittenPage.words(page))
+        .contains("Another Farm", "All together, bought as one order");
+  }
+
+  @Test
+  void aSeason() throws IOException {
+    Path file = folder.resolve("season.html");
+    Called.with("season", DEMO, "nd-1-two-layers", "--html", file.toString());
+    String page = Files.readString(file);
+    JsonNode json = MAPPER.readTree(Called.with("season", DEMO, "nd-1-two-layers", "--json").out());
+    PageFigures.Compared compared = PageFigures.of(page, json);
+    assertThat(compared.wrong()).isEmpty();
+    Set<String> numbers = new TreeSet<>();
+    numbers(json.get("summary"), "/summary", numbers);
+    for (int y = 0; y < json.get("years").size(); y++) {
+      String year = "/years/" + y;
+      numbers.add(year + "/year");
+      numbers.add(year + "/lossPerAcre");
+      numbers(json.at(year + "/controlPct"), year + "/controlPct", numbers);
+    }
+    numbers.removeIf(n -> isSilent(json, n));
+    assertThat(left(numbers, compared)).as("numbers that the page is without").isEmpty();
+  }
+
+  @Test
+  void anAudit() throws IOException {
+    Path file = folder.resolve("audit.html");
+    Called.with("audit", DEMO, "--html", file.toString());
+    String page = Files.readString(file);
+    JsonNode json = MAPPER.readTree(Called.with("audit", DEMO, "--json").out());
+    PageFigures.Compared compared = PageFigures.of(page, json);
+    assertThat(compared.wrong()).isEmpty();
+    Set<String> numbers = new TreeSet<>();
+    numbers(json, "", numbers);
+    numbers.removeIf(n -> !n.matches("/(fields|growers|acres).*") || n.matches(AUDIT_NOT_SHOWN));
+    assertThat(left(numbers, compared)).as("numbers that the page is without").isEmpty();
+    for (int i = 0; i < json.get("findings").size(); i++) {
+      assertThat(compared.shown()).contains("/findings/" + i + "/message");
+    }
+    assertThat(bare(page)).isEmpty();
+  }
+
+  /** The page has the order 1 number, shares of fewer than two, and the weakest site in words. */
+  private static final String AUDIT_NOT_SHOWN =
+      ".*/(rank|effectiveSiteNumberSimpson|foliarSitesPerPass|soilSitesPerPass"
+          + "|singleSiteExposedPct|twoOrMore|weakestSite|dominantShare)\\b.*";
+
+  /** What the comparison is for: a figure that is wrong, and one that is not there. */
+  @Test
+  void aWrongFigureAndAMissingOneAreSeen() throws IOException {
+    String page = PlanHtml.of(book, head, plans, Map.of());
+    JsonNode json = json();
+    String cost = json.at("/fields/0/programs/0/costPerAcre").asText();
+    String cell = "data-json=\"/fields/0/programs/0/costPerAcre\">" + cost;
+    assertThat(page).contains(cell);
+    String near = new BigDecimal(cost).add(new BigDecimal("0.01")).toString();
+    assertThat(
+            PageFigures.of(page.replace(cell, cell.replace(">" + cost, ">" + near)), json).wrong())
+        .isNotEmpty()
+        .allMatch(w -> w.contains(near));
+    assertThat(PageFigures.of(page.replace(cell, cell.replace(">" + cost, ">")), json).wrong())
+        .isNotEmpty()
+        .allMatch(w -> w.contains("0 figures"));
+  }
+}
