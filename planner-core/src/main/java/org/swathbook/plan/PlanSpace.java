@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Field;
 import org.swathbook.book.HouseRules;
 import org.swathbook.catalog.IngredientId;
@@ -30,8 +29,8 @@ final class PlanSpace {
   private final PairVerdict pairs;
   private final int maxPasses;
 
-  /** By date, then by both options: not asked yet, allowed or not. */
-  private final byte @Nullable [][] knownPairs;
+  /** By date, then by both options: not asked yet, allowed or not. Empty until first asked. */
+  private final byte[][] knownPairs;
 
   private final List<BitSet> legal;
   private final List<List<Integer>> legalLists;
@@ -72,7 +71,7 @@ final class PlanSpace {
     this.pairs = pairs;
     this.legal = new ArrayList<>();
     this.legalLists = new ArrayList<>();
-    this.knownPairs = new byte @Nullable [grid.size()][];
+    this.knownPairs = new byte[grid.size()][0];
     for (int date = 0; date < grid.size(); date++) {
       BitSet allowed = new BitSet();
       List<Integer> list = new ArrayList<>();
@@ -138,7 +137,7 @@ final class PlanSpace {
 
   private boolean pair(int date, int a, int b) {
     byte[] known = knownPairs[date];
-    if (known == null) {
+    if (known.length == 0) {
       known = new byte[options.size() * options.size()];
       knownPairs[date] = known;
     }

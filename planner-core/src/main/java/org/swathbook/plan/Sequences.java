@@ -52,14 +52,14 @@ final class Sequences {
     int n = 0;
     for (Stop stop : draft.stops()) {
       for (int option : stop.options()) {
-        doses[n++] = ((long) parents[option] << 2 * BITS) | ((long) stop.date() << BITS) | option;
+        doses[n++] = ((long) parents[option] << (2 * BITS)) | ((long) stop.date() << BITS) | option;
       }
     }
     Arrays.sort(doses);
     int from = 0;
     while (from < n) {
       int to = from + 1;
-      while (to < n && doses[to] >> 2 * BITS == doses[from] >> 2 * BITS) {
+      while (to < n && parent(doses[to]) == parent(doses[from])) {
         to++;
       }
       if (!known.computeIfAbsent(new Use(Arrays.copyOfRange(doses, from, to)), this::ask)) {
@@ -70,10 +70,14 @@ final class Sequences {
     return true;
   }
 
+  private static long parent(long dose) {
+    return dose >> (2 * BITS);
+  }
+
   private boolean ask(Use use) {
     List<Stop> stops = new ArrayList<>();
     for (long dose : use.doses) {
-      add(stops, (int) (dose >> BITS & MASK), (int) (dose & MASK));
+      add(stops, (int) ((dose >> BITS) & MASK), (int) (dose & MASK));
     }
     return rules.allow(new Draft(stops));
   }

@@ -57,7 +57,13 @@ final class DayView {
   }
 
   /** A final field, so that another thread sees what is in it. */
-  private record Heights(double[] cm) {}
+  private static final class Heights {
+    private final double[] cm;
+
+    Heights(double[] cm) {
+      this.cm = cm;
+    }
+  }
 
   /** By cohort; of those that stand. Not to be written to. */
   double[] heightCm(int weed) {
@@ -70,7 +76,7 @@ final class DayView {
       found = new Heights(cm);
       heights[weed] = found;
     }
-    return found.cm();
+    return found.cm;
   }
 
   /** Number of cohorts that are up by the end of a day. */
