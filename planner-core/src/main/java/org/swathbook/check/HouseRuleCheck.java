@@ -11,6 +11,7 @@ import org.swathbook.rules.HouseTests;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SeasonSums;
 import org.swathbook.season.WalkedPasses;
 import org.swathbook.season.WeedOutcome;
 
@@ -37,11 +38,16 @@ public final class HouseRuleCheck {
 
   private HouseRuleCheck() {}
 
+  /** The same of a season walked year by year. */
+  public static List<BrokenHouseRule> broken(Book book, SeasonOutcome season) {
+    return broken(book, season.sums());
+  }
+
   /**
    * In the order of the names, then passes, then the field's weeds. What a pass that is made lacks
    * is not held against the program: nothing can change it.
    */
-  public static List<BrokenHouseRule> broken(Book book, SeasonOutcome season) {
+  public static List<BrokenHouseRule> broken(Book book, SeasonSums season) {
     HouseRules house = book.house();
     List<WeedOutcome> drivers =
         season.weeds().stream().filter(w -> w.pressure().driver().isDriver()).toList();
@@ -90,7 +96,7 @@ public final class HouseRuleCheck {
                 ONE_SITE_GONE, id(w), 100 * house.oneSiteGone(), w.controlPctWithoutWeakest()));
       }
     }
-    if (HouseTests.isShortOfWindows(house, season)) {
+    if (HouseTests.isShortOfWindows(house, season.windowConfidencePct())) {
       out.add(
           ofSeason(
               WINDOW_CONFIDENCE,

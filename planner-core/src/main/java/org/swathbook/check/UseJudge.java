@@ -59,19 +59,32 @@ public final class UseJudge {
   /** The facts of every active of a planned mix, in its order; no use chosen yet. */
   public static List<UseFacts> facts(
       Book book, TraceSet traces, int pass, PassTiming timing, Mix mix) {
-    return facts(book, traces, pass, timing, mix, Optional.empty());
+    return facts(
+        book, traces, pass, timing, PassPositions.of(traces, timing), mix, Optional.empty());
+  }
+
+  /** The same of the first pass, with its positions at hand. */
+  public static List<UseFacts> facts(
+      Book book, TraceSet traces, PassTiming timing, Set<Position> positions, Mix mix) {
+    return facts(book, traces, 0, timing, positions, mix, Optional.empty());
   }
 
   /** The same of a job. */
   static List<UseFacts> facts(
       Book book, TraceSet traces, int pass, PassTiming timing, SprayJob job) {
-    return facts(book, traces, pass, timing, job.mix(), Optional.of(job));
+    return facts(
+        book, traces, pass, timing, PassPositions.of(traces, timing), job.mix(), Optional.of(job));
   }
 
   private static List<UseFacts> facts(
-      Book book, TraceSet traces, int pass, PassTiming timing, Mix mix, Optional<SprayJob> job) {
+      Book book,
+      TraceSet traces,
+      int pass,
+      PassTiming timing,
+      Set<Position> positions,
+      Mix mix,
+      Optional<SprayJob> job) {
     Method method = job.map(SprayJob::method).orElse(Method.BROADCAST);
-    Set<Position> positions = PassPositions.of(traces, timing);
     List<UseFacts> out = new ArrayList<>();
     for (Dose dose : mix.doses()) {
       for (ActiveDose active : dose.actives()) {

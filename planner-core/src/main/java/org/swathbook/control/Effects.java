@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
+import org.swathbook.book.Biotype;
+import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
@@ -80,7 +82,10 @@ public final class Effects {
   private final List<SoilYear> years;
   private final Map<List<ActiveKey>, MixEffect> mixes = new ConcurrentHashMap<>();
   private final Map<FoliarKey, Optional<SharedEffects.Plain>> foliar = new ConcurrentHashMap<>();
-  private final Map<SoilKey, Optional<List<SoilEffect>>> soil = new ConcurrentHashMap<>();
+  private final Map<SoilKey, List<SoilEffect>> soil = new ConcurrentHashMap<>();
+  private final Map<SoilKey, Optional<ResidualCurve>> residual = new ConcurrentHashMap<>();
+  private final Map<IngredientId, boolean[]> struck = new ConcurrentHashMap<>();
+  private final Map<IngredientId, double[]> felt = new ConcurrentHashMap<>();
 
   public Effects(Catalog catalog, TraceSet traces) {
     this(new SharedEffects(catalog), traces);
@@ -124,6 +129,37 @@ public final class Effects {
     return traces.weeds().get(weed).weed();
   }
 
+  /** Of each weed, whether a listed or suspected resistance, at any share, is to the active. */
+  boolean[] struck(Ingredient active) {
+    return struck.computeIfAbsent(
+        active.id(),
+        id -> {
+          boolean[] out = new boolean[traces.weeds().size()];
+          for (int w = 0; w < out.length; w++) {
+            out[w] = traces.weeds().get(w).listed().stream().anyMatch(r -> r.concerns(active));
+          }
+          return out;
+        });
+  }
+
+  /** Of each weed, the share of the control through leaves that its biotypes feel by share. */
+  double[] felt(Ingredient active) {
+    return felt.computeIfAbsent(
+        active.id(),
+        id -> {
+          double[] out = new double[traces.weeds().size()];
+          for (int w = 0; w < out.length; w++) {
+            WeedPressure p = traces.weeds().get(w);
+            double sum = 0;
+            for (Biotype b : p.biotypes()) {
+              sum += b.share() * ResistanceFactors.foliar(p.weed(), b, active);
+            }
+            out[w] = Math.min(1, sum);
+          }
+          return out;
+        });
+  }
+
   OptionalDouble fresh(Ingredient active, int weed) {
     return shared.fresh(active, weed(weed));
   }
@@ -157,6 +193,12 @@ public final class Effects {
 
   /** The course of an active in the soil; empty for one without soil activity. */
   Optional<ResidualCurve> residual(TankActive active, int year, int day) {
+    return residual.computeIfAbsent(
+        new SoilKey(active.ingredient().id(), bits(active), year, day),
+        k -> curve(active, year, day));
+  }
+
+  private Optional<ResidualCurve> curve(TankActive active, int year, int day) {
     Ingredient i = active.ingredient();
     double share = ground.soilShare(i);
     boolean leaches = i.site().number() != 3 && Responses.isCoarse(traces.field());
@@ -165,12 +207,14 @@ public final class Effects {
         .map(r -> ResidualCurve.of(years.get(year), r, active.kgPerHa() / share, leaches, day));
   }
 
-  SoilEffect soil(TankActive active, int year, int day, int weed) {
+  /** On each weed; empty for an active without soil activity. */
+  List<SoilEffect> soil(TankActive active, int year, int day) {
     return soil.computeIfAbsent(
-            new SoilKey(active.ingredient().id(), bits(active), year, day),
-            k -> residual(active, year, day).map(c -> onWeeds(active.ingredient(), c, year)))
-        .map(weeds -> weeds.get(weed))
-        .orElse(SoilEffect.NONE);
+        new SoilKey(active.ingredient().id(), bits(active), year, day),
+        k ->
+            residual(active, year, day)
+                .map(c -> onWeeds(active.ingredient(), c, year))
+                .orElse(List.of()));
   }
 
   private List<SoilEffect> onWeeds(Ingredient active, ResidualCurve curve, int year) {

@@ -106,6 +106,11 @@ public final class FoliarTable {
     return place;
   }
 
+  /** Whether the same plants live through it, set back alike. */
+  boolean doesAsMuchAs(FoliarTable other) {
+    return Arrays.deepEquals(survival, other.survival) && Arrays.deepEquals(setback, other.setback);
+  }
+
   /** Whether it does nothing to any biotype at any height. */
   public boolean isIdle() {
     return idle;
@@ -122,6 +127,11 @@ public final class FoliarTable {
   /** Share of the plants reached that lives, 0 to 1. */
   public double survival(int biotype, int heightClass) {
     return survival[biotype][heightClass];
+  }
+
+  /** The same by height class; not to be written to. */
+  public double[] survival(int biotype) {
+    return survival[biotype];
   }
 
   /** {@link Setback#rank} of the survivors. */

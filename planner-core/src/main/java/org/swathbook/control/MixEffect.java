@@ -32,6 +32,9 @@ public final class MixEffect {
   private final Map<Position.Phase, @Nullable FoliarTable[]> whole =
       new EnumMap<>(Position.Phase.class);
 
+  private final boolean[][] struck;
+  private final double[][] felt;
+
   /** Bit n for site n of any active. */
   private final long sites;
 
@@ -45,6 +48,12 @@ public final class MixEffect {
     }
     this.sites =
         actives.stream().mapToLong(a -> bit(a.ingredient().site())).reduce(0, (a, b) -> a | b);
+    this.struck = new boolean[actives.size()][];
+    this.felt = new double[actives.size()][];
+    for (int a = 0; a < actives.size(); a++) {
+      struck[a] = effects.struck(actives.get(a).ingredient());
+      felt[a] = effects.felt(actives.get(a).ingredient());
+    }
     this.fresh = new OptionalDouble[actives.size()][weeds];
     for (int a = 0; a < actives.size(); a++) {
       for (int w = 0; w < weeds; w++) {
@@ -72,6 +81,26 @@ public final class MixEffect {
     return effects.foliar(actives.get(active), weed, phase).isPresent();
   }
 
+  /** Whether a listed or suspected resistance of a weed, at any share, is to an active. */
+  public boolean isStruck(int active, int weed) {
+    return struck[active][weed];
+  }
+
+  /** Share of an active's control through leaves that a weed's biotypes feel by their shares. */
+  public double feltThroughLeaves(int active, int weed) {
+    return felt[active][weed];
+  }
+
+  /** Number of weeds of the field. */
+  public int weeds() {
+    return effects.traces().weeds().size();
+  }
+
+  /** Whether an active of the tank is of a site. */
+  public boolean has(Site site) {
+    return (sites & bit(site)) != 0;
+  }
+
   public FoliarTable foliar(int weed, Position.Phase phase) {
     @Nullable FoliarTable[] byWeed = Objects.requireNonNull(whole.get(phase));
     FoliarTable table = byWeed[weed];
@@ -82,11 +111,19 @@ public final class MixEffect {
     return table;
   }
 
-  /** The same with a site that does nothing to plants. */
+  /**
+   * The same with a site that does nothing to plants; the very table of the whole tank where that
+   * changes nothing for any biotype of the field, though the site's actives still stand in it.
+   */
   public FoliarTable foliar(int weed, Position.Phase phase, Optional<Site> gone) {
-    return gone.isPresent() && (sites & bit(gone.get())) != 0
+    return gone.isPresent() && has(gone.get())
         ? without.computeIfAbsent(
-            new Key(phase, weed, gone.get().number()), k -> table(weed, phase, gone))
+            new Key(phase, weed, gone.get().number()),
+            k -> {
+              FoliarTable out = table(weed, phase, gone);
+              FoliarTable all = foliar(weed, phase);
+              return out.doesAsMuchAs(all) ? all : out;
+            })
         : foliar(weed, phase);
   }
 
@@ -94,9 +131,12 @@ public final class MixEffect {
     return effects.table(tank, weed, phase, gone);
   }
 
-  /** What an active does in the soil when sprayed on a day of a year (its place in the set). */
-  public SoilEffect soil(int active, int year, int day, int weed) {
-    return effects.soil(actives.get(active), year, day, weed);
+  /**
+   * What an active does in the soil to each weed when sprayed on a day of a year (its place in the
+   * set); empty for one without soil activity.
+   */
+  public List<SoilEffect> soil(int active, int year, int day) {
+    return effects.soil(actives.get(active), year, day);
   }
 
   /** The course of an active in the soil; empty for one without soil activity. */

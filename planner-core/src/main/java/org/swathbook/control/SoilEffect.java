@@ -63,6 +63,11 @@ public final class SoilEffect {
         control, Math.min(from, to), to, up < trace.days() ? fresh * curve.share(up) : 0);
   }
 
+  /** Whether it does nothing to any plant, not even to one that came up with the crop. */
+  public boolean isIdle() {
+    return from >= to && atCropEmergence == 0;
+  }
+
   /** First cohort that it touches. */
   public int from() {
     return from;
@@ -90,6 +95,13 @@ public final class SoilEffect {
       if (e > strongest[c]) {
         strongest[c] = e;
       }
+    }
+  }
+
+  /** Takes of what lives of each touched cohort what this leaves, at a share of its effect. */
+  public void leave(double[] lives, double keeps) {
+    for (int c = from; c < to; c++) {
+      lives[c] *= 1 - keeps * control[c];
     }
   }
 

@@ -52,10 +52,9 @@ record Aim(Set<String> mayBreak, Worth worth, boolean lightestFirst) {
       case NET ->
           lightestFirst
               ? Goal.BEST
-              : Comparator.comparing(Walked::net).reversed().thenComparing(w -> w.draft().key());
+              : Comparator.comparing(Walked::net).reversed().thenComparing(Walked::key);
       case COST -> Comparator.comparing(Walked::cost).thenComparing(Goal.BEST);
-      case NET_WHEN_LATE ->
-          Comparator.comparing(delay::net).reversed().thenComparing(w -> w.draft().key());
+      case NET_WHEN_LATE -> Comparator.comparing(delay::net).reversed().thenComparing(Walked::key);
     };
   }
 

@@ -42,9 +42,7 @@ final class Delay {
     return Stream.concat(
             sorted.stream().limit(ASKED),
             sorted.stream().skip(ASKED).filter(w -> before.contains(w.draft())))
-        .max(
-            Comparator.comparing(this::net)
-                .thenComparing(w -> w.draft().key(), Comparator.reverseOrder()));
+        .max(Comparator.comparing(this::net).thenComparing(Walked::key, Comparator.reverseOrder()));
   }
 
   private Draft late(Draft draft) {

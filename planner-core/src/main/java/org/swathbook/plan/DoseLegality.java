@@ -1,8 +1,10 @@
 package org.swathbook.plan;
 
 import java.util.List;
+import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.book.SoilRates;
+import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
 import org.swathbook.check.PairJudge;
 import org.swathbook.check.UseJudge;
@@ -11,6 +13,7 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Quantity;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
+import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.UseFacts;
 
 /** What the rules forbid of one dose, and of two doses in one tank, on a day. */
@@ -25,7 +28,12 @@ final class DoseLegality {
 
   /** Whether the use rules let a dose pass. */
   boolean allows(Dose dose, PassTiming timing) {
-    return UseJudge.facts(book, traces, 0, timing, Mix.of(List.of(dose))).stream()
+    return allows(dose, timing, PassPositions.of(traces, timing));
+  }
+
+  /** The same with the positions of the pass at hand. */
+  boolean allows(Dose dose, PassTiming timing, Set<Position> positions) {
+    return UseJudge.facts(book, traces, timing, positions, Mix.of(List.of(dose))).stream()
         .allMatch(facts -> facts.candidates().stream().anyMatch(use -> allows(facts, use)));
   }
 

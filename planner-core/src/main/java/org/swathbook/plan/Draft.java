@@ -10,15 +10,23 @@ record Draft(List<Stop> stops) {
   static final Draft EMPTY = new Draft(List.of());
 
   Draft {
-    stops =
-        stops.stream()
-            .filter(s -> !s.options().isEmpty())
-            .sorted(Comparator.comparingInt(Stop::date))
-            .toList();
+    List<Stop> sorted = new ArrayList<>(stops.size());
+    for (Stop s : stops) {
+      if (!s.options().isEmpty()) {
+        sorted.add(s);
+      }
+    }
+    sorted.sort(Comparator.comparingInt(Stop::date));
+    stops = List.copyOf(sorted);
   }
 
   boolean hasDate(int date) {
-    return stops.stream().anyMatch(s -> s.date() == date);
+    for (Stop s : stops) {
+      if (s.date() == date) {
+        return true;
+      }
+    }
+    return false;
   }
 
   Draft with(Stop stop) {
@@ -40,7 +48,11 @@ record Draft(List<Stop> stops) {
   }
 
   int products() {
-    return stops.stream().mapToInt(s -> s.options().size()).sum();
+    int sum = 0;
+    for (Stop s : stops) {
+      sum += s.options().size();
+    }
+    return sum;
   }
 
   /** A fixed order among drafts, to break ties the same way on every machine. */

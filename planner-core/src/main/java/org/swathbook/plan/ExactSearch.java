@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.Loads;
+import org.swathbook.season.PreparedPass;
 import org.swathbook.season.Score;
 import org.swathbook.season.Standing;
 
@@ -53,6 +54,7 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
     private final Score score;
     private final Prefix paid;
     private final Score paidScore;
+    private final @Nullable Loads loads;
     private final Breach broken;
     private final @Nullable Standing[] standing;
 
@@ -64,12 +66,14 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
         Score score,
         Prefix paid,
         Score paidScore,
+        @Nullable Loads loads,
         Breach broken,
         Candidates candidates) {
       this.prefix = prefix;
       this.score = score;
       this.paid = paid;
       this.paidScore = paidScore;
+      this.loads = loads;
       this.broken = broken;
       this.standing = new @Nullable Standing[candidates.dates()];
       this.asked = new boolean[candidates.size()];
@@ -127,10 +131,13 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
   }
 
   private Node node(Prefix prefix, Prefix paid, Breach broken) {
-    Score score = kernel.score(prefix.prepared());
-    Score paidScore =
-        aim.worth() != Aim.Worth.NET_WHEN_LATE ? score : kernel.score(paid.prepared());
-    return new Node(prefix, score, paid, paidScore, broken, candidates);
+    // A program that may grow is asked for its loads at once: they come with its score.
+    boolean grows = countsLoss() && prunings.contains(Pruning.GAIN) && prefix.size() < maxPasses;
+    Loads loads = grows ? kernel.loads(paid.prepared()) : null;
+    Score paidScore = loads == null ? kernel.score(paid.prepared()) : loads.score();
+    Score score =
+        aim.worth() != Aim.Worth.NET_WHEN_LATE ? paidScore : kernel.score(prefix.prepared());
+    return new Node(prefix, score, paid, paidScore, loads, broken, candidates);
   }
 
   @Override
@@ -192,7 +199,7 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
       return new BranchAndBound.Savings(0, most);
     }
     double loss = node.paidScore.lossDollarsPerAcre();
-    Loads loads = kernel.loads(node.paid.prepared());
+    Loads loads = node.loads == null ? kernel.loads(node.paid.prepared()) : node.loads;
     for (int i = 0; i < most.length; i++) {
       most[i] = Math.min(loss, late.gains().mostSaved(some[i], loads));
     }
@@ -220,12 +227,17 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
   private @Nullable Breach ask(Node node, int candidate) {
     Candidate next = candidates.get(candidate);
     int date = candidates.placeOfDate(candidate);
+    return prefixRules.after(
+        node.prefix, node.broken, next, () -> standing(node, date, next.pass()));
+  }
+
+  private Standing standing(Node node, int date, PreparedPass next) {
     Standing standing = node.standing[date];
     if (standing == null) {
-      standing = Standing.of(kernel, node.prefix.prepared(), next.pass());
+      standing = Standing.of(kernel, node.prefix.prepared(), next, candidates.drivers());
       node.standing[date] = standing;
     }
-    return prefixRules.after(node.prefix, node.broken, next, standing);
+    return standing;
   }
 
   @Override
@@ -246,7 +258,8 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
       return;
     }
     Draft draft = node.prefix.draft();
-    if (!evaluator.legal(draft) || !seasonRules.holdsWithoutAnyOneSite(node.prefix.prepared())) {
+    if (!evaluator.legal(draft)
+        || !seasonRules.holdsWithoutAnyOneSite(node.prefix.prepared(), node.score)) {
       return;
     }
     Walked walked = evaluator.full(draft);
@@ -276,7 +289,7 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
     }
     int more = Integer.compare(broken.rules().size(), best.brokenRules());
     if (more == 0) {
-      more = Integer.compare(broken.steps(), (int) HouseDeficit.of(best.broken()));
+      more = Integer.compare(broken.steps(), (int) best.deficit());
     }
     return more == 0 ? bestWorth : more < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
   }

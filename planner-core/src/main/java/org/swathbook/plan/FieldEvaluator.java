@@ -1,6 +1,7 @@
 package org.swathbook.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,11 +15,10 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
-import org.swathbook.program.Program;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PreparedPass;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SeasonSums;
 import org.swathbook.season.SeasonWalk;
 
 /**
@@ -79,8 +79,7 @@ final class FieldEvaluator implements Evaluator {
   }
 
   private double score(Draft draft) {
-    List<PreparedPass> passes = new ArrayList<>(facts);
-    draft.stops().forEach(s -> passes.add(prepare(s)));
+    List<PreparedPass> passes = passes(draft);
     long[] cents = new long[passes.size()];
     for (int i = 0; i < facts.size(); i++) {
       cents[i] = known(facts.get(i).mix());
@@ -91,6 +90,15 @@ final class FieldEvaluator implements Evaluator {
       }
     }
     return QuickScore.of(book, kernel, passes, cents) - Goal.PER_WISH * lacking(draft);
+  }
+
+  /** Those made, then those of the draft. */
+  private List<PreparedPass> passes(Draft draft) {
+    List<PreparedPass> out = new ArrayList<>(facts);
+    for (Stop s : draft.stops()) {
+      out.add(prepare(s));
+    }
+    return out;
   }
 
   /** What was sprayed without a price is the same in every draft, and counts as nothing here. */
@@ -154,10 +162,10 @@ final class FieldEvaluator implements Evaluator {
 
   @Override
   public Walked full(Draft draft) {
-    List<Pass> passes = new ArrayList<>(made);
-    passes.addAll(space.program(draft, "draft").passes());
-    SeasonOutcome outcome =
-        SeasonWalk.walk(book, kernel, new Program("draft", kernel.traces().field().id(), passes));
+    List<PreparedPass> passes = passes(draft);
+    // What is made may lie on the day of a pass to come, and comes first then.
+    passes.sort(Comparator.comparing(PreparedPass::planned));
+    SeasonSums outcome = SeasonWalk.sums(book, kernel, passes);
     return new Walked(
         draft,
         outcome,
@@ -166,9 +174,9 @@ final class FieldEvaluator implements Evaluator {
         outcome.cost().orElseGet(() -> knownCost(outcome)));
   }
 
-  private Money knownCost(SeasonOutcome outcome) {
+  private Money knownCost(SeasonSums outcome) {
     long cents = 0;
-    int years = outcome.years().size();
+    int years = outcome.years();
     for (PassOutcome p : outcome.passes()) {
       cents += (known(p.mix()) + book.passCost().cents()) * (years - p.missedYears().size());
     }

@@ -21,9 +21,9 @@ final class GivesUp {
     return against(
         Optional.of(other.cost().minus(first.cost())),
         Optional.of(other.net().minus(first.net())),
-        first.outcome(),
+        first.outcome().weeds(),
         first.brokenNames(),
-        other.outcome(),
+        other.outcome().weeds(),
         other.brokenNames());
   }
 
@@ -33,18 +33,18 @@ final class GivesUp {
     return against(
         b.cost().flatMap(m -> a.cost().map(m::minus)),
         b.net().flatMap(m -> a.net().map(m::minus)),
-        a,
+        a.weeds(),
         first.judgement().brokenNames(),
-        b,
+        b.weeds(),
         other.judgement().brokenNames());
   }
 
   private static String against(
       Optional<Money> cost,
       Optional<Money> net,
-      SeasonOutcome first,
+      List<WeedOutcome> first,
       List<String> firstBroken,
-      SeasonOutcome other,
+      List<WeedOutcome> other,
       List<String> otherBroken) {
     List<String> parts = new ArrayList<>();
     cost.filter(c -> c.cents() != 0)
@@ -62,8 +62,9 @@ final class GivesUp {
                     : "net $"
                         + new Money(Math.abs(n.cents()))
                         + (n.cents() > 0 ? " higher" : " lower")));
-    for (WeedOutcome w : other.weeds()) {
-      WeedOutcome f = first.weed(w.pressure().weed().id());
+    for (int i = 0; i < other.size(); i++) {
+      WeedOutcome w = other.get(i);
+      WeedOutcome f = first.get(i);
       if (w.pressure().driver().isDriver()
           && Math.abs(w.controlPct() - f.controlPct()) >= SAME_CONTROL) {
         parts.add(

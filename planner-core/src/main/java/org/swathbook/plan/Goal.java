@@ -27,15 +27,15 @@ final class Goal {
   static final Comparator<Walked> BEST =
       Comparator.comparingInt(Walked::lacking)
           .thenComparingInt(Walked::brokenRules)
-          .thenComparingInt(w -> (int) HouseDeficit.of(w.broken()))
+          .thenComparingInt(w -> (int) w.deficit())
           .thenComparing(Comparator.comparing(Walked::net).reversed())
           .thenComparing(Walked::cost)
-          .thenComparing(w -> w.draft().key());
+          .thenComparing(Walked::key);
 
   static double of(Walked w) {
     return w.net().dollars()
         - PER_WISH * w.lacking()
         - PER_RULE * w.brokenRules()
-        - PER_DEFICIT * HouseDeficit.of(w.broken());
+        - PER_DEFICIT * w.deficit();
   }
 }

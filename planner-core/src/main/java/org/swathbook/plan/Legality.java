@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import org.swathbook.book.Book;
+import org.swathbook.catalog.Position;
 import org.swathbook.check.DatedMix;
 import org.swathbook.check.SequenceJudge;
 import org.swathbook.check.UseJudge;
@@ -25,13 +26,16 @@ final class Legality {
   private final TraceSet traces;
   private final DoseLegality doses;
   private final List<PassTiming> timings = new ArrayList<>();
+  private final List<Set<Position>> positions = new ArrayList<>();
 
   Legality(Book book, TraceSet traces, DateGrid grid) {
     this.book = book;
     this.traces = traces;
     this.doses = new DoseLegality(book, traces);
     for (int date = 0; date < grid.size(); date++) {
-      timings.add(Timings.at(traces, grid.date(date)));
+      PassTiming timing = Timings.at(traces, grid.date(date));
+      timings.add(timing);
+      positions.add(PassPositions.of(traces, timing));
     }
   }
 
@@ -41,7 +45,7 @@ final class Legality {
 
   /** Whether the use rules let a dose pass on a date. */
   boolean allows(DoseOption option, int date) {
-    return doses.allows(option.dose(), timings.get(date));
+    return doses.allows(option.dose(), timings.get(date), positions.get(date));
   }
 
   /** Whether the rules on two doses in one tank let them pass on a date. */
@@ -62,7 +66,7 @@ final class Legality {
               dated.size(),
               t.medianDate(),
               t.planned(),
-              PassPositions.of(traces, t),
+              positions.get(stop.date()),
               space.mix(stop)));
     }
     return !SequenceJudge.blocks(book, traces.field(), dated);

@@ -96,7 +96,7 @@ final class Named {
   }
 
   private static Optional<Walked> best(List<Walked> walked, Comparator<Walked> order) {
-    return walked.stream().min(order.thenComparing(w -> w.draft().key()));
+    return walked.stream().min(order.thenComparing(Walked::key));
   }
 
   private static boolean holdsWithoutOneSite(Walked w, double pct) {

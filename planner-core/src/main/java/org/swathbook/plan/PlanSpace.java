@@ -2,9 +2,7 @@ package org.swathbook.plan;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.swathbook.book.Field;
@@ -20,13 +18,20 @@ import org.swathbook.program.Program;
  * rules allow on which date. The masks are compiled once from the rules themselves.
  */
 final class PlanSpace {
+  private static final byte UNASKED = 0;
+  private static final byte ALLOWED = 1;
+  private static final byte REFUSED = 2;
+
   private final Field field;
   private final HouseRules house;
   private final DateGrid grid;
   private final List<DoseOption> options;
   private final PairVerdict pairs;
   private final int maxPasses;
-  private final Map<Long, Boolean> knownPairs = new HashMap<>();
+
+  /** By date, then by both options: not asked yet, allowed or not. Empty until first asked. */
+  private final byte[][] knownPairs;
+
   private final List<BitSet> legal;
   private final List<List<Integer>> legalLists;
 
@@ -66,6 +71,7 @@ final class PlanSpace {
     this.pairs = pairs;
     this.legal = new ArrayList<>();
     this.legalLists = new ArrayList<>();
+    this.knownPairs = new byte[grid.size()][0];
     for (int date = 0; date < grid.size(); date++) {
       BitSet allowed = new BitSet();
       List<Integer> list = new ArrayList<>();
@@ -108,18 +114,38 @@ final class PlanSpace {
 
   /** Whether a tank takes one more dose: room, no active twice, no partner that refuses another. */
   boolean takes(int date, List<Integer> tank, int option) {
-    return tank.size() < maxProducts()
-        && tank.stream().noneMatch(o -> sameActive(o, option))
-        && mixes(date, tank, option);
+    return tank.size() < maxProducts() && !holdsActive(tank, option) && mixes(date, tank, option);
   }
 
   private boolean mixes(int date, List<Integer> tank, int option) {
-    return tank.stream().allMatch(o -> pair(date, Math.min(o, option), Math.max(o, option)));
+    for (int o : tank) {
+      if (!pair(date, Math.min(o, option), Math.max(o, option))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean holdsActive(List<Integer> tank, int option) {
+    for (int o : tank) {
+      if (sameActive(o, option)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean pair(int date, int a, int b) {
-    long key = ((long) date * options.size() + a) * options.size() + b;
-    return knownPairs.computeIfAbsent(key, k -> pairs.allows(option(a), option(b), date));
+    byte[] known = knownPairs[date];
+    if (known.length == 0) {
+      known = new byte[options.size() * options.size()];
+      knownPairs[date] = known;
+    }
+    int at = a * options.size() + b;
+    if (known[at] == UNASKED) {
+      known[at] = pairs.allows(option(a), option(b), date) ? ALLOWED : REFUSED;
+    }
+    return known[at] == ALLOWED;
   }
 
   boolean anythingLegal() {

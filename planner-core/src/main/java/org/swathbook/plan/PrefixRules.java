@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
 import org.swathbook.check.HouseRuleCheck;
@@ -43,19 +44,21 @@ final class PrefixRules {
    * What the passes break with one more; null when that is a rule that may not be broken.
    *
    * @param broken what they break without it
-   * @param standing what stands on its date after the passes before it
+   * @param standing what stands on its date after the passes before it; asked for only when the
+   *     other rules let the pass come
    */
-  @Nullable Breach after(Prefix before, Breach broken, Candidate next, Standing standing) {
+  @Nullable Breach after(
+      Prefix before, Breach broken, Candidate next, Supplier<Standing> standing) {
     Breach out = windows(before, broken, next);
     out = out == null ? null : soilSites(before, out, next);
     out = out == null ? null : overlap(before, out, next);
-    return out == null ? null : foliarSites(out, next, standing);
+    return out == null ? null : foliarSites(out, next, standing.get());
   }
 
   private @Nullable Breach windows(Prefix before, Breach broken, Candidate next) {
-    double pct =
-        SeasonWalk.windowConfidencePct(
-            before.then(next).prepared(), kernel.traces().years().size());
+    List<PreparedPass> passes = before.prepared();
+    passes.add(next.pass());
+    double pct = SeasonWalk.windowConfidencePct(passes, kernel.traces().years().size());
     if (!HouseTests.isShortOfWindows(house, pct)) {
       return broken;
     }

@@ -2,15 +2,11 @@ package org.swathbook.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.swathbook.catalog.WeedId;
 import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.measure.Numbers;
-import org.swathbook.season.WeedOutcome;
 
 /**
  * For each house rule: the best program that breaks it alone, and so what loosening it would buy.
@@ -37,16 +33,12 @@ final class Relaxations {
 
   private static Relaxation relaxation(String rule, Walked w) {
     BrokenHouseRule worst = worst(w.broken());
-    Map<WeedId, Double> control = new LinkedHashMap<>();
-    for (WeedOutcome o : w.outcome().weeds()) {
-      control.put(o.pressure().weed().id(), o.controlPct());
-    }
     return new Relaxation(
         rule,
         Numbers.decimals(worst.limit(), 1),
         Numbers.decimals(worst.actual(), 1),
         w.net(),
-        control);
+        w.outcome().controlPct());
   }
 
   private static BrokenHouseRule worst(List<BrokenHouseRule> broken) {

@@ -78,8 +78,7 @@ final class Search {
   }
 
   private static final Comparator<Walked> NEARER =
-      Comparator.comparingDouble((Walked w) -> HouseDeficit.of(w.broken()))
-          .thenComparing(Goal.BEST);
+      Comparator.comparingDouble(Walked::deficit).thenComparing(Goal.BEST);
 
   /**
    * Leaves the best program by taking one active at a time out of it for good and climbing again
@@ -145,7 +144,7 @@ final class Search {
 
   private static boolean better(Walked a, Walked b) {
     int c = Double.compare(Goal.of(a), Goal.of(b));
-    return c > 0 || (c == 0 && a.draft().key().compareTo(b.draft().key()) < 0);
+    return c > 0 || (c == 0 && a.key().compareTo(b.key()) < 0);
   }
 
   private Set<Draft> promising(Walked now, Predicate<Draft> allowed) {

@@ -12,6 +12,7 @@ import org.swathbook.rules.HouseTests;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PreparedPass;
 import org.swathbook.season.Score;
+import org.swathbook.season.WithoutSite;
 
 /** The house rules that only a whole program settles, by its score. */
 final class SeasonRules {
@@ -63,15 +64,17 @@ final class SeasonRules {
 
   /**
    * Whether the control of driver weeds holds without any one site, where the house asks for it.
+   *
+   * @param score of the passes
    */
-  boolean holdsWithoutAnyOneSite(List<PreparedPass> passes) {
+  boolean holdsWithoutAnyOneSite(List<PreparedPass> passes, Score score) {
     if (mayBreak.contains(HouseRuleCheck.ONE_SITE_GONE)) {
       return true;
     }
     TreeSet<Site> sites = new TreeSet<>();
     passes.forEach(p -> p.effect().actives().forEach(a -> sites.add(a.ingredient().site())));
     for (Site site : sites) {
-      Score without = kernel.score(passes, site);
+      WithoutSite without = WithoutSite.of(kernel, passes, site, score);
       for (int w : drivers) {
         if (HouseTests.isLostWithOneSite(house, without.controlPct(w))) {
           return false;

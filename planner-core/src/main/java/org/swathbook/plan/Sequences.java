@@ -1,10 +1,11 @@
 package org.swathbook.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.program.ActiveDose;
 
 /**
@@ -14,9 +15,14 @@ import org.swathbook.program.ActiveDose;
  * Confined to one thread.
  */
 final class Sequences {
+  /** Enough for the dates of a year and for all options. */
+  private static final int BITS = 20;
+
+  private static final long MASK = (1L << BITS) - 1;
+
   private final Rules rules;
   private final int[] parents;
-  private final Map<List<Stop>, Boolean> known = new HashMap<>();
+  private final Map<Use, Boolean> known = new HashMap<>();
 
   /** The rules on a draft as a whole. */
   interface Rules {
@@ -41,14 +47,58 @@ final class Sequences {
   }
 
   boolean allow(Draft draft) {
-    Map<Integer, List<Stop>> uses = new TreeMap<>();
+    // Sorted, the doses of a parent stand together, by date and then by option.
+    long[] doses = new long[draft.products()];
+    int n = 0;
     for (Stop stop : draft.stops()) {
       for (int option : stop.options()) {
-        add(uses.computeIfAbsent(parents[option], p -> new ArrayList<>()), stop.date(), option);
+        doses[n++] = ((long) parents[option] << (2 * BITS)) | ((long) stop.date() << BITS) | option;
       }
     }
-    return uses.values().stream()
-        .allMatch(u -> known.computeIfAbsent(u, k -> rules.allow(new Draft(k))));
+    Arrays.sort(doses);
+    int from = 0;
+    while (from < n) {
+      int to = from + 1;
+      while (to < n && parent(doses[to]) == parent(doses[from])) {
+        to++;
+      }
+      if (!known.computeIfAbsent(new Use(Arrays.copyOfRange(doses, from, to)), this::ask)) {
+        return false;
+      }
+      from = to;
+    }
+    return true;
+  }
+
+  private static long parent(long dose) {
+    return dose >> (2 * BITS);
+  }
+
+  private boolean ask(Use use) {
+    List<Stop> stops = new ArrayList<>();
+    for (long dose : use.doses) {
+      add(stops, (int) ((dose >> BITS) & MASK), (int) (dose & MASK));
+    }
+    return rules.allow(new Draft(stops));
+  }
+
+  /** All doses of one parent in a draft. */
+  private static final class Use {
+    private final long[] doses;
+
+    Use(long[] doses) {
+      this.doses = doses;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object o) {
+      return o instanceof Use u && Arrays.equals(doses, u.doses);
+    }
+
+    @Override
+    public int hashCode() {
+      return Arrays.hashCode(doses);
+    }
   }
 
   /** Two forms of a parent in one tank stand in one stop. */

@@ -1,5 +1,6 @@
 package org.swathbook.plan;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
@@ -8,19 +9,40 @@ import java.util.TreeSet;
 record Stop(int date, List<Integer> options) {
 
   Stop {
-    options = List.copyOf(new TreeSet<>(options));
+    options = rising(options) ? List.copyOf(options) : List.copyOf(new TreeSet<>(options));
+  }
+
+  private static boolean rising(List<Integer> options) {
+    for (int i = 1; i < options.size(); i++) {
+      if (options.get(i) <= options.get(i - 1)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   Stop with(int option) {
-    TreeSet<Integer> all = new TreeSet<>(options);
+    List<Integer> all = new ArrayList<>(options.size() + 1);
+    int i = 0;
+    while (i < options.size() && options.get(i) < option) {
+      all.add(options.get(i++));
+    }
     all.add(option);
-    return new Stop(date, List.copyOf(all));
+    if (i < options.size() && options.get(i) == option) {
+      i++;
+    }
+    all.addAll(options.subList(i, options.size()));
+    return new Stop(date, all);
   }
 
   Stop without(int option) {
-    TreeSet<Integer> all = new TreeSet<>(options);
-    all.remove(option);
-    return new Stop(date, List.copyOf(all));
+    List<Integer> all = new ArrayList<>(options.size());
+    for (int o : options) {
+      if (o != option) {
+        all.add(o);
+      }
+    }
+    return new Stop(date, all);
   }
 
   Stop on(int otherDate) {

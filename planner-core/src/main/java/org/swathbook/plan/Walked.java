@@ -1,28 +1,82 @@
 package org.swathbook.plan;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.measure.Money;
 import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SeasonSums;
 
 /**
- * A draft walked in full: its season and the house rules that it breaks.
- *
- * @param draft what is still to come; the outcome has the passes that are made before it
- * @param lacking how many actives that were asked for it does not use
- * @param cost of the passes on an acre, less what was sprayed already and has no price
+ * A draft walked in full: what comes of it and the house rules that it breaks. Of one field a draft
+ * walks to one outcome, so two are equal when their drafts are. What programs are sorted by is
+ * computed once.
  */
-record Walked(
-    Draft draft, SeasonOutcome outcome, List<BrokenHouseRule> broken, int lacking, Money cost) {
+final class Walked {
+  private final Draft draft;
+  private final SeasonSums outcome;
+  private final List<BrokenHouseRule> broken;
+  private final int lacking;
+  private final Money cost;
+  private final Money net;
+  private final List<String> brokenNames;
+  private final double deficit;
+  private @Nullable String key;
 
-  Walked {
-    broken = List.copyOf(broken);
+  /**
+   * @param draft what is still to come; the outcome has the passes that are made before it
+   * @param lacking how many actives that were asked for it does not use
+   * @param cost of the passes on an acre, less what was sprayed already and has no price
+   */
+  Walked(Draft draft, SeasonSums outcome, List<BrokenHouseRule> broken, int lacking, Money cost) {
+    this.draft = draft;
+    this.outcome = outcome;
+    this.broken = List.copyOf(broken);
+    this.lacking = lacking;
+    this.cost = cost;
+    this.net = outcome.net().orElseGet(() -> Money.ZERO.minus(outcome.loss()).minus(cost));
+    this.brokenNames = broken.stream().map(BrokenHouseRule::name).distinct().toList();
+    this.deficit = HouseDeficit.of(broken);
+  }
+
+  Draft draft() {
+    return draft;
+  }
+
+  SeasonSums outcome() {
+    return outcome;
+  }
+
+  List<BrokenHouseRule> broken() {
+    return broken;
+  }
+
+  int lacking() {
+    return lacking;
+  }
+
+  Money cost() {
+    return cost;
   }
 
   /** To compare programs of one field; no return in itself where a price is missing. */
   Money net() {
-    return outcome.net().orElseGet(() -> Money.ZERO.minus(outcome.loss()).minus(cost));
+    return net;
+  }
+
+  /** How far it is from the house rules, 0 when it meets them. */
+  double deficit() {
+    return deficit;
+  }
+
+  /** The place of the draft in a fixed order. */
+  String key() {
+    String now = key;
+    if (now == null) {
+      now = draft.key();
+      key = now;
+    }
+    return now;
   }
 
   /** How many passes are made, and stand before those of the draft. */
@@ -41,15 +95,30 @@ record Walked(
 
   /** Names of the broken house rules, each once. */
   List<String> brokenNames() {
-    return broken.stream().map(BrokenHouseRule::name).distinct().toList();
+    return brokenNames;
   }
 
   /** How many different house rules are broken. */
   int brokenRules() {
-    return brokenNames().size();
+    return brokenNames.size();
   }
 
   boolean meetsHouseRules() {
     return broken.isEmpty() && lacking == 0;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object o) {
+    return o instanceof Walked w && draft.equals(w.draft);
+  }
+
+  @Override
+  public int hashCode() {
+    return draft.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return draft + " breaks " + brokenNames;
   }
 }

@@ -5,6 +5,7 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Quantity;
+import org.swathbook.season.LayerSpan;
 import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WalkedPasses;
@@ -51,12 +52,16 @@ public final class HouseTests {
 
   /** Whether a pass lays a layer against a weed in at least half of the years. */
   public static boolean isLayer(WalkedPasses season, int pass, WeedId weed) {
-    long years =
-        season.years().stream()
-            .filter(
-                y -> y.layers().stream().anyMatch(l -> l.pass() == pass && l.weed().equals(weed)))
-            .count();
-    return isLayer((int) years, season.years().size());
+    int years = 0;
+    for (WalkedPasses.Year year : season.years()) {
+      for (LayerSpan l : year.layers()) {
+        if (l.pass() == pass && l.weed().equals(weed)) {
+          years++;
+          break;
+        }
+      }
+    }
+    return isLayer(years, season.years().size());
   }
 
   /**

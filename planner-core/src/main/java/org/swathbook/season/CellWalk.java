@@ -18,11 +18,15 @@ final class CellWalk {
   private static final double[] PAUSE =
       Arrays.stream(Setback.values()).mapToDouble(Setback::pauseDegreeDays).toArray();
 
-  private final List<PreparedPass> passes;
+  private final PreparedPass[] passes;
   private final SoilJoint soil;
   private final Optional<Site> without;
   private final HouseRules house;
   private final HeightClock[] clocks;
+
+  /** Of any weed in any year. */
+  private final int mostCohorts;
+
   private final @Nullable Census census;
   private final double @Nullable [] loads;
 
@@ -41,7 +45,7 @@ final class CellWalk {
   private double[] escapesAllUnmet = new double[0];
   private boolean[] met = new boolean[0];
   private double[] aliveNow = new double[0];
-  private double[] ageNow = new double[0];
+  private double[] heightNow = new double[0];
   private byte[] classNow = new byte[0];
 
   private double load;
@@ -58,11 +62,13 @@ final class CellWalk {
       Optional<Site> without,
       HouseRules house,
       HeightClock[] clocks,
+      int mostCohorts,
       @Nullable Census census,
       double @Nullable [] loads) {
-    this.passes = passes;
+    this.mostCohorts = mostCohorts;
+    this.passes = passes.toArray(PreparedPass[]::new);
     this.without = without;
-    this.soil = new SoilJoint(passes, without.map(Site::number).orElse(-1), house.missSoil());
+    this.soil = new SoilJoint(this.passes, without.map(Site::number).orElse(-1), house.missSoil());
     this.house = house;
     this.clocks = clocks;
     this.census = census;
@@ -118,7 +124,7 @@ final class CellWalk {
     survivors = 0;
     allSurvivors = 0;
     seeding = 0;
-    boolean layer = layerAtCropEmergence(year, weed, pressure);
+    boolean layer = layerMatters(year) && layerAtCropEmergence(year, weed, pressure);
     for (int b = 0; b < pressure.biotypes().size(); b++) {
       biotype(year, weed, b, cell, pressure.biotypes().get(b).share(), harvest, layer);
     }
@@ -127,8 +133,9 @@ final class CellWalk {
     expose(cell);
   }
 
-  private void ensure(int n) {
-    if (alive.length < n) {
+  private void ensure(int cohorts) {
+    if (alive.length < cohorts) {
+      int n = Math.max(cohorts, mostCohorts);
       alive = new double[n];
       aliveWhenRated = new double[n];
       cost = new double[n];
@@ -138,10 +145,23 @@ final class CellWalk {
       escapesAll = new double[n];
       escapesAllUnmet = new double[n];
       met = new boolean[n];
-      aliveNow = new double[n];
-      ageNow = new double[n];
-      classNow = new byte[n];
+      if (census != null) {
+        aliveNow = new double[n];
+        heightNow = new double[n];
+        classNow = new byte[n];
+      }
     }
+  }
+
+  /** Whether any pass comes when late removal costs less after a layer than without. */
+  private boolean layerMatters(int year) {
+    for (PreparedPass pass : passes) {
+      DayView view = pass.view(year);
+      if (view != null && view.costBare != view.costAfterResidual) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a layer holds on the day the crop comes up: then late removal costs less. */
@@ -156,15 +176,50 @@ final class CellWalk {
   private void biotype(
       int year, int weed, int b, YearWeed cell, double share, int harvest, boolean layer) {
     int n = cell.cohorts;
+    // What a biotype felt as the one before it stands there still, unless a count has changed it.
+    if (b == 0 || cell.costs != null || !soil.feelsAlike(weed, b - 1, b)) {
+      soil.compute(year, weed, b, n, passes.length, harvest, inSoil);
+    }
+    boolean late = leaves(year, weed, b, cell, harvest, layer, 0);
+    ratedAlive += share * weighted(cell, late ? aliveWhenRated : alive);
+    killedBeforeCounts += share * killed(cell);
+    close(cell, share);
+    loadsFrom += n;
+    if (cell.costs != null) {
+      inherit(cell);
+    }
+    escape(cell, share);
+  }
+
+  /**
+   * Tells the census what stands at the last of the passes, and nothing of those before it.
+   *
+   * @param pressure of the weed
+   */
+  void standingAtLast(int year, int weed, YearWeed cell, WeedPressure pressure, int harvest) {
+    ensure(cell.cohorts);
+    for (int b = 0; b < pressure.biotypes().size(); b++) {
+      leaves(year, weed, b, cell, harvest, false, passes.length - 1);
+    }
+  }
+
+  /**
+   * What the passes do through leaves.
+   *
+   * @param toldFrom first pass that the census sees
+   * @return whether a pass came after the day of rating, so that what lived then is kept apart
+   */
+  private boolean leaves(
+      int year, int weed, int b, YearWeed cell, int harvest, boolean layer, int toldFrom) {
+    int n = cell.cohorts;
     Arrays.fill(alive, 0, n, 1);
     Arrays.fill(cost, 0, n, 0);
     Arrays.fill(delay, 0, n, 0);
     Arrays.fill(met, 0, n, false);
-    soil.compute(year, weed, b, n, passes.size(), harvest, inSoil);
     boolean late = false;
     int scoutings = 0;
-    for (int p = 0; p < passes.size(); p++) {
-      PreparedPass pass = passes.get(p);
+    for (int p = 0; p < passes.length; p++) {
+      PreparedPass pass = passes[p];
       DayView view = pass.view(year);
       if (view == null) {
         continue;
@@ -174,7 +229,7 @@ final class CellWalk {
         Arrays.fill(delay, 0, n, 0);
         scoutings = view.scoutings[weed];
       }
-      if (census != null) {
+      if (census != null && p >= toldFrom) {
         tell(census, p, year, weed, b, n, harvest, view);
       }
       int day = pass.day(year);
@@ -190,14 +245,7 @@ final class CellWalk {
         foliar(table, b, view, weed, cell.costs, layer);
       }
     }
-    ratedAlive += share * weighted(cell, late ? aliveWhenRated : alive);
-    killedBeforeCounts += share * killed(cell);
-    close(cell, share);
-    loadsFrom += n;
-    if (cell.costs != null) {
-      inherit(cell);
-    }
-    escape(cell, share);
+    return late;
   }
 
   /**
@@ -229,6 +277,7 @@ final class CellWalk {
     double[] ages = view.age[weed];
     byte[] classes = view.heightClass[weed];
     double inSize = 1 - house.effectiveSite();
+    double[] survival = table.survival(b);
     for (int c = view.from[weed]; c < view.up[weed]; c++) {
       double age = ages[c];
       int k = classes[c];
@@ -236,7 +285,7 @@ final class CellWalk {
         age = Math.max(floor[c], age - delay[c]);
         k = clock.classAt(age);
       }
-      double lives = table.survival(b, k);
+      double lives = survival[k];
       if (lives < 1) {
         double before = alive[c];
         alive[c] = before * (miss + (1 - miss) * lives);
@@ -339,14 +388,18 @@ final class CellWalk {
     }
     int up = view.up[weed];
     int from = view.from[weed];
+    double[] heights = view.heightCm(weed);
     for (int c = from; c < up; c++) {
-      ageNow[c] = view.age[weed][c];
-      classNow[c] = view.heightClass[weed][c];
+      byte k = view.heightClass[weed][c];
       if (delay[c] > 0) {
-        ageNow[c] = Math.max(floor[c], ageNow[c] - delay[c]);
-        classNow[c] = (byte) clocks[weed].classAt(ageNow[c]);
+        double age = Math.max(floor[c], view.age[weed][c] - delay[c]);
+        k = (byte) clocks[weed].classAt(age);
+        heightNow[c] = aliveNow[c] > 0 ? clocks[weed].heightCm(age) : Double.NaN;
+      } else {
+        heightNow[c] = heights[c];
       }
+      classNow[c] = k;
     }
-    to.standing(p, year, weed, b, from, up, aliveNow, ageNow, classNow);
+    to.standing(p, year, weed, b, from, up, aliveNow, heightNow, classNow);
   }
 }

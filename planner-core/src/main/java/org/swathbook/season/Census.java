@@ -9,7 +9,7 @@ interface Census {
    * @param pass place in the list of passes
    * @param from cohorts from to up - 1 stand
    * @param alive share of each cohort's plants alive, of those that tillage left
-   * @param age thermal age by which the height goes, °C-days
+   * @param heightCm of each cohort of which any plant is alive
    * @param heightClass by which the pass acts
    */
   void standing(
@@ -20,6 +20,6 @@ interface Census {
       int from,
       int up,
       double[] alive,
-      double[] age,
+      double[] heightCm,
       byte[] heightClass);
 }

@@ -9,8 +9,10 @@ import org.swathbook.growth.TraceSet;
 final class CohortPlaces {
   private final int[][] from;
   private final int weeds;
+  private final int most;
 
-  private CohortPlaces(int[][] from, int weeds) {
+  private CohortPlaces(int[][] from, int weeds, int most) {
+    this.most = most;
     this.from = from;
     this.weeds = weeds;
   }
@@ -20,14 +22,21 @@ final class CohortPlaces {
     int years = traces.years().size();
     int[][] from = new int[years][weeds + 1];
     int n = 0;
+    int most = 0;
     for (int y = 0; y < years; y++) {
       for (int w = 0; w < weeds; w++) {
         from[y][w] = n;
+        most = Math.max(most, traces.years().get(y).cohorts(w).count());
         n += traces.years().get(y).cohorts(w).count() * traces.weeds().get(w).biotypes().size();
       }
       from[y][weeds] = n;
     }
-    return new CohortPlaces(from, weeds);
+    return new CohortPlaces(from, weeds, most);
+  }
+
+  /** Of any weed in any year. */
+  int most() {
+    return most;
   }
 
   int size() {

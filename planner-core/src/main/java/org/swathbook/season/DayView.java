@@ -1,5 +1,6 @@
 package org.swathbook.season;
 
+import org.jspecify.annotations.Nullable;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 
@@ -16,6 +17,11 @@ final class DayView {
   final int[] scoutings;
 
   final double[][] age;
+  private final HeightClock[] clocks;
+
+  /** By weed, computed when first asked for; two threads compute the same. */
+  private final @Nullable Heights[] heights;
+
   final byte[][] heightClass;
   final boolean canopy;
   final double costBare;
@@ -26,6 +32,8 @@ final class DayView {
     from = new int[weeds];
     up = new int[weeds];
     scoutings = new int[weeds];
+    this.clocks = clocks;
+    heights = new Heights[weeds];
     age = new double[weeds][];
     heightClass = new byte[weeds][];
     for (int w = 0; w < weeds; w++) {
@@ -46,6 +54,29 @@ final class DayView {
     double t = trace.leafStages(day);
     costBare = cropUp ? removal.share(t, false) : 0;
     costAfterResidual = cropUp ? removal.share(t, true) : 0;
+  }
+
+  /** A final field, so that another thread sees what is in it. */
+  private static final class Heights {
+    private final double[] cm;
+
+    Heights(double[] cm) {
+      this.cm = cm;
+    }
+  }
+
+  /** By cohort; of those that stand. Not to be written to. */
+  double[] heightCm(int weed) {
+    Heights found = heights[weed];
+    if (found == null) {
+      double[] cm = new double[up[weed]];
+      for (int c = from[weed]; c < cm.length; c++) {
+        cm[c] = clocks[weed].heightCm(age[weed][c]);
+      }
+      found = new Heights(cm);
+      heights[weed] = found;
+    }
+    return found.cm;
   }
 
   /** Number of cohorts that are up by the end of a day. */

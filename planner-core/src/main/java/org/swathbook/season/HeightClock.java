@@ -12,6 +12,7 @@ final class HeightClock {
   /** Slices of age per height class, so that a look-up is a step or two. */
   private static final int SLICES_PER_CLASS = 4;
 
+  private final HeightModel model;
   private final double[] classFrom;
   private final double slicesPerAge;
 
@@ -21,6 +22,7 @@ final class HeightClock {
   private final double[][] fallsBackTo;
 
   HeightClock(HeightModel model) {
+    this.model = model;
     int top = HeightClasses.of(model.maxCm());
     classFrom = new double[top];
     for (int k = 1; k <= top; k++) {
@@ -53,6 +55,10 @@ final class HeightClock {
       k++;
     }
     return k;
+  }
+
+  double heightCm(double age) {
+    return model.heightCm(age);
   }
 
   double ageAfter(int setbackRank, int heightClass) {

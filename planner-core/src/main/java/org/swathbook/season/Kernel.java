@@ -146,8 +146,9 @@ public final class Kernel {
       phase[y] = Phases.of(trace, Math.min(d, trace.days() - 1));
       view[y] = d < trace.days() ? views.of(y, d) : null;
       for (int j = 0; j < soilActive.length; j++) {
+        List<SoilEffect> onWeeds = inSeason ? effect.soil(soilActive[j], y, d) : List.of();
         for (int w = 0; w < weeds; w++) {
-          soil[y][j][w] = inSeason ? effect.soil(soilActive[j], y, d, w) : SoilEffect.NONE;
+          soil[y][j][w] = onWeeds.isEmpty() ? SoilEffect.NONE : onWeeds.get(w);
         }
       }
     }
@@ -243,16 +244,12 @@ public final class Kernel {
       }
     }
     Score score = new Score(grid.length, clocks.length, dollarsPerAcre);
-    CellWalk walk = new CellWalk(passes, without, house, clocks, census, loads);
+    CellWalk walk = new CellWalk(passes, without, house, clocks, cohorts.most(), census, loads);
     for (int y = 0; y < grid.length; y++) {
-      int harvest = traces.years().get(y).harvestDay();
       double x = 0;
       for (int w = 0; w < clocks.length; w++) {
-        YearWeed cell = grid[y][w];
-        walk.weed(y, w, cell, traces.weeds().get(w), harvest);
+        score.controlPct[w][y] = controlPct(walk, y, w);
         x += yieldLoss.perPlant(w) * walk.load();
-        double untreated = cell.untreatedWhenRated + walk.killedBeforeCounts();
-        score.controlPct[w][y] = untreated > 0 ? 100 * (1 - walk.ratedAlive() / untreated) : 100;
         score.survivors[w][y] = walk.survivors();
         score.allSurvivors[w][y] = walk.allSurvivors();
         score.seedReturn[w][y] =
@@ -263,6 +260,30 @@ public final class Kernel {
       score.loss[y] = yieldLoss.share(x);
     }
     return score;
+  }
+
+  CellWalk walk(List<PreparedPass> passes, Optional<Site> without) {
+    return new CellWalk(passes, without, house, clocks, cohorts.most(), null, null);
+  }
+
+  /** Walks a weed in a year and tells its control as an eye rates it, percent. */
+  double controlPct(CellWalk walk, int year, int weed) {
+    YearWeed cell = grid[year][weed];
+    walk.weed(year, weed, cell, traces.weeds().get(weed), traces.years().get(year).harvestDay());
+    double untreated = cell.untreatedWhenRated + walk.killedBeforeCounts();
+    return untreated > 0 ? 100 * (1 - walk.ratedAlive() / untreated) : 100;
+  }
+
+  /** Tells what of some weeds stands at the last of the passes in every year. */
+  void standingAtLast(List<PreparedPass> passes, List<Integer> weeds, Census census) {
+    CellWalk walk =
+        new CellWalk(passes, Optional.empty(), house, clocks, cohorts.most(), census, null);
+    for (int y = 0; y < grid.length; y++) {
+      int harvest = traces.years().get(y).harvestDay();
+      for (int w : weeds) {
+        walk.standingAtLast(y, w, grid[y][w], traces.weeds().get(w), harvest);
+      }
+    }
   }
 
   YieldLoss yieldLoss() {

@@ -6,8 +6,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
-import org.swathbook.catalog.IngredientId;
-import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceSet;
@@ -16,14 +14,16 @@ import org.swathbook.model.ModelSection;
 
 /** Layers and gaps of a program, year by year and weed by weed. Belongs to one thread. */
 final class LayerFinder {
-  private static final int LEAST_DAYS = 7;
+  static final int LEAST_DAYS = 7;
 
+  private final Kernel kernel;
   private final TraceSet traces;
   private final HouseRules house;
   private final List<PreparedPass> passes;
   private final @Nullable SoilDays[][] kept;
 
   LayerFinder(Kernel kernel, List<PreparedPass> passes) {
+    this.kernel = kernel;
     this.traces = kernel.traces();
     this.house = kernel.house();
     this.passes = passes;
@@ -45,10 +45,13 @@ final class LayerFinder {
 
   /** Layers of a weed in a year, in the order of the passes. */
   List<LayerSpan> layers(int year, int weed) {
-    SoilDays soil = days(year, weed);
     List<LayerSpan> out = new ArrayList<>();
     for (int p = 0; p < passes.size(); p++) {
-      layer(soil, p, year, weed).ifPresent(out::add);
+      Optional<LayerSpan> own = passes.get(p).ownLayers(kernel, weed).get(year);
+      if (own.isPresent()) {
+        LayerSpan l = own.get();
+        out.add(p == 0 ? l : new LayerSpan(p, l.weed(), l.ingredients(), l.fromDay(), l.toDay()));
+      }
     }
     return out;
   }
@@ -60,30 +63,6 @@ final class LayerFinder {
       kept[year][weed] = found;
     }
     return found;
-  }
-
-  /**
-   * It starts when those of its actives whose rain has come hold the threshold together: they are
-   * the ones relied on. It ends on the last day on which all together still do.
-   */
-  private Optional<LayerSpan> layer(SoilDays soil, int pass, int year, int weed) {
-    List<IngredientId> actives = soil.layerOf(pass);
-    if (actives.isEmpty()) {
-      return Optional.empty();
-    }
-    int days = traces.years().get(year).days();
-    int start = passes.get(pass).day(year) + 1;
-    while (start < days && soil.layerControl(pass, start, true) < house.layerThreshold()) {
-      start++;
-    }
-    int end = start;
-    while (end + 1 < days && soil.layerControl(pass, end + 1, false) >= house.layerThreshold()) {
-      end++;
-    }
-    WeedId id = traces.weeds().get(weed).weed().id();
-    return start < days && end - start + 1 >= LEAST_DAYS
-        ? Optional.of(new LayerSpan(pass, id, actives, start, end))
-        : Optional.empty();
   }
 
   /** Days from planting to needed-until on which all soil actives together hold too little. */
@@ -171,7 +150,12 @@ final class LayerFinder {
   }
 
   private static Optional<LayerSpan> find(List<LayerSpan> layers, int pass) {
-    return layers.stream().filter(l -> l.pass() == pass).findFirst();
+    for (LayerSpan l : layers) {
+      if (l.pass() == pass) {
+        return Optional.of(l);
+      }
+    }
+    return Optional.empty();
   }
 
   private static double[] array(List<Double> values) {

@@ -22,8 +22,7 @@ public final class PassLayers {
     for (int y = 0; y < kernel.traces().years().size(); y++) {
       byYear.add(finder.layers(y, weed));
     }
-    long sites =
-        new SiteCounts(kernel).soil(pass, weed).stream().filter(SiteControl::effective).count();
+    long sites = pass.soilSites(kernel, weed).stream().filter(SiteControl::effective).count();
     return new PassLayers(byYear, (int) sites);
   }
 

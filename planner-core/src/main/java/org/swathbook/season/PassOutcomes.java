@@ -166,7 +166,7 @@ final class PassOutcomes {
         Arrays.stream(p90).min().orElse(Double.NaN),
         Arrays.stream(p90).max().orElse(Double.NaN),
         sites.foliar(pass, weed, stands, heightClasses(index, weed)),
-        sites.soil(pass, weed));
+        pass.soilSites(kernel, weed));
   }
 
   private int[] heightClasses(int index, int weed) {

@@ -3,6 +3,7 @@ package org.swathbook.season;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
 import org.swathbook.control.FoliarTable;
@@ -30,6 +31,17 @@ public final class PreparedPass {
   private final int[] soilActive;
   private final int[] soilSite;
 
+  /**
+   * By year, then by weed, each looked up when first asked for. Two threads may both look one up:
+   * they find the same.
+   */
+  private final @Nullable FoliarTable[] foliar;
+
+  private final OwnLayers layers;
+
+  /** By weed, found when first asked for. */
+  private final @Nullable List<SiteControl>[] soilSites;
+
   PreparedPass(
       Mix mix,
       MixEffect effect,
@@ -53,6 +65,9 @@ public final class PreparedPass {
     this.soilActive = soilActive;
     this.soil = soil;
     this.keepsInSoil = keepsInSoil;
+    this.layers = new OwnLayers(effect.weeds());
+    this.soilSites = SiteCounts.none(effect.weeds());
+    this.foliar = new FoliarTable[day.length * effect.weeds()];
     this.soilSite = new int[soilActive.length];
     for (int j = 0; j < soilActive.length; j++) {
       soilSite[j] = effect.actives().get(soilActive[j]).ingredient().site().number();
@@ -115,7 +130,31 @@ public final class PreparedPass {
   }
 
   FoliarTable foliar(int year, int weed, Optional<Site> without) {
-    return effect.foliar(weed, phase[year], without);
+    if (without.isPresent() && effect.has(without.get())) {
+      return effect.foliar(weed, phase[year], without);
+    }
+    int at = year * effect.weeds() + weed;
+    FoliarTable table = foliar[at];
+    if (table == null) {
+      table = effect.foliar(weed, phase[year]);
+      foliar[at] = table;
+    }
+    return table;
+  }
+
+  /** By year: the layer that it lays by itself against a weed. */
+  List<Optional<LayerSpan>> ownLayers(Kernel kernel, int weed) {
+    return layers.of(kernel, this, weed);
+  }
+
+  /** What each of its sites does to a weed through the soil. */
+  List<SiteControl> soilSites(Kernel kernel, int weed) {
+    List<SiteControl> found = soilSites[weed];
+    if (found == null) {
+      found = List.copyOf(new SiteCounts(kernel).soil(this, weed));
+      soilSites[weed] = found;
+    }
+    return found;
   }
 
   /** Number of actives with soil activity. */

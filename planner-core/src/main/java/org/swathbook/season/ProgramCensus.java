@@ -3,7 +3,6 @@ package org.swathbook.season;
 import java.util.List;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.HouseRules;
-import org.swathbook.book.WeedPressure;
 import org.swathbook.control.FoliarTable;
 import org.swathbook.control.MixEffect;
 import org.swathbook.control.SoilEffect;
@@ -49,11 +48,10 @@ final class ProgramCensus implements Census {
 
   private long[] soilSites(int year, int weed) {
     long[] out = new long[kernel.cell(year, weed).cohorts];
-    WeedPressure pressure = traces.weeds().get(weed);
     for (PreparedPass pass : passes) {
       for (int j = 0; j < pass.soilDoses(); j++) {
         SoilEffect e = pass.soil(year, j, weed);
-        if (!Struck.is(pressure, pass.soilDose(j).ingredient())) {
+        if (!pass.effect().isStruck(pass.soilActive(j), weed)) {
           for (int c = e.from(); c < e.to(); c++) {
             if (e.control(c) >= house.effectiveSoilSite()) {
               out[c] |= 1L << pass.soilSite(j);
@@ -74,32 +72,24 @@ final class ProgramCensus implements Census {
       int from,
       int up,
       double[] alive,
-      double[] age,
+      double[] heightCm,
       byte[] heightClass) {
     PreparedPass prepared = passes.get(pass);
     SeasonTrace trace = traces.years().get(year);
-    WeedPressure pressure = traces.weeds().get(weed);
     int day = prepared.timing().years().get(year).day();
     standing[pass][year][weed].add(
-        kernel, day, year, weed, biotype, from, up, alive, age, heightClass);
+        kernel, day, year, weed, biotype, from, up, alive, heightCm, heightClass);
     if (!prepared.isMissed(year) && day <= trace.harvestDay()) {
-      meet(prepared, year, weed, pressure, metSites[year][weed][biotype], from, up, heightClass);
+      meet(prepared, year, weed, metSites[year][weed][biotype], from, up, heightClass);
     }
   }
 
   private void meet(
-      PreparedPass pass,
-      int year,
-      int weed,
-      WeedPressure pressure,
-      long[] met,
-      int from,
-      int up,
-      byte[] heightClass) {
+      PreparedPass pass, int year, int weed, long[] met, int from, int up, byte[] heightClass) {
     MixEffect effect = pass.effect();
     FoliarTable table = kernel.foliar(pass, year, weed);
     for (int a = 0; a < effect.actives().size(); a++) {
-      if (Struck.is(pressure, effect.actives().get(a).ingredient())) {
+      if (effect.isStruck(a, weed)) {
         continue;
       }
       long bit = 1L << effect.actives().get(a).ingredient().site().number();

@@ -1,6 +1,8 @@
 package org.swathbook.season;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Money;
@@ -38,7 +40,23 @@ public record SeasonOutcome(
         passes, years.stream().map(y -> new WalkedPasses.Year(y.passDays(), y.layers())).toList());
   }
 
+  /** What it comes to over all years. */
+  public SeasonSums sums() {
+    Map<WeedId, Double> control = new LinkedHashMap<>();
+    weeds.forEach(w -> control.put(w.pressure().weed().id(), w.controlPct()));
+    return new SeasonSums(walkedPasses(), drivers(), control, cost, loss, net, windowConfidencePct);
+  }
+
+  private List<WeedOutcome> drivers() {
+    List<WeedOutcome> out = weeds.stream().filter(w -> w.pressure().driver().isDriver()).toList();
+    return out.isEmpty() ? weeds : out;
+  }
+
   public WeedOutcome weed(WeedId id) {
+    return weed(weeds, id);
+  }
+
+  static WeedOutcome weed(List<WeedOutcome> weeds, WeedId id) {
     return weeds.stream()
         .filter(w -> w.pressure().weed().id().equals(id))
         .findFirst()

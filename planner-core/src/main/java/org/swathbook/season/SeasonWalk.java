@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.Anchors;
@@ -22,17 +23,15 @@ public final class SeasonWalk {
   private final Book book;
   private final Kernel kernel;
   private final TraceSet traces;
-  private final Program program;
   private final List<PreparedPass> passes;
   private final Score score;
   private final ProgramCensus census;
   private final LayerFinder layers;
 
-  private SeasonWalk(Book book, Kernel kernel, Program program, List<PreparedPass> passes) {
+  private SeasonWalk(Book book, Kernel kernel, List<PreparedPass> passes) {
     this.book = book;
     this.kernel = kernel;
     this.traces = kernel.traces();
-    this.program = program;
     this.passes = passes;
     this.census = new ProgramCensus(kernel, passes);
     this.score = kernel.run(passes, Optional.empty(), census);
@@ -49,7 +48,16 @@ public final class SeasonWalk {
 
   /** The same with a kernel that has already worked for this field. */
   public static SeasonOutcome walk(Book book, Kernel kernel, Program program) {
-    return new SeasonWalk(book, kernel, program, prepare(kernel, program)).outcome();
+    return new SeasonWalk(book, kernel, prepare(kernel, program)).outcome(program);
+  }
+
+  /**
+   * What passes come to over all years.
+   *
+   * @param passes in the order of their dates
+   */
+  public static SeasonSums sums(Book book, Kernel kernel, List<PreparedPass> passes) {
+    return new SeasonWalk(book, kernel, passes).sums();
   }
 
   /**
@@ -66,7 +74,7 @@ public final class SeasonWalk {
       out.add(kernel.made(pass.mix(), on.date()));
     }
     out.sort(Comparator.comparing(PreparedPass::planned));
-    return new SeasonWalk(book, kernel, program, List.copyOf(out)).outcome();
+    return new SeasonWalk(book, kernel, List.copyOf(out)).outcome(program);
   }
 
   /** The passes of a program in the order of their dates, those of one date as written. */
@@ -84,41 +92,88 @@ public final class SeasonWalk {
     return List.copyOf(out);
   }
 
-  private SeasonOutcome outcome() {
-    int weeds = traces.weeds().size();
+  private SeasonOutcome outcome(Program program) {
     List<List<List<LayerSpan>>> byWeed = layers.layersByWeed();
-    List<PassOutcome> passOutcomes = new ArrayList<>();
     PassOutcomes describe = new PassOutcomes(book, kernel, passes, census, byWeed);
+    List<Integer> all = IntStream.range(0, byWeed.size()).boxed().toList();
+    SeasonSums sums = sums(byWeed, describe, all);
+    return new SeasonOutcome(
+        program,
+        sums.passes(),
+        years(byWeed, describe),
+        sums.weeds(),
+        sums.cost(),
+        sums.loss(),
+        Money.ofDollars(kernel.untreated().lossDollarsPerAcre()),
+        sums.net(),
+        sums.windowConfidencePct());
+  }
+
+  private SeasonSums sums() {
+    List<List<List<LayerSpan>>> byWeed = layers.layersByWeed();
+    List<Integer> drivers =
+        IntStream.range(0, byWeed.size())
+            .filter(w -> traces.weeds().get(w).driver().isDriver())
+            .boxed()
+            .toList();
+    return sums(
+        byWeed,
+        new PassOutcomes(book, kernel, passes, census, byWeed),
+        drivers.isEmpty() ? IntStream.range(0, byWeed.size()).boxed().toList() : drivers);
+  }
+
+  /**
+   * @param told the weeds that are told of, by their places in the set
+   */
+  private SeasonSums sums(
+      List<List<List<LayerSpan>>> byWeed, PassOutcomes describe, List<Integer> told) {
+    List<PassOutcome> passOutcomes = new ArrayList<>();
     for (int p = 0; p < passes.size(); p++) {
       passOutcomes.add(describe.of(p));
     }
     WeedOutcomes ofWeeds = new WeedOutcomes(kernel, passes, passOutcomes, score, census);
     List<WeedOutcome> weedOutcomes = new ArrayList<>();
-    for (int w = 0; w < weeds; w++) {
+    for (int w : told) {
       weedOutcomes.add(ofWeeds.of(w, layers.overlaps(w, byWeed.get(w))));
     }
     Optional<Money> cost = ProgramCost.mean(book, passes, score.years());
     Money loss = Money.ofDollars(score.lossDollarsPerAcre());
-    Money untreated = Money.ofDollars(kernel.untreated().lossDollarsPerAcre());
     Money weedFree = Money.ofDollars(score.weedFreeDollarsPerAcre());
-    return new SeasonOutcome(
-        program,
-        passOutcomes,
-        years(byWeed, describe),
+    return new SeasonSums(
+        new WalkedPasses(passOutcomes, walkedYears(byWeed)),
         weedOutcomes,
+        byWeed(score::controlPct),
         cost,
         loss,
-        untreated,
         cost.map(c -> weedFree.minus(loss).minus(c)),
         windowConfidencePct(passes, score.years()));
+  }
+
+  private List<WalkedPasses.Year> walkedYears(List<List<List<LayerSpan>>> byWeed) {
+    List<WalkedPasses.Year> out = new ArrayList<>();
+    for (int y = 0; y < score.years(); y++) {
+      List<LayerSpan> spans = new ArrayList<>();
+      for (List<List<LayerSpan>> byYear : byWeed) {
+        spans.addAll(byYear.get(y));
+      }
+      List<Integer> days = new ArrayList<>();
+      for (PreparedPass pass : passes) {
+        days.add(pass.day(y));
+      }
+      out.add(new WalkedPasses.Year(days, spans));
+    }
+    return out;
   }
 
   /** Share of the years, percent, in which every pass meets its windows. */
   public static double windowConfidencePct(List<PreparedPass> passes, int years) {
     int met = 0;
     for (int y = 0; y < years; y++) {
-      int year = y;
-      if (passes.stream().allMatch(p -> p.meetsWindows(year))) {
+      boolean all = true;
+      for (PreparedPass pass : passes) {
+        all &= pass.meetsWindows(y);
+      }
+      if (all) {
         met++;
       }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
@@ -32,6 +33,43 @@ final class SiteCounts {
     this.traces = kernel.traces();
   }
 
+  /** How many of the sites of {@link #foliar} are effective. */
+  int effectiveFoliar(PreparedPass pass, int weed, boolean[] stands, int[] heightClass) {
+    MixEffect effect = pass.effect();
+    long sites = 0;
+    for (int a = 0; a < effect.actives().size(); a++) {
+      Ingredient active = effect.actives().get(a).ingredient();
+      if (active.foliar().isNone() || effect.isStruck(a, weed)) {
+        continue;
+      }
+      double pct = foliarPct(pass, a, weed, stands, heightClass);
+      if (!Double.isNaN(pct) && !Quantity.exceeds(100 * house.effectiveSite(), pct)) {
+        sites |= 1L << active.site().number();
+      }
+    }
+    return Long.bitCount(sites);
+  }
+
+  /** Mean over the years in which the pass is made and the weed stands, percent; NaN for none. */
+  private double foliarPct(
+      PreparedPass pass, int active, int weed, boolean[] stands, int[] heightClass) {
+    double felt = pass.effect().feltThroughLeaves(active, weed);
+    double sum = 0;
+    int years = 0;
+    for (int y = 0; y < stands.length; y++) {
+      if (stands[y] && !pass.isMissed(y)) {
+        sum += felt * kernel.foliar(pass, y, weed).alone(active, heightClass[y]);
+        years++;
+      }
+    }
+    return years > 0 ? 100 * sum / years : Double.NaN;
+  }
+
+  @SuppressWarnings({"unchecked", "rawtypes"}) // there are no arrays of generic lists
+  static @Nullable List<SiteControl>[] none(int weeds) {
+    return (List<SiteControl>[]) new List[weeds];
+  }
+
   /**
    * Means over the years in which the pass is made and the weed stands; empty when in none.
    *
@@ -46,23 +84,15 @@ final class SiteCounts {
       if (active.foliar().isNone()) {
         continue;
       }
-      double felt = felt(pressure, active, false);
-      double sum = 0;
-      int years = 0;
-      for (int y = 0; y < stands.length; y++) {
-        if (stands[y] && !pass.isMissed(y)) {
-          sum += felt * kernel.foliar(pass, y, weed).alone(a, heightClass[y]);
-          years++;
-        }
-      }
-      if (years > 0) {
-        add(bySite, pressure, active, 100 * sum / years, house.effectiveSite());
+      double pct = foliarPct(pass, a, weed, stands, heightClass);
+      if (!Double.isNaN(pct)) {
+        add(bySite, pressure, active, pct, house.effectiveSite(), effect.isStruck(a, weed));
       }
     }
     return best(bySite);
   }
 
-  /** Means over the years in which the pass is made; empty when in none. */
+  /** Means over the years in which the pass is made; empty when in none. The pass keeps it. */
   List<SiteControl> soil(PreparedPass pass, int weed) {
     WeedPressure pressure = traces.weeds().get(weed);
     MixEffect effect = pass.effect();
@@ -72,7 +102,7 @@ final class SiteCounts {
       if (!active.hasSoilActivity()) {
         continue;
       }
-      double fresh = effect.fresh(a, weed).orElse(0) * felt(pressure, active, true);
+      double fresh = effect.fresh(a, weed).orElse(0) * feltInSoil(pressure, active);
       double sum = 0;
       int years = 0;
       for (int y = 0; y < traces.years().size(); y++) {
@@ -82,7 +112,13 @@ final class SiteCounts {
         }
       }
       if (years > 0) {
-        add(bySite, pressure, active, 100 * sum / years, house.effectiveSoilSite());
+        add(
+            bySite,
+            pressure,
+            active,
+            100 * sum / years,
+            house.effectiveSoilSite(),
+            effect.isStruck(a, weed));
       }
     }
     return best(bySite);
@@ -97,14 +133,10 @@ final class SiteCounts {
     return sum / FIRST_ACTIVE_DAYS;
   }
 
-  private static double felt(WeedPressure pressure, Ingredient active, boolean soil) {
+  private static double feltInSoil(WeedPressure pressure, Ingredient active) {
     double sum = 0;
     for (Biotype b : pressure.biotypes()) {
-      sum +=
-          b.share()
-              * (soil
-                  ? ResistanceFactors.soil(pressure.weed(), b, active)
-                  : ResistanceFactors.foliar(pressure.weed(), b, active));
+      sum += b.share() * ResistanceFactors.soil(pressure.weed(), b, active);
     }
     return Math.min(1, sum);
   }
@@ -114,8 +146,8 @@ final class SiteCounts {
       WeedPressure pressure,
       Ingredient active,
       double pct,
-      double threshold) {
-    boolean struck = Struck.is(pressure, active);
+      double threshold,
+      boolean struck) {
     boolean enough = !Quantity.exceeds(100 * threshold, pct);
     to.computeIfAbsent(active.site(), s -> new ArrayList<>())
         .add(

@@ -3,7 +3,7 @@ package org.swathbook.season;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.TreeMap;
+import java.util.TreeSet;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
@@ -12,7 +12,6 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Residual;
 import org.swathbook.control.JointAction;
 import org.swathbook.control.ResidualCurve;
-import org.swathbook.control.ResistanceFactors;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
 
@@ -48,7 +47,14 @@ final class SoilDays {
     this.missed = house.missSoil();
     List<Dose> found = new ArrayList<>();
     List<double[]> felts = new ArrayList<>();
-    TreeMap<Integer, Integer> places = new TreeMap<>();
+    // In the order of their numbers: so what a pass does alone is the same beside others.
+    TreeSet<Integer> present = new TreeSet<>();
+    for (PreparedPass pass : passes) {
+      for (int j = 0; j < pass.soilDoses(); j++) {
+        present.add(pass.soilSite(j));
+      }
+    }
+    List<Integer> sites = List.copyOf(present);
     for (int p = 0; p < passes.size(); p++) {
       PreparedPass pass = passes.get(p);
       for (int j = 0; j < pass.soilDoses(); j++) {
@@ -59,11 +65,11 @@ final class SoilDays {
           double[] left = new double[shares.length];
           double felt = 0;
           for (int b = 0; b < left.length; b++) {
-            left[b] = ResistanceFactors.soil(pressure.weed(), biotypes.get(b), active);
+            left[b] = pass.keepsInSoil(j, weed, b);
             felt += shares[b] * left[b];
           }
           ResidualCurve curve = pass.effect().residual(a, year, pass.day(year)).orElseThrow();
-          int place = places.computeIfAbsent(pass.soilSite(j), s -> places.size());
+          int place = sites.indexOf(pass.soilSite(j));
           boolean inLayer = fresh * felt >= LEAST_FRESH && longEnough(active);
           felts.add(left);
           found.add(new Dose(p, place, active.id(), fresh, curve, inLayer));
@@ -73,7 +79,7 @@ final class SoilDays {
     this.keeps = felts.toArray(double[][]::new);
     this.doses = found.toArray(Dose[]::new);
     this.there = new double[doses.length];
-    this.bySite = new double[places.size()];
+    this.bySite = new double[sites.size()];
   }
 
   private static boolean longEnough(Ingredient active) {

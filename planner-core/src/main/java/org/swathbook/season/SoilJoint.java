@@ -19,44 +19,57 @@ import org.swathbook.model.ModelSection;
  * <p>Holds its scratch arrays; one belongs to one thread.
  */
 final class SoilJoint {
-  private final List<PreparedPass> passes;
+  private final PreparedPass[] passes;
   private final double missed;
-  private final int[][] place;
-  private final boolean[][] off;
-  private final double[][] strongest;
 
-  /** Sites whose array holds what the cohorts at hand feel; the others do nothing to them. */
-  private final boolean[] felt;
+  /** Of each site, in the order in which they first come, the passes that bring its doses. */
+  private final int[][] passOf;
 
-  private final double[] bySite;
+  /** And the place of each of these doses in its tank. */
+  private final int[][] doseOf;
 
-  SoilJoint(List<PreparedPass> passes, int withoutSite, double missed) {
+  private double[] strongest = new double[0];
+
+  SoilJoint(PreparedPass[] passes, int withoutSite, double missed) {
     this.passes = passes;
     this.missed = missed;
-    this.place = new int[passes.size()][];
-    this.off = new boolean[passes.size()][];
-    int[] sites = new int[0];
-    for (int p = 0; p < place.length; p++) {
-      int doses = passes.get(p).soilDoses();
-      place[p] = new int[doses];
-      off[p] = new boolean[doses];
-      for (int j = 0; j < doses; j++) {
-        int site = passes.get(p).soilSite(j);
+    int all = 0;
+    for (PreparedPass pass : passes) {
+      all += pass.soilDoses();
+    }
+    int[] sites = new int[all];
+    int[] many = new int[all];
+    int[][] byPass = new int[all][];
+    int[][] byDose = new int[all][];
+    int found = 0;
+    for (int p = 0; p < passes.length; p++) {
+      PreparedPass pass = passes[p];
+      for (int j = 0; j < pass.soilDoses(); j++) {
+        int site = pass.soilSite(j);
+        if (site == withoutSite) {
+          continue;
+        }
         int at = 0;
-        while (at < sites.length && sites[at] != site) {
+        while (at < found && sites[at] != site) {
           at++;
         }
-        if (at == sites.length) {
-          sites = Arrays.copyOf(sites, at + 1);
+        if (at == found) {
           sites[at] = site;
+          byPass[at] = new int[all];
+          byDose[at] = new int[all];
+          found++;
         }
-        place[p][j] = at;
-        off[p][j] = site == withoutSite;
+        byPass[at][many[at]] = p;
+        byDose[at][many[at]] = j;
+        many[at]++;
       }
     }
-    this.strongest = new double[sites.length][0];
-    this.felt = new boolean[sites.length];
-    this.bySite = new double[sites.length];
+    this.passOf = new int[found][];
+    this.doseOf = new int[found][];
+    for (int s = 0; s < found; s++) {
+      passOf[s] = Arrays.copyOf(byPass[s], many[s]);
+      doseOf[s] = Arrays.copyOf(byDose[s], many[s]);
+    }
   }
 
   /**
@@ -67,57 +80,91 @@ final class SoilJoint {
    */
   void compute(
       int year, int weed, int biotype, int cohorts, int upTo, int lastDay, double[] lives) {
-    Arrays.fill(felt, false);
-    for (int p = 0; p < upTo; p++) {
-      PreparedPass pass = passes.get(p);
-      if (pass.day(year) <= lastDay) {
-        for (int j = 0; j < place[p].length; j++) {
-          SoilEffect effect = pass.soil(year, j, weed);
-          if (!off[p][j] && effect.from() < effect.to()) {
-            int site = place[p][j];
-            if (!felt[site]) {
-              felt[site] = true;
-              clear(site, cohorts);
-            }
-            effect.raise(strongest[site], pass.keepsInSoil(j, weed, biotype));
-          }
-        }
-      }
-    }
     Arrays.fill(lives, 0, cohorts, 1);
-    for (int s = 0; s < felt.length; s++) {
-      double[] bySite = strongest[s];
-      for (int c = 0; felt[s] && c < cohorts; c++) {
-        lives[c] *= 1 - bySite[c];
+    int first = cohorts;
+    int end = 0;
+    for (int s = 0; s < passOf.length; s++) {
+      SoilEffect alone = null;
+      double keepsAlone = 0;
+      int from = cohorts;
+      int to = 0;
+      boolean several = false;
+      for (int i = 0; i < passOf[s].length && passOf[s][i] < upTo; i++) {
+        PreparedPass pass = passes[passOf[s][i]];
+        if (pass.day(year) > lastDay) {
+          continue;
+        }
+        SoilEffect effect = pass.soil(year, doseOf[s][i], weed);
+        if (effect.from() >= effect.to()) {
+          continue;
+        }
+        double keeps = pass.keepsInSoil(doseOf[s][i], weed, biotype);
+        from = Math.min(from, effect.from());
+        to = Math.max(to, effect.to());
+        if (alone == null) {
+          alone = effect;
+          keepsAlone = keeps;
+          continue;
+        }
+        if (!several) {
+          several = true;
+          clear(cohorts);
+          alone.raise(strongest, keepsAlone);
+        }
+        effect.raise(strongest, keeps);
       }
+      if (several) {
+        for (int c = from; c < to; c++) {
+          lives[c] *= 1 - strongest[c];
+        }
+      } else if (alone != null) {
+        alone.leave(lives, keepsAlone);
+      }
+      first = Math.min(first, from);
+      end = Math.max(end, to);
     }
-    for (int c = 0; c < cohorts; c++) {
+    // Cohorts that nothing touches live, whatever is missed.
+    for (int c = first; c < end; c++) {
       lives[c] = JointAction.withMisses(missed, lives[c]);
     }
   }
 
-  private void clear(int site, int cohorts) {
-    if (strongest[site].length < cohorts) {
-      strongest[site] = new double[cohorts];
+  /** Whether two biotypes of a weed feel all that is in the soil alike. */
+  boolean feelsAlike(int weed, int a, int b) {
+    for (PreparedPass pass : passes) {
+      for (int j = 0; j < pass.soilDoses(); j++) {
+        if (pass.keepsInSoil(j, weed, a) != pass.keepsInSoil(j, weed, b)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private void clear(int cohorts) {
+    if (strongest.length < cohorts) {
+      strongest = new double[cohorts];
     } else {
-      Arrays.fill(strongest[site], 0, cohorts, 0);
+      Arrays.fill(strongest, 0, cohorts, 0);
     }
   }
 
   /** Share that lives of plants of a biotype that would come up on the day the crop does. */
   double atCropEmergence(int year, int weed, int biotype) {
-    Arrays.fill(bySite, 0);
-    for (int p = 0; p < place.length; p++) {
-      for (int j = 0; j < place[p].length; j++) {
-        if (!off[p][j]) {
-          PreparedPass pass = passes.get(p);
-          double e =
-              pass.keepsInSoil(j, weed, biotype) * pass.soil(year, j, weed).atCropEmergence();
-          bySite[place[p][j]] = Math.max(bySite[place[p][j]], e);
+    double survival = 1;
+    for (int s = 0; s < passOf.length; s++) {
+      double most = 0;
+      for (int i = 0; i < passOf[s].length; i++) {
+        PreparedPass pass = passes[passOf[s][i]];
+        int j = doseOf[s][i];
+        double there = pass.soil(year, j, weed).atCropEmergence();
+        if (there > 0) {
+          most = Math.max(most, pass.keepsInSoil(j, weed, biotype) * there);
         }
       }
+      survival *= 1 - most;
     }
-    return JointAction.withMisses(missed, JointAction.survival(bySite));
+    return JointAction.withMisses(missed, survival);
   }
 
   /** What the reference prints. */

@@ -2,7 +2,6 @@ package org.swathbook.season;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.swathbook.growth.TraceSet;
 
 /**
@@ -22,33 +21,33 @@ public final class Standing {
 
   /**
    * @param next any pass on the date
+   * @param of the weeds that are asked about, by their places in the set
    */
-  public static Standing of(Kernel kernel, List<PreparedPass> passes, PreparedPass next) {
+  public static Standing of(
+      Kernel kernel, List<PreparedPass> passes, PreparedPass next, List<Integer> of) {
     TraceSet traces = kernel.traces();
     int years = traces.years().size();
     int weeds = traces.weeds().size();
     StandingPlants[][] plants = new StandingPlants[weeds][years];
-    for (StandingPlants[] of : plants) {
+    for (int w : of) {
       for (int y = 0; y < years; y++) {
-        of[y] = new StandingPlants();
+        plants[w][y] = new StandingPlants();
       }
     }
     List<PreparedPass> all = new ArrayList<>(passes);
     all.add(next);
     Census census =
-        (pass, year, weed, biotype, from, up, alive, age, heightClass) -> {
-          if (pass == passes.size()) {
-            int day = next.timing().years().get(year).day();
-            plants[weed][year].add(
-                kernel, day, year, weed, biotype, from, up, alive, age, heightClass);
-          }
+        (pass, year, weed, biotype, from, up, alive, heightCm, heightClass) -> {
+          int day = next.timing().years().get(year).day();
+          plants[weed][year].add(
+              kernel, day, year, weed, biotype, from, up, alive, heightCm, heightClass);
         };
-    kernel.run(all, Optional.empty(), census);
+    kernel.standingAtLast(all, of, census);
     boolean[][] stands = new boolean[weeds][years];
     boolean[] inMedianYear = new boolean[weeds];
     int[][] heightClass = new int[weeds][years];
     double percentile = kernel.house().sizePercentile();
-    for (int w = 0; w < weeds; w++) {
+    for (int w : of) {
       double[] perM2 = new double[years];
       for (int y = 0; y < years; y++) {
         perM2[y] = plants[w][y].perM2();
@@ -72,10 +71,6 @@ public final class Standing {
 
   /** Foliar sites of a pass on that date that are effective on a weed. */
   public int effectiveSites(Kernel kernel, PreparedPass pass, int weed) {
-    return (int)
-        new SiteCounts(kernel)
-            .foliar(pass, weed, stands[weed], heightClass[weed]).stream()
-                .filter(SiteControl::effective)
-                .count();
+    return new SiteCounts(kernel).effectiveFoliar(pass, weed, stands[weed], heightClass[weed]);
   }
 }

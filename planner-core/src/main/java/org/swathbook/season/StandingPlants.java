@@ -13,7 +13,10 @@ final class StandingPlants {
   private record Group(double perM2, double heightCm, int heightClass) {}
 
   private static final Comparator<Group> BY_HEIGHT =
-      Comparator.comparingDouble(Group::heightCm).thenComparingInt(Group::heightClass);
+      (a, b) -> {
+        int c = Double.compare(a.heightCm(), b.heightCm());
+        return c != 0 ? c : Integer.compare(a.heightClass(), b.heightClass());
+      };
 
   private final List<Group> groups = new ArrayList<>();
 
@@ -39,7 +42,7 @@ final class StandingPlants {
       int from,
       int up,
       double[] alive,
-      double[] age,
+      double[] heightCm,
       byte[] heightClass) {
     SeasonTrace trace = kernel.traces().years().get(year);
     YearWeed cell = kernel.cell(year, weed);
@@ -48,7 +51,7 @@ final class StandingPlants {
     for (int c = from; c < up; c++) {
       double plants = number[c] * share * alive[c];
       if (plants > 0) {
-        add(plants, trace.cohorts(weed).model().heightCm(age[c]), heightClass[c]);
+        add(plants, heightCm[c], heightClass[c]);
         weighted += plants * cell.weight[c];
       }
     }

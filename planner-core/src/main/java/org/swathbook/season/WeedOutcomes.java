@@ -17,7 +17,7 @@ final class WeedOutcomes {
   private final Score score;
   private final ProgramCensus census;
   private final List<Site> sites;
-  private final List<Score> without;
+  private final List<WithoutSite> without;
 
   WeedOutcomes(
       Kernel kernel,
@@ -31,7 +31,7 @@ final class WeedOutcomes {
     this.score = score;
     this.census = census;
     this.sites = sitesOf(passes);
-    this.without = sites.stream().map(s -> kernel.score(passes, s)).toList();
+    this.without = sites.stream().map(s -> WithoutSite.of(kernel, passes, s, score)).toList();
   }
 
   /** Sites of all actives of the passes, in order. */
@@ -61,11 +61,11 @@ final class WeedOutcomes {
     double withoutWeakest = control;
     double survivorsWithout = score.survivorsPerAcre(weed);
     for (int s = 0; s < sites.size(); s++) {
-      double c = without.get(s).controlPct(weed);
-      if (c < withoutWeakest) {
+      WithoutSite.Left left = without.get(s).left(weed);
+      if (left.controlPct() < withoutWeakest) {
         weakest = Optional.of(sites.get(s));
-        withoutWeakest = c;
-        survivorsWithout = without.get(s).survivorsPerAcre(weed);
+        withoutWeakest = left.controlPct();
+        survivorsWithout = left.survivorsPerAcre();
       }
     }
     double[] met = new double[3];

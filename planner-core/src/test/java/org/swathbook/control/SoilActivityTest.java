@@ -126,10 +126,13 @@ class SoilActivityTest {
     CohortSet palmer = trace.cohorts(0);
     int day = trace.dayOf(SPRAYED);
     SoilEffect reaching =
-        effects.soil(new TankActive(Fixtures.active("flumioxazin"), List.of("WG"), 0.1), 0, day, 0);
+        effects
+            .soil(new TankActive(Fixtures.active("flumioxazin"), List.of("WG"), 0.1), 0, day)
+            .get(0);
     SoilEffect not =
-        effects.soil(
-            new TankActive(Fixtures.active("S-metolachlor"), List.of("EC"), 2.1), 0, day, 0);
+        effects
+            .soil(new TankActive(Fixtures.active("S-metolachlor"), List.of("EC"), 2.1), 0, day)
+            .get(0);
     int small = 0;
     for (int c = 0; c < palmer.count(); c++) {
       if (palmer.emergedOn(c) < day + 6) {

@@ -48,7 +48,8 @@ class WeatherCasesTest {
 
     SoilEffect onPalmer(String active, double lb, SeasonTrace year) {
       return new Effects(Fixtures.catalog(), traces)
-          .soil(tank(active, lb), traces.years().indexOf(year), year.dayOf(SPRAYED), 0);
+          .soil(tank(active, lb), traces.years().indexOf(year), year.dayOf(SPRAYED))
+          .get(0);
     }
 
     private static TankActive tank(String active, double lb) {
