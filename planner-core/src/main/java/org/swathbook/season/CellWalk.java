@@ -25,6 +25,7 @@ final class CellWalk {
   private final HeightClock[] clocks;
   private final @Nullable Census census;
   private final double @Nullable [] loads;
+  private final double @Nullable [] rated;
 
   /** Place of the first cohort of the next biotype among all loads. */
   private int loadsFrom;
@@ -59,7 +60,8 @@ final class CellWalk {
       HouseRules house,
       HeightClock[] clocks,
       @Nullable Census census,
-      double @Nullable [] loads) {
+      double @Nullable [] loads,
+      double @Nullable [] rated) {
     this.passes = passes;
     this.without = without;
     this.soil = new SoilJoint(passes, without.map(Site::number).orElse(-1), house.missSoil());
@@ -67,6 +69,7 @@ final class CellWalk {
     this.clocks = clocks;
     this.census = census;
     this.loads = loads;
+    this.rated = rated;
   }
 
   /** Plants/m² that count in the yield loss. */
@@ -192,6 +195,7 @@ final class CellWalk {
     }
     ratedAlive += share * weighted(cell, late ? aliveWhenRated : alive);
     killedBeforeCounts += share * killed(cell);
+    tellRated(cell, share, late ? aliveWhenRated : alive);
     close(cell, share);
     loadsFrom += n;
     if (cell.costs != null) {
@@ -300,6 +304,14 @@ final class CellWalk {
     survivors += share * before;
     allSurvivors += share * (before + after);
     seeding += share * seeds;
+  }
+
+  private void tellRated(YearWeed cell, double share, double[] alive) {
+    if (rated != null) {
+      for (int c = cell.endedWhenRated; c < cell.upWhenRated; c++) {
+        rated[loadsFrom + c] = share * cell.start[c] * cell.weight[c] * (alive[c] * inSoil[c]);
+      }
+    }
   }
 
   private void tell(int cohort, double load) {

@@ -42,27 +42,7 @@ public final class GainBounds {
         List.copyOf(new TreeSet<>(passes.stream().map(PreparedPass::planned).toList()));
     TraceSet traces = kernel.traces();
     int years = traces.years().size();
-    int[][] days = new int[dates.size()][years];
-    int[][] hardest = new int[dates.size()][traces.weeds().size()];
-    for (int[] d : days) {
-      Arrays.fill(d, -1);
-    }
-    for (PreparedPass pass : passes) {
-      int date = dates.indexOf(pass.planned());
-      for (int y = 0; y < years; y++) {
-        if (pass.isMissed(y)) {
-          continue;
-        }
-        days[date][y] = pass.day(y);
-        for (int w = 0; w < hardest[date].length; w++) {
-          FoliarTable table = pass.foliar(y, w, Optional.empty());
-          for (int b = 0; b < traces.weeds().get(w).biotypes().size(); b++) {
-            hardest[date][w] = Math.max(hardest[date][w], table.setbackRank(b, 0));
-          }
-        }
-      }
-    }
-    LowestAges ages = new LowestAges(kernel, days, hardest);
+    LowestAges ages = LowestAges.of(kernel, passes, dates);
     double[][] shares = new double[passes.size()][];
     boolean[][] savesAll = new boolean[passes.size()][years];
     for (int p = 0; p < shares.length; p++) {
@@ -101,6 +81,7 @@ public final class GainBounds {
     }
   }
 
+  /** What lives of each cohort of all that one pass lays into the soil, none missed by it. */
   private static double[] soilLives(PreparedPass pass, int y, int w, int b, int cohorts) {
     double[] lives = new double[cohorts];
     Arrays.fill(lives, 1);
