@@ -6,8 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.WeedPressure;
+import org.swathbook.season.ControlBounds;
+import org.swathbook.season.ExposureBounds;
 import org.swathbook.season.GainBounds;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PreparedPass;
@@ -28,6 +31,8 @@ final class Candidates {
   private final GainBounds gains;
   private final List<Integer> dates;
   private final int[] placeOfDate;
+  private @Nullable ControlBounds control;
+  private @Nullable ExposureBounds exposure;
 
   Candidates(Book book, FieldEvaluator evaluator, PlanSpace space, Collection<Stop> stops) {
     this(book, evaluator, space, stops.stream().distinct().sorted(ORDER).toList());
@@ -142,6 +147,24 @@ final class Candidates {
 
   GainBounds gains() {
     return gains;
+  }
+
+  ControlBounds control() {
+    ControlBounds known = control;
+    if (known == null) {
+      known = ControlBounds.of(kernel, withMade());
+      control = known;
+    }
+    return known;
+  }
+
+  ExposureBounds exposure() {
+    ExposureBounds known = exposure;
+    if (known == null) {
+      known = ExposureBounds.of(kernel, withMade(), drivers);
+      exposure = known;
+    }
+    return known;
   }
 
   int dates() {

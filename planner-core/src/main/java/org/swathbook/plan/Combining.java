@@ -29,7 +29,7 @@ final class Combining {
   private static final int MOST_SCORED = 20_000;
 
   /** The same of the least bad program, where none meets the house rules: default, ours. */
-  private static final int MOST_SCORED_LEAST_BAD = 2_000;
+  private static final int MOST_SCORED_LEAST_BAD = 6_000;
 
   /** The same of the cheapest program and of those with fewer passes: default, ours. */
   private static final int MOST_SCORED_SMALLER = 2_000;
@@ -98,8 +98,7 @@ final class Combining {
     }
 
     private Result with(FrontProof proof) {
-      return new Result(
-          passes, scored + proof.scored(), first, beside, noHelp, Optional.of(proof));
+      return new Result(passes, scored + proof.scored(), first, beside, noHelp, Optional.of(proof));
     }
   }
 
@@ -116,11 +115,9 @@ final class Combining {
       return new Result(0, 0, Optional.empty(), Map.of(), List.of(), Optional.empty());
     }
     ExactSearch.Result best = search(Aim.BEST, maxPasses, MOST_SCORED);
-    Result found =
-        best.best().isPresent() ? within(best, best.best().get()) : leastBad(best);
+    Result found = best.best().isPresent() ? within(best, best.best().get()) : leastBad(best);
     List<Walked> seen = Stream.concat(known.stream(), found.bests()).toList();
-    return found.with(
-        FrontProof.of(candidates, maxPasses, evaluator, seen, MOST_SCORED_FRONT));
+    return found.with(FrontProof.of(candidates, maxPasses, evaluator, seen, MOST_SCORED_FRONT));
   }
 
   private Result within(ExactSearch.Result search, Walked best) {
@@ -129,7 +126,8 @@ final class Combining {
     beside.put(Named.ASIDE, search(Aim.HOUSE_RULES_ASIDE, maxPasses, MOST_SCORED_BESIDE));
     fewest(best.draft().stops().size()).ifPresent(r -> beside.put(Named.FEWEST, r));
     beside.put(Named.LATE, search(Aim.LEAST_HURT_BY_DELAY, maxPasses, MOST_SCORED_BESIDE));
-    return new Result(candidates.size(), scored, Optional.of(search), beside, List.of(), Optional.empty());
+    return new Result(
+        candidates.size(), scored, Optional.of(search), beside, List.of(), Optional.empty());
   }
 
   /** The best program with fewer passes, as few as there are; empty when there is none. */
@@ -160,7 +158,8 @@ final class Combining {
         noHelp.add(rule);
       }
     }
-    return new Result(candidates.size(), scored, Optional.of(first), beside, noHelp, Optional.empty());
+    return new Result(
+        candidates.size(), scored, Optional.of(first), beside, noHelp, Optional.empty());
   }
 
   private ExactSearch.Result search(Aim aim, int mostPasses, int mostScored) {

@@ -9,13 +9,13 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * The front of the programs that can be made of some passes, proved over as many of them as a budget
- * allows: first over the passes that programs of the front known hold most, then over more and
- * more, each time only what holds a pass that is new.
+ * The front of the programs that can be made of some passes, proved over as many of them as a
+ * budget allows: first over the passes that programs of the front known hold most, then over more
+ * and more, each time only what holds a pass that is new.
  *
  * @param front programs of the front, those known with them
- * @param passes over how many of the passes it is proved: every program made of them is on the front
- *     or beaten by one that is
+ * @param passes over how many of the passes it is proved: every program made of them is on the
+ *     front or beaten by one that is
  * @param of how many passes there are
  * @param scored programs scored
  */

@@ -72,7 +72,7 @@ final class FrontSearch {
     }
     this.lastUnsettled = last;
     this.kernel = candidates.kernel();
-    this.bounds = ControlBounds.of(kernel, candidates.withMade());
+    this.bounds = candidates.control();
   }
 
   /** Whether the front has every program that belongs to it. */
@@ -124,7 +124,8 @@ final class FrontSearch {
       }
       int next = later[child.place()];
       boolean newNow = isNew || !settled[next];
-      boolean leads = left > 1 && lastUnsettled >= candidates.firstAfter(candidates.get(next).date());
+      boolean leads =
+          left > 1 && lastUnsettled >= candidates.firstAfter(candidates.get(next).date());
       if ((newNow || leads) && mayHold(control, child)) {
         Prefix longer = prefix.then(candidates.get(next));
         if (newNow) {
@@ -197,7 +198,9 @@ final class FrontSearch {
     return Money.ofDollars(dollars - HALF_A_CENT_LESS / 100).cents();
   }
 
-  /** Takes a program into the front where it belongs; the worst site is looked for until it cannot. */
+  /**
+   * Takes a program into the front where it belongs; the worst site is looked for until it cannot.
+   */
   private void consider(Prefix prefix, Score score) {
     long cost = leastCents(candidates.made().cost() + prefix.cost());
     long loss = Money.ofDollars(score.lossDollarsPerAcre()).cents();

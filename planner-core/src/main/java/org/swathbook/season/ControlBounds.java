@@ -1,6 +1,7 @@
 package org.swathbook.season;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -40,10 +41,22 @@ public final class ControlBounds {
   private final LowestAges ages;
   private final Kills[][][] kills;
 
-  /** By cohort: the share that a pass kills at most, and the logarithm of what it leaves, negated. */
-  private record Kills(double[] share, double[] log) {}
+  /**
+   * By cohort: the share that a pass kills at most, and the logarithm of what it leaves, negated.
+   */
+  private static final class Kills {
+    private final double[] share;
+    private final double[] log;
 
-  /** Points of control that each cohort of a weed withholds after some passes, mean of the years. */
+    Kills(double[] share, double[] log) {
+      this.share = share;
+      this.log = log;
+    }
+  }
+
+  /**
+   * Points of control that each cohort of a weed withholds after some passes, mean of the years.
+   */
   public static final class Left {
     private final double[] points;
     private final double sum;
@@ -77,13 +90,17 @@ public final class ControlBounds {
     return new ControlBounds(kernel, passes);
   }
 
-  /** What withholds control of each weed after some passes, by the weeds' places. */
-  public Left[] left(List<PreparedPass> after, Optional<Site> without) {
+  /**
+   * What withholds control of weeds after some passes.
+   *
+   * @param weeds by their places among the field's
+   */
+  public List<Left> left(List<PreparedPass> after, Optional<Site> without, List<Integer> weeds) {
     double[] alive = kernel.rated(after, without);
     TraceSet traces = kernel.traces();
     int years = traces.years().size();
-    Left[] out = new Left[traces.weeds().size()];
-    for (int w = 0; w < out.length; w++) {
+    List<Left> out = new ArrayList<>();
+    for (int w : weeds) {
       double[] points = new double[size(w)];
       int at = 0;
       for (int y = 0; y < years; y++) {
@@ -98,7 +115,7 @@ public final class ControlBounds {
         }
         at += to - from;
       }
-      out[w] = new Left(points);
+      out.add(new Left(points));
     }
     return out;
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -18,7 +19,9 @@ import org.swathbook.season.Kernel;
 import org.swathbook.season.PreparedPass;
 import org.swathbook.season.Score;
 
-/** What first passes say of the control that any further ones can reach: never less than they do. */
+/**
+ * What first passes say of the control that any further ones can reach: never less than they do.
+ */
 class ControlBoundsProperties {
   private static final int MOST_PASSES = 8;
   private static final int PROGRAMS = 20;
@@ -45,8 +48,7 @@ class ControlBoundsProperties {
       return;
     }
     DrawnPrograms drawn = new DrawnPrograms(small, stops, random);
-    Candidates candidates =
-        new Candidates(small.book, drawn.evaluator, small.space(), drawn.stops);
+    Candidates candidates = new Candidates(small.book, drawn.evaluator, small.space(), drawn.stops);
     ControlBounds bounds = ControlBounds.of(candidates.kernel(), candidates.withMade());
     for (int i = 0; i < PROGRAMS && !drawn.drafts.isEmpty(); i++) {
       Draft draft = drawn.drafts.get(random.nextInt(drawn.drafts.size()));
@@ -79,15 +81,17 @@ class ControlBoundsProperties {
     sites.forEach(s -> gone.add(Optional.of(s)));
     for (Optional<Site> site : gone) {
       Score score = site.map(s -> kernel.score(passes, s)).orElseGet(() -> kernel.score(passes));
-      ControlBounds.Left[] left = bounds.left(before, site);
-      for (int w = 0; w < left.length; w++) {
+      List<Integer> weeds = IntStream.range(0, kernel.traces().weeds().size()).boxed().toList();
+      List<ControlBounds.Left> lefts = bounds.left(before, site, weeds);
+      for (int w : weeds) {
+        ControlBounds.Left left = lefts.get(w);
         double taken = 0;
         double log = 0;
         for (int c : further) {
-          taken += bounds.mostTaken(c, w, site, left[w]);
-          log += bounds.mostLogTaken(c, w, site, left[w]);
+          taken += bounds.mostTaken(c, w, site, left);
+          log += bounds.mostLogTaken(c, w, site, left);
         }
-        double most = ControlBounds.mostPct(left[w], taken, log);
+        double most = ControlBounds.mostPct(left, taken, log);
         assertThat(score.controlPct(w)).isLessThanOrEqualTo(most + ROUNDING);
         if (further.size() > 1) {
           Statistics.label("several further passes: bound less control, points")

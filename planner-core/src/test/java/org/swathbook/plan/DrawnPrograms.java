@@ -30,10 +30,6 @@ final class DrawnPrograms {
   }
 
   List<Walked> walked() {
-    return drafts.stream()
-        .filter(evaluator::legal)
-        .map(evaluator::full)
-        .sorted(Goal.BEST)
-        .toList();
+    return drafts.stream().filter(evaluator::legal).map(evaluator::full).sorted(Goal.BEST).toList();
   }
 }

@@ -65,13 +65,7 @@ class EveryFrontProperties {
     int mostPasses = drawn.small.space().maxPasses();
     FrontSearch search =
         new FrontSearch(
-            candidates,
-            Set.of(),
-            mostPasses,
-            drawn.evaluator,
-            front,
-            prunings,
-            Long.MAX_VALUE);
+            candidates, Set.of(), mostPasses, drawn.evaluator, front, prunings, Long.MAX_VALUE);
 
     assertThat(search.run()).isTrue();
     assertThat(Front.of(front.programs())).isEqualTo(Front.of(fit));

@@ -2,8 +2,6 @@ package org.swathbook.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +17,8 @@ import org.swathbook.check.HouseRuleCheck;
 /**
  * The exact search on fields drawn at random, held against every program that can be made of the
  * passes drawn: for each of its aims the same program to the cent, by the same order where several
- * come to the same, and cut short a bound that the best one keeps; the front has a class of its own ({@link
- * EveryFrontProperties}).
+ * come to the same, and cut short a bound that the best one keeps; the front has a class of its own
+ * ({@link EveryFrontProperties}).
  */
 class EveryProgramProperties {
   private static final int MOST_PASSES = 8;
