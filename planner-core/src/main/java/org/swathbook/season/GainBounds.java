@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import org.swathbook.control.FoliarTable;
+import org.swathbook.control.JointAction;
 import org.swathbook.control.SoilEffect;
 import org.swathbook.growth.TraceSet;
 
@@ -14,9 +15,11 @@ import org.swathbook.growth.TraceSet;
  *
  * <p>A pass takes of each cohort no more than it would take alone of plants as small as any program
  * can make them; and what several passes take together is at most the sum of what they take alone,
- * because kills multiply. So the dollars that {@link Loads} puts on the cohorts times these shares
- * bound the gain from above. Where plants were counted, a kill can give back more than the plants'
- * own dollars: of such years a pass may save all.
+ * because kills multiply. The one share that the soil misses in a season leaves more than one a
+ * pass: {@code (m + (1 - m) p q) / (m + (1 - m) p)} falls with p and is {@code m + (1 - m) q} at p
+ * = 1. So the dollars that {@link Loads} puts on the cohorts times these shares bound the gain from
+ * above. Where plants were counted, a kill can give back more than the plants' own dollars: of such
+ * years a pass may save all.
  */
 public final class GainBounds {
   private final Kernel kernel;
@@ -70,7 +73,7 @@ public final class GainBounds {
     for (int b = 0; b < biotypes; b++) {
       double[] lives = soilLives(pass, y, w, b, cohorts);
       for (int c = 0; c < cohorts; c++) {
-        double left = lives[c];
+        double left = JointAction.withMisses(kernel.house().missSoil(), lives[c]);
         if (c >= view.from[w] && c < view.up[w]) {
           int k = kernel.clock(w).classAt(ages.age(date, y, w, c));
           left *= 1 - (1 - miss) * (1 - table.survival(b, k)) * saved;
