@@ -83,6 +83,8 @@ class JsonKeysTest {
             "search.exact",
             "search.gap",
             "search.proved",
+            "search.frontExact",
+            "search.frontPasses",
             "search.millis");
   }
 

@@ -108,6 +108,7 @@ final class SamplePlans {
             false,
             programs.length == 0 ? Optional.empty() : Optional.of(Money.ofDollars(12.34)),
             programs.length == 0 ? List.of() : List.of("Least cost"),
+            programs.length == 0 ? 0 : 24,
             List.of("glyphosate-4.5sl: every driver weed resists site 9")),
         List.of(),
         OptionalLong.empty());

@@ -2,6 +2,7 @@ package org.swathbook.plan;
 
 import java.util.Comparator;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.swathbook.check.HouseRuleCheck;
 
 /**
@@ -36,6 +37,15 @@ record Aim(Set<String> mayBreak, Worth worth, boolean lightestFirst) {
 
   /** Fewest house rules broken, by the fewest steps, then the highest net return. */
   static final Aim LEAST_BAD = new Aim(Set.copyOf(HouseRuleCheck.NAMES), Worth.NET, true);
+
+  /** The same of those that hold with any one site gone. */
+  static final Aim SECURE =
+      new Aim(
+          HouseRuleCheck.NAMES.stream()
+              .filter(r -> !r.equals(HouseRuleCheck.ONE_SITE_GONE))
+              .collect(Collectors.toSet()),
+          Worth.NET,
+          true);
 
   Aim {
     mayBreak = Set.copyOf(mayBreak);

@@ -4,13 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import java.util.Set;
 
 /**
  * Goes through all programs that can be made of some candidate passes: depth first by date, the
  * most promising pass first, leaving out what cannot win (branch and bound; Land & Doig 1960,
- * Econometrica 28: 497-520, from memory). What a program is worth and what it may hold is the
- * problem's affair.
+ * Econometrica 28: 497-520, from memory). Where that takes too long it goes on from what promises
+ * most, so that what is left unseen promises as little as can be. What a program is worth and what
+ * it may hold is the problem's affair.
  *
  * @param <N> the first passes of a program, with all that is known of them
  */
@@ -65,6 +67,16 @@ final class BranchAndBound<N> {
      */
     double toBeat(N node);
 
+    /** The same when these passes go on with a candidate that they allow. */
+    default double toBeat(N node, int candidate) {
+      return toBeat(node);
+    }
+
+    /** Whether bounds tell the promising apart, so that it pays to look at these first. */
+    default boolean tellsApart() {
+      return true;
+    }
+
     /** By how much what is computed may fall short of what counts. */
     double rounding();
   }
@@ -89,9 +101,11 @@ final class BranchAndBound<N> {
   private final Set<Pruning> prunings;
   private final long mostScored;
 
+  /** Places in the tree that were left when the search in depth was given up. */
+  private final PriorityQueue<Branch<N>> left = new PriorityQueue<>();
+
   private long scored;
-  private boolean complete = true;
-  private double mostLeft = Double.NEGATIVE_INFINITY;
+  private long branches;
 
   /**
    * @param mostScored programs to score before it gives up
@@ -107,11 +121,12 @@ final class BranchAndBound<N> {
     int[] all = new int[problem.candidates()];
     Arrays.setAll(all, c -> c);
     extend(start, all);
+    widen();
   }
 
   /** Whether nothing was left out that could win. */
   boolean complete() {
-    return complete;
+    return left.isEmpty();
   }
 
   /**
@@ -119,7 +134,8 @@ final class BranchAndBound<N> {
    * is true.
    */
   double mostLeft() {
-    return mostLeft;
+    Branch<N> most = left.peek();
+    return most == null ? Double.NEGATIVE_INFINITY : most.child().most();
   }
 
   /** How many programs were scored. */
@@ -130,37 +146,74 @@ final class BranchAndBound<N> {
   /** A pass that may come next, and the most that any program brings that goes on with it. */
   private record Child(int candidate, double most) {}
 
+  /**
+   * Passes that one more may follow.
+   *
+   * @param ahead what may follow them, the one with them
+   * @param number in the order in which they were left
+   */
+  private record Branch<N>(N node, Ahead ahead, Child child, long number)
+      implements Comparable<Branch<N>> {
+
+    /** The most promising first. */
+    @Override
+    public int compareTo(Branch<N> other) {
+      int more = Double.compare(other.child.most, child.most);
+      return more != 0 ? more : Long.compare(number, other.number);
+    }
+  }
+
   private void extend(N node, int[] open) {
-    if (problem.passes(node) == problem.maxPasses()) {
-      return;
-    }
-    Ahead ahead = ahead(node, open);
-    if (ahead.children.isEmpty() || prunings.contains(Pruning.SEQUENCE) && !problem.isLegal(node)) {
-      return;
-    }
+    Ahead ahead = further(node, open);
     for (Child child : ahead.children) {
       if (isHopeless(node, child.most())) {
-        return;
-      }
-      if (!complete) {
         // The most promising comes first: none of the others brings more.
-        mostLeft = Math.max(mostLeft, child.most());
         return;
       }
-      if (prunings.contains(Pruning.HOUSE_RULES) && !problem.allows(node, child.candidate())) {
-        continue;
+      if (scored >= mostInDepth()) {
+        left.add(new Branch<>(node, ahead, child, branches++));
+      } else if (mayWin(node, child)) {
+        extend(follow(node, child), ahead.open);
       }
-      if (++scored > mostScored) {
-        complete = false;
-        mostLeft = Math.max(mostLeft, child.most());
-        return;
-      }
-      N longer = problem.then(node, child.candidate());
-      if (!isHopeless(longer, problem.net(longer))) {
-        problem.consider(longer);
-      }
-      extend(longer, ahead.open);
     }
+  }
+
+  /** Half of the programs: what is left is better told by looking where most is promised. */
+  private long mostInDepth() {
+    return problem.tellsApart() ? mostScored - mostScored / 2 : mostScored;
+  }
+
+  /** Goes on where most is promised, until nothing is left or as many as allowed are scored. */
+  private void widen() {
+    for (Branch<N> b = left.peek(); b != null; b = left.peek()) {
+      boolean promises = !isHopeless(b.node, b.child.most()) && mayWin(b.node, b.child);
+      if (promises && scored >= mostScored) {
+        return;
+      }
+      left.poll();
+      if (promises) {
+        N longer = follow(b.node, b.child);
+        Ahead ahead = further(longer, b.ahead.open);
+        for (Child next : ahead.children) {
+          left.add(new Branch<>(longer, ahead, next, branches++));
+        }
+      }
+    }
+  }
+
+  private boolean mayWin(N node, Child child) {
+    return !(prunings.contains(Pruning.HOUSE_RULES) && !problem.allows(node, child.candidate()))
+        && !(prunings.contains(Pruning.CONTROL)
+            && child.most() + problem.rounding() < problem.toBeat(node, child.candidate()));
+  }
+
+  private N follow(N node, Child child) {
+    scored++;
+    N longer = problem.then(node, child.candidate());
+    if (!isHopeless(longer, problem.net(longer))) {
+      problem.consider(longer);
+    }
+    return longer;
   }
 
   /** What may follow some passes. */
@@ -178,6 +231,17 @@ final class BranchAndBound<N> {
       this.children = children;
       this.open = open;
     }
+  }
+
+  /** What may follow them at all. */
+  private Ahead further(N node, int[] open) {
+    if (problem.passes(node) == problem.maxPasses()) {
+      return Ahead.NOTHING;
+    }
+    Ahead ahead = ahead(node, open);
+    return ahead.children.isEmpty() || prunings.contains(Pruning.SEQUENCE) && !problem.isLegal(node)
+        ? Ahead.NOTHING
+        : ahead;
   }
 
   private Ahead ahead(N node, int[] known) {

@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.WeedPressure;
+import org.swathbook.season.ControlBounds;
+import org.swathbook.season.ExposureBounds;
 import org.swathbook.season.GainBounds;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PreparedPass;
@@ -27,6 +31,8 @@ final class Candidates {
   private final GainBounds gains;
   private final List<Integer> dates;
   private final int[] placeOfDate;
+  private @Nullable ControlBounds control;
+  private @Nullable ExposureBounds exposure;
 
   Candidates(Book book, FieldEvaluator evaluator, PlanSpace space, Collection<Stop> stops) {
     this(book, evaluator, space, stops.stream().distinct().sorted(ORDER).toList());
@@ -46,12 +52,35 @@ final class Candidates {
       list.add(new Candidate(s, Laid.of(kernel, pass, drivers), cost(s, pass)));
     }
     this.all = List.copyOf(list);
-    // Passes made set plants back too, so that later ones meet them smaller.
-    List<PreparedPass> passes = new ArrayList<>(all.stream().map(Candidate::pass).toList());
-    passes.addAll(made.passes());
-    this.gains = GainBounds.of(kernel, passes);
+    this.gains = boundGains();
     this.dates = List.copyOf(new TreeSet<>(all.stream().map(Candidate::date).toList()));
     this.placeOfDate = all.stream().mapToInt(c -> dates.indexOf(c.date())).toArray();
+  }
+
+  /** Some of the others, in their order. */
+  private Candidates(Candidates of, Set<Stop> stops) {
+    this.book = of.book;
+    this.evaluator = of.evaluator;
+    this.space = of.space;
+    this.kernel = of.kernel;
+    this.drivers = of.drivers;
+    this.made = of.made;
+    this.laid = of.laid;
+    this.all = of.all.stream().filter(c -> stops.contains(c.stop())).toList();
+    this.gains = boundGains();
+    this.dates = List.copyOf(new TreeSet<>(all.stream().map(Candidate::date).toList()));
+    this.placeOfDate = all.stream().mapToInt(c -> dates.indexOf(c.date())).toArray();
+  }
+
+  private GainBounds boundGains() {
+    return GainBounds.of(kernel, withMade());
+  }
+
+  /** Those of the candidates, then those made: these set plants back too, before later ones. */
+  List<PreparedPass> withMade() {
+    List<PreparedPass> out = new ArrayList<>(all.stream().map(Candidate::pass).toList());
+    out.addAll(made.passes());
+    return out;
   }
 
   private static List<Integer> drivers(Kernel kernel) {
@@ -89,6 +118,11 @@ final class Candidates {
         book, evaluator, space, all.stream().map(c -> delay.late(c.stop())).toList());
   }
 
+  /** Those of some stops. */
+  Candidates only(Set<Stop> stops) {
+    return new Candidates(this, stops);
+  }
+
   /** What stands before every program. */
   PassesMade made() {
     return made;
@@ -113,6 +147,24 @@ final class Candidates {
 
   GainBounds gains() {
     return gains;
+  }
+
+  ControlBounds control() {
+    ControlBounds known = control;
+    if (known == null) {
+      known = ControlBounds.of(kernel, withMade());
+      control = known;
+    }
+    return known;
+  }
+
+  ExposureBounds exposure() {
+    ExposureBounds known = exposure;
+    if (known == null) {
+      known = ExposureBounds.of(kernel, withMade(), drivers);
+      exposure = known;
+    }
+    return known;
   }
 
   int dates() {

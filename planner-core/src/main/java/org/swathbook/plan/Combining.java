@@ -29,13 +29,19 @@ final class Combining {
   private static final int MOST_SCORED = 20_000;
 
   /** The same of the least bad program, where none meets the house rules: default, ours. */
-  private static final int MOST_SCORED_LEAST_BAD = 2_000;
+  private static final int MOST_SCORED_LEAST_BAD = 6_000;
 
   /** The same of the cheapest program and of those with fewer passes: default, ours. */
   private static final int MOST_SCORED_SMALLER = 2_000;
 
   /** The same of the other programs shown beside the first: default, ours. */
   private static final int MOST_SCORED_BESIDE = 800;
+
+  /**
+   * The same of the front, each site of a program gone scored too, and what later passes may bring:
+   * default, ours.
+   */
+  private static final int MOST_SCORED_FRONT = 8_000;
 
   /** The same with one house rule loosened: default, ours. */
   private static final int MOST_SCORED_LOOSENED = 200;
@@ -66,13 +72,15 @@ final class Combining {
    * @param beside the programs to show beside it, by their names, and whether they are proved
    * @param noHelp house rules of which it is proved that loosening one of them alone allows no
    *     program
+   * @param front what is proved of the front; empty when there was nothing to combine
    */
   record Result(
       int passes,
       long scored,
       Optional<ExactSearch.Result> first,
       Map<String, ExactSearch.Result> beside,
-      List<String> noHelp) {
+      List<String> noHelp,
+      Optional<FrontProof> front) {
 
     Result {
       beside = Collections.unmodifiableMap(new LinkedHashMap<>(beside));
@@ -81,9 +89,16 @@ final class Combining {
 
     /** All programs that the searches found. */
     List<Walked> found() {
+      return Stream.concat(bests(), front.stream().flatMap(f -> f.front().stream())).toList();
+    }
+
+    private Stream<Walked> bests() {
       return Stream.concat(first.stream(), beside.values().stream())
-          .flatMap(r -> r.best().stream())
-          .toList();
+          .flatMap(r -> r.best().stream());
+    }
+
+    private Result with(FrontProof proof) {
+      return new Result(passes, scored + proof.scored(), first, beside, noHelp, Optional.of(proof));
     }
   }
 
@@ -97,10 +112,12 @@ final class Combining {
 
   private Result run() {
     if (candidates.size() == 0) {
-      return new Result(0, 0, Optional.empty(), Map.of(), List.of());
+      return new Result(0, 0, Optional.empty(), Map.of(), List.of(), Optional.empty());
     }
     ExactSearch.Result best = search(Aim.BEST, maxPasses, MOST_SCORED);
-    return best.best().isPresent() ? within(best, best.best().get()) : leastBad(best);
+    Result found = best.best().isPresent() ? within(best, best.best().get()) : leastBad(best);
+    List<Walked> seen = Stream.concat(known.stream(), found.bests()).toList();
+    return found.with(FrontProof.of(candidates, maxPasses, evaluator, seen, MOST_SCORED_FRONT));
   }
 
   private Result within(ExactSearch.Result search, Walked best) {
@@ -109,7 +126,8 @@ final class Combining {
     beside.put(Named.ASIDE, search(Aim.HOUSE_RULES_ASIDE, maxPasses, MOST_SCORED_BESIDE));
     fewest(best.draft().stops().size()).ifPresent(r -> beside.put(Named.FEWEST, r));
     beside.put(Named.LATE, search(Aim.LEAST_HURT_BY_DELAY, maxPasses, MOST_SCORED_BESIDE));
-    return new Result(candidates.size(), scored, Optional.of(search), beside, List.of());
+    return new Result(
+        candidates.size(), scored, Optional.of(search), beside, List.of(), Optional.empty());
   }
 
   /** The best program with fewer passes, as few as there are; empty when there is none. */
@@ -130,6 +148,7 @@ final class Combining {
     ExactSearch.Result first = search(Aim.LEAST_BAD, maxPasses, MOST_SCORED_LEAST_BAD);
     Map<String, ExactSearch.Result> beside = new LinkedHashMap<>();
     beside.put(Named.ASIDE, search(Aim.HOUSE_RULES_ASIDE, maxPasses, MOST_SCORED_BESIDE));
+    beside.put(Named.SECURE, search(Aim.SECURE, maxPasses, MOST_SCORED_BESIDE));
     List<String> noHelp = new ArrayList<>();
     // A looser rule makes a proof harder: where there was none there will be none.
     for (String rule : strict.exact() ? HouseRuleCheck.NAMES : List.<String>of()) {
@@ -139,7 +158,8 @@ final class Combining {
         noHelp.add(rule);
       }
     }
-    return new Result(candidates.size(), scored, Optional.of(first), beside, noHelp);
+    return new Result(
+        candidates.size(), scored, Optional.of(first), beside, noHelp, Optional.empty());
   }
 
   private ExactSearch.Result search(Aim aim, int mostPasses, int mostScored) {

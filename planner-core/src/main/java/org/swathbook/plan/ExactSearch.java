@@ -1,11 +1,14 @@
 package org.swathbook.plan;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
+import org.swathbook.check.HouseRuleCheck;
+import org.swathbook.season.ControlBounds;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.Loads;
 import org.swathbook.season.PreparedPass;
@@ -29,6 +32,8 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
   private final Kernel kernel;
   private final PrefixRules prefixRules;
   private final SeasonRules seasonRules;
+  private final SeasonAhead seasonAhead;
+  private final @Nullable ControlBounds control;
   private final int maxPasses;
   private final Set<Pruning> prunings;
   private final long mostScored;
@@ -60,6 +65,7 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
 
     private final boolean[] asked;
     private final @Nullable Breach[] after;
+    private @Nullable ControlAhead ahead;
 
     private Node(
         Prefix prefix,
@@ -102,6 +108,9 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
     this.kernel = candidates.kernel();
     this.prefixRules = new PrefixRules(candidates, house, aim.mayBreak());
     this.seasonRules = new SeasonRules(candidates, house, aim.mayBreak());
+    this.seasonAhead = new SeasonAhead(candidates, house, aim.mayBreak());
+    boolean mayBreakAll = !aim.lightestFirst() && aim.mayBreak().containsAll(HouseRuleCheck.NAMES);
+    this.control = mayBreakAll || !prunings.contains(Pruning.CONTROL) ? null : candidates.control();
     this.maxPasses = maxPasses;
     this.prunings = EnumSet.noneOf(Pruning.class);
     this.prunings.addAll(prunings);
@@ -292,6 +301,38 @@ final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Node> {
       more = Integer.compare(broken.steps(), (int) best.deficit());
     }
     return more == 0 ? bestWorth : more < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+  }
+
+  @Override
+  public double toBeat(Node node, int candidate) {
+    if (control == null) {
+      return toBeat(node);
+    }
+    Breach broken = prunings.contains(Pruning.HOUSE_RULES) ? broken(node, candidate) : node.broken;
+    if (broken == null) {
+      return Double.POSITIVE_INFINITY;
+    }
+    int first = firstAfter(node);
+    ControlAhead ahead = node.ahead;
+    if (ahead == null) {
+      int[] next = new int[candidates.size() - first];
+      Arrays.setAll(next, i -> first + i);
+      ahead =
+          new ControlAhead(control, candidates, node.prefix, next, maxPasses - node.prefix.size());
+      node.ahead = ahead;
+    }
+    Candidate next = candidates.get(candidate);
+    Prefix longer = node.prefix.then(next);
+    boolean further =
+        longer.size() < maxPasses && candidates.firstAfter(next.date()) < candidates.size();
+    Breach sure = seasonAhead.atLeast(broken, ahead, candidate - first, longer.prepared(), further);
+    return sure == null ? Double.POSITIVE_INFINITY : toBeat(sure);
+  }
+
+  /** Of costs alone every beginning promises most. */
+  @Override
+  public boolean tellsApart() {
+    return countsLoss();
   }
 
   @Override

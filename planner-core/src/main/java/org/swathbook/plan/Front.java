@@ -11,7 +11,7 @@ import org.swathbook.season.WeedOutcome;
  * whole steps of five points, for less is the same to an adviser.
  */
 final class Front {
-  private static final double STEP_POINTS = 5;
+  static final double STEP_POINTS = 5;
 
   private Front() {}
 
@@ -57,10 +57,16 @@ final class Front {
   }
 
   private static int level(Walked w) {
-    return (int) Math.floor(weakest(w) / STEP_POINTS);
+    return levelOf(weakest(w));
   }
 
-  private static double weakest(Walked w) {
+  /** Whole steps of control with the worst site gone. */
+  static int levelOf(double weakestPct) {
+    return (int) Math.floor(weakestPct / STEP_POINTS);
+  }
+
+  /** Control of the driver weed that is held least with its worst site gone; 100 without one. */
+  static double weakest(Walked w) {
     return w.outcome().weeds().stream()
         .filter(o -> o.pressure().driver().isDriver())
         .mapToDouble(WeedOutcome::controlPctWithoutWeakest)

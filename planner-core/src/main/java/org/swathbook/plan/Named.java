@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.measure.Quantity;
 
 /**
  * Chooses, among all programs that were walked, the few that an adviser compares, each for what it
@@ -28,6 +29,12 @@ final class Named {
 
   /** What the program with the fewest passes is called, where any meets the house rules. */
   static final String FEWEST = "Fewest passes" + WITHIN;
+
+  /**
+   * What the best program is called that holds with any one site gone, where the first does not.
+   * One that meets the house rules does.
+   */
+  static final String SECURE = "Holds with any one site of action gone";
 
   private static final String LATE_START = "Highest net return when every pass comes a week late,";
 
@@ -60,7 +67,7 @@ final class Named {
     put(out, ASIDE, best(sorted, Comparator.comparing(Walked::net).reversed()));
     put(
         out,
-        "Holds with any one site of action gone",
+        SECURE,
         sorted.stream().filter(w -> holdsWithoutOneSite(w, oneSiteGonePct)).findFirst());
     put(
         out,
@@ -102,7 +109,7 @@ final class Named {
   private static boolean holdsWithoutOneSite(Walked w, double pct) {
     return w.outcome().weeds().stream()
         .filter(x -> x.pressure().driver().isDriver())
-        .allMatch(x -> x.controlPctWithoutWeakest() >= pct);
+        .allMatch(x -> !Quantity.exceeds(pct, x.controlPctWithoutWeakest()));
   }
 
   /**

@@ -126,6 +126,7 @@ public final class Planner {
             proof.exact(),
             proof.gap(),
             proof.proved(),
+            combined.front().map(FrontProof::passes).orElse(0),
             made.leftOut());
     if (programs.isEmpty()) {
       return new FieldPlan(
@@ -244,6 +245,7 @@ public final class Planner {
             false,
             Optional.empty(),
             List.of(),
+            0,
             made.leftOut()));
   }
 }

@@ -9,5 +9,7 @@ enum Pruning {
   /** The first passes break a house rule that later ones cannot mend. */
   HOUSE_RULES,
   /** The first passes break a cap, a count or an interval. */
-  SEQUENCE
+  SEQUENCE,
+  /** However well later passes work, the driver weeds are not held as well as is asked. */
+  CONTROL
 }

@@ -18,6 +18,8 @@ import org.swathbook.measure.Money;
  *     on an acre, whatever was not looked at: 0 when exact; empty when none were combined
  * @param proved names of the programs shown beside the first of which the same is proved, each for
  *     what it is best at
+ * @param frontPasses over how many of those passes the front is proved: every program made of them
+ *     is on it or beaten by one that is in cost, loss and control with the worst site gone
  * @param leftOut products that were left out before the search and why, for the reader
  */
 public record SearchNote(
@@ -28,10 +30,16 @@ public record SearchNote(
     boolean exact,
     Optional<Money> gap,
     List<String> proved,
+    int frontPasses,
     List<String> leftOut) {
 
   public SearchNote {
     proved = List.copyOf(proved);
     leftOut = List.copyOf(leftOut);
+  }
+
+  /** Whether the front is proved over all passes that were combined. */
+  public boolean frontExact() {
+    return combined > 0 && frontPasses == combined;
   }
 }

@@ -29,6 +29,7 @@ final class CellWalk {
 
   private final @Nullable Census census;
   private final double @Nullable [] loads;
+  private final double @Nullable [] rated;
 
   /** Place of the first cohort of the next biotype among all loads. */
   private int loadsFrom;
@@ -64,7 +65,8 @@ final class CellWalk {
       HeightClock[] clocks,
       int mostCohorts,
       @Nullable Census census,
-      double @Nullable [] loads) {
+      double @Nullable [] loads,
+      double @Nullable [] rated) {
     this.mostCohorts = mostCohorts;
     this.passes = passes.toArray(PreparedPass[]::new);
     this.without = without;
@@ -73,6 +75,7 @@ final class CellWalk {
     this.clocks = clocks;
     this.census = census;
     this.loads = loads;
+    this.rated = rated;
   }
 
   /** Plants/m² that count in the yield loss. */
@@ -183,6 +186,7 @@ final class CellWalk {
     boolean late = leaves(year, weed, b, cell, harvest, layer, 0);
     ratedAlive += share * weighted(cell, late ? aliveWhenRated : alive);
     killedBeforeCounts += share * killed(cell);
+    tellRated(cell, share, late ? aliveWhenRated : alive);
     close(cell, share);
     loadsFrom += n;
     if (cell.costs != null) {
@@ -349,6 +353,14 @@ final class CellWalk {
     survivors += share * before;
     allSurvivors += share * (before + after);
     seeding += share * seeds;
+  }
+
+  private void tellRated(YearWeed cell, double share, double[] alive) {
+    if (rated != null) {
+      for (int c = cell.endedWhenRated; c < cell.upWhenRated; c++) {
+        rated[loadsFrom + c] = share * cell.start[c] * cell.weight[c] * (alive[c] * inSoil[c]);
+      }
+    }
   }
 
   private void tell(int cohort, double load) {

@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeSet;
 import org.swathbook.control.FoliarTable;
+import org.swathbook.control.JointAction;
 import org.swathbook.control.SoilEffect;
 import org.swathbook.growth.TraceSet;
 
@@ -15,9 +15,11 @@ import org.swathbook.growth.TraceSet;
  *
  * <p>A pass takes of each cohort no more than it would take alone of plants as small as any program
  * can make them; and what several passes take together is at most the sum of what they take alone,
- * because kills multiply. So the dollars that {@link Loads} puts on the cohorts times these shares
- * bound the gain from above. Where plants were counted, a kill can give back more than the plants'
- * own dollars: of such years a pass may save all.
+ * because kills multiply. The one share that the soil misses in a season leaves more than one a
+ * pass: {@code (m + (1 - m) p q) / (m + (1 - m) p)} falls with p and is {@code m + (1 - m) q} at p
+ * = 1. So the dollars that {@link Loads} puts on the cohorts times these shares bound the gain from
+ * above. Where plants were counted, a kill can give back more than the plants' own dollars: of such
+ * years a pass may save all.
  */
 public final class GainBounds {
   private final Kernel kernel;
@@ -42,27 +44,7 @@ public final class GainBounds {
         List.copyOf(new TreeSet<>(passes.stream().map(PreparedPass::planned).toList()));
     TraceSet traces = kernel.traces();
     int years = traces.years().size();
-    int[][] days = new int[dates.size()][years];
-    int[][] hardest = new int[dates.size()][traces.weeds().size()];
-    for (int[] d : days) {
-      Arrays.fill(d, -1);
-    }
-    for (PreparedPass pass : passes) {
-      int date = dates.indexOf(pass.planned());
-      for (int y = 0; y < years; y++) {
-        if (pass.isMissed(y)) {
-          continue;
-        }
-        days[date][y] = pass.day(y);
-        for (int w = 0; w < hardest[date].length; w++) {
-          FoliarTable table = pass.foliar(y, w, Optional.empty());
-          for (int b = 0; b < traces.weeds().get(w).biotypes().size(); b++) {
-            hardest[date][w] = Math.max(hardest[date][w], table.setbackRank(b, 0));
-          }
-        }
-      }
-    }
-    LowestAges ages = new LowestAges(kernel, days, hardest);
+    LowestAges ages = LowestAges.of(kernel, passes, dates);
     double[][] shares = new double[passes.size()][];
     boolean[][] savesAll = new boolean[passes.size()][years];
     for (int p = 0; p < shares.length; p++) {
@@ -91,7 +73,7 @@ public final class GainBounds {
     for (int b = 0; b < biotypes; b++) {
       double[] lives = soilLives(pass, y, w, b, cohorts);
       for (int c = 0; c < cohorts; c++) {
-        double left = lives[c];
+        double left = JointAction.withMisses(kernel.house().missSoil(), lives[c]);
         if (c >= view.from[w] && c < view.up[w]) {
           int k = kernel.clock(w).classAt(ages.age(date, y, w, c));
           left *= 1 - (1 - miss) * (1 - table.survival(b, k)) * saved;
@@ -101,6 +83,7 @@ public final class GainBounds {
     }
   }
 
+  /** What lives of each cohort of all that one pass lays into the soil, none missed by it. */
   private static double[] soilLives(PreparedPass pass, int y, int w, int b, int cohorts) {
     double[] lives = new double[cohorts];
     Arrays.fill(lives, 1);

@@ -200,18 +200,18 @@ public final class Kernel {
 
   /** What the passes do; given in the order of their planned dates. */
   public Score score(List<PreparedPass> passes) {
-    return run(passes, Optional.empty(), null);
+    return run(passes, Optional.empty(), null, null, null);
   }
 
   /** The same with a site that does nothing to any plant, though its products are sprayed. */
   public Score score(List<PreparedPass> passes, Site without) {
-    return run(passes, Optional.of(without), null);
+    return run(passes, Optional.of(without), null, null, null);
   }
 
   /** What the passes leave to cost the crop, cohort by cohort. */
   public Loads loads(List<PreparedPass> passes) {
     double[] loads = new double[cohorts.size()];
-    Score score = run(passes, Optional.empty(), null, loads);
+    Score score = run(passes, Optional.empty(), null, loads, null);
     for (int y = 0; y < grid.length; y++) {
       double x = 0;
       for (int w = 0; w < clocks.length; w++) {
@@ -229,22 +229,33 @@ public final class Kernel {
     return new Loads(score, loads);
   }
 
+  /**
+   * Plants/m² alive when control is rated, as an eye weighs them, by cohort; a site may do nothing.
+   */
+  double[] rated(List<PreparedPass> passes, Optional<Site> without) {
+    double[] rated = new double[cohorts.size()];
+    run(passes, without, null, null, rated);
+    return rated;
+  }
+
   Score run(List<PreparedPass> passes, Optional<Site> without, @Nullable Census census) {
-    return run(passes, without, census, null);
+    return run(passes, without, census, null, null);
   }
 
   private Score run(
       List<PreparedPass> passes,
       Optional<Site> without,
       @Nullable Census census,
-      double @Nullable [] loads) {
+      double @Nullable [] loads,
+      double @Nullable [] rated) {
     for (int p = 1; p < passes.size(); p++) {
       if (passes.get(p).planned().isBefore(passes.get(p - 1).planned())) {
         throw new IllegalArgumentException("passes come in the order of their dates");
       }
     }
     Score score = new Score(grid.length, clocks.length, dollarsPerAcre);
-    CellWalk walk = new CellWalk(passes, without, house, clocks, cohorts.most(), census, loads);
+    CellWalk walk =
+        new CellWalk(passes, without, house, clocks, cohorts.most(), census, loads, rated);
     for (int y = 0; y < grid.length; y++) {
       double x = 0;
       for (int w = 0; w < clocks.length; w++) {
@@ -263,7 +274,7 @@ public final class Kernel {
   }
 
   CellWalk walk(List<PreparedPass> passes, Optional<Site> without) {
-    return new CellWalk(passes, without, house, clocks, cohorts.most(), null, null);
+    return new CellWalk(passes, without, house, clocks, cohorts.most(), null, null, null);
   }
 
   /** Walks a weed in a year and tells its control as an eye rates it, percent. */
@@ -277,7 +288,7 @@ public final class Kernel {
   /** Tells what of some weeds stands at the last of the passes in every year. */
   void standingAtLast(List<PreparedPass> passes, List<Integer> weeds, Census census) {
     CellWalk walk =
-        new CellWalk(passes, Optional.empty(), house, clocks, cohorts.most(), census, null);
+        new CellWalk(passes, Optional.empty(), house, clocks, cohorts.most(), census, null, null);
     for (int y = 0; y < grid.length; y++) {
       int harvest = traces.years().get(y).harvestDay();
       for (int w : weeds) {

@@ -1,6 +1,10 @@
 package org.swathbook.season;
 
+import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.swathbook.control.FoliarTable;
 import org.swathbook.control.Setback;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.TraceSet;
@@ -11,6 +15,37 @@ import org.swathbook.growth.TraceSet;
  */
 final class LowestAges {
   private final double[][][][] ages;
+
+  /**
+   * For all programs made of some passes.
+   *
+   * @param dates of the passes, rising
+   */
+  static LowestAges of(Kernel kernel, List<PreparedPass> passes, List<LocalDate> dates) {
+    TraceSet traces = kernel.traces();
+    int years = traces.years().size();
+    int[][] days = new int[dates.size()][years];
+    int[][] hardest = new int[dates.size()][traces.weeds().size()];
+    for (int[] d : days) {
+      Arrays.fill(d, -1);
+    }
+    for (PreparedPass pass : passes) {
+      int date = dates.indexOf(pass.planned());
+      for (int y = 0; y < years; y++) {
+        if (pass.isMissed(y)) {
+          continue;
+        }
+        days[date][y] = pass.day(y);
+        for (int w = 0; w < hardest[date].length; w++) {
+          FoliarTable table = pass.foliar(y, w, Optional.empty());
+          for (int b = 0; b < traces.weeds().get(w).biotypes().size(); b++) {
+            hardest[date][w] = Math.max(hardest[date][w], table.setbackRank(b, 0));
+          }
+        }
+      }
+    }
+    return new LowestAges(kernel, days, hardest);
+  }
 
   /**
    * @param days by date of the passes and year, rising by date; -1 where there is no such day

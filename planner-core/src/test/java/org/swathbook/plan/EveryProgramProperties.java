@@ -2,8 +2,6 @@ package org.swathbook.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +17,8 @@ import org.swathbook.check.HouseRuleCheck;
 /**
  * The exact search on fields drawn at random, held against every program that can be made of the
  * passes drawn: for each of its aims the same program to the cent, by the same order where several
- * come to the same, and cut short a bound that the best one keeps. There is no exact front, so
- * there is none to compare.
+ * come to the same, and cut short a bound that the best one keeps; the front has a class of its own
+ * ({@link EveryFrontProperties}).
  */
 class EveryProgramProperties {
   private static final int MOST_PASSES = 8;
@@ -45,31 +43,22 @@ class EveryProgramProperties {
     for (int list = 0; list < LISTS_OF_PASSES; list++) {
       List<Stop> stops = small.passes(MOST_PASSES);
       if (!stops.isEmpty()) {
-        compare(small, stops, random);
+        compare(new DrawnPrograms(small, stops, random), random);
       }
     }
   }
 
-  private static void compare(SmallBook small, List<Stop> drawn, Random random) {
-    List<Stop> made = new ArrayList<>();
-    List<Stop> stops = new ArrayList<>(drawn);
-    if (random.nextInt(3) == 0) {
-      // The earliest pass drawn is made already, and what else stood on its day is past.
-      Stop first = drawn.stream().min(Comparator.comparingInt(Stop::date)).orElseThrow();
-      made.add(first);
-      stops.removeIf(s -> s.date() <= first.date());
-      if (stops.isEmpty()) {
-        return;
-      }
+  private static void compare(DrawnPrograms drawn, Random random) {
+    if (drawn.stops.isEmpty()) {
+      return;
     }
-    FieldEvaluator evaluator = small.evaluator(stops, made);
+    SmallBook small = drawn.small;
+    List<Stop> stops = drawn.stops;
+    List<Stop> made = drawn.made;
+    FieldEvaluator evaluator = drawn.evaluator;
     int mostPasses = small.space().maxPasses();
-    List<Draft> drafts = new ArrayList<>(EveryProgram.of(stops, mostPasses));
-    if (!made.isEmpty()) {
-      drafts.add(Draft.EMPTY);
-    }
-    List<Walked> walked =
-        drafts.stream().filter(evaluator::legal).map(evaluator::full).sorted(Goal.BEST).toList();
+    List<Draft> drafts = drawn.drafts;
+    List<Walked> walked = drawn.walked();
     Delay delay = new Delay(small.space(), evaluator);
     Candidates candidates = new Candidates(small.book, evaluator, small.space(), stops);
     Aim other =

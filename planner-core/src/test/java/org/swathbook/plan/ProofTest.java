@@ -37,7 +37,8 @@ class ProofTest {
 
   private static Proof proof(
       ExactSearch.Result first, Map<String, ExactSearch.Result> beside, Map<String, Walked> shown) {
-    return Proof.of(new Combining.Result(2, 1, Optional.of(first), beside, List.of()), shown);
+    return Proof.of(
+        new Combining.Result(2, 1, Optional.of(first), beside, List.of(), Optional.empty()), shown);
   }
 
   @Test
@@ -87,7 +88,8 @@ class ProofTest {
 
   @Test
   void whereNothingWasCombinedNothingIsSaid() {
-    Combining.Result nothing = new Combining.Result(0, 0, Optional.empty(), Map.of(), List.of());
+    Combining.Result nothing =
+        new Combining.Result(0, 0, Optional.empty(), Map.of(), List.of(), Optional.empty());
     assertThat(Proof.of(nothing, Map.of(FIRST, better)))
         .isEqualTo(new Proof(false, Optional.empty(), List.of()));
   }

@@ -98,6 +98,8 @@ public final class PlanJson {
     search.put("exact", plan.search().exact());
     search.set("gap", Json.money(plan.search().gap()));
     search.set("proved", Json.texts(plan.search().proved()));
+    search.put("frontExact", plan.search().frontExact());
+    search.put("frontPasses", plan.search().frontPasses());
     search.set("leftOut", Json.texts(plan.search().leftOut()));
     plan.millis().ifPresent(ms -> search.put("millis", ms));
   }

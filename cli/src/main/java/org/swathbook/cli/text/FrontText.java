@@ -33,7 +33,7 @@ final class FrontText {
       "Programs met that no other met beats in cost, loss and control with the worst site gone;"
           + " steps of less than $"
           + WORTH_A_LINE
-          + " are left out. Only the programs above are judged by the whole rule book.";
+          + " are left out. The foot of the plan says over which passes no other does. Only the programs above are judged by the whole rule book.";
 
   /** Cost, loss, net return, control with the worst site gone, passes, broken house rules. */
   static List<List<String>> rows(List<FrontProgram> steps) {

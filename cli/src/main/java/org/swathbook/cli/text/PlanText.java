@@ -3,6 +3,7 @@ package org.swathbook.cli.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Catalog;
@@ -199,11 +200,37 @@ public final class PlanText {
                 + Figures.count(note.labels())
                 + " programs scored; exact: "
                 + exact(note, !plan.programs().isEmpty() && plan.programs().get(0).recommended()));
+    front(note).ifPresent(parts::add);
     plan.millis().ifPresent(ms -> parts.add("It took " + Figures.count((double) ms) + " ms"));
     if (!note.leftOut().isEmpty()) {
       parts.add("Left out before the search: " + String.join("; ", note.leftOut()));
     }
     return parts.stream().map(p -> p + ".").toList();
+  }
+
+  /** How far the front is proved; empty without a program. */
+  private static Optional<String> front(SearchNote note) {
+    if (note.gap().isEmpty()) {
+      return Optional.empty();
+    }
+    String front = "The front of cost, loss and control with the worst site gone is ";
+    if (note.frontPasses() == 0) {
+      return Optional.of(front + "over the programs met, and not proved");
+    }
+    String proved =
+        "every program made of them is on it, or one that is on it costs no more, loses no more and"
+            + " holds as well with the worst site gone";
+    return Optional.of(
+        note.frontExact()
+            ? front + "proved over all " + note.combined() + " passes: " + proved
+            : front
+                + "proved over "
+                + note.frontPasses()
+                + " of the "
+                + note.combined()
+                + " passes, those that its programs hold most: "
+                + proved
+                + "; with the others the proof was given up");
   }
 
   private static String exact(SearchNote note, boolean recommended) {
@@ -219,7 +246,8 @@ public final class PlanText {
               + passes
               + ": of all programs made of them none "
               + (recommended
-                  ? "that meets the house rules nets more"
+                  ? "that meets the house rules, and so holds with any one site of action gone as they"
+                      + " ask, nets more"
                   : "breaks fewer house rules, or as few for a higher net");
     } else {
       proof =
