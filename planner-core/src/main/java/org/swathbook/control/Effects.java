@@ -15,6 +15,7 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Weed;
+import org.swathbook.growth.Kept;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Mix;
@@ -72,7 +73,7 @@ public final class Effects {
     }
   }
 
-  /** Tables of so many tanks are kept; with more, all are made again, to the same bits. */
+  /** Tables of so many tanks are kept. */
   private static final int TANKS_KEPT = 4096;
 
   private final SharedEffects shared;
@@ -80,7 +81,7 @@ public final class Effects {
   private final List<SharedEffects.Stand> stands;
   private final TraceSet traces;
   private final List<SoilYear> years;
-  private final Map<List<ActiveKey>, MixEffect> mixes = new ConcurrentHashMap<>();
+  private final Kept<List<ActiveKey>, MixEffect> mixes = new Kept<>(TANKS_KEPT);
   private final Map<FoliarKey, Optional<SharedEffects.Plain>> foliar = new ConcurrentHashMap<>();
   private final Map<SoilKey, List<SoilEffect>> soil = new ConcurrentHashMap<>();
   private final Map<SoilKey, Optional<ResidualCurve>> residual = new ConcurrentHashMap<>();
@@ -111,10 +112,7 @@ public final class Effects {
   public MixEffect of(Mix mix) {
     List<TankActive> actives = TankActive.of(mix);
     List<ActiveKey> key = actives.stream().map(Effects::key).toList();
-    if (mixes.size() >= TANKS_KEPT) {
-      mixes.clear();
-    }
-    return mixes.computeIfAbsent(key, k -> new MixEffect(this, shared.tank(key, actives)));
+    return mixes.get(key, k -> new MixEffect(this, shared.tank(key, actives)));
   }
 
   private static ActiveKey key(TankActive a) {

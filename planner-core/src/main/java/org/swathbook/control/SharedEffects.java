@@ -1,7 +1,5 @@
 package org.swathbook.control;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +17,7 @@ import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Weed;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.growth.Kept;
 
 /**
  * What doses do that rests on labels, soils and biotypes and on no field's outdoors: computed once
@@ -102,16 +101,12 @@ public final class SharedEffects {
   private final Map<WeedKey, Stand> stands = new ConcurrentHashMap<>();
   private final Map<FreshKey, OptionalDouble> fresh = new ConcurrentHashMap<>();
   private final Map<CurveKey, Optional<FoliarCurve>> curves = new ConcurrentHashMap<>();
-  private final Cache<Object, Tank> tanks = cache();
-  private final Cache<PlainKey, Plain> plains = cache();
-  private final Cache<TableKey, FoliarTable> tables = cache();
+  private final Kept<Object, Tank> tanks = new Kept<>(TABLES_KEPT);
+  private final Kept<PlainKey, Plain> plains = new Kept<>(TABLES_KEPT);
+  private final Kept<TableKey, FoliarTable> tables = new Kept<>(TABLES_KEPT);
 
   public SharedEffects(Catalog catalog) {
     this.catalog = catalog;
-  }
-
-  private static <K, V> Cache<K, V> cache() {
-    return Caffeine.newBuilder().maximumSize(TABLES_KEPT).executor(Runnable::run).build();
   }
 
   Ground ground(Field field) {

@@ -1,7 +1,5 @@
 package org.swathbook.growth;
 
-import com.github.benmanes.caffeine.cache.Cache;
-import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -22,8 +20,7 @@ public final class SharedOutdoors {
 
   private record Season(String station, int year, int season, LocalDate observedTo) {}
 
-  private final Cache<Season, SeasonHeat> seasons =
-      Caffeine.newBuilder().maximumSize(SEASONS_KEPT).executor(Runnable::run).build();
+  private final Kept<Season, SeasonHeat> seasons = new Kept<>(SEASONS_KEPT);
 
   /** The days of a weather year that nobody edits. */
   SeasonHeat season(StationWeather station, int year, int season, LocalDate observedTo) {
@@ -35,8 +32,7 @@ public final class SharedOutdoors {
   private record Soil(String station, SoilTexture texture, double latitude) {}
 
   /** Fields and their seasons mostly come one after the other, so few are kept. */
-  private final Cache<Topsoil.Parameters, Topsoil> topsoils =
-      Caffeine.newBuilder().maximumSize(SOILS_KEPT).executor(Runnable::run).build();
+  private final Kept<Topsoil.Parameters, Topsoil> topsoils = new Kept<>(SOILS_KEPT);
 
   Topsoil topsoil(SoilTexture texture, double latitude) {
     return topsoils.get(Topsoil.Parameters.of(texture, latitude), Topsoil::new);

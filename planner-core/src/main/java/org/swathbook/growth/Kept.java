@@ -1,0 +1,33 @@
+package org.swathbook.growth;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+
+/**
+ * What was computed, by key, so that it is computed once. With more than so many all are forgotten
+ * and made again, to the same bits: rarer and cheaper than to keep account of which were asked for
+ * last, and nothing to start for a command of half a second. Several threads may use it.
+ *
+ * @param <K> with equals and hashCode
+ * @param <V> immutable, and a function of the key alone
+ */
+public final class Kept<K, V> {
+  private final int most;
+  private final Map<K, V> values = new ConcurrentHashMap<>();
+
+  /**
+   * @param most kept at a time
+   */
+  public Kept(int most) {
+    this.most = most;
+  }
+
+  /** The value of a key, computed if it is not there. */
+  public V get(K key, Function<? super K, ? extends V> compute) {
+    if (values.size() >= most && !values.containsKey(key)) {
+      values.clear();
+    }
+    return values.computeIfAbsent(key, compute);
+  }
+}
