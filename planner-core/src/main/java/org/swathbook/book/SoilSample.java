@@ -1,5 +1,7 @@
 package org.swathbook.book;
 
+import org.jspecify.annotations.Nullable;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +21,22 @@ public record SoilSample(
     OptionalDouble soilPh,
     Optional<Boolean> erodible,
     OptionalDouble residuePct) {
+
+  // Written out, as in every key that is compared at a start: see RuleId.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SoilSample o
+        && texture.equals(o.texture)
+        && organicMatterPct.equals(o.organicMatterPct)
+        && soilPh.equals(o.soilPh)
+        && erodible.equals(o.erodible)
+        && residuePct.equals(o.residuePct);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * texture.hashCode() + organicMatterPct.hashCode()) + soilPh.hashCode();
+  }
 
   /** Whether a condition holds: yes, no, or unknown for want of a fact that it needs. */
   public enum Fit {

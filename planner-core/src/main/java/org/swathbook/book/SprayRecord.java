@@ -1,5 +1,7 @@
 package org.swathbook.book;
 
+import org.jspecify.annotations.Nullable;
+
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +30,28 @@ public record SprayRecord(
     String windFrom,
     OptionalDouble tempF,
     List<String> insecticides) {
+
+  // Written out, as in every key that is compared at a start: see RuleId.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SprayRecord o
+        && start.equals(o.start)
+        && end.equals(o.end)
+        && epaRegNo.equals(o.epaRegNo)
+        && mix.equals(o.mix)
+        && target.equals(o.target)
+        && applicator.equals(o.applicator)
+        && certNo.equals(o.certNo)
+        && windMph.equals(o.windMph)
+        && windFrom.equals(o.windFrom)
+        && tempF.equals(o.tempF)
+        && insecticides.equals(o.insecticides);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * start.hashCode() + epaRegNo.hashCode()) + mix.hashCode();
+  }
 
   /** Nothing was written. */
   public static final SprayRecord EMPTY =

@@ -35,7 +35,7 @@ public final class SharedEffects {
   /** What labels measure doses by on one ground. */
   static final class Ground {
     private final Field example;
-    private final Map<HighKey, OptionalDouble> highs = new ConcurrentHashMap<>();
+    private final Map<List<Object>, OptionalDouble> highs = new ConcurrentHashMap<>();
     private final Map<IngredientId, Double> soilShares = new ConcurrentHashMap<>();
 
     private Ground(Field example) {
@@ -44,7 +44,7 @@ public final class SharedEffects {
 
     OptionalDouble high(TankActive active, Position.Phase phase) {
       return highs.computeIfAbsent(
-          new HighKey(active.ingredient().id(), active.formulations(), phase),
+          List.of(active.ingredient().id(), active.formulations(), phase),
           k -> LabelRates.high(active, example, phase));
     }
 
@@ -52,8 +52,6 @@ public final class SharedEffects {
       return soilShares.computeIfAbsent(active.id(), k -> LabelRates.soilShare(active, example));
     }
   }
-
-  private record HighKey(IngredientId active, List<String> formulations, Position.Phase phase) {}
 
   private record WeedKey(WeedId weed, List<Biotype> biotypes) {}
 
@@ -86,23 +84,17 @@ public final class SharedEffects {
     }
   }
 
-  private record PlainKey(FoliarCurve curve, double shareOfHigh) {}
-
   private record TableKey(Tank tank, Stand stand, List<Plain> plain, Optional<Site> without) {}
-
-  private record FreshKey(IngredientId active, WeedId weed) {}
-
-  private record CurveKey(IngredientId active, WeedId weed, Position.Phase phase) {}
 
   static final Plain NOTHING = new Plain(new double[HeightClasses.COUNT]);
 
   private final Catalog catalog;
   private final Map<GroundKey, Ground> grounds = new ConcurrentHashMap<>();
   private final Map<WeedKey, Stand> stands = new ConcurrentHashMap<>();
-  private final Map<FreshKey, OptionalDouble> fresh = new ConcurrentHashMap<>();
-  private final Map<CurveKey, Optional<FoliarCurve>> curves = new ConcurrentHashMap<>();
+  private final Map<List<Object>, OptionalDouble> fresh = new ConcurrentHashMap<>();
+  private final Map<List<Object>, Optional<FoliarCurve>> curves = new ConcurrentHashMap<>();
   private final Kept<Object, Tank> tanks = new Kept<>(TABLES_KEPT);
-  private final Kept<PlainKey, Plain> plains = new Kept<>(TABLES_KEPT);
+  private final Kept<List<Object>, Plain> plains = new Kept<>(TABLES_KEPT);
   private final Kept<TableKey, FoliarTable> tables = new Kept<>(TABLES_KEPT);
 
   public SharedEffects(Catalog catalog) {
@@ -129,17 +121,17 @@ public final class SharedEffects {
 
   OptionalDouble fresh(Ingredient active, Weed weed) {
     return fresh.computeIfAbsent(
-        new FreshKey(active.id(), weed.id()), k -> Responses.fresh(catalog, active, weed));
+        List.of(active.id(), weed.id()), k -> Responses.fresh(catalog, active, weed));
   }
 
   Optional<FoliarCurve> curve(Ingredient active, Weed weed, Position.Phase phase) {
     return curves.computeIfAbsent(
-        new CurveKey(active.id(), weed.id(), phase),
+        List.of(active.id(), weed.id(), phase),
         k -> Responses.foliar(catalog, active, weed, phase));
   }
 
   Plain plain(FoliarCurve curve, double shareOfHigh) {
-    return plains.get(new PlainKey(curve, shareOfHigh), k -> new Plain(curve.table(shareOfHigh)));
+    return plains.get(List.of(curve, shareOfHigh), k -> new Plain(curve.table(shareOfHigh)));
   }
 
   FoliarTable table(Tank tank, Stand stand, List<Plain> plain, Optional<Site> without) {

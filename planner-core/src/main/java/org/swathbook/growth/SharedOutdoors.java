@@ -1,6 +1,7 @@
 package org.swathbook.growth;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.swathbook.catalog.SoilTexture;
@@ -16,32 +17,30 @@ public final class SharedOutdoors {
   private static final int SOILS_KEPT = 500;
   private static final int SEASONS_KEPT = 1000;
 
-  private final Map<Soil, SoilAge.Parameters> known = new ConcurrentHashMap<>();
+  private final Map<List<Object>, SoilAge.Parameters> known = new ConcurrentHashMap<>();
 
-  private record Season(String station, int year, int season, LocalDate observedTo) {}
-
-  private final Kept<Season, SeasonHeat> seasons = new Kept<>(SEASONS_KEPT);
+  // Keys of several things are lists of them: as records they would have to be linked at every start.
+  private final Kept<List<Object>, SeasonHeat> seasons = new Kept<>(SEASONS_KEPT);
 
   /** The days of a weather year that nobody edits. */
   SeasonHeat season(StationWeather station, int year, int season, LocalDate observedTo) {
     return seasons.get(
-        new Season(station.id(), year, season, observedTo),
+        List.of(station.id(), year, season, observedTo),
         k -> new SeasonHeat(ScenarioDays.of(station, year, season, observedTo, WeatherEdit.NONE)));
   }
 
-  private record Soil(String station, SoilTexture texture, double latitude) {}
-
   /** Fields and their seasons mostly come one after the other, so few are kept. */
-  private final Kept<Topsoil.Parameters, Topsoil> topsoils = new Kept<>(SOILS_KEPT);
+  private final Kept<List<Object>, Topsoil> topsoils = new Kept<>(SOILS_KEPT);
 
   Topsoil topsoil(SoilTexture texture, double latitude) {
-    return topsoils.get(Topsoil.Parameters.of(texture, latitude), Topsoil::new);
+    return topsoils.get(
+        List.of(texture, latitude), k -> new Topsoil(Topsoil.Parameters.of(texture, latitude)));
   }
 
   SoilAge.Parameters ageing(
       StationWeather station, SoilTexture texture, double latitude, Topsoil topsoil) {
     return known.computeIfAbsent(
-        new Soil(station.id(), texture, latitude),
+        List.of(station.id(), texture, latitude),
         k -> new SoilAge.Parameters(SoilAge.reference(station, topsoil)));
   }
 }

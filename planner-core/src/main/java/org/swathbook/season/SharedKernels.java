@@ -3,8 +3,8 @@ package org.swathbook.season;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.swathbook.catalog.Catalog;
-import org.swathbook.catalog.HeightCurve;
 import org.swathbook.catalog.Weed;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.control.SharedEffects;
 import org.swathbook.growth.HeightModel;
 
@@ -14,7 +14,7 @@ import org.swathbook.growth.HeightModel;
  */
 public final class SharedKernels {
   private final SharedEffects effects;
-  private final Map<HeightCurve, HeightClock> clocks = new ConcurrentHashMap<>();
+  private final Map<WeedId, HeightClock> clocks = new ConcurrentHashMap<>();
 
   public SharedKernels(Catalog catalog) {
     this.effects = new SharedEffects(catalog);
@@ -25,6 +25,6 @@ public final class SharedKernels {
   }
 
   HeightClock clock(Weed weed, HeightModel model) {
-    return clocks.computeIfAbsent(weed.height(), k -> new HeightClock(model));
+    return clocks.computeIfAbsent(weed.id(), k -> new HeightClock(model));
   }
 }
