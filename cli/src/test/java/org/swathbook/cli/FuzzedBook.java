@@ -514,7 +514,9 @@ final class FuzzedBook implements AutoCloseable {
       if (called.err().isBlank()) {
         return "refused without a word";
       }
-      for (String line : called.err().split("\n", -1)) {
+      // Questions that were asked stand before what is said of the answers.
+      String told = called.err().substring(Math.max(0, called.err().indexOf("answers:1:1: ")));
+      for (String line : told.split("\n", -1)) {
         if (!line.isEmpty() && !PLAIN.matcher(line).matches()) {
           return "no plain line: " + line;
         }

@@ -65,29 +65,24 @@ final class MutatedText {
 
   private byte[] spoilt(String text) {
     byte[] bytes = text.getBytes(UTF_8);
-    switch (random.nextInt(9)) {
-      case 0:
-        return text.getBytes(UTF_16);
-      case 1:
-        return text.getBytes(ISO_8859_1);
-      case 2:
-        return ("\ufeff" + text).getBytes(UTF_8);
-      case 3:
-        return text.replace("\n", "\r").getBytes(UTF_8);
-      case 4:
-        return text.replace("\n", "\r\n").getBytes(UTF_8);
-      case 5:
-        return Arrays.copyOf(bytes, upTo(bytes.length));
-      case 6:
-        return Arrays.copyOf(bytes, bytes.length + upTo(3_000));
-      case 7:
-        return new byte[0];
-      default:
-        for (int i = 1 + random.nextInt(8); i > 0 && bytes.length > 0; i--) {
-          bytes[upTo(bytes.length)] ^= (byte) (1 << random.nextInt(8));
-        }
-        return bytes;
+    return switch (random.nextInt(9)) {
+      case 0 -> text.getBytes(UTF_16);
+      case 1 -> text.getBytes(ISO_8859_1);
+      case 2 -> ("\ufeff" + text).getBytes(UTF_8);
+      case 3 -> text.replace("\n", "\r").getBytes(UTF_8);
+      case 4 -> text.replace("\n", "\r\n").getBytes(UTF_8);
+      case 5 -> Arrays.copyOf(bytes, upTo(bytes.length));
+      case 6 -> Arrays.copyOf(bytes, bytes.length + upTo(3_000));
+      case 7 -> new byte[0];
+      default -> flipped(bytes);
+    };
+  }
+
+  private byte[] flipped(byte[] bytes) {
+    for (int i = 1 + random.nextInt(8); i > 0 && bytes.length > 0; i--) {
+      bytes[upTo(bytes.length)] ^= (byte) (1 << random.nextInt(8));
     }
+    return bytes;
   }
 
   private String scribbled(String text) {

@@ -21,6 +21,7 @@ import net.jqwik.api.lifecycle.BeforeContainer;
  * plain problems with file, line and column and exit code 2. The numbers drawn say which mistakes
  * are made; a failure names the input, so nothing is gained by looking for smaller numbers.
  */
+@SuppressWarnings("NullAway.Init") // Filled before the container's first property.
 class SpoiltInputProperties {
   private static Path folder = Path.of("");
   private static FuzzedBook book;

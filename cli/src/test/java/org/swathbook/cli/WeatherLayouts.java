@@ -63,9 +63,14 @@ final class WeatherLayouts {
                                 d.low(),
                                 d.rain()))),
         table(
-            "Latitude: 40.7  Longitude: -98.6\nX & Y on Lambert Conformal Conic: 1 2\nTile: 1\n"
-                + "Elevation: 600 meters\nAll years; all variables; Daymet, invented\n\n"
-                + "year,yday,prcp (mm/day),tmax (deg c),tmin (deg c)",
+            """
+            Latitude: 40.7  Longitude: -98.6
+            X & Y on Lambert Conformal Conic: 1 2
+            Tile: 1
+            Elevation: 600 meters
+            All years; all variables; Daymet, invented
+
+            year,yday,prcp (mm/day),tmax (deg c),tmin (deg c)""",
             days.stream()
                 .filter(d -> d.date().getDayOfYear() <= 365)
                 .map(
