@@ -67,7 +67,7 @@ public final class HandoutHtml {
       if (!plan.isRefused()) {
         plan.programs().get(0).outcome().passes().stream()
             .filter(p -> !p.made())
-            .forEach(p -> rows.add(row(plan, p, of.get(plan))));
+            .forEach(p -> rows.add(row(plan, p, of.getOrDefault(plan, ""))));
       }
     }
     rows.sort(Comparator.comparing(Row::date));
