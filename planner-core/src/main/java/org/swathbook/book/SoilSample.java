@@ -1,11 +1,10 @@
 package org.swathbook.book;
 
-import org.jspecify.annotations.Nullable;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Limit;
 import org.swathbook.catalog.SoilCondition;
 import org.swathbook.catalog.SoilTexture;

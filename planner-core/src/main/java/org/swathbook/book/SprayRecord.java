@@ -1,11 +1,10 @@
 package org.swathbook.book;
 
-import org.jspecify.annotations.Nullable;
-
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a journal row keeps of a spraying besides product and rate; much of it is what the law asks

@@ -19,7 +19,8 @@ public final class SharedOutdoors {
 
   private final Map<List<Object>, SoilAge.Parameters> known = new ConcurrentHashMap<>();
 
-  // Keys of several things are lists of them: as records they would have to be linked at every start.
+  // Keys of several things are lists of them: as records they would have to be linked at every
+  // start.
   private final Kept<List<Object>, SeasonHeat> seasons = new Kept<>(SEASONS_KEPT);
 
   /** The days of a weather year that nobody edits. */
