@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Holds the figures of a page against the JSON document of the same command. What a template marks
@@ -119,7 +120,7 @@ final class PageFigures {
   }
 
   /** As many decimals as the words have; a mark names them where words leave zeros out. */
-  private static boolean isOf(BigDecimal value, String pointer, JsonNode node) {
+  private static boolean isOf(BigDecimal value, String pointer, @Nullable JsonNode node) {
     if (node == null || !(node.isNumber() || node.isArray())) {
       return false;
     }

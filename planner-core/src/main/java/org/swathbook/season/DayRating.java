@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.program.Mix;
 
@@ -62,15 +63,15 @@ public final class DayRating {
     kernel.run(
         walked,
         Optional.empty(),
-        (pass, year, weed, biotype, from, up, alive, age, heightClass) -> {
+        (pass, year, weed, biotype, from, up, alive, heightCm, heightClass) -> {
           if (pass == last) {
-            see(year, weed, biotype, from, up, alive, age);
+            see(year, weed, biotype, from, up, alive, heightCm);
           }
         });
   }
 
   private void see(
-      int year, int weed, int biotype, int from, int up, double[] alive, double[] age) {
+      int year, int weed, int biotype, int from, int up, double[] alive, double[] heightCm) {
     SeasonTrace trace = kernel.traces().years().get(year);
     int day = trace.dayOf(on);
     YearWeed cell = kernel.cell(year, weed);
@@ -82,14 +83,16 @@ public final class DayRating {
         continue;
       }
       double plants = share * number[c];
-      treated[year][weed] += plants * alive[c] * mass(trace, weed, age[c]);
-      untreated[year][weed] += plants * mass(trace, weed, trace.cohorts(weed).age(c, day));
+      if (alive[c] > 0) {
+        treated[year][weed] += plants * alive[c] * mass(heightCm[c]);
+      }
+      CohortSet cohorts = trace.cohorts(weed);
+      untreated[year][weed] += plants * mass(cohorts.model().heightCm(cohorts.age(c, day)));
     }
   }
 
-  private static double mass(SeasonTrace trace, int weed, double age) {
-    double cm = trace.cohorts(weed).model().heightCm(age);
-    return cm * cm;
+  private static double mass(double heightCm) {
+    return heightCm * heightCm;
   }
 
   /** Control of a weed in a year, percent; NaN where nothing would stand untreated. */

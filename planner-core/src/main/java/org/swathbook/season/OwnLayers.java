@@ -13,7 +13,6 @@ import org.swathbook.growth.TraceSet;
  * changes them. Two threads may both find them, to the same days.
  */
 final class OwnLayers {
-  private static final int LEAST_DAYS = LayerFinder.LEAST_DAYS;
 
   private final @Nullable List<Optional<LayerSpan>>[] byWeed;
 
@@ -67,7 +66,7 @@ final class OwnLayers {
     while (end + 1 < days && soil.layerControl(0, end + 1, false) >= threshold) {
       end++;
     }
-    return start < days && end - start + 1 >= LEAST_DAYS
+    return start < days && end - start + 1 >= LayerFinder.LEAST_DAYS
         ? Optional.of(new LayerSpan(0, pressure.weed().id(), actives, start, end))
         : Optional.empty();
   }

@@ -36,6 +36,9 @@ class ModelCardsTest {
           "SharedEffects.TABLES_KEPT",
           "SharedOutdoors.SOILS_KEPT",
           "SharedOutdoors.SEASONS_KEPT",
+          // what is more than any rounding, and stands for no end, in bounds of the search
+          "ExposureBounds.ROUNDING",
+          "ControlBounds.ALL",
           // how finely a look-up is cut
           "HeightClock.SLICES_PER_CLASS");
 

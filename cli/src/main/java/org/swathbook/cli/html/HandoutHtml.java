@@ -50,7 +50,7 @@ public final class HandoutHtml {
     Map<String, List<PlannedField>> byGrower = new LinkedHashMap<>();
     plans.forEach(p -> byGrower.computeIfAbsent(p.field().grower(), g -> new ArrayList<>()).add(p));
     List<HandoutPage.Farm> farms = new ArrayList<>();
-    Map<PlannedField, String> at = new IdentityHashMap<>();
+    IdentityHashMap<PlannedField, String> at = new IdentityHashMap<>();
     plans.forEach(p -> at.put(p, "/fields/" + at.size()));
     byGrower.forEach(
         (grower, of) -> farms.add(html.farm(grower, of, at, "/growers/" + farms.size())));
