@@ -23,7 +23,8 @@ class TourTest {
   private static final Path README = ROOT.resolve("README.md");
   private static final Pattern SHOWN =
       Pattern.compile(
-          "(<!-- shown: (.+), from \"(.+)\" to \"(.+)\" -->\n```\n)(.*?)(```\n)", Pattern.DOTALL);
+          "(<!-- shown: ([^\n\"]+), from \"([^\"]+)\" to \"([^\"]+)\" -->\n```\n)(.*?)(```\n)",
+          Pattern.DOTALL);
 
   private final Map<String, List<String>> printed = new HashMap<>();
 
@@ -56,7 +57,7 @@ class TourTest {
     List<String> all = printed(call);
     int begin = first(all, 0, from);
     List<String> some = new ArrayList<>(all.subList(begin, first(all, begin + 1, to)));
-    while (some.get(some.size() - 1).isBlank()) {
+    while (some.get(some.size() - 1).replace("-", "").isBlank()) {
       some.remove(some.size() - 1);
     }
     return String.join("\n", some) + "\n";
