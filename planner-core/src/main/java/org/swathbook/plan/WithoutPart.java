@@ -1,5 +1,6 @@
 package org.swathbook.plan;
 
+import org.swathbook.plan.draft.Broken;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
