@@ -1,8 +1,5 @@
 package org.swathbook.plan.change;
 
-import org.swathbook.plan.choice.DateGrid;
-import org.swathbook.plan.choice.DoseOption;
-import org.swathbook.plan.choice.FilledMix;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +10,9 @@ import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Quantity;
+import org.swathbook.plan.choice.DateGrid;
+import org.swathbook.plan.choice.DoseOption;
+import org.swathbook.plan.choice.FilledMix;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
@@ -127,9 +127,7 @@ public final class ChangeMaker {
       SingleChange.Kind kind, StandingPass s, List<Dose> rest, List<Dose> in, Optional<Dose> out) {
     List<Dose> tank = new ArrayList<>(rest);
     tank.addAll(in);
-    Mix old = s.pass().mix();
-    Mix mix = new Mix(tank, old.adjuvants(), old.gallonsPerAcre());
-    Program changed = replacing(s.pass(), new Pass(s.pass().at(), mix));
+    Program changed = replacing(s.pass(), new Pass(s.pass().at(), s.pass().mix().with(tank)));
     return new SingleChange(kind, s.planned(), Optional.empty(), in, out, changed);
   }
 
@@ -142,7 +140,7 @@ public final class ChangeMaker {
         Optional.empty(),
         List.of(),
         Optional.empty(),
-        new Program(program.name(), program.field(), passes));
+        program.with(passes));
   }
 
   private void moves(StandingPass s, List<SingleChange> out) {
@@ -205,7 +203,7 @@ public final class ChangeMaker {
         Optional.empty(),
         tank,
         Optional.empty(),
-        new Program(program.name(), program.field(), passes));
+        program.with(passes));
   }
 
   /** The change with what its new tank asks for beside the products. */
@@ -220,7 +218,7 @@ public final class ChangeMaker {
       boolean stood = before.passes().stream().anyMatch(old -> old.equals(p));
       passes.add(stood ? p : new Pass(p.at(), filled(book, traces, p)));
     }
-    return new Program(changed.name(), changed.field(), passes);
+    return changed.with(passes);
   }
 
   private static Mix filled(Book book, TraceSet traces, Pass p) {
@@ -247,13 +245,6 @@ public final class ChangeMaker {
   }
 
   private Program replacing(Pass old, Pass with) {
-    List<Pass> passes = new ArrayList<>(program.passes());
-    for (int i = 0; i < passes.size(); i++) {
-      if (passes.get(i).equals(old)) {
-        passes.set(i, with);
-        break;
-      }
-    }
-    return new Program(program.name(), program.field(), passes);
+    return program.replacing(program.passes().indexOf(old), with);
   }
 }

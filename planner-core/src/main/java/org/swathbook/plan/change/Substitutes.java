@@ -1,8 +1,5 @@
 package org.swathbook.plan.change;
 
-import org.swathbook.plan.choice.DoseOption;
-import org.swathbook.plan.choice.OptionMaker;
-import org.swathbook.plan.choice.PlanWishes;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,14 +15,15 @@ import org.swathbook.catalog.ProductId;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.choice.DoseOption;
+import org.swathbook.plan.choice.OptionMaker;
+import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.Dose;
-import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.PassOutcome;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.WeedOutcome;
@@ -125,20 +123,18 @@ public final class Substitutes {
     return List.copyOf(out.subList(0, Math.min(NAMED, out.size())));
   }
 
-  private Program without(LocalDate planned, ProductId product) {
-    Mix mix =
-        now.passes().stream()
-            .filter(p -> p.planned().equals(planned))
-            .map(PassOutcome::mix)
-            .filter(m -> m.doses().stream().anyMatch(d -> d.product().id().equals(product)))
+  /** The program as it stands without the product in that pass; others keep it. */
+  Program without(LocalDate planned, ProductId product) {
+    Program program = now.program();
+    Pass pass =
+        passes.of(program).stream()
+            .filter(s -> s.planned().equals(planned))
+            .map(StandingPass::pass)
+            .filter(p -> p.mix().holds(product))
             .findFirst()
             .orElseThrow(() -> new IllegalArgumentException("no " + product + " on " + planned));
-    List<Dose> left = mix.doses().stream().filter(d -> !d.product().id().equals(product)).toList();
-    Mix less = new Mix(left, mix.adjuvants(), mix.gallonsPerAcre());
-    Program program = now.program();
-    List<Pass> passes = new ArrayList<>(program.passes());
-    passes.replaceAll(p -> p.mix().equals(mix) ? new Pass(p.at(), less) : p);
-    return new Program(program.name(), program.field(), passes);
+    Pass less = new Pass(pass.at(), pass.mix().without(product));
+    return program.replacing(program.passes().indexOf(pass), less);
   }
 
   /** On every weed that loses at least half as much without the product as the one hit hardest. */

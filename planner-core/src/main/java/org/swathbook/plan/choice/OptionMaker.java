@@ -101,8 +101,8 @@ public final class OptionMaker {
    */
   private static void practicalAmounts(
       Product product, SoilRates.Allowed allowed, Set<Double> out) {
-    double low = productAmount(product, allowed.range().low());
-    double high = productAmount(product, allowed.range().high());
+    double low = Doses.productRate(product, allowed.range().low()).amount();
+    double high = Doses.productRate(product, allowed.range().high()).amount();
     if (Quantity.exceeds(low, high)) {
       return;
     }
@@ -120,11 +120,6 @@ public final class OptionMaker {
   /** Removes the dust of binary fractions, so that 3 steps of 0.1 read 0.3. */
   private static double clean(double x) {
     return Math.rint(x * 1e6) / 1e6;
-  }
-
-  private static double productAmount(Product product, Rate active) {
-    double perHa = product.contents().get(0).concentration().productPerHa(active.kgPerHa());
-    return Doses.productRate(product, perHa).amount();
   }
 
   private boolean worthALook(Ingredient active) {
