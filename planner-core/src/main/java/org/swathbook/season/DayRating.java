@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.program.Mix;
 
@@ -62,34 +63,37 @@ public final class DayRating {
     kernel.run(
         walked,
         Optional.empty(),
-        (pass, year, weed, biotype, from, up, alive, age, heightClass) -> {
-          if (pass == last) {
-            see(year, weed, biotype, from, up, alive, age);
+        up -> {
+          if (up.pass() == last) {
+            see(up);
           }
         });
   }
 
-  private void see(
-      int year, int weed, int biotype, int from, int up, double[] alive, double[] age) {
-    SeasonTrace trace = kernel.traces().years().get(year);
+  private void see(StandingCohorts up) {
+    int weed = up.weed();
+    SeasonTrace trace = kernel.traces().years().get(up.year());
+    CohortSet cohorts = trace.cohorts(weed);
     int day = trace.dayOf(on);
-    YearWeed cell = kernel.cell(year, weed);
+    YearWeed cell = kernel.cell(up.year(), weed);
     double[] number = day < trace.plantingDay() ? cell.first : cell.start;
-    double share = kernel.traces().weeds().get(weed).biotypes().get(biotype).share();
+    double share = kernel.traces().weeds().get(weed).biotypes().get(up.biotype()).share();
     int first = upFrom.equals(LocalDate.MIN) ? 0 : trace.dayOf(upFrom);
-    for (int c = from; c < up; c++) {
-      if (trace.cohorts(weed).emergedOn(c) < first) {
+    for (int c = up.from(); c < up.up(); c++) {
+      if (cohorts.emergedOn(c) < first) {
         continue;
       }
       double plants = share * number[c];
-      treated[year][weed] += plants * alive[c] * mass(trace, weed, age[c]);
-      untreated[year][weed] += plants * mass(trace, weed, trace.cohorts(weed).age(c, day));
+      double alive = up.alive()[c];
+      if (alive > 0) {
+        treated[up.year()][weed] += plants * alive * mass(up.heightCm()[c]);
+      }
+      untreated[up.year()][weed] += plants * mass(cohorts.heightCm(c, day));
     }
   }
 
-  private static double mass(SeasonTrace trace, int weed, double age) {
-    double cm = trace.cohorts(weed).model().heightCm(age);
-    return cm * cm;
+  private static double mass(double heightCm) {
+    return heightCm * heightCm;
   }
 
   /** Control of a weed in a year, percent; NaN where nothing would stand untreated. */
