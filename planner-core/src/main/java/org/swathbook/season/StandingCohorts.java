@@ -11,6 +11,8 @@ package org.swathbook.season;
  * @param heightCm of each cohort of which any plant is alive
  * @param heightClass by which the pass acts
  */
+// Copies would cost more than the walk itself, and nobody compares two of them.
+@SuppressWarnings("ArrayRecordComponent")
 record StandingCohorts(
     int pass,
     int year,
