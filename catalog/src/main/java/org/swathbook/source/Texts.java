@@ -116,6 +116,15 @@ public final class Texts {
     return (int) days;
   }
 
+  /** {@code 14} or {@code 14 days}. */
+  public static int bareDays(String text) {
+    int days = text.contains("day") ? days(text) : whole(text);
+    if (days < 0) {
+      throw new MeasureException("'" + text + "' is below zero; write 0 or more days");
+    }
+    return days;
+  }
+
   /** {@code 2027-05-10}. */
   public static LocalDate date(String text) {
     String t = text.strip();

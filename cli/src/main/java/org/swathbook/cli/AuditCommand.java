@@ -34,7 +34,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Looks through the journal of fields: diversity of sites, or the ledger. */
@@ -59,11 +58,7 @@ import picocli.CommandLine.Spec;
 final class AuditCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
-  @Parameters(
-      arity = "0..*",
-      paramLabel = "FIELD",
-      description = "Ids of fields, ND-1 for example; all fields of the book when left out.")
-  List<String> names = List.of();
+  @Mixin AskedFields asked = new AskedFields();
 
   @Option(names = "--ledger", description = "Used and left of labels' limits, and open intervals.")
   boolean ledger;
@@ -149,18 +144,18 @@ final class AuditCommand implements Callable<Integer> {
   private String againstJournal(Book book, LocalDate today) {
     PlannedAndApplied compared =
         new PlannedProgram(bookOption.paths(), book)
-            .compare(planned, season, !changes.isEmpty() || ledger || !names.isEmpty());
+            .compare(planned, season, !changes.isEmpty() || ledger || !asked.typed.isEmpty());
     ReportHead head = ReportHead.of(book, List.of(), today);
     return output.json ? PlannedJson.of(head, compared) : PlannedText.of(book, head, compared);
   }
 
   private List<Field> fields(Book book) {
-    if (names.isEmpty()) {
+    if (asked.typed.isEmpty()) {
       return book.fields();
     }
     Problems problems = new Problems();
     List<String> known = book.fields().stream().map(f -> f.id().value()).toList();
-    names.stream()
+    asked.typed.stream()
         .filter(n -> book.findField(n).isEmpty())
         .forEach(
             n ->
@@ -169,6 +164,6 @@ final class AuditCommand implements Callable<Integer> {
                     "'" + n + "' is no field of the book",
                     "write one of " + String.join(", ", known)));
     problems.throwIfAny();
-    return names.stream().distinct().map(n -> book.findField(n).orElseThrow()).toList();
+    return asked.typed.stream().distinct().map(n -> book.findField(n).orElseThrow()).toList();
   }
 }

@@ -29,7 +29,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The sheet by which a sprayer is filled. */
@@ -51,16 +50,7 @@ import picocli.CommandLine.Spec;
 final class LoadCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
-  @Parameters(
-      arity = "0..*",
-      paramLabel = "MIX",
-      description =
-          "A file, else a name in the folder mixes of the book; with --pass in the folder programs;"
-              + " with --field the products and adjuvants, each with its rate.")
-  List<String> words = List.of();
-
-  @Option(names = "--pass", paramLabel = "N", description = "Pass of the program named, from 1.")
-  @Nullable Integer pass;
+  @Mixin NamedTank which = new NamedTank();
 
   @Option(
       names = "--acres",
@@ -90,7 +80,7 @@ final class LoadCommand implements Callable<Integer> {
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     if (isDay()) {
-      output.print(LoadOrder.of(book, paths, words, today, output.json));
+      output.print(LoadOrder.of(book, paths, which.words, today, output.json));
       return ExitCode.DONE;
     }
     NamedJob named = named(book, paths, today);
@@ -121,21 +111,22 @@ final class LoadCommand implements Callable<Integer> {
   }
 
   private void checkCall() {
-    if (words.isEmpty()) {
+    if (which.words.isEmpty()) {
       throw wrong("nothing to load: name a mix, a program with --pass, or --field with products");
     }
     if (html.html != null ? output.json : html.force) {
       throw wrong("--html writes a page in place of --json; --force goes with --html");
     }
-    if (isDay() && (pass != null || acres != null || tankGallons != null || html.html != null)) {
+    if (isDay()
+        && (which.pass != null || acres != null || tankGallons != null || html.html != null)) {
       throw wrong(
           "several mixes are put in order; their sheets, with --acres, --tank, --pass and --html, are"
               + " made one at a time, and products typed here need --field");
     }
-    if (typed.tank.field != null && pass != null) {
+    if (typed.tank.field != null && which.pass != null) {
       throw wrong("--pass is of a program; --field is for products typed here");
     }
-    if (typed.tank.field == null && pass == null && typed.hasDateOrVolume()) {
+    if (typed.tank.field == null && which.pass == null && typed.hasDateOrVolume()) {
       throw wrong(
           "--date and --volume belong to products typed here or a pass; a mix file says them"
               + " itself");
@@ -147,7 +138,7 @@ final class LoadCommand implements Callable<Integer> {
 
   /** Several mixes are the loads of one sprayer and day. */
   private boolean isDay() {
-    return typed.tank.field == null && words.size() > 1;
+    return typed.tank.field == null && which.words.size() > 1;
   }
 
   private ParameterException wrong(String what) {
@@ -157,13 +148,13 @@ final class LoadCommand implements Callable<Integer> {
   private NamedJob named(Book book, BookPaths paths, LocalDate today) {
     LocalDate date = typed.dateOr(today);
     if (typed.tank.field != null) {
-      return NamedJob.typed(book, typed.tank.field, date, typed.tank.volume(), words, "load");
+      return NamedJob.typed(book, typed.tank.field, date, typed.tank.volume(), which.words, "load");
     }
-    if (pass == null) {
-      return NamedJob.mix(book, paths, words.get(0));
+    if (which.pass == null) {
+      return NamedJob.mix(book, paths, which.words.get(0));
     }
     SeasonDates.check(book.season(), date, Mark.startOf("--date"));
-    NamedJob named = NamedJob.pass(book, paths, words.get(0), pass, date);
+    NamedJob named = NamedJob.pass(book, paths, which.words.get(0), which.pass, date);
     Mix mix = named.job().mix();
     if (typed.tank.volume().isEmpty()) {
       return named;
@@ -217,7 +208,7 @@ final class LoadCommand implements Callable<Integer> {
 
   /** Whether a file of the book holds the tank, with all that belongs to it. */
   private boolean isFile() {
-    return typed.tank.field == null && pass == null;
+    return typed.tank.field == null && which.pass == null;
   }
 
   /** Empty for a tank that may not be sprayed. */

@@ -26,10 +26,10 @@ import org.swathbook.cli.xlsx.Workbooks;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.plan.FieldPlan;
-import org.swathbook.plan.PlanWishes;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Planner;
-import org.swathbook.plan.Substitutes;
+import org.swathbook.plan.change.Substitutes;
+import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.Dose;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.PassOutcome;
@@ -39,7 +39,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What to buy for planned programs. */
@@ -59,11 +58,7 @@ import picocli.CommandLine.Spec;
 final class OrderCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
-  @Parameters(
-      arity = "0..*",
-      paramLabel = "FIELD",
-      description = "Ids of fields, ND-1 for example; all fields of the book when left out.")
-  List<String> typed = new ArrayList<>();
+  @Mixin AskedFields asked = new AskedFields();
 
   @Option(
       names = "--program",
@@ -99,7 +94,7 @@ final class OrderCommand implements Callable<Integer> {
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
-    List<Field> fields = AskedFields.of(book, typed, spec.commandLine());
+    List<Field> fields = asked.of(book);
     FieldPrograms kept = FieldPrograms.read(book, paths, fields, programs);
     Progress progress = new Progress(spec.commandLine().getErr(), System.nanoTime());
     for (Field f : fields) {

@@ -27,9 +27,9 @@ import org.swathbook.cli.text.KeepText;
 import org.swathbook.cli.text.PlanText;
 import org.swathbook.cli.text.QueueText;
 import org.swathbook.plan.FieldPlan;
-import org.swathbook.plan.PlanWishes;
 import org.swathbook.plan.Planner;
 import org.swathbook.plan.WhyNot;
+import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.FieldId;
 import org.swathbook.program.Program;
 import picocli.CommandLine.Command;
@@ -37,7 +37,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Plans the season of fields. */
@@ -52,11 +51,7 @@ import picocli.CommandLine.Spec;
 final class PlanCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
-  @Parameters(
-      arity = "0..*",
-      paramLabel = "FIELD",
-      description = "Ids of fields, ND-1 for example; all fields of the book when left out.")
-  List<String> typed = new ArrayList<>();
+  @Mixin AskedFields asked = new AskedFields();
 
   @Mixin BookOption bookOption = new BookOption();
   @Mixin TodayOption todayOption = new TodayOption();
@@ -121,7 +116,7 @@ final class PlanCommand implements Callable<Integer> {
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
-    List<Field> fields = AskedFields.of(book, typed, spec.commandLine());
+    List<Field> fields = asked.of(book);
     PlanWishes wishes = wishOptions.read(book.catalog());
     wishOptions.asked(book.catalog());
     if (queueOption.queue) {
@@ -194,7 +189,7 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--keep goes without --compare, --timing and --why-not");
     }
-    Program program = keepOption.read(book, paths, typed, fields);
+    Program program = keepOption.read(book, paths, asked.typed, fields);
     Field field = book.findField(program.field().value()).orElseThrow();
     if (save) {
       saved.checkFree(List.of(field));

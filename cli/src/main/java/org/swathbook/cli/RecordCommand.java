@@ -37,7 +37,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes into the journal what was sprayed. */
@@ -58,16 +57,7 @@ import picocli.CommandLine.Spec;
 final class RecordCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
-  @Parameters(
-      arity = "0..*",
-      paramLabel = "MIX",
-      description =
-          "A file, else a name in the folder mixes of the book; with --pass in the folder programs;"
-              + " with --field the products and adjuvants, each with its rate.")
-  List<String> words = List.of();
-
-  @Option(names = "--pass", paramLabel = "N", description = "Pass of the program named, from 1.")
-  @Nullable Integer pass;
+  @Mixin NamedTank which = new NamedTank();
 
   @Option(
       names = "--corrects",
@@ -149,8 +139,8 @@ final class RecordCommand implements Callable<Integer> {
 
   /** Whether nothing is said of a pass that is to be written down. */
   private boolean saysNothingElse() {
-    return words.isEmpty()
-        && pass == null
+    return which.words.isEmpty()
+        && which.pass == null
         && corrects == null
         && id == null
         && !voids
@@ -184,23 +174,27 @@ final class RecordCommand implements Callable<Integer> {
       }
       return;
     }
-    if (voids && (corrects == null || !words.isEmpty())) {
+    if (voids && (corrects == null || !which.words.isEmpty())) {
       throw wrong("--void goes with --corrects ID/LINE alone");
     }
     if (corrects != null) {
-      if (words.size() > 1 || pass != null || typed.field != null || id != null || again) {
+      if (which.words.size() > 1
+          || which.pass != null
+          || typed.field != null
+          || id != null
+          || again) {
         throw wrong(
             "--corrects mends one row; give what is to be different, and at most a product");
       }
       return;
     }
-    if (words.isEmpty()) {
+    if (which.words.isEmpty()) {
       throw wrong("nothing to record: name a mix, a program with --pass, or --field with products");
     }
-    if (typed.field == null && words.size() != 1) {
+    if (typed.field == null && which.words.size() != 1) {
       throw wrong("one mix at a time; products typed here need --field");
     }
-    if (typed.field != null && pass != null) {
+    if (typed.field != null && which.pass != null) {
       throw wrong("--pass is of a program; --field is for products typed here");
     }
     if (typed.hasVolume() && (typed.field == null || typed.volumeIsWrong())) {
@@ -259,11 +253,11 @@ final class RecordCommand implements Callable<Integer> {
   private NamedJob named(Book book, BookPaths paths, LocalDate today) {
     if (typed.field != null) {
       return NamedJob.typed(
-          book, typed.field, dateIn(book, today), typed.volume(), words, "record");
+          book, typed.field, dateIn(book, today), typed.volume(), which.words, "record");
     }
-    return pass != null
-        ? NamedJob.pass(book, paths, words.get(0), pass, dateIn(book, today))
-        : NamedJob.mix(book, paths, words.get(0));
+    return which.pass != null
+        ? NamedJob.pass(book, paths, which.words.get(0), which.pass, dateIn(book, today))
+        : NamedJob.mix(book, paths, which.words.get(0));
   }
 
   /** A day that cannot be read is told later, with all the rest. */
@@ -273,8 +267,8 @@ final class RecordCommand implements Callable<Integer> {
 
   private RecordedPass correction(Book book, BookPaths paths, String target, LocalDate today) {
     Map<String, String> changed = new LinkedHashMap<>(facts.cells());
-    if (!words.isEmpty()) {
-      changed.putAll(PassCells.dose(MixWords.dose(book, words.get(0))));
+    if (!which.words.isEmpty()) {
+      changed.putAll(PassCells.dose(MixWords.dose(book, which.words.get(0))));
     }
     Optional<Application> old = JournalWriter.find(book, target);
     Map<String, String> line = new LinkedHashMap<>(changed);

@@ -12,7 +12,7 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Site;
 import org.swathbook.measure.Money;
-import org.swathbook.plan.PlanWishes;
+import org.swathbook.plan.choice.PlanWishes;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;

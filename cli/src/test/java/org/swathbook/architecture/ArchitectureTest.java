@@ -75,6 +75,20 @@ class ArchitectureTest {
   }
 
   @Test
+  void onlyThePlannerSearches() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("org.swathbook.plan..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "org.swathbook.plan.draft..",
+            "org.swathbook.plan.climb..",
+            "org.swathbook.plan.exact..")
+        .check(CLASSES);
+  }
+
+  @Test
   void filesAreTouchedOnlyAtTheEdges() {
     noClasses()
         .that()

@@ -41,10 +41,17 @@ final class PackageTable {
     row("tank", "program", "book");
     row("rules", "season", "ledger", "tank");
     row("check", "rules");
-    row("plan", "check", "season");
+    row("plan.choice", "check", "season");
+    row("plan.draft", "plan.choice");
+    row("plan.climb", "plan.draft");
+    row("plan.exact", "plan.draft");
+    row("plan", "plan.climb", "plan.exact");
+    row("plan.compare", "plan.choice");
+    row("plan.change", "plan.draft");
+    row("plan.keep", "plan", "plan.compare", "plan.change");
     // what then helps is sought with the planner's own doses and dates and judged by all rules
-    row("stress", "plan");
-    row("escapes", "plan");
+    row("stress", "plan.change");
+    row("escapes", "plan.choice");
     row("audit", "check", "season");
     row("outlook", "season");
     row("supply", "book");

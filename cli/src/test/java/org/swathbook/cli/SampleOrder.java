@@ -12,7 +12,7 @@ import org.swathbook.cli.report.OrderReport;
 import org.swathbook.cli.report.OrderedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.measure.Quantity;
-import org.swathbook.plan.JudgedChange;
+import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.program.Dose;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;

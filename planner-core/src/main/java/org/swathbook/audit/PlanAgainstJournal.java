@@ -128,8 +128,7 @@ public final class PlanAgainstJournal {
       }
     }
     SeasonOutcome inItsWeather =
-        SeasonWalk.walk(
-            season.past(), season.kernel(), new Program(program.name(), program.field(), coming));
+        SeasonWalk.walk(season.past(), season.kernel(), program.with(coming));
     inItsWeather.passes().stream()
         .filter(p -> !p.missedYears().isEmpty())
         .forEach(

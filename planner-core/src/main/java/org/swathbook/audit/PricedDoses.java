@@ -7,18 +7,16 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.book.SoilRates;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.Use;
 import org.swathbook.growth.UseFinder;
 import org.swathbook.measure.Money;
-import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Rate;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
-import org.swathbook.rules.Say;
+import org.swathbook.rules.PracticalRange;
 
 /**
  * What could be added to a post pass: every product of one active that has a price, at the
@@ -60,20 +58,15 @@ record PricedDoses(Dose dose, Money cost) {
     TreeSet<Double> out = new TreeSet<>();
     for (Use use :
         UseFinder.candidates(active, product.formulation(), field, Position.Phase.IN_CROP)) {
-      if (!use.refused() && SoilRates.of(use, field) instanceof SoilRates.Allowed a) {
-        Rate low = Say.practicalAtLeast(product, ofProduct(product, a.range().low()));
-        Rate high = Say.practical(product, ofProduct(product, a.range().high()));
-        if (high.amount() > 0 && !Quantity.exceeds(low.amount(), high.amount())) {
-          out.add(low.amount());
-          out.add(high.amount());
-        }
+      if (!use.refused()) {
+        PracticalRange.of(product, use, field)
+            .ifPresent(
+                r -> {
+                  out.add(r.low().amount());
+                  out.add(r.high().amount());
+                });
       }
     }
     return out;
-  }
-
-  private static Rate ofProduct(Product product, Rate active) {
-    double perHa = product.contents().get(0).concentration().productPerHa(active.kgPerHa());
-    return Doses.productRate(product, perHa);
   }
 }

@@ -12,7 +12,6 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Position;
 import org.swathbook.growth.Timings;
 import org.swathbook.program.Dose;
-import org.swathbook.program.Mix;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.PassPositions;
@@ -108,16 +107,8 @@ final class SeasonTrial {
 
   static List<Made> with(List<Made> passes, int at, Dose more) {
     Made old = passes.get(at);
-    List<Dose> doses = new ArrayList<>(old.mix().doses());
-    doses.add(more);
     List<Made> out = new ArrayList<>(passes);
-    out.set(
-        at,
-        new Made(
-            old.id(),
-            old.date(),
-            new Mix(doses, old.mix().adjuvants(), old.mix().gallonsPerAcre()),
-            old.written()));
+    out.set(at, new Made(old.id(), old.date(), old.mix().plus(more), old.written()));
     return List.copyOf(out);
   }
 

@@ -7,14 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.swathbook.book.Book;
-import org.swathbook.book.SoilRates;
+import org.swathbook.book.Field;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.Site;
-import org.swathbook.catalog.Use;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
@@ -31,6 +30,7 @@ import org.swathbook.rules.HouseTests;
 import org.swathbook.rules.LabelUses;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PassPositions;
+import org.swathbook.rules.PracticalRange;
 import org.swathbook.rules.Rated;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
@@ -185,8 +185,9 @@ public final class AddedSite {
             .filter(d -> !UseJudge.blocks(book, traces, pass.timing(), d))
             .ifPresent(
                 d -> {
-                  Mix mix = with(pass, d);
-                  out.add(new Addition(pass, d, changed(place, mix), book.prices().perAcre(d)));
+                  Pass with = new Pass(program.passes().get(place).at(), with(pass, d));
+                  Program changed = program.replacing(place, with);
+                  out.add(new Addition(pass, d, changed, book.prices().perAcre(d)));
                 });
       }
     }
@@ -196,54 +197,27 @@ public final class AddedSite {
   private static boolean mayHelp(PassFacts facts, WeedOutcome weed, Ingredient active) {
     Optional<Site> weakest = weed.weakestSite();
     return !weakest.equals(Optional.of(active.site()))
-        && !Rated.isResisted(weed.pressure(), active)
-        && (Rated.foliarPct(facts, weed.pressure(), active).orElse(0)
-                >= 100 * facts.book().house().effectiveSite()
-            || Rated.soilPct(facts, weed.pressure(), active).orElse(0)
-                >= 100 * facts.book().house().effectiveSoilSite());
+        && Rated.works(facts, weed.pressure(), active);
   }
 
   private Optional<Dose> highest(Product product, Ingredient active, Set<Position> positions) {
-    Optional<Dose> best = Optional.empty();
-    for (Use use :
-        LabelUses.fitting(
-            active, kernel.traces().field(), positions, product.formulation(), Method.BROADCAST)) {
-      if (SoilRates.of(use, kernel.traces().field()) instanceof SoilRates.Allowed a) {
-        Rate rate =
-            Say.practical(
-                product,
-                Doses.productRate(
-                    product,
-                    product
-                        .contents()
-                        .get(0)
-                        .concentration()
-                        .productPerHa(a.range().high().kgPerHa())));
-        if (rate.amount() > 0
-            && (best.isEmpty() || Quantity.exceeds(rate.amount(), best.get().rate().amount()))) {
-          best = Optional.of(Doses.ofProduct(book.catalog(), product, rate));
-        }
-      }
-    }
-    return best;
+    Field field = kernel.traces().field();
+    return LabelUses.fitting(active, field, positions, product.formulation(), Method.BROADCAST)
+        .stream()
+        .flatMap(use -> PracticalRange.of(product, use, field).stream())
+        .map(PracticalRange::high)
+        .max(Comparator.comparingDouble(Rate::amount))
+        .map(rate -> Doses.ofProduct(book.catalog(), product, rate));
   }
 
   /** With the adjuvants that all labels of the pass then ask for together. */
   private Mix with(PassOutcome pass, Dose more) {
-    List<Dose> doses = new ArrayList<>(pass.mix().doses());
-    doses.add(more);
-    Mix mix = new Mix(doses, pass.mix().adjuvants(), pass.mix().gallonsPerAcre());
+    Mix mix = pass.mix().plus(more);
     List<ActiveUse> actives =
         UseJudge.facts(book, kernel.traces(), pass.index(), pass.timing(), mix).stream()
             .map(f -> new ActiveUse(f.dose(), f.active(), UseJudge.choose(f)))
             .toList();
     return MixChanges.withAdjuvants(mix, actives);
-  }
-
-  private Program changed(int place, Mix mix) {
-    List<Pass> passes = new ArrayList<>(program.passes());
-    passes.set(place, new Pass(passes.get(place).at(), mix));
-    return new Program(program.name(), program.field(), passes);
   }
 
   /** Where a pass stands in the program as it is written; below zero when that cannot be told. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.swathbook.book.SoilRates;
-import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.DropletClass;
@@ -28,6 +27,7 @@ import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.LabelUses;
 import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.PracticalRange;
 import org.swathbook.rules.Rated;
 import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.Say;
@@ -113,24 +113,11 @@ final class MixChanges {
             .isPresent();
   }
 
-  /**
-   * Whether an active is rated to work on a weed of which something is said, by leaf or soil, and
-   * the weed does not resist it.
-   */
+  /** Whether an active is rated to work on a weed of which something is said. */
   private boolean mayHelp(Ingredient active) {
-    for (Finding f : against) {
-      if (f.about().weed().isPresent()) {
-        WeedPressure weed = facts.pressure(f.about().weed().get());
-        double foliar = Rated.foliarPct(facts, weed, active).orElse(0);
-        double soil = Rated.soilPct(facts, weed, active).orElse(0);
-        if (!Rated.isResisted(weed, active)
-            && (foliar >= 100 * facts.book().house().effectiveSite()
-                || soil >= 100 * facts.book().house().effectiveSoilSite())) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return against.stream()
+        .flatMap(f -> f.about().weed().stream())
+        .anyMatch(weed -> Rated.works(facts, facts.pressure(weed), active));
   }
 
   /** One more product, at its highest rate that the label allows here. */
@@ -147,15 +134,14 @@ final class MixChanges {
       for (Use use :
           LabelUses.fitting(
               active, facts.field(), facts.positions(), p.formulation(), job.method())) {
-        highest(p, use)
+        PracticalRange.of(p, use, facts.field())
+            .map(PracticalRange::high)
             .ifPresent(
                 rate -> {
                   Dose dose = Doses.ofProduct(catalog, p, rate);
                   List<ActiveUse> actives = new ArrayList<>(facts.actives());
                   actives.add(new ActiveUse(dose, dose.actives().get(0), Optional.of(use)));
-                  List<Dose> doses = new ArrayList<>(job.mix().doses());
-                  doses.add(dose);
-                  SprayJob with = job.with(withAdjuvants(with(doses), actives));
+                  SprayJob with = job.with(withAdjuvants(job.mix().plus(dose), actives));
                   SprayJob fitted = withDroplets(with, actives);
                   String words =
                       withAdjuvantWords("add " + p.id() + " " + Say.productRate(rate), with.mix());
@@ -234,7 +220,7 @@ final class MixChanges {
                   + dose.product().id()
                   + " to "
                   + Say.productRate(rate),
-              job.with(with(doses)),
+              job.with(job.mix().with(doses)),
               false));
     }
   }
@@ -243,19 +229,6 @@ final class MixChanges {
     double perHa = product.contents().get(0).concentration().productPerHa(activeKgPerHa);
     Rate exact = Doses.productRate(product, perHa);
     return atLeast ? Say.practicalAtLeast(product, exact) : Say.practical(product, exact);
-  }
-
-  private Optional<Rate> highest(Product product, Use use) {
-    if (!(SoilRates.of(use, facts.field()) instanceof SoilRates.Allowed a)) {
-      return Optional.empty();
-    }
-    Rate rate = practical(product, a.range().high().kgPerHa(), false);
-    double least =
-        product.contents().get(0).concentration().productPerHa(a.range().low().kgPerHa());
-    return rate.amount() > 0
-            && !Quantity.exceeds(Doses.productRate(product, least).amount(), rate.amount())
-        ? Optional.of(rate)
-        : Optional.empty();
   }
 
   /** Whether an active came with this very dose: the tank may hold another that is like it. */
@@ -272,16 +245,12 @@ final class MixChanges {
     List<Dose> doses = new ArrayList<>(job.mix().doses());
     doses.remove(place);
     List<ActiveUse> actives = facts.actives().stream().filter(a -> !isOf(a, dropped)).toList();
-    Mix fitted = withAdjuvants(with(doses), actives);
+    Mix fitted = withAdjuvants(job.mix().with(doses), actives);
     out.add(
         new MixChange(
             withAdjuvantWords("leave " + dropped.product().id() + " out", fitted),
             job.with(fitted),
             true));
-  }
-
-  private Mix with(List<Dose> doses) {
-    return new Mix(doses, job.mix().adjuvants(), job.mix().gallonsPerAcre());
   }
 
   /** With what takes the hardness out of the water. */

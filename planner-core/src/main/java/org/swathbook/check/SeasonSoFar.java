@@ -190,7 +190,7 @@ public record SeasonSoFar(List<Pass> made, List<String> notes) {
                 + " days late; it is left out.");
       }
     }
-    return new Standing(new Program(written.name(), written.field(), passes), origins, said);
+    return new Standing(written.with(passes), origins, said);
   }
 
   private static long daysApart(Pass made, LocalDate planned) {

@@ -16,7 +16,7 @@ import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.check.MixJudge;
 import org.swathbook.measure.Money;
-import org.swathbook.plan.DayDoses;
+import org.swathbook.plan.choice.DayDoses;
 import org.swathbook.program.Dose;
 import org.swathbook.program.SeenWeed;
 import org.swathbook.program.SprayJob;

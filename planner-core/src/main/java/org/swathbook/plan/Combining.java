@@ -16,6 +16,17 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.swathbook.book.Book;
 import org.swathbook.check.HouseRuleCheck;
+import org.swathbook.plan.draft.Delay;
+import org.swathbook.plan.draft.FieldEvaluator;
+import org.swathbook.plan.draft.Goal;
+import org.swathbook.plan.draft.PlanSpace;
+import org.swathbook.plan.draft.Stop;
+import org.swathbook.plan.draft.Walked;
+import org.swathbook.plan.exact.Aim;
+import org.swathbook.plan.exact.Candidates;
+import org.swathbook.plan.exact.ExactSearch;
+import org.swathbook.plan.exact.FrontProof;
+import org.swathbook.plan.exact.Pruning;
 
 /**
  * Makes the best programs of the passes that a heuristic search met: it takes those of the best

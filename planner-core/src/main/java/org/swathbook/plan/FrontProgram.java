@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.draft.Walked;
+import org.swathbook.plan.exact.Front;
 
 /**
  * A program that no other met beats in cost, in expected loss and in control with the site missed
@@ -29,6 +31,21 @@ public record FrontProgram(
   public FrontProgram {
     passes = List.copyOf(passes);
     brokenRules = List.copyOf(brokenRules);
+  }
+
+  static FrontProgram of(Walked w) {
+    return new FrontProgram(
+        w.outcome().passes().stream()
+            .map(
+                p ->
+                    new Trip(
+                        p.planned(), p.mix().doses().stream().map(d -> d.product().id()).toList()))
+            .toList(),
+        w.cost(),
+        w.outcome().loss(),
+        w.outcome().net(),
+        Front.weakest(w),
+        w.brokenNames());
   }
 
   /** What goes on when. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
+import org.swathbook.plan.draft.Walked;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WeedOutcome;
 

@@ -10,6 +10,11 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.measure.Quantity;
+import org.swathbook.plan.draft.Delay;
+import org.swathbook.plan.draft.Goal;
+import org.swathbook.plan.draft.PlanSpace;
+import org.swathbook.plan.draft.Stop;
+import org.swathbook.plan.draft.Walked;
 
 /**
  * Chooses, among all programs that were walked, the few that an adviser compares, each for what it

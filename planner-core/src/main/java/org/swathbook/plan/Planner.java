@@ -14,6 +14,24 @@ import org.swathbook.check.ProgramJudge;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.plan.choice.DateGrid;
+import org.swathbook.plan.choice.DoseOption;
+import org.swathbook.plan.choice.OptionMaker;
+import org.swathbook.plan.choice.PlanWishes;
+import org.swathbook.plan.choice.Strengths;
+import org.swathbook.plan.climb.Mending;
+import org.swathbook.plan.climb.Moves;
+import org.swathbook.plan.climb.Search;
+import org.swathbook.plan.climb.Starts;
+import org.swathbook.plan.draft.Delay;
+import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.FieldEvaluator;
+import org.swathbook.plan.draft.Legality;
+import org.swathbook.plan.draft.PlanSpace;
+import org.swathbook.plan.draft.Tanks;
+import org.swathbook.plan.draft.Walked;
+import org.swathbook.plan.exact.Front;
+import org.swathbook.plan.exact.FrontProof;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Say;
@@ -153,7 +171,7 @@ public final class Planner {
         refusal,
         programs,
         WithoutPart.of(book, evaluator.kernel(), programs.get(0).outcome()),
-        Front.of(walked),
+        Front.of(walked).stream().map(FrontProgram::of).toList(),
         note);
   }
 

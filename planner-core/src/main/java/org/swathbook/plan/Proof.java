@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.draft.Walked;
+import org.swathbook.plan.exact.ExactSearch;
 
 /**
  * What the combining of passes proves of the programs that are shown. A rule of the whole program

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.measure.Numbers;
+import org.swathbook.plan.draft.Goal;
+import org.swathbook.plan.draft.Walked;
 
 /**
  * For each house rule: the best program that breaks it alone, and so what loosening it would buy.

@@ -11,6 +11,7 @@ import org.swathbook.catalog.Product;
 import org.swathbook.check.UseJudge;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
+import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
 import org.swathbook.program.Mix;

@@ -8,11 +8,10 @@ import org.swathbook.book.Book;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.draft.Broken;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Dose;
-import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
-import org.swathbook.program.Program;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
@@ -61,17 +60,11 @@ public record WithoutPart(
       out.add(part(book, kernel, whole, broken, p, Optional.empty(), rest));
       for (Dose d : pass.mix().doses().size() > 1 ? pass.mix().doses() : List.<Dose>of()) {
         List<Pass> changed = new ArrayList<>(passes);
-        changed.set(passes.indexOf(pass), new Pass(pass.at(), without(pass.mix(), d)));
+        changed.set(passes.indexOf(pass), new Pass(pass.at(), pass.mix().minus(d)));
         out.add(part(book, kernel, whole, broken, p, Optional.of(d), changed));
       }
     }
     return out;
-  }
-
-  private static Mix without(Mix mix, Dose gone) {
-    List<Dose> doses = new ArrayList<>(mix.doses());
-    doses.remove(gone);
-    return new Mix(doses, mix.adjuvants(), mix.gallonsPerAcre());
   }
 
   private static WithoutPart part(
@@ -82,8 +75,7 @@ public record WithoutPart(
       int pass,
       Optional<Dose> dose,
       List<Pass> passes) {
-    Program program = new Program(whole.program().name(), whole.program().field(), passes);
-    SeasonOutcome outcome = SeasonWalk.walk(book, kernel, program);
+    SeasonOutcome outcome = SeasonWalk.walk(book, kernel, whole.program().with(passes));
     Optional<WeedOutcome> hit = Optional.empty();
     double most = SAME_POINTS;
     for (WeedOutcome w : whole.weeds()) {

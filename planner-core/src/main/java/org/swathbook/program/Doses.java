@@ -46,6 +46,12 @@ public final class Doses {
     return Rate.lbPerAcre(Unit.POUND.fromSi(kgPerHa) / 10000 * Unit.ACRE.toSi(1), basis);
   }
 
+  /** A rate of its one active as a rate in the unit in which the product is spoken. */
+  public static Rate productRate(Product single, Rate active) {
+    return productRate(
+        single, single.contents().get(0).concentration().productPerHa(active.kgPerHa()));
+  }
+
   /** Litres or kilograms per hectare as a rate in the unit in which the product is spoken. */
   public static Rate productRate(Product product, double perHa) {
     Unit unit = product.spoken().unit();

@@ -1,7 +1,9 @@
 package org.swathbook.program;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.swathbook.catalog.ProductId;
 
 /** What is in the tank. */
 public record Mix(List<Dose> doses, List<Adjuvant> adjuvants, OptionalDouble gallonsPerAcre) {
@@ -13,6 +15,35 @@ public record Mix(List<Dose> doses, List<Adjuvant> adjuvants, OptionalDouble gal
 
   public static Mix of(List<Dose> doses) {
     return new Mix(doses, List.of(), OptionalDouble.empty());
+  }
+
+  /** Other products with the same adjuvants in the same volume. */
+  public Mix with(List<Dose> others) {
+    return new Mix(others, adjuvants, gallonsPerAcre);
+  }
+
+  /** One product more. */
+  public Mix plus(Dose more) {
+    List<Dose> all = new ArrayList<>(doses);
+    all.add(more);
+    return with(all);
+  }
+
+  /** One product less; of two that are alike the first. */
+  public Mix minus(Dose less) {
+    List<Dose> rest = new ArrayList<>(doses);
+    rest.remove(less);
+    return with(rest);
+  }
+
+  /** Without a product, however often it is in the tank. */
+  public Mix without(ProductId product) {
+    return with(doses.stream().filter(d -> !d.product().id().equals(product)).toList());
+  }
+
+  /** Whether a product is in the tank. */
+  public boolean holds(ProductId product) {
+    return doses.stream().anyMatch(d -> d.product().id().equals(product));
   }
 
   /** All actives in the order of the doses; an active brought twice stands twice. */

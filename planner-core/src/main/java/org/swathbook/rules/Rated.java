@@ -1,6 +1,7 @@
 package org.swathbook.rules;
 
 import java.util.OptionalDouble;
+import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Response;
@@ -33,6 +34,17 @@ public final class Rated {
     return facts.book().catalog().response(weed.weed().id(), active.id(), timing).find().stream()
         .mapToDouble(Response::emaxPct)
         .findFirst();
+  }
+
+  /**
+   * Whether an active is rated to work on a weed, through leaves or soil, as well as the house
+   * asks, and the weed does not resist it.
+   */
+  public static boolean works(PassFacts facts, WeedPressure weed, Ingredient active) {
+    HouseRules house = facts.book().house();
+    return !isResisted(weed, active)
+        && (foliarPct(facts, weed, active).orElse(0) >= 100 * house.effectiveSite()
+            || soilPct(facts, weed, active).orElse(0) >= 100 * house.effectiveSoilSite());
   }
 
   /** Whether a resistance is listed or suspected, at any share. */

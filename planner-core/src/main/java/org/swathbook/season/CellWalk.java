@@ -412,6 +412,6 @@ final class CellWalk {
       }
       classNow[c] = k;
     }
-    to.standing(p, year, weed, b, from, up, aliveNow, heightNow, classNow);
+    to.standing(new StandingCohorts(p, year, weed, b, from, up, aliveNow, heightNow, classNow));
   }
 }

@@ -63,31 +63,32 @@ public final class DayRating {
     kernel.run(
         walked,
         Optional.empty(),
-        (pass, year, weed, biotype, from, up, alive, heightCm, heightClass) -> {
-          if (pass == last) {
-            see(year, weed, biotype, from, up, alive, heightCm);
+        up -> {
+          if (up.pass() == last) {
+            see(up);
           }
         });
   }
 
-  private void see(
-      int year, int weed, int biotype, int from, int up, double[] alive, double[] heightCm) {
-    SeasonTrace trace = kernel.traces().years().get(year);
+  private void see(StandingCohorts up) {
+    int weed = up.weed();
+    SeasonTrace trace = kernel.traces().years().get(up.year());
+    CohortSet cohorts = trace.cohorts(weed);
     int day = trace.dayOf(on);
-    YearWeed cell = kernel.cell(year, weed);
+    YearWeed cell = kernel.cell(up.year(), weed);
     double[] number = day < trace.plantingDay() ? cell.first : cell.start;
-    double share = kernel.traces().weeds().get(weed).biotypes().get(biotype).share();
+    double share = kernel.traces().weeds().get(weed).biotypes().get(up.biotype()).share();
     int first = upFrom.equals(LocalDate.MIN) ? 0 : trace.dayOf(upFrom);
-    for (int c = from; c < up; c++) {
-      if (trace.cohorts(weed).emergedOn(c) < first) {
+    for (int c = up.from(); c < up.up(); c++) {
+      if (cohorts.emergedOn(c) < first) {
         continue;
       }
       double plants = share * number[c];
-      if (alive[c] > 0) {
-        treated[year][weed] += plants * alive[c] * mass(heightCm[c]);
+      double alive = up.alive()[c];
+      if (alive > 0) {
+        treated[up.year()][weed] += plants * alive * mass(up.heightCm()[c]);
       }
-      CohortSet cohorts = trace.cohorts(weed);
-      untreated[year][weed] += plants * mass(cohorts.model().heightCm(cohorts.age(c, day)));
+      untreated[up.year()][weed] += plants * mass(cohorts.heightCm(c, day));
     }
   }
 

@@ -64,37 +64,27 @@ final class ProgramCensus implements Census {
   }
 
   @Override
-  public void standing(
-      int pass,
-      int year,
-      int weed,
-      int biotype,
-      int from,
-      int up,
-      double[] alive,
-      double[] heightCm,
-      byte[] heightClass) {
-    PreparedPass prepared = passes.get(pass);
-    SeasonTrace trace = traces.years().get(year);
-    int day = prepared.timing().years().get(year).day();
-    standing[pass][year][weed].add(
-        kernel, day, year, weed, biotype, from, up, alive, heightCm, heightClass);
-    if (!prepared.isMissed(year) && day <= trace.harvestDay()) {
-      meet(prepared, year, weed, metSites[year][weed][biotype], from, up, heightClass);
+  public void standing(StandingCohorts up) {
+    PreparedPass prepared = passes.get(up.pass());
+    SeasonTrace trace = traces.years().get(up.year());
+    int day = prepared.timing().years().get(up.year()).day();
+    standing[up.pass()][up.year()][up.weed()].add(kernel, day, up);
+    if (!prepared.isMissed(up.year()) && day <= trace.harvestDay()) {
+      meet(prepared, up);
     }
   }
 
-  private void meet(
-      PreparedPass pass, int year, int weed, long[] met, int from, int up, byte[] heightClass) {
+  private void meet(PreparedPass pass, StandingCohorts up) {
     MixEffect effect = pass.effect();
-    FoliarTable table = kernel.foliar(pass, year, weed);
+    FoliarTable table = kernel.foliar(pass, up.year(), up.weed());
+    long[] met = metSites[up.year()][up.weed()][up.biotype()];
     for (int a = 0; a < effect.actives().size(); a++) {
-      if (effect.isStruck(a, weed)) {
+      if (effect.isStruck(a, up.weed())) {
         continue;
       }
       long bit = 1L << effect.actives().get(a).ingredient().site().number();
-      for (int c = from; c < up; c++) {
-        if (table.alone(a, heightClass[c]) >= house.effectiveSite()) {
+      for (int c = up.from(); c < up.up(); c++) {
+        if (table.alone(a, up.heightClass()[c]) >= house.effectiveSite()) {
           met[c] |= bit;
         }
       }

@@ -37,11 +37,9 @@ public final class Standing {
     List<PreparedPass> all = new ArrayList<>(passes);
     all.add(next);
     Census census =
-        (pass, year, weed, biotype, from, up, alive, heightCm, heightClass) -> {
-          int day = next.timing().years().get(year).day();
-          plants[weed][year].add(
-              kernel, day, year, weed, biotype, from, up, alive, heightCm, heightClass);
-        };
+        up ->
+            plants[up.weed()][up.year()].add(
+                kernel, next.timing().years().get(up.year()).day(), up);
     kernel.standingAtLast(all, of, census);
     boolean[][] stands = new boolean[weeds][years];
     boolean[] inMedianYear = new boolean[weeds];

@@ -33,25 +33,15 @@ final class StandingPlants {
   }
 
   /** All plants of a biotype that a walk sees standing on a day. */
-  void add(
-      Kernel kernel,
-      int day,
-      int year,
-      int weed,
-      int biotype,
-      int from,
-      int up,
-      double[] alive,
-      double[] heightCm,
-      byte[] heightClass) {
-    SeasonTrace trace = kernel.traces().years().get(year);
-    YearWeed cell = kernel.cell(year, weed);
-    double share = kernel.traces().weeds().get(weed).biotypes().get(biotype).share();
+  void add(Kernel kernel, int day, StandingCohorts up) {
+    SeasonTrace trace = kernel.traces().years().get(up.year());
+    YearWeed cell = kernel.cell(up.year(), up.weed());
+    double share = kernel.traces().weeds().get(up.weed()).biotypes().get(up.biotype()).share();
     double[] number = day < trace.plantingDay() ? cell.first : cell.start;
-    for (int c = from; c < up; c++) {
-      double plants = number[c] * share * alive[c];
+    for (int c = up.from(); c < up.up(); c++) {
+      double plants = number[c] * share * up.alive()[c];
       if (plants > 0) {
-        add(plants, heightCm[c], heightClass[c]);
+        add(plants, up.heightCm()[c], up.heightClass()[c]);
         weighted += plants * cell.weight[c];
       }
     }

@@ -1,7 +1,6 @@
 package org.swathbook.stress;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.program.Anchor;
@@ -30,16 +29,13 @@ record LateSprayer(int days) implements StressCase {
     }
     LocalDate late = pass.planned().plusDays(days);
     Program old = plain.program();
-    List<Pass> passes = new ArrayList<>(old.passes());
-    passes.set(
-        plain.places().get(pass.index()),
-        new Pass(new Anchor.OnDate(late), plain.written(pass).mix()));
+    Pass moved = new Pass(new Anchor.OnDate(late), plain.written(pass).mix());
     Stressed stressed =
         new Stressed(
             "",
             plain.book(),
             plain.traces(),
-            new Program(old.name(), old.field(), passes),
+            old.replacing(plain.places().get(pass.index()), moved),
             Stressed.all(old),
             late,
             List.of(),

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.program.Dose;
-import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.season.PassOutcome;
@@ -52,7 +51,7 @@ record MissingProduct() implements StressCase {
     for (int i = 0; i < old.passes().size(); i++) {
       Pass pass = old.passes().get(i);
       PassOutcome walked = plain.outcome().passes().get(plain.places().indexOf(i));
-      Pass left = isOver(plain, walked) ? pass : new Pass(pass.at(), without(pass.mix(), id));
+      Pass left = isOver(plain, walked) ? pass : new Pass(pass.at(), pass.mix().without(id));
       if (!left.mix().doses().isEmpty()) {
         passes.add(left);
         origins.add(i);
@@ -62,19 +61,12 @@ record MissingProduct() implements StressCase {
         id.value(),
         plain.book(),
         plain.traces(),
-        new Program(old.name(), old.field(), passes),
+        old.with(passes),
         origins,
         found,
         List.of(id),
         plain.book().resprayExtra(),
         Optional.empty(),
         Optional.empty());
-  }
-
-  private static Mix without(Mix mix, ProductId id) {
-    return new Mix(
-        mix.doses().stream().filter(d -> !d.product().id().equals(id)).toList(),
-        mix.adjuvants(),
-        mix.gallonsPerAcre());
   }
 }

@@ -2,7 +2,7 @@ package org.swathbook.stress;
 
 import java.util.Optional;
 import org.swathbook.measure.Money;
-import org.swathbook.plan.JudgedChange;
+import org.swathbook.plan.change.JudgedChange;
 
 /**
  * A change that helps once the trouble is known.

@@ -12,7 +12,7 @@ import org.swathbook.book.Book;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.MixWords;
 import org.swathbook.catalog.WeedId;
-import org.swathbook.plan.DayDoses;
+import org.swathbook.plan.choice.DayDoses;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Observation;
 import org.swathbook.program.PassConditions;

@@ -14,12 +14,12 @@ import org.swathbook.book.file.BookLoader;
  * A copy of the demo book to change, with the weather of three years: enough for a plan, quick to
  * walk.
  */
-final class DemoCopy {
+public final class DemoCopy {
   private static final String FIRST_DAY = "2021-09-01";
 
   private final Path dir;
 
-  DemoCopy(Path dir) {
+  public DemoCopy(Path dir) {
     this.dir = dir;
     try {
       Files.createDirectories(dir);
@@ -65,7 +65,7 @@ final class DemoCopy {
    * Replaces text in a file of the copy; an error when it is not there, so that no test runs on an
    * unchanged book.
    */
-  DemoCopy change(String file, String from, String to) {
+  public DemoCopy change(String file, String from, String to) {
     try {
       Path path = dir.resolve(file);
       String text = Files.readString(path, StandardCharsets.UTF_8);
@@ -80,7 +80,7 @@ final class DemoCopy {
   }
 
   /** Replaces all matches of a pattern; an error when there is none. */
-  DemoCopy replaceAll(String file, String pattern, String to) {
+  public DemoCopy replaceAll(String file, String pattern, String to) {
     try {
       Path path = dir.resolve(file);
       String text = Files.readString(path, StandardCharsets.UTF_8);
@@ -115,12 +115,12 @@ final class DemoCopy {
     }
   }
 
-  Book load() {
+  public Book load() {
     return new BookLoader().load(dir);
   }
 
   /** The unchanged copy in memory, its folder gone again. */
-  static Book inMemory() {
+  public static Book inMemory() {
     try {
       Path folder = Files.createTempDirectory("demo-copy");
       Book book = new DemoCopy(folder).load();

@@ -4,16 +4,21 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.FieldEvaluator;
+import org.swathbook.plan.draft.Goal;
+import org.swathbook.plan.draft.Stop;
+import org.swathbook.plan.draft.Walked;
 
 /** Passes drawn, of which the earliest may be made already, and all programs of them. */
-final class DrawnPrograms {
-  final SmallBook small;
-  final List<Stop> stops;
-  final List<Stop> made = new ArrayList<>();
-  final FieldEvaluator evaluator;
-  final List<Draft> drafts = new ArrayList<>();
+public final class DrawnPrograms {
+  public final SmallBook small;
+  public final List<Stop> stops;
+  public final List<Stop> made = new ArrayList<>();
+  public final FieldEvaluator evaluator;
+  public final List<Draft> drafts = new ArrayList<>();
 
-  DrawnPrograms(SmallBook small, List<Stop> drawn, Random random) {
+  public DrawnPrograms(SmallBook small, List<Stop> drawn, Random random) {
     this.small = small;
     this.stops = new ArrayList<>(drawn);
     if (random.nextInt(3) == 0) {
@@ -29,7 +34,7 @@ final class DrawnPrograms {
     }
   }
 
-  List<Walked> walked() {
+  public List<Walked> walked() {
     return drafts.stream().filter(evaluator::legal).map(evaluator::full).sorted(Goal.BEST).toList();
   }
 }

@@ -2,13 +2,15 @@ package org.swathbook.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.Stop;
 
 /** All programs that can be made of some passes, one after the other: nothing is left out. */
-final class EveryProgram {
+public final class EveryProgram {
   private EveryProgram() {}
 
   /** Programs of one pass and more, no two passes on one date. */
-  static List<Draft> of(List<Stop> stops, int mostPasses) {
+  public static List<Draft> of(List<Stop> stops, int mostPasses) {
     List<Draft> out = new ArrayList<>();
     grow(out, Draft.EMPTY, stops, mostPasses, 0);
     return out;

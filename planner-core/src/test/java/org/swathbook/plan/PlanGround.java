@@ -5,18 +5,29 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.plan.choice.DateGrid;
+import org.swathbook.plan.choice.DoseOption;
+import org.swathbook.plan.choice.OptionMaker;
+import org.swathbook.plan.choice.Strengths;
+import org.swathbook.plan.climb.Mending;
+import org.swathbook.plan.climb.Moves;
+import org.swathbook.plan.climb.Search;
+import org.swathbook.plan.climb.Starts;
+import org.swathbook.plan.draft.FieldEvaluator;
+import org.swathbook.plan.draft.Legality;
+import org.swathbook.plan.draft.PlanSpace;
 
 /** All that a search of one field stands on, with nothing asked for and nothing made yet. */
-final class PlanGround {
-  final Book book;
-  final TraceSet traces;
-  final PlanSpace space;
-  final FieldEvaluator evaluator;
+public final class PlanGround {
+  public final Book book;
+  public final TraceSet traces;
+  public final PlanSpace space;
+  public final FieldEvaluator evaluator;
   final Moves moves;
-  final Mending mending;
-  final Starts starts;
+  public final Mending mending;
+  public final Starts starts;
 
-  PlanGround(Book book, String fieldId) {
+  public PlanGround(Book book, String fieldId) {
     Field field = book.findField(fieldId).orElseThrow();
     this.book = book;
     this.traces = TraceBuilder.build(book, field);
@@ -33,7 +44,7 @@ final class PlanGround {
   }
 
   /** A search that has met no program yet. */
-  Search search() {
+  public Search search() {
     return new Search(moves, mending, starts, evaluator);
   }
 }

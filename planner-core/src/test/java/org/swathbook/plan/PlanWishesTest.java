@@ -19,6 +19,7 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Site;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.Pass;
 
 /** What an adviser asks of a plan is met by every program that is shown, or none is shown. */

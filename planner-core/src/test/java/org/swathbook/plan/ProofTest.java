@@ -10,6 +10,11 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.climb.Search;
+import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.Goal;
+import org.swathbook.plan.draft.Walked;
+import org.swathbook.plan.exact.ExactSearch;
 
 /** What is said of a proof, by whether it was given up and whether what it found is shown. */
 class ProofTest {

@@ -23,6 +23,13 @@ import org.swathbook.catalog.Site;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.choice.DateGrid;
+import org.swathbook.plan.choice.OptionMaker;
+import org.swathbook.plan.choice.PlanWishes;
+import org.swathbook.plan.draft.FieldEvaluator;
+import org.swathbook.plan.draft.Legality;
+import org.swathbook.plan.draft.PlanSpace;
+import org.swathbook.plan.draft.Stop;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 
@@ -31,10 +38,10 @@ import org.swathbook.program.Pass;
  * other money and an adviser of other strictness, and passes drawn from what its labels allow on a
  * few dates. Sensible or not: the search must find the best program of any passes.
  */
-final class SmallBook {
+public final class SmallBook {
   private static final int DATES = 6;
 
-  final Book book;
+  public final Book book;
   final Field field;
   private final Random random;
   private final PlanSpace space;
@@ -61,11 +68,11 @@ final class SmallBook {
             legality::allows);
   }
 
-  static SmallBook draw(Book demo, long seed) {
+  public static SmallBook draw(Book demo, long seed) {
     return new SmallBook(demo, new Random(seed));
   }
 
-  PlanSpace space() {
+  public PlanSpace space() {
     return space;
   }
 
@@ -97,7 +104,7 @@ final class SmallBook {
    * Up to so many passes on a few dates. Tanks come back on other dates, and actives in other
    * tanks, so that caps and intervals bind and programs cost the same.
    */
-  List<Stop> passes(int most) {
+  public List<Stop> passes(int most) {
     Set<Stop> out = new LinkedHashSet<>();
     List<List<Integer>> tanks = new ArrayList<>();
     for (int draw = 0; draw < 3 * most && out.size() < most; draw++) {

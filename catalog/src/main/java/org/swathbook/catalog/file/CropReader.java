@@ -146,7 +146,7 @@ final class CropReader {
     return MapReader.of(e.value(), e.key() + ": {days: 42}", entry.problems())
         .map(
             m -> {
-              int days = m.require("days", UseReader::bareDays, "42", -1);
+              int days = m.require("days", Texts::bareDays, "42", -1);
               m.done();
               return days < 0
                   ? unread(e.key())
@@ -252,11 +252,7 @@ final class CropReader {
     found
         .flatMap(m -> m.findMap("days", "{15 in: 40, 30 in: 55}"))
         .ifPresent(
-            d ->
-                byRow(
-                    d,
-                    n -> MapReader.scalar(n, UseReader::bareDays, "40", entry.problems()),
-                    days));
+            d -> byRow(d, n -> MapReader.scalar(n, Texts::bareDays, "40", entry.problems()), days));
     Optional<Double> never =
         found.flatMap(m -> m.find("neverBelow", CropReader::bushels, "100 bu/acre"));
     found.ifPresent(

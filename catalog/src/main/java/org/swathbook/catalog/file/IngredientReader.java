@@ -201,7 +201,7 @@ final class IngredientReader {
   }
 
   private static int lengthDays(String text) {
-    int days = UseReader.bareDays(text);
+    int days = Texts.bareDays(text);
     if (days == 0) {
       throw new MeasureException(
           "'" + text + "' is no length of a residual; write days above zero, or 'residual: none'");

@@ -93,7 +93,7 @@ final class RotationReader {
         new RotationRow(
             SoilConditions.read(m),
             new LinkedHashSet<>(m.findAll("formulations", Formulations.CODE, "CS")),
-            m.find("trait", UseReader.TRAIT, "safened-seed"),
+            m.find("trait", Traits.PARSER, "safened-seed"),
             m.find("after", Texts::monthDay, "06-10"),
             m.find("rateAbove", rates.one(), rates.example()),
             m.require("interval", PERIOD, EXAMPLE, Period.NONE),

@@ -108,7 +108,7 @@ class SchemasTest {
     return Stream.of(
         arguments("ingredient", use + "position", spelled(Position.values(), Position::spelling)),
         arguments("ingredient", use + "method", spelled(Method.values(), Method::spelling)),
-        arguments("ingredient", use + "trait", UseReader.TRAITS),
+        arguments("ingredient", use + "trait", Traits.NAMES),
         arguments("ingredient", use + "formulation", Formulations.CODES),
         arguments("product", "/properties/formulation", Formulations.CODES),
         arguments(

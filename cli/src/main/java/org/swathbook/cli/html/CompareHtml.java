@@ -9,7 +9,7 @@ import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.CompareWords;
 import org.swathbook.cli.text.FindingText;
 import org.swathbook.cli.text.ProgramWords;
-import org.swathbook.plan.ComparedProgram;
+import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.rules.Finding;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;

@@ -13,7 +13,7 @@ import org.swathbook.cli.text.OrderWords;
 import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
-import org.swathbook.plan.JudgedChange;
+import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.program.Dose;
 import org.swathbook.season.WeedOutcome;
 import org.swathbook.supply.OrderLine;

@@ -3,7 +3,7 @@ package org.swathbook.cli.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.swathbook.cli.report.ChangeWords;
-import org.swathbook.plan.SingleChange;
+import org.swathbook.plan.change.SingleChange;
 import org.swathbook.program.Dose;
 
 /** One change to a program: the same keys wherever one is advised. */

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.swathbook.book.Book;
 import org.swathbook.cli.report.ComparedField;
 import org.swathbook.cli.report.ReportHead;
-import org.swathbook.plan.ComparedProgram;
+import org.swathbook.plan.compare.ComparedProgram;
 
 /** The result of {@code plan --compare}: a plan whose field holds programs side by side. */
 public final class CompareJson {

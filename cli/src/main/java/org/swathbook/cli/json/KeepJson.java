@@ -5,9 +5,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.swathbook.book.Book;
 import org.swathbook.cli.report.KeptField;
 import org.swathbook.cli.report.ReportHead;
-import org.swathbook.plan.ComparedProgram;
-import org.swathbook.plan.Kept;
-import org.swathbook.plan.KeptProgram;
+import org.swathbook.plan.compare.ComparedProgram;
+import org.swathbook.plan.keep.Kept;
+import org.swathbook.plan.keep.KeptProgram;
 
 /** The result of {@code plan --keep}: a plan whose first programs are a written one, changed. */
 public final class KeepJson {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.measure.Money;
-import org.swathbook.plan.JudgedChange;
+import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WeedOutcome;
 import org.swathbook.stress.FallenPass;

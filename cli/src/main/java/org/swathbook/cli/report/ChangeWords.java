@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.swathbook.measure.Numbers;
-import org.swathbook.plan.SingleChange;
+import org.swathbook.plan.change.SingleChange;
 import org.swathbook.program.Dose;
 
 /** A change to a program in words. */

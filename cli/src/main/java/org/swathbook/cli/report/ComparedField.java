@@ -2,7 +2,7 @@ package org.swathbook.cli.report;
 
 import java.util.List;
 import org.swathbook.book.Field;
-import org.swathbook.plan.ComparedProgram;
+import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.rules.Verdict;
 
 /**

@@ -1,7 +1,7 @@
 package org.swathbook.cli.report;
 
 import org.swathbook.book.Field;
-import org.swathbook.plan.Kept;
+import org.swathbook.plan.keep.Kept;
 
 /**
  * A field whose written program is kept as far as may be.

@@ -2,7 +2,7 @@ package org.swathbook.cli.report;
 
 import java.util.List;
 import org.swathbook.book.Field;
-import org.swathbook.plan.JudgedChange;
+import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.program.Dose;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;

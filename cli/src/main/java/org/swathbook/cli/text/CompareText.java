@@ -9,7 +9,7 @@ import org.swathbook.cli.report.ComparedField;
 import org.swathbook.cli.report.LossByYear;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.measure.Numbers;
-import org.swathbook.plan.ComparedProgram;
+import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 import org.swathbook.season.PassOutcome;

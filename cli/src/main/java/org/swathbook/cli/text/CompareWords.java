@@ -3,7 +3,7 @@ package org.swathbook.cli.text;
 import java.util.List;
 import org.swathbook.book.Book;
 import org.swathbook.cli.report.ComparedField;
-import org.swathbook.plan.ComparedProgram;
+import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.rules.Finding;
 import org.swathbook.season.WeedOutcome;
 

@@ -8,7 +8,7 @@ import org.swathbook.cli.report.OrderedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.report.SubstituteWords;
 import org.swathbook.measure.Numbers;
-import org.swathbook.plan.JudgedChange;
+import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.supply.OrderLine;
 
 /** The report of {@code order}. */

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.swathbook.check.Judgement;
 import org.swathbook.cli.report.ChangeWords;
 import org.swathbook.measure.Money;
-import org.swathbook.plan.JudgedChange;
+import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 import org.swathbook.season.SeasonOutcome;

@@ -1,0 +1,92 @@
+package org.swathbook.plan.climb;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.swathbook.book.HouseRules;
+import org.swathbook.catalog.Site;
+import org.swathbook.plan.choice.Strengths;
+import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.PlanSpace;
+import org.swathbook.plan.draft.Walked;
+import org.swathbook.rules.HouseTests;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.PassWeed;
+import org.swathbook.season.SiteControl;
+import org.swathbook.season.WeedOutcome;
+
+/**
+ * Neighbours that may mend what the house rules object to: another effective site in the pass that
+ * lacks one, a residual or an earlier date where layers leave a hole. Their own cost hides their
+ * use from the quick score, so they are looked at apart.
+ */
+public final class Mending {
+  private final PlanSpace space;
+  private final Strengths strengths;
+  private final HouseRules house;
+  private final Moves moves;
+
+  public Mending(PlanSpace space, Strengths strengths, HouseRules house, Moves moves) {
+    this.space = space;
+    this.strengths = strengths;
+    this.house = house;
+    this.moves = moves;
+  }
+
+  List<Draft> of(Walked now) {
+    List<Draft> out = new ArrayList<>();
+    if (now.meetsHouseRules()) {
+      return out;
+    }
+    for (int w = 0; w < strengths.drivers().size(); w++) {
+      WeedOutcome weed = now.outcome().weed(strengths.drivers().get(w).weed().id());
+      boolean needsSite =
+          HouseTests.isLostWithOneSite(house, weed) || HouseTests.isShortOfControl(house, weed);
+      boolean needsLayer =
+          HouseTests.isExposed(house, weed) || !HouseTests.shortOverlaps(house, weed).isEmpty();
+      for (PassOutcome pass : now.toCome()) {
+        mendPass(out, now, pass, w, needsSite, needsLayer);
+      }
+    }
+    return out;
+  }
+
+  private void mendPass(
+      List<Draft> out,
+      Walked now,
+      PassOutcome pass,
+      int driver,
+      boolean needsSite,
+      boolean needsLayer) {
+    PassWeed p =
+        pass.weeds().stream()
+            .filter(x -> x.weed().equals(strengths.drivers().get(driver).weed().id()))
+            .findFirst()
+            .orElseThrow();
+    boolean foliar = needsSite || HouseTests.foliarSitesAsked(house, p) > p.effectiveFoliarSites();
+    boolean soil =
+        needsSite
+            || needsLayer
+            || HouseTests.soilSitesAsked(
+                    house, now.outcome().walkedPasses(), pass.index(), p.weed())
+                > p.effectiveSoilSites();
+    if (!foliar && !soil) {
+      return;
+    }
+    int place = pass.index() - now.made();
+    int date = now.draft().stops().get(place).date();
+    List<Integer> choices = new ArrayList<>();
+    for (int option : space.legalOn(date)) {
+      Site site = space.option(option).dose().actives().get(0).ingredient().site();
+      boolean newFoliar = foliar && strengths.foliar(option, driver) && !has(p.foliar(), site);
+      boolean newSoil = soil && strengths.soil(option, driver) && !has(p.soil(), site);
+      if (newFoliar || newSoil) {
+        choices.add(option);
+      }
+    }
+    out.addAll(moves.adding(now.draft(), place, choices));
+  }
+
+  private static boolean has(List<SiteControl> sites, Site site) {
+    return sites.stream().anyMatch(s -> s.site().equals(site) && s.effective());
+  }
+}

@@ -1,0 +1,190 @@
+package org.swathbook.plan.climb;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.Evaluator;
+import org.swathbook.plan.draft.Goal;
+import org.swathbook.plan.draft.PlanSpace;
+import org.swathbook.plan.draft.Stop;
+import org.swathbook.plan.draft.Walked;
+
+/**
+ * Hill climbing by exchanges. Each step scores every neighbour quickly by its net return, walks the
+ * most promising in full, and goes to the one that serves the goal best; it stops when none does
+ * better. Heuristic: a better program may exist, so its result is never called exact.
+ */
+public final class Search {
+  /**
+   * Neighbours walked in full at each step, by quick score and among those that mend a broken house
+   * rule.
+   */
+  private static final int WALKED_BY_SCORE = 12;
+
+  private static final int WALKED_TO_MEND = 12;
+  private static final int WALKED_NEW_PASSES = 10;
+  private static final int MOST_STEPS = 40;
+
+  /** A step that gains less than this, dollars per acre, is the last one. */
+  private static final double WORTH_A_STEP = 0.10;
+
+  private final Moves moves;
+  private final Mending mending;
+  private final Starts starts;
+  private final Evaluator evaluator;
+  private final Map<Draft, Walked> walked = new LinkedHashMap<>();
+
+  public Search(Moves moves, Mending mending, Starts starts, Evaluator evaluator) {
+    this.moves = moves;
+    this.mending = mending;
+    this.starts = starts;
+    this.evaluator = evaluator;
+  }
+
+  /** All programs walked so far, in the order in which they were first met. */
+  public List<Walked> walked() {
+    return List.copyOf(walked.values());
+  }
+
+  /** The best of them; empty when nothing was legal. */
+  public Optional<Walked> best() {
+    return walked.values().stream().filter(Walked::hasPasses).min(Goal.BEST);
+  }
+
+  /** The top of the hill reached from a start; empty when the start is not legal. */
+  public Optional<Walked> climb(Draft start, int mostPasses) {
+    return climb(start, d -> d.stops().size() <= mostPasses);
+  }
+
+  /**
+   * Climbs again from near misses: for each house rule the program that breaks it alone and by the
+   * least. Such programs are often met beside the way and left for a neighbour of better net
+   * return.
+   */
+  public void fromNearMisses(int mostPasses) {
+    Map<String, Walked> nearest = new TreeMap<>();
+    for (Walked w : walked.values()) {
+      if (w.brokenRules() == 1 && w.hasPasses()) {
+        nearest.merge(w.brokenNames().get(0), w, (a, b) -> NEARER.compare(a, b) <= 0 ? a : b);
+      }
+    }
+    for (Walked w : nearest.values()) {
+      climb(w.draft(), mostPasses);
+    }
+  }
+
+  private static final Comparator<Walked> NEARER =
+      Comparator.comparingDouble(Walked::deficit).thenComparing(Goal.BEST);
+
+  /**
+   * Leaves the best program by taking one active at a time out of it for good and climbing again
+   * from what is left: a way out where every single step away is a step down. Stops at the first
+   * program that meets the house rules.
+   */
+  public void withoutEachActiveOf(Walked best, PlanSpace space) {
+    Set<IngredientId> actives = new TreeSet<>();
+    best.draft()
+        .stops()
+        .forEach(s -> s.options().forEach(o -> actives.add(space.option(o).ingredient())));
+    for (IngredientId gone : actives) {
+      Predicate<Draft> free =
+          d ->
+              d.stops().size() <= space.maxPasses()
+                  && d.stops().stream()
+                      .allMatch(
+                          s ->
+                              s.options().stream()
+                                  .noneMatch(o -> space.option(o).ingredient().equals(gone)));
+      Optional<Walked> top = climb(without(best.draft(), gone, space), free);
+      if (top.isPresent() && top.get().meetsHouseRules()) {
+        return;
+      }
+    }
+  }
+
+  private static Draft without(Draft draft, IngredientId gone, PlanSpace space) {
+    return new Draft(
+        draft.stops().stream()
+            .map(
+                s ->
+                    new Stop(
+                        s.date(),
+                        s.options().stream()
+                            .filter(o -> !space.option(o).ingredient().equals(gone))
+                            .toList()))
+            .toList());
+  }
+
+  private Optional<Walked> climb(Draft start, Predicate<Draft> allowed) {
+    Optional<Walked> here = walk(start);
+    for (int step = 0; step < MOST_STEPS && here.isPresent(); step++) {
+      Walked now = here.get();
+      Optional<Walked> best = Optional.empty();
+      for (Draft d : promising(now, allowed)) {
+        Optional<Walked> w = walk(d);
+        if (w.isPresent() && (best.isEmpty() || better(w.get(), best.get()))) {
+          best = w;
+        }
+      }
+      if (best.isEmpty() || !better(best.get(), now)) {
+        return here;
+      }
+      boolean hardly = Goal.of(best.get()) - Goal.of(now) < WORTH_A_STEP;
+      here = best;
+      if (hardly) {
+        return here;
+      }
+    }
+    return here;
+  }
+
+  private static boolean better(Walked a, Walked b) {
+    int c = Double.compare(Goal.of(a), Goal.of(b));
+    return c > 0 || (c == 0 && a.key().compareTo(b.key()) < 0);
+  }
+
+  private Set<Draft> promising(Walked now, Predicate<Draft> allowed) {
+    Set<Draft> out = new LinkedHashSet<>();
+    out.addAll(top(moves.of(now.draft()), WALKED_BY_SCORE, allowed));
+    out.addAll(top(mending.of(now), WALKED_TO_MEND, allowed));
+    out.addAll(top(starts.withOneMorePass(now.draft()), WALKED_NEW_PASSES, allowed));
+    return out;
+  }
+
+  private List<Draft> top(List<Draft> drafts, int many, Predicate<Draft> allowed) {
+    record Scored(Draft draft, double score) {}
+    List<Scored> scored = new ArrayList<>();
+    for (Draft d : drafts) {
+      if (allowed.test(d)) {
+        scored.add(new Scored(d, evaluator.quick(d)));
+      }
+    }
+    scored.sort(
+        Comparator.comparingDouble(Scored::score).reversed().thenComparing(s -> s.draft().key()));
+    return scored.stream()
+        .map(Scored::draft)
+        .filter(d -> walked.containsKey(d) || evaluator.legal(d))
+        .limit(many)
+        .toList();
+  }
+
+  /** The draft walked in full; empty when a rule blocks it. */
+  public Optional<Walked> walk(Draft draft) {
+    Walked known = walked.get(draft);
+    if (known == null && evaluator.legal(draft)) {
+      known = evaluator.full(draft);
+      walked.put(draft, known);
+    }
+    return Optional.ofNullable(known);
+  }
+}

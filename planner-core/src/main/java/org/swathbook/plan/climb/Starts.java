@@ -1,0 +1,152 @@
+package org.swathbook.plan.climb;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.swathbook.book.HouseRules;
+import org.swathbook.plan.choice.Strengths;
+import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.Evaluator;
+import org.swathbook.plan.draft.PlanSpace;
+import org.swathbook.plan.draft.Stop;
+
+/**
+ * Programs from which to climb: the shapes in which advisers think (a residual at planting and a
+ * post some weeks later, with a burndown before or a second post after), each tank filled so that
+ * the driver weeds meet enough sites.
+ */
+public final class Starts {
+  private final PlanSpace space;
+  private final Strengths strengths;
+  private final HouseRules house;
+  private final Evaluator evaluator;
+
+  private final int firstDate;
+
+  public Starts(PlanSpace space, Strengths strengths, HouseRules house, Evaluator evaluator) {
+    this(space, strengths, house, evaluator, 0);
+  }
+
+  /**
+   * @param firstDate first date on which anything can still be sprayed
+   */
+  public Starts(
+      PlanSpace space, Strengths strengths, HouseRules house, Evaluator evaluator, int firstDate) {
+    this.firstDate = firstDate;
+    this.space = space;
+    this.strengths = strengths;
+    this.house = house;
+    this.evaluator = evaluator;
+  }
+
+  /** Distinct drafts, in a fixed order; the empty program is one. */
+  public List<Draft> all() {
+    Set<Draft> out = new LinkedHashSet<>();
+    Draft pre = filled(Draft.EMPTY, 0, 0, house.minSoilSitesFirst());
+    for (int post : new int[] {24, 30, 39}) {
+      out.add(post(pre, post));
+    }
+    Draft burndown = filled(Draft.EMPTY, -9, house.minFoliarSites(), 0);
+    Draft burndownPre = filled(burndown, 0, 0, house.minSoilSitesFirst());
+    out.add(post(burndownPre, 30));
+    out.add(post(post(pre, 24), 42));
+    out.add(post(filled(Draft.EMPTY, -9, house.minFoliarSites(), house.minSoilSitesFirst()), 27));
+    for (int early : new int[] {-30, -21, -3}) {
+      out.add(filled(Draft.EMPTY, early, house.minFoliarSites(), house.minSoilSitesFirst()));
+    }
+    if (firstDate > 0) {
+      underWay(out);
+    }
+    out.add(Draft.EMPTY);
+    return List.copyOf(out);
+  }
+
+  /** In a season that has begun: a pass soon, with another to follow. */
+  private void underWay(Set<Draft> out) {
+    for (int wait : new int[] {0, 7, 14}) {
+      if (firstDate + wait < space.grid().size()) {
+        int day = space.grid().daysFromPlanting(firstDate + wait);
+        Draft soon = post(Draft.EMPTY, day);
+        out.add(soon);
+        out.add(filled(Draft.EMPTY, day, house.minFoliarSites(), 0));
+        out.add(post(soon, day + 18));
+      }
+    }
+  }
+
+  /**
+   * The draft with one more whole pass, on days over the season: single doses seldom pay for their
+   * own trip.
+   */
+  List<Draft> withOneMorePass(Draft draft) {
+    Set<Draft> out = new LinkedHashSet<>();
+    for (int day : new int[] {-21, -9}) {
+      out.add(filled(draft, day, house.minFoliarSites(), 0));
+      out.add(filled(draft, day, house.minFoliarSites(), house.minSoilSitesOverlap()));
+    }
+    out.add(filled(draft, -3, 0, house.minSoilSitesFirst()));
+    for (int day = 15; day <= 51; day += 6) {
+      out.add(post(draft, day));
+      out.add(filled(draft, day, house.minFoliarSites(), 0));
+    }
+    out.remove(draft);
+    return List.copyOf(out);
+  }
+
+  private Draft post(Draft before, int day) {
+    return filled(before, day, house.minFoliarSites(), house.minSoilSitesOverlap());
+  }
+
+  /**
+   * Adds a tank on a day: dose by dose the one that brings the most missing sites, then the best
+   * quick score.
+   */
+  private Draft filled(Draft before, int day, int foliarWanted, int soilWanted) {
+    int date = space.grid().placeOf(day);
+    if (before.hasDate(date) || before.stops().size() >= space.maxPasses()) {
+      return before;
+    }
+    List<Integer> tank = new ArrayList<>();
+    while (tank.size() < space.maxProducts()) {
+      int missing = missing(tank, foliarWanted, soilWanted);
+      int best = -1;
+      int bestMissing = missing;
+      double bestScore = Double.NEGATIVE_INFINITY;
+      for (int option : space.legalOn(date)) {
+        if (!space.takes(date, tank, option)) {
+          continue;
+        }
+        List<Integer> with = new ArrayList<>(tank);
+        with.add(option);
+        int m = missing(with, foliarWanted, soilWanted);
+        if (m > bestMissing || m == missing) {
+          continue;
+        }
+        Draft draft = before.with(new Stop(date, with));
+        if (!evaluator.legal(draft)) {
+          continue;
+        }
+        double score = evaluator.quick(draft);
+        if (m < bestMissing || score > bestScore) {
+          best = option;
+          bestMissing = m;
+          bestScore = score;
+        }
+      }
+      if (best < 0) {
+        break;
+      }
+      tank.add(best);
+    }
+    return tank.isEmpty() ? before : before.with(new Stop(date, tank));
+  }
+
+  private int missing(List<Integer> tank, int foliarWanted, int soilWanted) {
+    return strengths.missing(
+        tank,
+        foliarWanted,
+        soilWanted,
+        o -> space.option(o).dose().actives().get(0).ingredient().site());
+  }
+}

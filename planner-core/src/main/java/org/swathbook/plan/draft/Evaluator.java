@@ -1,0 +1,17 @@
+package org.swathbook.plan.draft;
+
+/** What a draft is worth, and whether it may be. */
+public interface Evaluator {
+
+  /**
+   * A quick score in dollars per acre: net return, less a little for driver weeds that are not well
+   * controlled. It orders neighbours; it does not know the house rules about sites and layers.
+   */
+  double quick(Draft draft);
+
+  /** Whether the rules about passes in order (caps, counts, intervals) let it pass. */
+  boolean legal(Draft draft);
+
+  /** A legal draft walked through every year in full. */
+  Walked full(Draft draft);
+}

@@ -1,0 +1,103 @@
+package org.swathbook.plan.draft;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import org.swathbook.book.Book;
+import org.swathbook.catalog.Position;
+import org.swathbook.check.DatedMix;
+import org.swathbook.check.SequenceJudge;
+import org.swathbook.check.UseJudge;
+import org.swathbook.growth.PassTiming;
+import org.swathbook.growth.Timings;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.plan.choice.DateGrid;
+import org.swathbook.plan.choice.DoseLegality;
+import org.swathbook.plan.choice.DoseOption;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.PassPositions;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.UseFacts;
+
+/** What the rules forbid on the dates of the grid: single doses, and passes in order. */
+public final class Legality {
+  private final Book book;
+  private final TraceSet traces;
+  private final DoseLegality doses;
+  private final List<PassTiming> timings = new ArrayList<>();
+  private final List<Set<Position>> positions = new ArrayList<>();
+
+  public Legality(Book book, TraceSet traces, DateGrid grid) {
+    this.book = book;
+    this.traces = traces;
+    this.doses = new DoseLegality(book, traces);
+    for (int date = 0; date < grid.size(); date++) {
+      PassTiming timing = Timings.at(traces, grid.date(date));
+      timings.add(timing);
+      positions.add(PassPositions.of(traces, timing));
+    }
+  }
+
+  PassTiming timing(int date) {
+    return timings.get(date);
+  }
+
+  /** Whether the use rules let a dose pass on a date. */
+  public boolean allows(DoseOption option, int date) {
+    return doses.allows(option.dose(), timings.get(date), positions.get(date));
+  }
+
+  /** Whether the rules on two doses in one tank let them pass on a date. */
+  public boolean allows(DoseOption a, DoseOption b, int date) {
+    return doses.allows(a.dose(), b.dose(), timings.get(date));
+  }
+
+  /**
+   * Whether caps, counts and intervals let the passes of a draft follow each other, after all in
+   * the journal.
+   */
+  boolean allows(Draft draft, PlanSpace space) {
+    List<DatedMix> dated = new ArrayList<>();
+    for (Stop stop : draft.stops()) {
+      PassTiming t = timings.get(stop.date());
+      dated.add(
+          new DatedMix(
+              dated.size(),
+              t.medianDate(),
+              t.planned(),
+              positions.get(stop.date()),
+              space.mix(stop)));
+    }
+    return !SequenceJudge.blocks(book, traces.field(), dated);
+  }
+
+  /**
+   * For a field where nothing is legal: the blocks of every option, one a rule and active, from the
+   * first date met.
+   */
+  public List<Finding> blocks(List<DoseOption> options) {
+    TreeMap<String, Finding> out = new TreeMap<>();
+    for (PassTiming timing : timings) {
+      for (DoseOption o : options) {
+        for (Finding f : blocksOf(timing, o.dose())) {
+          out.putIfAbsent(f.rule().value() + " " + o.ingredient().value(), f);
+        }
+      }
+    }
+    return List.copyOf(out.values());
+  }
+
+  private Set<Finding> blocksOf(PassTiming timing, Dose dose) {
+    Set<Finding> out = new LinkedHashSet<>();
+    for (UseFacts facts : UseJudge.facts(book, traces, 0, timing, Mix.of(List.of(dose)))) {
+      UseJudge.judge(facts).sorted().stream()
+          .filter(f -> f.severity() == Severity.BLOCK)
+          .forEach(out::add);
+    }
+    return out;
+  }
+}

@@ -1,0 +1,22 @@
+package org.swathbook.plan.exact;
+
+import java.util.List;
+import org.swathbook.season.Kernel;
+import org.swathbook.season.PassLayers;
+import org.swathbook.season.PreparedPass;
+
+/**
+ * A pass and what it lays into the soil.
+ *
+ * @param layers against each driver weed, in their order among the field's weeds
+ */
+record Laid(PreparedPass pass, List<PassLayers> layers) {
+
+  Laid {
+    layers = List.copyOf(layers);
+  }
+
+  static Laid of(Kernel kernel, PreparedPass pass, List<Integer> drivers) {
+    return new Laid(pass, drivers.stream().map(w -> PassLayers.of(kernel, pass, w)).toList());
+  }
+}

@@ -1,0 +1,25 @@
+package org.swathbook.season;
+
+/**
+ * The cohorts of one biotype of a weed that are up when a pass comes in one year, before it does
+ * anything. It shows the walk's own arrays, which change as the walk goes on.
+ *
+ * @param pass place in the list of passes
+ * @param year place of the weather year, {@code weed} of the weed, {@code biotype} of its biotype
+ * @param from cohorts from to up - 1 stand
+ * @param alive share of each cohort's plants alive, of those that tillage left
+ * @param heightCm of each cohort of which any plant is alive
+ * @param heightClass by which the pass acts
+ */
+// Copies would cost more than the walk itself, and nobody compares two of them.
+@SuppressWarnings("ArrayRecordComponent")
+record StandingCohorts(
+    int pass,
+    int year,
+    int weed,
+    int biotype,
+    int from,
+    int up,
+    double[] alive,
+    double[] heightCm,
+    byte[] heightClass) {}

@@ -1,0 +1,85 @@
+package org.swathbook.plan.change;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.catalog.ProductId;
+import org.swathbook.growth.TraceBuilder;
+import org.swathbook.growth.TraceSet;
+import org.swathbook.plan.DemoCopy;
+import org.swathbook.plan.choice.DayDoses;
+import org.swathbook.program.Anchor;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
+import org.swathbook.program.Pass;
+import org.swathbook.program.Program;
+import org.swathbook.season.PassOutcome;
+import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.SeasonWalk;
+
+/** What goes into one pass of several with the very same tank, under three weather years. */
+class SubstitutesTest {
+  private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
+  private static final LocalDate FIRST = LocalDate.of(2027, 6, 1);
+  private static final LocalDate SECOND = LocalDate.of(2027, 6, 12);
+
+  private static Book book;
+  private static TraceSet traces;
+
+  @BeforeAll
+  static void load(@TempDir Path dir) {
+    book = new DemoCopy(dir.resolve("book")).load();
+    Field field = book.findField("ND-1").orElseThrow();
+    traces = TraceBuilder.build(book, field, TODAY);
+  }
+
+  private static Mix tank() {
+    List<Dose> full =
+        DayDoses.of(book, traces).byActive().stream().map(all -> all.get(0)).limit(2).toList();
+    return Mix.of(full);
+  }
+
+  private static Substitutes twice(Mix tank) {
+    Program program =
+        new Program(
+            "twice",
+            traces.field().id(),
+            List.of(
+                new Pass(new Anchor.OnDate(FIRST), tank),
+                new Pass(new Anchor.OnDate(SECOND), tank)));
+    SeasonOutcome now = SeasonWalk.walk(book, traces, program);
+    assertThat(now.passes()).extracting(PassOutcome::planned).containsExactly(FIRST, SECOND);
+    return new Substitutes(book, traces, now, TODAY);
+  }
+
+  @Test
+  void onlyThePassThatIsAskedAboutGoesWithoutTheProduct() {
+    Mix tank = tank();
+    ProductId gone = tank.doses().get(0).product().id();
+    Mix less = Mix.of(List.of(tank.doses().get(1)));
+    Substitutes substitutes = twice(tank);
+    assertThat(substitutes.without(FIRST, gone).passes())
+        .extracting(Pass::mix)
+        .containsExactly(less, tank);
+    assertThat(substitutes.without(SECOND, gone).passes())
+        .extracting(Pass::mix)
+        .containsExactly(tank, less);
+  }
+
+  @Test
+  void aPassWithoutTheProductIsAMistakeOfTheCaller() {
+    Mix tank = tank();
+    Substitutes substitutes = twice(Mix.of(List.of(tank.doses().get(1))));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> substitutes.without(FIRST, tank.doses().get(0).product().id()))
+        .withMessageContaining("2027-06-01");
+  }
+}
