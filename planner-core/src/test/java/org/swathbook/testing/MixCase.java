@@ -94,9 +94,12 @@ public final class MixCase {
       new SprayerTank(OptionalDouble.of(1200), Optional.of(List.of()), Optional.empty());
   private Optional<DropletClass> droplets = Optional.empty();
   private Carrier.Liquid liquid = Carrier.Liquid.WATER;
-  private double hardness = 60;
-  private double ph = 6.5;
-  private LocalTime time = LocalTime.of(11, 0);
+  private OptionalDouble hardness = OptionalDouble.of(60);
+  private OptionalDouble ph = OptionalDouble.of(6.5);
+  private double iron;
+  private Optional<LocalTime> time = Optional.of(LocalTime.of(11, 0));
+  private Optional<SunTimes> sun =
+      Optional.of(new SunTimes(LocalTime.of(6, 0), LocalTime.of(20, 45)));
   private Sky sky = Sky.fair();
   private Catalog catalog = CATALOG;
   private List<String> others = List.of();
@@ -284,12 +287,24 @@ public final class MixCase {
   }
 
   public MixCase hardness(double ppmCaCo3) {
-    hardness = ppmCaCo3;
+    hardness = OptionalDouble.of(ppmCaCo3);
     return this;
   }
 
   public MixCase ph(double ofWater) {
-    ph = ofWater;
+    ph = OptionalDouble.of(ofWater);
+    return this;
+  }
+
+  public MixCase iron(double ppm) {
+    iron = ppm;
+    return this;
+  }
+
+  /** Neither hardness nor pH of the water was measured. */
+  public MixCase waterUntested() {
+    hardness = OptionalDouble.empty();
+    ph = OptionalDouble.empty();
     return this;
   }
 
@@ -321,7 +336,18 @@ public final class MixCase {
   }
 
   public MixCase time(LocalTime clock) {
-    time = clock;
+    time = Optional.of(clock);
+    return this;
+  }
+
+  public MixCase timeUnknown() {
+    time = Optional.empty();
+    return this;
+  }
+
+  /** Where the field lies, and so when the sun rises there, is not known. */
+  public MixCase placeUnknown() {
+    sun = Optional.empty();
     return this;
   }
 
@@ -349,14 +375,13 @@ public final class MixCase {
         ID,
         new SprayDay(
             planted.plusDays(day),
-            Optional.of(time),
+            time,
             new Scouted(stage, cropCm, new TreeMap<>(heights)),
             sky.weather()),
         new Mix(doses, adjuvants, gallons),
         new Sprayer(
             method,
-            new Carrier(
-                liquid, OptionalDouble.of(hardness), OptionalDouble.of(ph), OptionalDouble.of(0)),
+            new Carrier(liquid, hardness, ph, OptionalDouble.of(iron)),
             new SprayerSetup(
                 droplets,
                 OptionalDouble.of(10),
@@ -392,12 +417,7 @@ public final class MixCase {
 
   public MixJudge judge() {
     Book book = book();
-    return MixJudge.of(
-        book,
-        book.fields().get(0),
-        job(),
-        planted.plusDays(day),
-        Optional.of(new SunTimes(LocalTime.of(6, 0), LocalTime.of(20, 45))));
+    return MixJudge.of(book, book.fields().get(0), job(), planted.plusDays(day), sun);
   }
 
   public JudgedMix judged() {
