@@ -97,6 +97,7 @@ public final class MixCase {
   private OptionalDouble hardness = OptionalDouble.of(60);
   private OptionalDouble ph = OptionalDouble.of(6.5);
   private double iron;
+  private Optional<Boolean> nozzlesListed = Optional.of(true);
   private Optional<LocalTime> time = Optional.of(LocalTime.of(11, 0));
   private Optional<SunTimes> sun =
       Optional.of(new SunTimes(LocalTime.of(6, 0), LocalTime.of(20, 45)));
@@ -212,6 +213,11 @@ public final class MixCase {
 
   public MixCase gallons(double perAcre) {
     gallons = OptionalDouble.of(perAcre);
+    return this;
+  }
+
+  public MixCase gallonsUnknown() {
+    gallons = OptionalDouble.empty();
     return this;
   }
 
@@ -362,6 +368,18 @@ public final class MixCase {
     return this;
   }
 
+  /** Neither what the sprayer held nor how it was cleaned. */
+  public MixCase tankUnknown() {
+    tank = SprayerTank.UNKNOWN;
+    return this;
+  }
+
+  /** Whether nozzle and pressure stand on the list of a label, nobody says. */
+  public MixCase nozzlesUnlisted() {
+    nozzlesListed = Optional.empty();
+    return this;
+  }
+
   /** Loads before the last one, the latest first; to be named after the last load. */
   public MixCase earlier(EarlierLoad... loads) {
     tank =
@@ -386,7 +404,7 @@ public final class MixCase {
                 droplets,
                 OptionalDouble.of(10),
                 OptionalDouble.of(40),
-                Optional.of(true),
+                nozzlesListed,
                 incorporated),
             tank),
         others,
