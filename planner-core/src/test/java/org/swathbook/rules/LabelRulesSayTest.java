@@ -429,9 +429,9 @@ class LabelRulesSayTest {
             on(
                 "2027-06-11",
                 active("testactive", post().formulations("EC", "CS"), post().by(Method.HOODED))),
-            "block: Testactive: in soybean after emergence only the formulation CS and EC"
-                + " is listed, and this product is SC. [SC; CS and EC] a product of formulation"
-                + " CS and EC"),
+            "block: Testactive: in soybean after emergence only the formulations CS and EC"
+                + " are listed, and this product is SC. [SC; CS and EC] a product of formulation"
+                + " CS or EC"),
         of(
             "crop-not-listed",
             "a use before and at planting, sprayed over the crop",
