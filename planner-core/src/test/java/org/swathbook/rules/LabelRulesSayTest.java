@@ -144,6 +144,13 @@ class LabelRulesSayTest {
         book.pass(1, "2027-06-11", "testactive", second + " lb ai/acre"));
   }
 
+  private static Findings twoBefore(UseBuilder... uses) {
+    CaseBook book = CaseBook.of(soybean()).active(active("testactive", uses));
+    return book.sequence(
+        book.pass(0, "2027-04-11", "testactive", "0.5 lb ai/acre"),
+        book.pass(1, "2027-05-11", "testactive", "0.5 lb ai/acre"));
+  }
+
   private static Findings on(String date, IngredientBuilder active) {
     return CaseBook.of(soybean()).active(active).uses(date, "testactive", "0.6 lb ai/acre");
   }
@@ -381,7 +388,28 @@ class LabelRulesSayTest {
         of(
             "application-count",
             "two where the other use does not say",
-            twice("0.5", "0.5", pre(), post().applications(1))));
+            twice("0.5", "0.5", pre(), post().applications(1))),
+        of(
+            "annual-cap",
+            "acres of an earlier spraying not known",
+            corn("atrazine 1.0 ai").applied(0, "atrazine 0.5 ai").acresUnknown(),
+            "ask: acres that atrazine went on this season: a row counts as the whole field"
+                + " without them [spray record; then column acres of applications.csv]"),
+        of(
+            "application-count",
+            "two before emergence, where one is allowed there",
+            twoBefore(pre().applications(1), post().applications(3)),
+            "block: Testactive: 2 applications (11 Apr 2027, 11 May 2027) where soybean"
+                + " may have 1 in this part of the season. [2; 1] another active of a different"
+                + " site, or one pass fewer with this one"),
+        of(
+            "application-count",
+            "two before emergence, where two are allowed there",
+            twoBefore(pre().applications(2), post().applications(3))),
+        of(
+            "application-count",
+            "one before emergence and one after, where each allows one and the season two",
+            twice("0.5", "0.5", pre().applications(2), post().applications(1))));
   }
 
   private static List<Case> listed() {
@@ -595,7 +623,29 @@ class LabelRulesSayTest {
                 .uses("2027-05-11", "testactive", "0.6 lb ai/acre"),
             "block: Testactive is allowed at soil pH from 6; this field has 5.9. [pH 5.9;"
                 + " pH from 6] an active without a pH limit, or only the part of the field"
-                + " within it"));
+                + " within it"),
+        of(
+            "soil-limit",
+            "atrazine on ground of which nobody says how steep it is",
+            before(0, "corn", "atrazine 2.0 ai"),
+            "ask: erodible and residuePct of the field, on which the rate of atrazine"
+                + " depends (highly erodible ground with residue below 30 %) [column erodible"
+                + " and residuePct of fields.csv]"),
+        of(
+            "soil-limit",
+            "atrazine on erodible ground of which nobody measured the residue",
+            before(0, "corn", "atrazine 2.0 ai").field(FieldBuilder::erodible),
+            "ask: residuePct of the field, on which the rate of atrazine depends (highly"
+                + " erodible ground with residue below 30 %) [column residuePct of fields.csv]"),
+        of(
+            "soil-limit",
+            "metribuzin on sandy loam of which nobody measured the organic matter",
+            before(1, "soybean", "metribuzin 0.3 ai").field(f -> f.texture(SoilTexture.SANDY_LOAM)),
+            "ask: organicMatterPct of the field, on which the rate of metribuzin depends"
+                + " (sand or loamy sand or sandy loam with organic matter below 2 %) [column"
+                + " organicMatterPct of fields.csv]",
+            "ask: soil pH of the field (metribuzin is allowed at pH below 7.5) [soil test;"
+                + " then column soilPh of fields.csv]"));
   }
 
   private static List<Case> steel() {

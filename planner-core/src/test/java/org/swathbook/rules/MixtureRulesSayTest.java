@@ -629,11 +629,35 @@ class MixtureRulesSayTest {
                 .day(24, "V2", 5)
                 .tank("glufosinate-ammonium 0.6 ai")
                 .tankUnknown(),
-            "ask: what the sprayer held before, and how it was cleaned [the job: sprayer]"));
+            "ask: what the sprayer held before, and how it was cleaned [the job: sprayer]"),
+        of(
+            "tank-residue",
+            "dicamba last, and nobody wrote down how it was cleaned",
+            MixCase.in("soybean", "glufosinate")
+                .day(24, "V2", 5)
+                .tank("glufosinate-ammonium 0.6 ai")
+                .lastLoad("dicamba"),
+            "ask: what the sprayer held before its last load, back to its last triple"
+                + " rinse or tank cleaner [the job: sprayer, earlier]",
+            "ask: how the sprayer was cleaned after dicamba [the job: cleaned]"));
   }
 
   private static List<Case> weeds() {
     return List.of(
+        of(
+            "single-site",
+            "glyphosate on foxtail, no driver, that was seen",
+            soy(GLYPHOSATE).seen("SETFA", 3),
+            "note: Giant foxtail meets one effective foliar site (site 9: 98 %); the house"
+                + " asks for 2. [1; 2] a partner of site 1 or 2 or 10"),
+        of(
+            "single-site",
+            "glyphosate and clethodim on it",
+            soy("glyphosate 1.0 ae + clethodim 0.125 ai").seen("SETFA", 3)),
+        of(
+            "single-site",
+            "clethodim on velvetleaf, on which it does nothing",
+            soy(CLETHODIM).seen("ABUTH", 3)),
         of(
             "resistant-biotype",
             "glyphosate alone on Palmer amaranth that resists it",

@@ -178,6 +178,20 @@ public final class FieldBuilder {
     return this;
   }
 
+  /** The texture alone is known of the soil. */
+  public FieldBuilder texture(SoilTexture texture) {
+    soilUnknown();
+    textures = List.of(texture);
+    return this;
+  }
+
+  /** Highly erodible; how much residue covers it, nobody measured. */
+  public FieldBuilder erodible() {
+    erodible = Optional.of(true);
+    residuePct = OptionalDouble.empty();
+    return this;
+  }
+
   public FieldBuilder erodible(double percentResidue) {
     erodible = Optional.of(true);
     residuePct = OptionalDouble.of(percentResidue);

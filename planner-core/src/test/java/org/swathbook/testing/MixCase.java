@@ -261,6 +261,25 @@ public final class MixCase {
     return this;
   }
 
+  /** On how many acres the last row of the journal went, nobody wrote down. */
+  public MixCase acresUnknown() {
+    Application a = applied.remove(applied.size() - 1);
+    applied.add(
+        new Application(
+            a.pass(),
+            a.line(),
+            a.date(),
+            a.field(),
+            a.season(),
+            OptionalDouble.empty(),
+            a.dose(),
+            a.crop(),
+            a.position(),
+            a.record(),
+            a.note()));
+    return this;
+  }
+
   /** A pass of a season gone by, in the same crop at this stage. */
   public MixCase sprayedIn(int season, String stage, String text) {
     return applied(365 * (season - 2027) + 25, text, crop, season, stage, SprayRecord.EMPTY);
@@ -377,6 +396,13 @@ public final class MixCase {
   /** Whether nozzle and pressure stand on the list of a label, nobody says. */
   public MixCase nozzlesUnlisted() {
     nozzlesListed = Optional.empty();
+    return this;
+  }
+
+  /** What the sprayer held last; how it was cleaned since, nobody wrote down. */
+  public MixCase lastLoad(String active) {
+    IngredientId id = catalog.findIngredient(active).orElseThrow().id();
+    tank = new SprayerTank(OptionalDouble.of(1200), Optional.of(List.of(id)), Optional.empty());
     return this;
   }
 
