@@ -552,7 +552,59 @@ class TimingRulesSayTest {
             "stage-window",
             "a stage that the crop is not known to have",
             on("2027-06-20", soybean(), active(post().through("boot", ""))),
-            "ask: day on which soybean reaches boot [stages of catalog/crops/soybean.yaml]"));
+            "ask: day on which soybean reaches boot [stages of catalog/crops/soybean.yaml]"),
+        of(
+            "stage-window",
+            "atrazine on a crop that nobody looked at, modelled at 11 in",
+            MixCase.in("corn").day(30, "", 0).tank("atrazine 1.0 ai"),
+            "warn: Atrazine is close to a limit on corn (from emergence, before 12 in):"
+                + " the model expects V4, 10.9 in tall, on 7 Jun 2027; look before spraying."
+                + " [V4, 10.9 in tall, on 7 Jun 2027; from emergence, before 12 in] on or before"
+                + " 8 Jun 2027, or an active with a later window"),
+        of(
+            "stage-window",
+            "atrazine on a crop that somebody saw at 11 in",
+            MixCase.in("corn").day(30, "V4", 11).tank("atrazine 1.0 ai")),
+        of(
+            "stage-window",
+            "2,4-D choline over soybean 50 days after planting, as modelled in ten years",
+            MixCase.in("soybean", "2,4-D").day(50, "", 0).tank("2,4-D choline 0.95 ae")),
+        of(
+            "stage-window",
+            "2,4-D choline over soybean 51 days after planting, as modelled in ten years",
+            MixCase.in("soybean", "2,4-D").day(51, "", 0).tank("2,4-D choline 0.95 ae")),
+        of(
+            "stage-window",
+            "2,4-D choline over soybean 52 days after planting, as modelled in ten years",
+            MixCase.in("soybean", "2,4-D").day(52, "", 0).tank("2,4-D choline 0.95 ae"),
+            "warn: 2,4-D choline: in 3 of 10 weather years this pass is outside its window"
+                + " on soybean (from emergence through R1). [R1, 16.5 in tall, on 29 Jun 2027;"
+                + " from emergence through R1] on or before 30 Jun 2027, or an active with a"
+                + " later window"),
+        of(
+            "stage-window",
+            "2,4-D choline over soybean 54 days after planting, as modelled in ten years",
+            MixCase.in("soybean", "2,4-D").day(54, "", 0).tank("2,4-D choline 0.95 ae"),
+            "warn: 2,4-D choline: in 5 of 10 weather years this pass is outside its window"
+                + " on soybean (from emergence through R1). [R1, 18.5 in tall, on 1 Jul 2027;"
+                + " from emergence through R1] on or before 30 Jun 2027, or an active with a"
+                + " later window"),
+        of(
+            "stage-window",
+            "2,4-D choline over soybean 55 days after planting, as modelled in ten years",
+            MixCase.in("soybean", "2,4-D").day(55, "", 0).tank("2,4-D choline 0.95 ae"),
+            "block: 2,4-D choline is allowed on soybean from emergence through R1; this"
+                + " pass meets R2, 19.4 in tall, on 2 Jul 2027. [R2, 19.4 in tall, on 2 Jul"
+                + " 2027; from emergence through R1] on or before 30 Jun 2027, or an active with"
+                + " a later window"),
+        of(
+            "stage-window",
+            "2,4-D choline over soybean 56 days after planting, as modelled in ten years",
+            MixCase.in("soybean", "2,4-D").day(56, "", 0).tank("2,4-D choline 0.95 ae"),
+            "block: 2,4-D choline is allowed on soybean from emergence through R1; this"
+                + " pass meets R2, 20.2 in tall, on 3 Jul 2027. [R2, 20.2 in tall, on 3 Jul"
+                + " 2027; from emergence through R1] on or before 30 Jun 2027, or an active with"
+                + " a later window"));
   }
 
   private static List<Case> nextCrops() {
