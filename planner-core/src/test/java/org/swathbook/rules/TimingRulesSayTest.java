@@ -24,6 +24,7 @@ import org.swathbook.catalog.Movement;
 import org.swathbook.catalog.Registration.Cutoff;
 import org.swathbook.catalog.RotationRow;
 import org.swathbook.catalog.SoilCondition;
+import org.swathbook.check.Judgement;
 import org.swathbook.measure.Basis;
 import org.swathbook.measure.Period;
 import org.swathbook.testing.FieldBuilder;
@@ -61,6 +62,10 @@ class TimingRulesSayTest {
     return new Case(rule, words, () -> RuleSays.of(rule, found), List.of(said));
   }
 
+  private static Case of(String rule, String words, Supplier<Judgement> planned, String... said) {
+    return new Case(rule, words, () -> RuleSays.of(rule, planned.get()), List.of(said));
+  }
+
   static Stream<Case> cases() {
     return Stream.of(
             lastDates(),
@@ -69,6 +74,7 @@ class TimingRulesSayTest {
             nextCrops(),
             planting(),
             repeats(),
+            delays(),
             weeds(),
             activation(),
             burndowns())
@@ -171,6 +177,26 @@ class TimingRulesSayTest {
 
   private static MixCase cornOn(String date) {
     return soy("fomesafen 0.25 ai").field(f -> f.next("corn", date));
+  }
+
+  /**
+   * One tank planned for a day, which weather delays in some of ten years: by two in the median.
+   */
+  private static Supplier<Judgement> planned(
+      int day, String tank, String harvest, String nextCorn) {
+    return () ->
+        MixCase.in("soybean", "glyphosate")
+            .field(f -> f.harvest(harvest).next("corn", nextCorn))
+            .judgedAsProgram(MixCase.in("soybean", "glyphosate").day(day, "", 0).tank(tank));
+  }
+
+  /** Two uses over the crop, of which one lets the second application go out sooner. */
+  private static Findings again(String second) {
+    CaseBook book =
+        CaseBook.of(soybean())
+            .active(active(post().repeatDays(14), post().repeatDays(7), post().repeatDays(10)));
+    return book.sequence(
+        book.pass(0, "2027-06-10", "testactive", HALF), book.pass(1, second, "testactive", HALF));
   }
 
   private static SeasonCase layer(int startsAfterDays) {
@@ -937,7 +963,81 @@ class TimingRulesSayTest {
             soy(
                     Restated.without(STARTER, "2,4-D choline", "use.repeatDays"),
                     "2,4-D choline 0.71 ae")
-                .applied(-37, "2,4-D choline 0.71 ae", "corn", 2026, SprayRecord.EMPTY)));
+                .applied(-37, "2,4-D choline 0.71 ae", "corn", 2026, SprayRecord.EMPTY)),
+        of(
+            "repeat-interval",
+            "six days where uses have 14, 7 and 10",
+            again("2027-06-16"),
+            "block: Testactive: 6 days after the application of 10 Jun 2027, where 7 are"
+                + " needed. [6 days; 7 days] on or after 17 Jun 2027, or another active"),
+        of("repeat-interval", "seven days where uses have 14, 7 and 10", again("2027-06-17")));
+  }
+
+  private static List<Case> delays() {
+    return List.of(
+        of(
+            "harvest-interval",
+            "harvest 60 days after the plan's day, which weather delays by two",
+            planned(24, "clethodim 0.125 ai", "2027-07-31", "2028-05-05"),
+            "block: Clethodim needs 60 days before harvest of soybean; this pass leaves"
+                + " 58. [58 days; 60 days] harvest on or after 2 Aug 2027, or an active with a"
+                + " shorter interval"),
+        of(
+            "harvest-interval",
+            "harvest a day before that is over",
+            planned(24, "clethodim 0.125 ai", "2027-08-01", "2028-05-05"),
+            "block: Clethodim needs 60 days before harvest of soybean; this pass leaves"
+                + " 59. [59 days; 60 days] harvest on or after 2 Aug 2027, or an active with a"
+                + " shorter interval"),
+        of(
+            "harvest-interval",
+            "harvest on the day, which three years of ten miss",
+            planned(24, "clethodim 0.125 ai", "2027-08-02", "2028-05-05"),
+            "warn: Clethodim: in 3 of 10 weather years weather delays this pass until"
+                + " fewer than the 60 days before harvest are left. [60 days in the median year;"
+                + " 60 days] an earlier pass, or a later harvest"),
+        of(
+            "harvest-interval",
+            "harvest a day later, which two years miss at most",
+            planned(24, "clethodim 0.125 ai", "2027-08-03", "2028-05-05")),
+        of(
+            "next-crop-interval",
+            "corn a day before ten months after the delayed pass",
+            planned(24, "fomesafen 0.25 ai", "2027-10-05", "2028-04-02"),
+            "block: Fomesafen of 3 Jun 2027 needs 10 months before corn, which is to be"
+                + " planted on 2 Apr 2028. [2 Apr 2028; 3 Apr 2028] corn planted on or after 3"
+                + " Apr 2028, another crop, or another active"),
+        of(
+            "next-crop-interval",
+            "corn on the day, which three years of ten miss",
+            planned(24, "fomesafen 0.25 ai", "2027-10-05", "2028-04-03"),
+            "warn: Fomesafen: in 3 of 10 weather years weather delays this pass until corn"
+                + " may no longer be planted on 3 Apr 2028. [3 Apr 2028; 3 Apr 2028 in the"
+                + " median year] an earlier pass, corn planted later, or another active"),
+        of(
+            "next-crop-interval",
+            "corn a day later",
+            planned(24, "fomesafen 0.25 ai", "2027-10-05", "2028-04-04"),
+            "note: Fomesafen: 1 day to spare; do not plant corn before 3 Apr 2028. [4 Apr"
+                + " 2028; 3 Apr 2028]"),
+        of(
+            "planting-interval",
+            "ester planned 30 days before planting, a day of it lost to weather",
+            planned(-30, "2,4-D ester 0.95 ae", "2027-10-05", "2028-05-05"),
+            "block: 2,4-D ester at 0.95 lb ae/acre needs 30 days before soybean is"
+                + " planted; this pass leaves 29 days. [29 days; 30 days] planting on or after 9"
+                + " May 2027, or at most 0.5 lb ae/acre"),
+        of(
+            "planting-interval",
+            "ester planned 31 days before planting, which three years of ten miss",
+            planned(-31, "2,4-D ester 0.95 ae", "2027-10-05", "2028-05-05"),
+            "warn: 2,4-D ester: the 30 days to planting soybean are not met in 3 of 10"
+                + " weather years. [in 3 of 10 weather years; 30 days] an earlier pass, or"
+                + " planting when the days are over"),
+        of(
+            "planting-interval",
+            "ester planned 32 days before planting",
+            planned(-32, "2,4-D ester 0.95 ae", "2027-10-05", "2028-05-05")));
   }
 
   private static List<Case> weeds() {
