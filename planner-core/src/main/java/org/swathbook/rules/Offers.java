@@ -7,10 +7,12 @@ import java.util.function.Function;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Use;
 import org.swathbook.control.FoliarReach;
+import org.swathbook.program.SprayJob;
 
 /** Which sites the catalog has to offer against a weed at a pass: labelled, and not resisted. */
 public final class Offers {
@@ -65,7 +67,9 @@ public final class Offers {
         .anyMatch(u -> LabelUses.isIn(u, facts.positions()) && isOpen(u, facts));
   }
 
+  /** What may only go between the rows, or onto a ripe crop, is no partner for this pass. */
   private static boolean isOpen(Use use, PassFacts facts) {
-    return LabelUses.hasTraits(use, facts.field());
+    Method method = facts.job().map(SprayJob::method).orElse(Method.BROADCAST);
+    return use.isBy(method) && !use.isHarvestAid() && LabelUses.hasTraits(use, facts.field());
   }
 }

@@ -2,13 +2,9 @@ package org.swathbook.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.RecordComponent;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -16,13 +12,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.DropletClass;
-import org.swathbook.catalog.Ingredient;
-import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.Rinse;
-import org.swathbook.catalog.Use;
 import org.swathbook.program.Applicator;
 import org.swathbook.rules.Verdict;
 import org.swathbook.testing.MixCase;
+import org.swathbook.testing.Restated;
 import org.swathbook.testing.Sky;
 
 /**
@@ -157,73 +151,13 @@ class UnstatedLimitsTest {
   @MethodSource("gaps")
   void isAskedFor(Gap gap) {
     Judgement known = gap.job().apply(MixCase.CATALOG).judged().judgement();
-    Judgement unknown = gap.job().apply(without(gap)).judged().judgement();
+    Judgement unknown =
+        gap.job()
+            .apply(Restated.without(MixCase.CATALOG, gap.active(), gap.path()))
+            .judged()
+            .judgement();
 
     assertThat(unknown.asks().size()).isGreaterThan(known.asks().size());
     assertThat(unknown.verdict()).isNotEqualTo(Verdict.CLEAR);
-  }
-
-  private static Catalog without(Gap gap) {
-    Catalog c = MixCase.CATALOG;
-    List<String> path = Arrays.asList(gap.path().split("\\."));
-    List<Ingredient> changed = new ArrayList<>();
-    for (Ingredient i : c.ingredients()) {
-      changed.add(
-          i.id().equals(c.findIngredient(gap.active()).orElseThrow().id()) ? unstated(i, path) : i);
-    }
-    return new Catalog(
-        changed, c.products(), c.weeds(), c.crops(), c.responses(), c.interactions());
-  }
-
-  private static Ingredient unstated(Ingredient i, List<String> path) {
-    List<Use> uses = new ArrayList<>();
-    boolean everywhere = !path.get(0).equals("rotation");
-    for (Use u : i.uses()) {
-      if (!everywhere) {
-        uses.add(u);
-        continue;
-      }
-      List<String> inUse = path.get(0).equals("use") ? path.subList(1, path.size()) : path;
-      uses.add((Use) replaced(u, inUse));
-    }
-    Ingredient withUses = (Ingredient) with(i, "uses", uses);
-    return path.get(0).equals("use") ? withUses : (Ingredient) replaced(withUses, path);
-  }
-
-  /** The record with one limit in it, or in a record in it, unknown. */
-  private static Object replaced(Record record, List<String> path) {
-    String name = path.get(0);
-    Object old = value(record, name);
-    Object fresh =
-        path.size() == 1
-            ? (old instanceof Map ? Map.of() : Stated.unknown(name))
-            : replaced((Record) old, path.subList(1, path.size()));
-    return with(record, name, fresh);
-  }
-
-  private static Object with(Record record, String name, Object fresh) {
-    RecordComponent[] parts = record.getClass().getRecordComponents();
-    Object[] values = new Object[parts.length];
-    for (int p = 0; p < parts.length; p++) {
-      values[p] = parts[p].getName().equals(name) ? fresh : value(record, parts[p].getName());
-    }
-    try {
-      Constructor<?> canonical =
-          record
-              .getClass()
-              .getDeclaredConstructor(
-                  Arrays.stream(parts).map(RecordComponent::getType).toArray(Class[]::new));
-      return canonical.newInstance(values);
-    } catch (ReflectiveOperationException e) {
-      throw new LinkageError(e.getMessage(), e);
-    }
-  }
-
-  private static Object value(Record record, String name) {
-    try {
-      return record.getClass().getMethod(name).invoke(record);
-    } catch (ReflectiveOperationException e) {
-      throw new LinkageError(e.getMessage(), e);
-    }
   }
 }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -100,6 +102,42 @@ class SoilActivityTest {
     int d = coarse.appliedOn();
     assertThat(coarse.share(d + 13) / coarse.share(d + 10)).isCloseTo(0.6, within(0.03));
     assertThat(medium.share(d + 13) / medium.share(d + 10)).isCloseTo(0.85, within(0.03));
+  }
+
+  /**
+   * What a coarse soil has left of metribuzin beside a finer one, some days after the application:
+   * 0.6 of 0.85 once three inches (76.2 mm) have fallen in three days since, all of it before.
+   */
+  private static double leftOnCoarse(int day, Map<Integer, Double> rainMm) {
+    Function<LocalDate, Double> rain =
+        d -> rainMm.getOrDefault((int) ChronoUnit.DAYS.between(SPRAYED, d), 0.0);
+    ResidualCurve coarse = curve(year(SoilTexture.SANDY_LOAM, rain), "metribuzin", 0.5, SPRAYED);
+    ResidualCurve medium = curve(year(SoilTexture.SILT_LOAM, rain), "metribuzin", 0.5, SPRAYED);
+    int on = coarse.appliedOn() + day;
+    return coarse.share(on) / medium.share(on);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // Three inches in three days, four days, and a little less than three inches.
+    "10, 38.2, 12, 38.2, 12, true",
+    "10, 38.2, 12, 38.2, 11, false",
+    "10, 38.2, 13, 38.2, 13, false",
+    "10, 38.0, 12, 38.1, 12, false",
+    // Rain of the day of spraying fell before it.
+    "0, 60, 1, 60, 1, false",
+    "1, 40, 2, 40, 2, true",
+    "1, 80, 20, 0, 1, true"
+  })
+  void threeInchesInThreeDaysWashItOutOfACoarseSoil(
+      int day, double mm, int later, double more, int seenOn, boolean washed) {
+    assertThat(leftOnCoarse(seenOn, Map.of(day, mm, later, more)))
+        .isCloseTo(washed ? 0.6 / 0.85 : 1, within(0.03));
+  }
+
+  @Test
+  void aSecondDownpourTakesNothingMore() {
+    assertThat(leftOnCoarse(30, Map.of(10, 80.0, 25, 80.0))).isCloseTo(0.6 / 0.85, within(0.03));
   }
 
   @Test

@@ -33,6 +33,7 @@ public final class FieldBuilder {
   private OptionalDouble latitude = OptionalDouble.of(40.7);
   private OptionalDouble longitude = OptionalDouble.empty();
   private boolean irrigated;
+  private double acres = 80;
   private Optional<String> state = Optional.of("NE");
   private List<CropId> nextCrops = List.of();
   private Optional<LocalDate> nextCropPlantDate = Optional.empty();
@@ -64,6 +65,11 @@ public final class FieldBuilder {
 
   public FieldBuilder traitsUnknown() {
     traits = Optional.empty();
+    return this;
+  }
+
+  public FieldBuilder acres(double of) {
+    acres = of;
     return this;
   }
 
@@ -139,6 +145,12 @@ public final class FieldBuilder {
     return this;
   }
 
+  /** A crop to follow, on a day that nobody has named. */
+  public FieldBuilder nextUndated(String crop) {
+    nextCrops = List.of(CropId.of(crop));
+    return this;
+  }
+
   public FieldBuilder next(String nextCrop, String nextPlantDate) {
     nextCrops = List.of(CropId.of(nextCrop));
     nextCropPlantDate = Optional.of(LocalDate.parse(nextPlantDate));
@@ -166,6 +178,20 @@ public final class FieldBuilder {
     return this;
   }
 
+  /** The texture alone is known of the soil. */
+  public FieldBuilder texture(SoilTexture texture) {
+    soilUnknown();
+    textures = List.of(texture);
+    return this;
+  }
+
+  /** Highly erodible; how much residue covers it, nobody measured. */
+  public FieldBuilder erodible() {
+    erodible = Optional.of(true);
+    residuePct = OptionalDouble.empty();
+    return this;
+  }
+
   public FieldBuilder erodible(double percentResidue) {
     erodible = Optional.of(true);
     residuePct = OptionalDouble.of(percentResidue);
@@ -177,7 +203,7 @@ public final class FieldBuilder {
         new FieldId(id),
         "Invented Grower",
         id,
-        80,
+        acres,
         crop,
         traits,
         yieldGoal,

@@ -94,9 +94,13 @@ public final class MixCase {
       new SprayerTank(OptionalDouble.of(1200), Optional.of(List.of()), Optional.empty());
   private Optional<DropletClass> droplets = Optional.empty();
   private Carrier.Liquid liquid = Carrier.Liquid.WATER;
-  private double hardness = 60;
-  private double ph = 6.5;
-  private LocalTime time = LocalTime.of(11, 0);
+  private OptionalDouble hardness = OptionalDouble.of(60);
+  private OptionalDouble ph = OptionalDouble.of(6.5);
+  private double iron;
+  private Optional<Boolean> nozzlesListed = Optional.of(true);
+  private Optional<LocalTime> time = Optional.of(LocalTime.of(11, 0));
+  private Optional<SunTimes> sun =
+      Optional.of(new SunTimes(LocalTime.of(6, 0), LocalTime.of(20, 45)));
   private Sky sky = Sky.fair();
   private Catalog catalog = CATALOG;
   private List<String> others = List.of();
@@ -212,6 +216,11 @@ public final class MixCase {
     return this;
   }
 
+  public MixCase gallonsUnknown() {
+    gallons = OptionalDouble.empty();
+    return this;
+  }
+
   public MixCase droplets(DropletClass chosen) {
     droplets = Optional.of(chosen);
     return this;
@@ -252,6 +261,25 @@ public final class MixCase {
     return this;
   }
 
+  /** On how many acres the last row of the journal went, nobody wrote down. */
+  public MixCase acresUnknown() {
+    Application a = applied.remove(applied.size() - 1);
+    applied.add(
+        new Application(
+            a.pass(),
+            a.line(),
+            a.date(),
+            a.field(),
+            a.season(),
+            OptionalDouble.empty(),
+            a.dose(),
+            a.crop(),
+            a.position(),
+            a.record(),
+            a.note()));
+    return this;
+  }
+
   /** A pass of a season gone by, in the same crop at this stage. */
   public MixCase sprayedIn(int season, String stage, String text) {
     return applied(365 * (season - 2027) + 25, text, crop, season, stage, SprayRecord.EMPTY);
@@ -284,12 +312,24 @@ public final class MixCase {
   }
 
   public MixCase hardness(double ppmCaCo3) {
-    hardness = ppmCaCo3;
+    hardness = OptionalDouble.of(ppmCaCo3);
     return this;
   }
 
   public MixCase ph(double ofWater) {
-    ph = ofWater;
+    ph = OptionalDouble.of(ofWater);
+    return this;
+  }
+
+  public MixCase iron(double ppm) {
+    iron = ppm;
+    return this;
+  }
+
+  /** Neither hardness nor pH of the water was measured. */
+  public MixCase waterUntested() {
+    hardness = OptionalDouble.empty();
+    ph = OptionalDouble.empty();
     return this;
   }
 
@@ -321,7 +361,18 @@ public final class MixCase {
   }
 
   public MixCase time(LocalTime clock) {
-    time = clock;
+    time = Optional.of(clock);
+    return this;
+  }
+
+  public MixCase timeUnknown() {
+    time = Optional.empty();
+    return this;
+  }
+
+  /** Where the field lies, and so when the sun rises there, is not known. */
+  public MixCase placeUnknown() {
+    sun = Optional.empty();
     return this;
   }
 
@@ -333,6 +384,25 @@ public final class MixCase {
   public MixCase lastLoad(String active, TankTerms.Rinse cleaned) {
     IngredientId id = catalog.findIngredient(active).orElseThrow().id();
     tank = new SprayerTank(OptionalDouble.of(1200), Optional.of(List.of(id)), Optional.of(cleaned));
+    return this;
+  }
+
+  /** Neither what the sprayer held nor how it was cleaned. */
+  public MixCase tankUnknown() {
+    tank = SprayerTank.UNKNOWN;
+    return this;
+  }
+
+  /** Whether nozzle and pressure stand on the list of a label, nobody says. */
+  public MixCase nozzlesUnlisted() {
+    nozzlesListed = Optional.empty();
+    return this;
+  }
+
+  /** What the sprayer held last; how it was cleaned since, nobody wrote down. */
+  public MixCase lastLoad(String active) {
+    IngredientId id = catalog.findIngredient(active).orElseThrow().id();
+    tank = new SprayerTank(OptionalDouble.of(1200), Optional.of(List.of(id)), Optional.empty());
     return this;
   }
 
@@ -349,19 +419,18 @@ public final class MixCase {
         ID,
         new SprayDay(
             planted.plusDays(day),
-            Optional.of(time),
+            time,
             new Scouted(stage, cropCm, new TreeMap<>(heights)),
             sky.weather()),
         new Mix(doses, adjuvants, gallons),
         new Sprayer(
             method,
-            new Carrier(
-                liquid, OptionalDouble.of(hardness), OptionalDouble.of(ph), OptionalDouble.of(0)),
+            new Carrier(liquid, hardness, ph, OptionalDouble.of(iron)),
             new SprayerSetup(
                 droplets,
                 OptionalDouble.of(10),
                 OptionalDouble.of(40),
-                Optional.of(true),
+                nozzlesListed,
                 incorporated),
             tank),
         others,
@@ -392,12 +461,7 @@ public final class MixCase {
 
   public MixJudge judge() {
     Book book = book();
-    return MixJudge.of(
-        book,
-        book.fields().get(0),
-        job(),
-        planted.plusDays(day),
-        Optional.of(new SunTimes(LocalTime.of(6, 0), LocalTime.of(20, 45))));
+    return MixJudge.of(book, book.fields().get(0), job(), planted.plusDays(day), sun);
   }
 
   public JudgedMix judged() {

@@ -109,6 +109,17 @@ public final class Sky {
     return this;
   }
 
+  /** Inches forecast for the next 24 and 48 hours; NaN where there is no such forecast. */
+  public Sky forecastOf(double in24, double in48) {
+    next24 = known(in24);
+    next48 = known(in48);
+    return this;
+  }
+
+  private static OptionalDouble known(double x) {
+    return Double.isNaN(x) ? OptionalDouble.empty() : OptionalDouble.of(x);
+  }
+
   /** A forecast that ends after so many dry hours. */
   public Sky dryFor(double hours) {
     toRain = OptionalDouble.empty();

@@ -75,6 +75,7 @@ public final class CropNotListedRule implements UseRule {
               here.stream()
                   .flatMap(u -> u.methods().stream())
                   .distinct()
+                  .sorted()
                   .map(Method::spelling)
                   .toList());
       return Text.of(
@@ -91,22 +92,24 @@ public final class CropNotListedRule implements UseRule {
           .cleared("a " + ways + " spray, or another active");
     }
     if (!here.isEmpty()) {
-      String forms =
-          Say.list(broadcast.stream().flatMap(u -> u.formulations().stream()).distinct().toList());
+      List<String> listed =
+          broadcast.stream().flatMap(u -> u.formulations().stream()).distinct().sorted().toList();
+      String forms = Say.list(listed);
       return Text.of(
               start
                   + "in "
                   + crop
                   + " "
                   + facts.when()
-                  + " only the formulation "
+                  + (listed.size() == 1 ? " only the formulation " : " only the formulations ")
                   + forms
-                  + " is listed, and this product is "
+                  + (listed.size() == 1 ? " is" : " are")
+                  + " listed, and this product is "
                   + facts.dose().product().formulation()
                   + ".",
               source)
           .compared(facts.dose().product().formulation(), forms)
-          .cleared("a product of formulation " + forms);
+          .cleared("a product of formulation " + String.join(" or ", listed));
     }
     if (ofCrop.stream().anyMatch(u -> !u.refused())) {
       String times =

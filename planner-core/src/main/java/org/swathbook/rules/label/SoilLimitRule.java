@@ -82,7 +82,7 @@ public final class SoilLimitRule implements UseRule {
                   "soil pH of the field ("
                       + facts.ingredient().name()
                       + " is allowed at pH "
-                      + limit
+                      + SoilWords.below(limit)
                       + ")",
                   "soil test; then " + Where.field("soilPh")));
       return;
@@ -96,12 +96,12 @@ public final class SoilLimitRule implements UseRule {
                 Text.of(
                         Say.start(facts.ingredient())
                             + " is allowed at soil pH "
-                            + limit
+                            + SoilWords.below(limit)
                             + "; this field has "
                             + Numbers.plain(ph)
                             + ".",
                         source.text())
-                    .compared("pH " + Numbers.plain(ph), "pH " + limit)
+                    .compared("pH " + Numbers.plain(ph), "pH " + SoilWords.below(limit))
                     .cleared(
                         "an active without a pH limit, or only the part of the field within it"));
         return;

@@ -103,7 +103,8 @@ final class SoilWords {
     return parts.isEmpty() ? "any soil" : String.join(" with ", parts);
   }
 
-  private static String below(Limit limit) {
+  /** {@code below 7.5}: 'before' is for stages and heights. */
+  static String below(Limit limit) {
     return limit.toString().replace("before", "below").replace("to ", "up to ");
   }
 }

@@ -64,12 +64,18 @@ public final class CropInjuryStackRule implements PassRule {
             () ->
                 Text.of(why, Say.COMMON_PRACTICE)
                     .compared("together", "one of them, or other weather")
-                    .cleared(
-                        facts.isInCrop()
-                            ? "a surfactant in the place of the oil, or another day"
-                            : "one partner less, a lower rate, or spraying some days before planting"));
+                    .cleared(remedy(facts)));
       }
     }
+  }
+
+  private static String remedy(PassFacts facts) {
+    if (!facts.isInCrop()) {
+      return "one partner less, a lower rate, or spraying some days before planting";
+    }
+    return isBurning(facts)
+        ? "a surfactant in the place of the oil, or another day"
+        : "a day when the crop has had some warm ones, or a partner of another site";
   }
 
   /** Both are broken down by the same enzymes of the crop. */
@@ -156,13 +162,10 @@ public final class CropInjuryStackRule implements PassRule {
       return "";
     }
     SprayWeather weather = weather(facts);
-    boolean oil =
-        facts.pass().mix().adjuvants().stream()
-            .flatMap(a -> AdjuvantKind.find(a.kind()).stream())
-            .anyMatch(k -> k == AdjuvantKind.CROP_OIL || k == AdjuvantKind.METHYLATED_SEED_OIL);
-    double high = Math.max(weather.highF().orElse(0), weather.temperatureF().orElse(0));
-    if (oil && high > HOT_F && has(facts, 14)) {
-      return "Site 14 with an oil at " + Math.round(high) + " F burns leaves of the crop.";
+    if (isBurning(facts)) {
+      return "Site 14 with an oil at "
+          + Math.round(highF(weather))
+          + " F burns leaves of the crop.";
     }
     boolean cold =
         weather.highF().orElse(100) < COLD_DAY_F
@@ -170,6 +173,19 @@ public final class CropInjuryStackRule implements PassRule {
     return cold && has(facts, 2)
         ? "A crop that is slowed by cold breaks site 2 down slowly and yellows."
         : "";
+  }
+
+  /** Site 14 on leaves, with an oil, in heat. */
+  private static boolean isBurning(PassFacts facts) {
+    boolean oil =
+        facts.pass().mix().adjuvants().stream()
+            .flatMap(a -> AdjuvantKind.find(a.kind()).stream())
+            .anyMatch(k -> k == AdjuvantKind.CROP_OIL || k == AdjuvantKind.METHYLATED_SEED_OIL);
+    return oil && highF(weather(facts)) > HOT_F && has(facts, 14);
+  }
+
+  private static double highF(SprayWeather weather) {
+    return Math.max(weather.highF().orElse(0), weather.temperatureF().orElse(0));
   }
 
   private static boolean has(PassFacts facts, int site) {

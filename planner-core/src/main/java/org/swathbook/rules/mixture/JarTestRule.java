@@ -2,6 +2,7 @@ package org.swathbook.rules.mixture;
 
 import java.util.List;
 import org.swathbook.catalog.AdjuvantKind;
+import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
 import org.swathbook.program.Carrier;
 import org.swathbook.program.Dose;
@@ -100,7 +101,8 @@ public final class JarTestRule implements PassRule {
   }
 
   private static Text text(String why, double gallons) {
-    String volume = Double.isNaN(gallons) ? "the spray volume" : Math.round(gallons) + " gal/acre";
+    String volume =
+        Double.isNaN(gallons) ? "the spray volume" : Numbers.decimals(gallons, 1) + " gal/acre";
     return Text.of(
             "Try the mix in a jar first, at "
                 + volume

@@ -76,8 +76,10 @@ public final class DependsOnOneSiteRule implements ProgramRule {
     String survivors =
         manyMoreSurvive(weed)
             ? "; "
-                + Say.perAcre(weed.survivorsPerAcreWithoutWeakest())
-                + " plants then survive on an acre, with it "
+                + SurvivorsRule.plants(weed.survivorsPerAcreWithoutWeakest())
+                + (Say.perAcre(weed.survivorsPerAcreWithoutWeakest()).equals("1")
+                    ? " then survives on an acre, with it "
+                    : " then survive on an acre, with it ")
                 + Say.perAcre(weed.survivorsPerAcre())
             : "";
     return Text.of(

@@ -62,11 +62,19 @@ public final class SurvivorsRule implements ProgramRule {
     return Text.of(
             Say.start(weed.pressure().weed().name())
                 + ": "
-                + Say.perAcre(survivors)
-                + " plants on an acre live to harvest"
+                + plants(survivors)
+                + " on an acre "
+                + (Say.perAcre(survivors).equals("1") ? "lives" : "live")
+                + " to harvest"
                 + (most > 0 ? "; the house allows " + Say.perAcre(most) + "." : ", and none may."),
             source)
         .compared(actual, limit)
         .cleared("an added pass, row cultivation, or roguing before they set seed");
+  }
+
+  /** {@code 1 plant}, {@code 2,000 plants}. */
+  static String plants(double perAcre) {
+    String count = Say.perAcre(perAcre);
+    return count + (count.equals("1") ? " plant" : " plants");
   }
 }

@@ -1,6 +1,5 @@
 package org.swathbook.rules.timing;
 
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -144,7 +143,12 @@ public final class PlantingIntervalRule implements UseRule {
     Arrays.sort(sorted);
     int median = sorted[(sorted.length - 1) / 2];
     String actual = median < 0 ? "none" : Say.days(median);
-    LocalDate earliest = facts.field().plantDate().plusDays((long) band.days() - median);
+    // Where the rain has not come before planting, no date tells when the days will be over.
+    String legal =
+        median < 0 && band.rainMm().isPresent()
+            ? "planting " + Say.days(band.days()) + " after " + rain(band) + " has fallen"
+            : "planting on or after "
+                + Say.date(facts.field().plantDate().plusDays((long) band.days() - median));
     String lower =
         bands.stream()
             .filter(b -> b.days() <= median && b.upTo().isPresent())
@@ -166,12 +170,14 @@ public final class PlantingIntervalRule implements UseRule {
                 + ".",
             source.text())
         .compared(actual, Say.days(band.days()))
-        .cleared("planting on or after " + Say.date(earliest) + lower);
+        .cleared(legal + lower);
   }
 
   private static String rainWords(PlantingBand band) {
-    return band.rainMm().isPresent()
-        ? ", counted once " + Say.inches(band.rainMm().getAsDouble() / 10) + " of rain has fallen"
-        : "";
+    return band.rainMm().isPresent() ? ", counted once " + rain(band) + " has fallen" : "";
+  }
+
+  private static String rain(PlantingBand band) {
+    return Say.inches(band.rainMm().orElse(0) / 10) + " of rain";
   }
 }

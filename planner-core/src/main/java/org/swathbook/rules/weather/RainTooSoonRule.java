@@ -96,7 +96,8 @@ public final class RainTooSoonRule implements DayRule {
                     Say.start(a.ingredient())
                         + " needs "
                         + Numbers.decimals(needed, 1)
-                        + " hours without rain; it comes in "
+                        + (needed == 1 ? " hour" : " hours")
+                        + " without rain; it comes in "
                         + Numbers.decimals(left, 1)
                         + ".",
                     hours.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
