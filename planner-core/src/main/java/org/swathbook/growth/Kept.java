@@ -25,7 +25,12 @@ public final class Kept<K, V> {
 
   /** The value of a key, computed if it is not there. */
   public V get(K key, Function<? super K, ? extends V> compute) {
-    if (values.size() >= most && !values.containsKey(key)) {
+    // Asked for without a lock first: what is kept is asked for far more often than it is made.
+    V known = values.get(key);
+    if (known != null) {
+      return known;
+    }
+    if (values.size() >= most) {
       values.clear();
     }
     return values.computeIfAbsent(key, compute);

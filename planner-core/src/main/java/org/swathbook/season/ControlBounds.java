@@ -34,10 +34,17 @@ public final class ControlBounds {
   /** Stands for an infinite logarithm, so that none of it on no plants is still none. */
   private static final double ALL = 1e300;
 
+  /** More than the highest number of a site. */
+  private static final int SITES = 64;
+
   private final Kernel kernel;
   private final List<PreparedPass> passes;
   private final List<List<Site>> sites;
   private final List<LocalDate> dates;
+
+  /** By pass and number of a site: its place among the sites of the pass, from 1; 0 for none. */
+  private final int[][] places;
+
   private final LowestAges ages;
   private final Kills[][][] kills;
 
@@ -80,6 +87,12 @@ public final class ControlBounds {
     this.kernel = kernel;
     this.passes = List.copyOf(passes);
     this.sites = passes.stream().map(p -> WeedOutcomes.sitesOf(List.of(p))).toList();
+    this.places = new int[passes.size()][SITES];
+    for (int p = 0; p < places.length; p++) {
+      for (int s = 0; s < sites.get(p).size(); s++) {
+        places[p][sites.get(p).get(s).number()] = s + 1;
+      }
+    }
     this.dates = List.copyOf(new TreeSet<>(passes.stream().map(PreparedPass::planned).toList()));
     this.ages = LowestAges.of(kernel, passes, dates);
     this.kills = new Kills[passes.size()][kernel.traces().weeds().size()][];
@@ -156,7 +169,7 @@ public final class ControlBounds {
       bySite = new Kills[sites.get(pass).size() + 1];
       kills[pass][weed] = bySite;
     }
-    int place = without.map(sites.get(pass)::indexOf).orElse(-1) + 1;
+    int place = without.isEmpty() ? 0 : places[pass][without.get().number()];
     Kills known = bySite[place];
     if (known == null) {
       known = make(passes.get(pass), weed, place == 0 ? Optional.empty() : without);
