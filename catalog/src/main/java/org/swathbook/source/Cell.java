@@ -1,9 +1,4 @@
 package org.swathbook.source;
 
 /** The text of one cell, stripped of blanks around it, and its place. */
-public record Cell(Mark mark, String text) {
-
-  public boolean isBlank() {
-    return text.isEmpty();
-  }
-}
+public record Cell(Mark mark, String text) {}

@@ -104,10 +104,6 @@ final class CsvCells {
     return Arrays.copyOf(columns, count);
   }
 
-  int line(int cell) {
-    return lines[cell];
-  }
-
   Mark mark(int cell) {
     return new Mark(file, lines[cell], columns[cell]);
   }

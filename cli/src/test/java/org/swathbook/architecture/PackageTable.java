@@ -1,10 +1,8 @@
 package org.swathbook.architecture;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -78,11 +76,6 @@ final class PackageTable {
     all.add(name);
     allowed.put(name, all);
     return all;
-  }
-
-  /** All rows, each after those it may use. */
-  List<String> rows() {
-    return new ArrayList<>(allowed.keySet());
   }
 
   /** The row that a package belongs to, or nothing where no row is around it. */

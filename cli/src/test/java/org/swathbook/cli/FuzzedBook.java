@@ -279,10 +279,6 @@ final class FuzzedBook implements AutoCloseable {
     return book;
   }
 
-  List<String> words() {
-    return words;
-  }
-
   /** What each call does while nothing is spoilt: all must be done, or nothing would be tried. */
   List<String> refusedThoughSound() throws IOException {
     List<String> out = new ArrayList<>();

@@ -39,10 +39,6 @@ final class SeasonTrial {
         .forEach(f -> objections.add(objection(season.passes(), f)));
   }
 
-  SprayedSeason season() {
-    return season;
-  }
-
   SeasonOutcome before() {
     return before;
   }

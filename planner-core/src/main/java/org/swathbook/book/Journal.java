@@ -1,6 +1,5 @@
 package org.swathbook.book;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -60,11 +59,6 @@ public final class Journal {
 
   public List<Application> of(FieldId field) {
     return byField.getOrDefault(field, List.of());
-  }
-
-  /** Applications on a field from a date on, inclusive. */
-  public List<Application> since(FieldId field, LocalDate from) {
-    return of(field).stream().filter(a -> !a.date().isBefore(from)).toList();
   }
 
   @Override

@@ -22,10 +22,6 @@ public final class Provenance {
     public int count(Source.Kind kind) {
       return counts.getOrDefault(kind, 0);
     }
-
-    public int total() {
-      return counts.values().stream().mapToInt(Integer::intValue).sum();
-    }
   }
 
   private static final List<String> GROUPS =

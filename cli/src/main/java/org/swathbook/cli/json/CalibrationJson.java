@@ -3,7 +3,6 @@ package org.swathbook.cli.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.OptionalDouble;
 import org.swathbook.calibration.Calibration;
-import org.swathbook.calibration.GroundSpeed;
 import org.swathbook.cli.report.Cautions;
 
 /** The result of {@code calibrate}. */
@@ -17,12 +16,7 @@ public final class CalibrationJson {
     root.set("widthIn", Json.significant(c.widthIn(), 6));
     root.set("courseFeet", Json.significant(c.course(), 6));
     put(root, "mph", c.mph());
-    put(
-        root,
-        "courseSeconds",
-        c.mph().isPresent()
-            ? OptionalDouble.of(GroundSpeed.seconds(c.course(), c.mph().getAsDouble()))
-            : OptionalDouble.empty());
+    put(root, "courseSeconds", c.courseSeconds());
     put(root, "wantedGallonsPerAcre", c.wanted());
     put(root, "wantedGallonsPerMinute", c.wantedFlow());
     put(root, "wantedCatchOunces", c.wantedCatch());

@@ -172,15 +172,7 @@ public final class EscapesWords {
   public List<List<String>> respray() {
     List<List<String>> out = new ArrayList<>();
     for (ResprayOption o : report.respray()) {
-      out.add(
-          List.of(
-              product(o.doses().get(0)),
-              o.sites().stream().map(Site::toString).collect(Collectors.joining("+"))
-                  + (o.failedSite() ? " again" : ""),
-              Figures.day(o.earliest()) + " to " + Figures.day(o.latest()),
-              Figures.percent(o.controlPct()),
-              Figures.money(o.costPerAcre()),
-              Figures.money(o.savesPerAcre())));
+      out.add(respray(o, product(o.doses().get(0))));
       for (Dose with : o.doses().subList(1, o.doses().size())) {
         out.add(List.of("with " + product(with), "", "", "", "", ""));
       }
@@ -190,17 +182,22 @@ public final class EscapesWords {
 
   /** The same with all products of a tank in its row. */
   public List<List<String>> resprayInOneRow() {
-    List<List<String>> out = new ArrayList<>();
-    for (List<String> row : respray()) {
-      if (row.get(1).isEmpty()) {
-        List<String> whole = new ArrayList<>(out.remove(out.size() - 1));
-        whole.set(0, whole.get(0) + " " + row.get(0));
-        out.add(List.copyOf(whole));
-      } else {
-        out.add(row);
-      }
-    }
-    return out;
+    return report.respray().stream().map(o -> respray(o, products(o))).toList();
+  }
+
+  private static String products(ResprayOption o) {
+    return o.doses().stream().map(EscapesWords::product).collect(Collectors.joining(" with "));
+  }
+
+  private static List<String> respray(ResprayOption o, String products) {
+    return List.of(
+        products,
+        o.sites().stream().map(Site::toString).collect(Collectors.joining("+"))
+            + (o.failedSite() ? " again" : ""),
+        Figures.day(o.earliest()) + " to " + Figures.day(o.latest()),
+        Figures.percent(o.controlPct()),
+        Figures.money(o.costPerAcre()),
+        Figures.money(o.savesPerAcre()));
   }
 
   private static String product(Dose dose) {

@@ -69,14 +69,6 @@ final class BookOnDisk {
     SOUND.forEach(this::with);
   }
 
-  Path folder() {
-    return folder;
-  }
-
-  BookPaths paths() {
-    return new BookPaths(folder);
-  }
-
   BookOnDisk with(String file, String text) {
     return with(file, text.getBytes(StandardCharsets.UTF_8));
   }
