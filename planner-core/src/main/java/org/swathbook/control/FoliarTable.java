@@ -23,9 +23,6 @@ public final class FoliarTable {
   private final byte[][] setback;
   private final boolean idle;
 
-  /** Found when first asked for; two threads find the same. */
-  private int outcomeHash;
-
   private FoliarTable(List<double[]> plain, double[] left, double[][] survival, byte[][] setback) {
     this.plain = plain;
     this.left = left;
@@ -110,16 +107,8 @@ public final class FoliarTable {
   }
 
   /** Whether the same plants live through it, set back alike. */
-  public boolean doesAsMuchAs(FoliarTable other) {
+  boolean doesAsMuchAs(FoliarTable other) {
     return Arrays.deepEquals(survival, other.survival) && Arrays.deepEquals(setback, other.setback);
-  }
-
-  /** Equal for tables of which one does as much as the other. */
-  public int outcomeHash() {
-    if (outcomeHash == 0) {
-      outcomeHash = 31 * Arrays.deepHashCode(survival) + Arrays.deepHashCode(setback);
-    }
-    return outcomeHash;
   }
 
   /** Whether it does nothing to any biotype at any height. */

@@ -11,23 +11,21 @@ import org.swathbook.control.FoliarTable;
 import org.swathbook.control.Setback;
 
 /**
- * Walks the cells of one weed in one year through all passes. What the kernel keeps of the same
- * beginning is taken from there. Holds its scratch arrays, so one walk belongs to one thread.
+ * Walks the cells of one weed in one year through all passes. Holds its scratch arrays, so one walk
+ * belongs to one thread.
  */
 final class CellWalk {
   private static final double[] PAUSE =
       Arrays.stream(Setback.values()).mapToDouble(Setback::pauseDegreeDays).toArray();
 
-  private final Kernel kernel;
   private final PreparedPass[] passes;
   private final SoilJoint soil;
   private final Optional<Site> without;
   private final HouseRules house;
+  private final HeightClock[] clocks;
 
-  /** By weed: after no pass, then after each more; null until the weed is first walked. */
-  private final KeptCells.@Nullable Leaves[][] afterLeaves;
-
-  private final KeptCells.@Nullable InSoil[][] afterSoil;
+  /** Of any weed in any year. */
+  private final int mostCohorts;
 
   private final @Nullable Census census;
   private final double @Nullable [] loads;
@@ -36,8 +34,17 @@ final class CellWalk {
   /** Place of the first cohort of the next biotype among all loads. */
   private int loadsFrom;
 
+  /** Of the plants that the soil lets live, the share that the leaves' actives have left. */
+  private double[] alive = new double[0];
+
+  private double[] aliveWhenRated = new double[0];
+  private double[] cost = new double[0];
+  private double[] delay = new double[0];
+  private double[] floor = new double[0];
+  private double[] inSoil = new double[0];
   private double[] escapesAll = new double[0];
   private double[] escapesAllUnmet = new double[0];
+  private boolean[] met = new boolean[0];
   private double[] aliveNow = new double[0];
   private double[] heightNow = new double[0];
   private byte[] classNow = new byte[0];
@@ -52,20 +59,20 @@ final class CellWalk {
   private double exposedToNothing;
 
   CellWalk(
-      Kernel kernel,
       List<PreparedPass> passes,
       Optional<Site> without,
+      HouseRules house,
+      HeightClock[] clocks,
+      int mostCohorts,
       @Nullable Census census,
       double @Nullable [] loads,
       double @Nullable [] rated) {
-    this.kernel = kernel;
+    this.mostCohorts = mostCohorts;
     this.passes = passes.toArray(PreparedPass[]::new);
     this.without = without;
-    this.house = kernel.house();
     this.soil = new SoilJoint(this.passes, without.map(Site::number).orElse(-1), house.missSoil());
-    int weeds = kernel.traces().weeds().size();
-    this.afterLeaves = new KeptCells.Leaves[weeds][];
-    this.afterSoil = new KeptCells.InSoil[weeds][];
+    this.house = house;
+    this.clocks = clocks;
     this.census = census;
     this.loads = loads;
     this.rated = rated;
@@ -112,7 +119,6 @@ final class CellWalk {
   void weed(int year, int weed, YearWeed cell, WeedPressure pressure, int harvest) {
     int n = cell.cohorts;
     ensure(n);
-    begin(weed);
     Arrays.fill(escapesAll, 0, n, 0);
     Arrays.fill(escapesAllUnmet, 0, n, 0);
     load = 0;
@@ -130,18 +136,18 @@ final class CellWalk {
     expose(cell);
   }
 
-  private void begin(int weed) {
-    if (afterLeaves[weed] == null) {
-      afterLeaves[weed] = kernel.kept().leaves(kernel, passes, weed, without);
-      afterSoil[weed] = kernel.kept().soil(kernel, passes, weed, without);
-    }
-  }
-
   private void ensure(int cohorts) {
-    if (escapesAll.length < cohorts) {
-      int n = Math.max(cohorts, kernel.cohorts().most());
+    if (alive.length < cohorts) {
+      int n = Math.max(cohorts, mostCohorts);
+      alive = new double[n];
+      aliveWhenRated = new double[n];
+      cost = new double[n];
+      delay = new double[n];
+      floor = new double[n];
+      inSoil = new double[n];
       escapesAll = new double[n];
       escapesAllUnmet = new double[n];
+      met = new boolean[n];
       if (census != null) {
         aliveNow = new double[n];
         heightNow = new double[n];
@@ -163,122 +169,30 @@ final class CellWalk {
 
   /** Whether a layer holds on the day the crop comes up: then late removal costs less. */
   private boolean layerAtCropEmergence(int year, int weed, WeedPressure pressure) {
-    KeptCells.InSoil kept = afterSoil[weed][passes.length];
-    if (kept.layer[year] == 0) {
-      double escapes = 0;
-      for (int b = 0; b < pressure.biotypes().size(); b++) {
-        escapes += pressure.biotypes().get(b).share() * soil.atCropEmergence(year, weed, b);
-      }
-      kept.layer[year] = (byte) (1 - escapes >= house.layerThreshold() ? 1 : -1);
+    double escapes = 0;
+    for (int b = 0; b < pressure.biotypes().size(); b++) {
+      escapes += pressure.biotypes().get(b).share() * soil.atCropEmergence(year, weed, b);
     }
-    return kept.layer[year] > 0;
-  }
-
-  /** What lives of each cohort of all that so many first passes lay; not to be written to. */
-  private double[] inSoil(int many, int year, int weed, int b, YearWeed cell, int harvest) {
-    KeptCells.InSoil[] after = afterSoil[weed];
-    int same = many;
-    while (same > 0 && after[same - 1] == after[same]) {
-      same--;
-    }
-    KeptCells.InSoil kept = after[same];
-    int at = year * kernel.traces().weeds().get(weed).biotypes().size() + b;
-    KeptCells.Lives known = kept.lives[at];
-    if (known == null) {
-      if (b > 0 && soil.feelsAlike(weed, b - 1, b)) {
-        known = new KeptCells.Lives(inSoil(same, year, weed, b - 1, cell, harvest));
-      } else {
-        double[] lives = new double[cell.cohorts];
-        soil.compute(year, weed, b, cell.cohorts, same, harvest, lives);
-        known = new KeptCells.Lives(lives);
-      }
-      kept.lives[at] = known;
-    }
-    return known.share;
-  }
-
-  /** What so many first passes leave through leaves. */
-  private LeafState state(
-      int many, int year, int weed, int b, YearWeed cell, int harvest, boolean layer) {
-    KeptCells.Leaves[] after = afterLeaves[weed];
-    int same = many;
-    while (same > 0 && after[same - 1] == after[same]) {
-      same--;
-    }
-    int at = 2 * (year * kernel.traces().weeds().get(weed).biotypes().size() + b) + (layer ? 1 : 0);
-    LeafState known = after[same].states[at];
-    if (known == null) {
-      known =
-          same == 0
-              ? LeafState.start(cell.cohorts)
-              : then(
-                  state(same - 1, year, weed, b, cell, harvest, layer),
-                  passes[same - 1],
-                  year,
-                  weed,
-                  b,
-                  cell,
-                  harvest,
-                  layer);
-      after[same].states[at] = known;
-    }
-    return known;
-  }
-
-  /** What one more pass leaves. */
-  private LeafState then(
-      LeafState before,
-      PreparedPass pass,
-      int year,
-      int weed,
-      int b,
-      YearWeed cell,
-      int harvest,
-      boolean layer) {
-    DayView view = pass.view(year);
-    if (view == null) {
-      return before;
-    }
-    LeafState now = before;
-    if (view.scoutings[weed] != now.scoutings) {
-      now = now.scouted(view.scoutings[weed]);
-    }
-    int day = pass.day(year);
-    if (day < 0 || day > harvest) {
-      return now;
-    }
-    if (now.whenRated == null && day > cell.ratedOn) {
-      now = now.rated();
-    }
-    FoliarTable table = pass.foliar(year, weed, without);
-    if (table.isIdle() || view.from[weed] >= view.up[weed]) {
-      return now;
-    }
-    LeafState out = now.copy();
-    foliar(out, table, b, view, weed, cell.costs, layer);
-    return out;
+    return 1 - escapes >= house.layerThreshold();
   }
 
   private void biotype(
       int year, int weed, int b, YearWeed cell, double share, int harvest, boolean layer) {
-    if (census != null) {
-      tellFrom(0, census, year, weed, b, cell, harvest, layer);
+    int n = cell.cohorts;
+    // What a biotype felt as the one before it stands there still, unless a count has changed it.
+    if (b == 0 || cell.costs != null || !soil.feelsAlike(weed, b - 1, b)) {
+      soil.compute(year, weed, b, n, passes.length, harvest, inSoil);
     }
-    LeafState leaves = state(passes.length, year, weed, b, cell, harvest, layer);
-    double[] inSoil = inSoil(passes.length, year, weed, b, cell, harvest);
-    double[] whenRated = leaves.aliveWhenRated();
-    ratedAlive += share * weighted(cell, whenRated, inSoil);
-    killedBeforeCounts += share * killed(cell, leaves.alive, inSoil);
-    tellRated(cell, share, whenRated, inSoil);
-    close(cell, share, leaves, inSoil);
-    loadsFrom += cell.cohorts;
-    boolean[] met = leaves.met;
+    boolean late = leaves(year, weed, b, cell, harvest, layer, 0);
+    ratedAlive += share * weighted(cell, late ? aliveWhenRated : alive);
+    killedBeforeCounts += share * killed(cell);
+    tellRated(cell, share, late ? aliveWhenRated : alive);
+    close(cell, share);
+    loadsFrom += n;
     if (cell.costs != null) {
-      met = met.clone();
-      inSoil = inSoil.clone();
-      inherit(cell, met, inSoil);
+      inherit(cell);
     }
-    escape(cell, share, met, inSoil);
+    escape(cell, share);
   }
 
   /**
@@ -287,42 +201,62 @@ final class CellWalk {
    * @param pressure of the weed
    */
   void standingAtLast(int year, int weed, YearWeed cell, WeedPressure pressure, int harvest) {
-    if (census == null) {
-      return;
-    }
     ensure(cell.cohorts);
-    begin(weed);
     for (int b = 0; b < pressure.biotypes().size(); b++) {
-      tellFrom(passes.length - 1, census, year, weed, b, cell, harvest, false);
+      leaves(year, weed, b, cell, harvest, false, passes.length - 1);
     }
   }
 
-  private void tellFrom(
-      int first,
-      Census to,
-      int year,
-      int weed,
-      int b,
-      YearWeed cell,
-      int harvest,
-      boolean layer) {
-    for (int p = first; p < passes.length; p++) {
-      DayView view = passes[p].view(year);
-      if (view != null) {
-        LeafState before = state(p, year, weed, b, cell, harvest, layer);
-        if (view.scoutings[weed] != before.scoutings) {
-          before = before.scouted(view.scoutings[weed]);
-        }
-        tell(to, p, year, weed, b, before, inSoil(p, year, weed, b, cell, harvest), view);
+  /**
+   * What the passes do through leaves.
+   *
+   * @param toldFrom first pass that the census sees
+   * @return whether a pass came after the day of rating, so that what lived then is kept apart
+   */
+  private boolean leaves(
+      int year, int weed, int b, YearWeed cell, int harvest, boolean layer, int toldFrom) {
+    int n = cell.cohorts;
+    Arrays.fill(alive, 0, n, 1);
+    Arrays.fill(cost, 0, n, 0);
+    Arrays.fill(delay, 0, n, 0);
+    Arrays.fill(met, 0, n, false);
+    boolean late = false;
+    int scoutings = 0;
+    for (int p = 0; p < passes.length; p++) {
+      PreparedPass pass = passes[p];
+      DayView view = pass.view(year);
+      if (view == null) {
+        continue;
+      }
+      if (view.scoutings[weed] != scoutings) {
+        // The size that was seen already holds what earlier passes had set back.
+        Arrays.fill(delay, 0, n, 0);
+        scoutings = view.scoutings[weed];
+      }
+      if (census != null && p >= toldFrom) {
+        tell(census, p, year, weed, b, n, harvest, view);
+      }
+      int day = pass.day(year);
+      if (day < 0 || day > harvest) {
+        continue;
+      }
+      if (!late && day > cell.ratedOn) {
+        System.arraycopy(alive, 0, aliveWhenRated, 0, n);
+        late = true;
+      }
+      FoliarTable table = pass.foliar(year, weed, without);
+      if (!table.isIdle()) {
+        foliar(table, b, view, weed, cell.costs, layer);
       }
     }
+    return late;
   }
 
   /**
    * Plants that a count replaced have met in size what all that stand in their place have met, and
    * escape the soil as these do after them.
    */
-  private static void inherit(YearWeed cell, boolean[] met, double[] inSoil) {
+  private void inherit(YearWeed cell) {
     for (int c = cell.cohorts - 1; c >= 0; c--) {
       boolean all = true;
       double plants = 0;
@@ -339,25 +273,11 @@ final class CellWalk {
     }
   }
 
-  /**
-   * @param to with arrays of its own, which are written to
-   */
   private void foliar(
-      LeafState to,
-      FoliarTable table,
-      int b,
-      DayView view,
-      int weed,
-      @Nullable CountCosts costs,
-      boolean layer) {
-    double[] alive = to.alive;
-    double[] cost = to.cost;
-    double[] delay = to.delay;
-    double[] floor = to.floor;
-    boolean[] met = to.met;
+      FoliarTable table, int b, DayView view, int weed, @Nullable CountCosts costs, boolean layer) {
     double miss = view.canopy ? house.missUnderCanopy() : house.missFoliar();
     double already = layer ? view.costAfterResidual : view.costBare;
-    HeightClock clock = kernel.clock(weed);
+    HeightClock clock = clocks[weed];
     double[] ages = view.age[weed];
     byte[] classes = view.heightClass[weed];
     double inSize = 1 - house.effectiveSite();
@@ -386,7 +306,7 @@ final class CellWalk {
     }
   }
 
-  private static double killed(YearWeed cell, double[] alive, double[] inSoil) {
+  private double killed(YearWeed cell) {
     double sum = 0;
     for (int c = 0; c < cell.endedWhenRated; c++) {
       sum += cell.start[c] * cell.weight[c] * (1 - alive[c] * inSoil[c]);
@@ -395,7 +315,7 @@ final class CellWalk {
   }
 
   /** Plants/m² alive on the day of rating, as an eye weighs them. */
-  private static double weighted(YearWeed cell, double[] alive, double[] inSoil) {
+  private double weighted(YearWeed cell, double[] alive) {
     double sum = 0;
     for (int c = cell.endedWhenRated; c < cell.upWhenRated; c++) {
       sum += cell.start[c] * cell.weight[c] * (alive[c] * inSoil[c]);
@@ -403,9 +323,7 @@ final class CellWalk {
     return sum;
   }
 
-  private void close(YearWeed cell, double share, LeafState leaves, double[] inSoil) {
-    double[] alive = leaves.alive;
-    double[] cost = leaves.cost;
+  private void close(YearWeed cell, double share) {
     double loadSum = 0;
     double before = 0;
     double after = 0;
@@ -437,7 +355,7 @@ final class CellWalk {
     seeding += share * seeds;
   }
 
-  private void tellRated(YearWeed cell, double share, double[] alive, double[] inSoil) {
+  private void tellRated(YearWeed cell, double share, double[] alive) {
     if (rated != null) {
       for (int c = cell.endedWhenRated; c < cell.upWhenRated; c++) {
         rated[loadsFrom + c] = share * cell.start[c] * cell.weight[c] * (alive[c] * inSoil[c]);
@@ -451,7 +369,7 @@ final class CellWalk {
     }
   }
 
-  private void escape(YearWeed cell, double share, boolean[] met, double[] inSoil) {
+  private void escape(YearWeed cell, double share) {
     for (int c = cell.exposedFrom; c < cell.exposedTo; c++) {
       double escapes = share * inSoil[c];
       escapesAll[c] += escapes;
@@ -475,28 +393,20 @@ final class CellWalk {
     exposedToNothing = any ? unmet / cell.totalEmergence : 0;
   }
 
-  private void tell(
-      Census to,
-      int p,
-      int year,
-      int weed,
-      int b,
-      LeafState before,
-      double[] inSoil,
-      DayView view) {
-    HeightClock clock = kernel.clock(weed);
-    for (int c = 0; c < inSoil.length; c++) {
-      aliveNow[c] = inSoil[c] * before.alive[c];
+  private void tell(Census to, int p, int year, int weed, int b, int n, int harvest, DayView view) {
+    soil.compute(year, weed, b, n, p, harvest, aliveNow);
+    for (int c = 0; c < n; c++) {
+      aliveNow[c] *= alive[c];
     }
     int up = view.up[weed];
     int from = view.from[weed];
     double[] heights = view.heightCm(weed);
     for (int c = from; c < up; c++) {
       byte k = view.heightClass[weed][c];
-      if (before.delay[c] > 0) {
-        double age = Math.max(before.floor[c], view.age[weed][c] - before.delay[c]);
-        k = (byte) clock.classAt(age);
-        heightNow[c] = aliveNow[c] > 0 ? clock.heightCm(age) : Double.NaN;
+      if (delay[c] > 0) {
+        double age = Math.max(floor[c], view.age[weed][c] - delay[c]);
+        k = (byte) clocks[weed].classAt(age);
+        heightNow[c] = aliveNow[c] > 0 ? clocks[weed].heightCm(age) : Double.NaN;
       } else {
         heightNow[c] = heights[c];
       }

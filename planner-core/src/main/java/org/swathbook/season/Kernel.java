@@ -47,7 +47,6 @@ public final class Kernel {
   private final YearWeed[][] grid;
   private final DayViews views;
   private final CohortPlaces cohorts;
-  private final KeptCells kept;
   private volatile @Nullable Score untreated;
   private final Map<LocalDate, PassTiming> timings = new ConcurrentHashMap<>();
 
@@ -75,11 +74,6 @@ public final class Kernel {
     }
     this.views = new DayViews(traces, clocks, removal);
     this.cohorts = CohortPlaces.of(traces);
-    this.kept =
-        new KeptCells(
-            traces.weeds().stream().mapToInt(w -> w.biotypes().size()).toArray(),
-            grid.length,
-            cohorts.size());
   }
 
   public static Kernel of(Book book, TraceSet traces) {
@@ -261,7 +255,7 @@ public final class Kernel {
     }
     Score score = new Score(grid.length, clocks.length, dollarsPerAcre);
     CellWalk walk =
-        new CellWalk(this, passes, without, census, loads, rated);
+        new CellWalk(passes, without, house, clocks, cohorts.most(), census, loads, rated);
     for (int y = 0; y < grid.length; y++) {
       double x = 0;
       for (int w = 0; w < clocks.length; w++) {
@@ -280,7 +274,7 @@ public final class Kernel {
   }
 
   CellWalk walk(List<PreparedPass> passes, Optional<Site> without) {
-    return new CellWalk(this, passes, without, null, null, null);
+    return new CellWalk(passes, without, house, clocks, cohorts.most(), null, null, null);
   }
 
   /** Walks a weed in a year and tells its control as an eye rates it, percent. */
@@ -294,7 +288,7 @@ public final class Kernel {
   /** Tells what of some weeds stands at the last of the passes in every year. */
   void standingAtLast(List<PreparedPass> passes, List<Integer> weeds, Census census) {
     CellWalk walk =
-        new CellWalk(this, passes, Optional.empty(), census, null, null);
+        new CellWalk(passes, Optional.empty(), house, clocks, cohorts.most(), census, null, null);
     for (int y = 0; y < grid.length; y++) {
       int harvest = traces.years().get(y).harvestDay();
       for (int w : weeds) {
@@ -318,10 +312,6 @@ public final class Kernel {
     SeasonTrace trace = traces.years().get(year);
     int on = Math.min(day, trace.days() - 1);
     return on < trace.emergenceDay() ? 0 : removal.share(trace.leafStages(on), residualInTheGround);
-  }
-
-  KeptCells kept() {
-    return kept;
   }
 
   CohortPlaces cohorts() {

@@ -38,7 +38,6 @@ public final class PreparedPass {
   private final @Nullable FoliarTable[] foliar;
 
   private final OwnLayers layers;
-  private final PassSteps steps;
 
   /** By weed, found when first asked for. */
   private final @Nullable List<SiteControl>[] soilSites;
@@ -67,7 +66,6 @@ public final class PreparedPass {
     this.soil = soil;
     this.keepsInSoil = keepsInSoil;
     this.layers = new OwnLayers(effect.weeds());
-    this.steps = new PassSteps(effect.weeds());
     this.soilSites = SiteCounts.none(effect.weeds());
     this.foliar = new FoliarTable[day.length * effect.weeds()];
     this.soilSite = new int[soilActive.length];
@@ -142,10 +140,6 @@ public final class PreparedPass {
       foliar[at] = table;
     }
     return table;
-  }
-
-  PassSteps steps() {
-    return steps;
   }
 
   /** By year: the layer that it lays by itself against a weed. */
