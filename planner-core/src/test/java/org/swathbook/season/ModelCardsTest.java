@@ -39,6 +39,8 @@ class ModelCardsTest {
           // what is more than any rounding, and stands for no end, in bounds of the search
           "ExposureBounds.ROUNDING",
           "ControlBounds.ALL",
+          // more numbers of sites than there are
+          "ControlBounds.SITES",
           // how finely a look-up is cut
           "HeightClock.SLICES_PER_CLASS");
 
