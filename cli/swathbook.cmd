@@ -119,7 +119,7 @@ set "SB_FLAGS=-Xlog:disable -Xlog:all=error:stderr -Xshare:auto -XX:-UsePerfData
 call :is_long %*
 rem A short command is over before its code is worth much work: one quick compiler that takes small
 rem methods early, and no bytecode made for what is built by reflection.
-if not defined SB_LONG set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:CompileThresholdScaling=0.3 -XX:C1MaxInlineSize=10 -XX:C1MaxInlineLevel=2 -Dsun.reflect.inflationThreshold=2147483647"
+if not defined SB_LONG set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:CompileThresholdScaling=0.3 -XX:C1MaxInlineSize=10 -XX:C1MaxInlineLevel=2 -Xmn24m -Dsun.reflect.inflationThreshold=2147483647"
 if not exist "%SB_KEEP%.jsa" goto start_plain
 "%SB_JAVA%" %SB_FLAGS% -XX:SharedArchiveFile="%SB_KEEP%.jsa" -jar "%SB_JAR%" %*
 exit /b %errorlevel%
