@@ -1,6 +1,7 @@
 package org.swathbook.catalog.file;
 
 import java.util.List;
+import org.swathbook.catalog.Slug;
 import org.swathbook.catalog.Trait;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.source.Nearest;
@@ -25,12 +26,12 @@ final class Traits {
   /** A trait or seed treatment that labels speak of. */
   static final TextParser<Trait> PARSER =
       text -> {
-        Trait trait = Trait.of(text);
-        if (!NAMES.contains(trait.value())) {
-          throw new MeasureException(
-              "'" + text + "' is no trait; " + Nearest.hint(trait.value(), NAMES));
+        // Held against the list before it becomes an id: of '???' no letter is left for one.
+        String name = Slug.of(text);
+        if (!NAMES.contains(name)) {
+          throw new MeasureException("'" + text + "' is no trait; " + Nearest.hint(name, NAMES));
         }
-        return trait;
+        return new Trait(name);
       };
 
   private Traits() {}
