@@ -1,6 +1,7 @@
 package org.swathbook.catalog;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where a value comes from: a citation, {@code from memory}, or {@code default} for a value of our
@@ -57,6 +58,17 @@ public record Source(String text) {
 
   public boolean isDefault() {
     return text.toLowerCase(Locale.ROOT).startsWith("default");
+  }
+
+  // Written out, as in every key that is hashed at a start: see IngredientId.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Source o && text.equals(o.text);
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
   }
 
   @Override

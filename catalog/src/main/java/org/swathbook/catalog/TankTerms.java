@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a label says of the tank: adjuvants, partners, droplets, clean-out.
@@ -34,6 +35,20 @@ public record TankTerms(
 
     public AdjuvantNeed {
       anyOf = Ordered.set(anyOf);
+    }
+
+    // Written out, as in every key that is hashed at a start: see IngredientId.
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof AdjuvantNeed o
+          && anyOf.equals(o.anyOf)
+          && rate.equals(o.rate)
+          && refusedWithout == o.refusedWithout;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * anyOf.hashCode() + rate.hashCode();
     }
   }
 

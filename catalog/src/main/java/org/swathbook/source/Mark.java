@@ -1,16 +1,11 @@
 package org.swathbook.source;
 
-import java.util.Comparator;
-
 /**
  * A place in a file. Lines and columns count from 1; a column counts characters, not bytes.
  *
  * @param file the file as people know it, relative to the folder that is read, with slashes
  */
 public record Mark(String file, int line, int column) implements Comparable<Mark> {
-
-  private static final Comparator<Mark> ORDER =
-      Comparator.comparing(Mark::file).thenComparingInt(Mark::line).thenComparingInt(Mark::column);
 
   /** The first character of a file, for what concerns the file as a whole. */
   public static Mark startOf(String file) {
@@ -19,7 +14,13 @@ public record Mark(String file, int line, int column) implements Comparable<Mark
 
   @Override
   public int compareTo(Mark other) {
-    return ORDER.compare(this, other);
+    // By hand: a comparator put together of others is made anew at each start of the program, as
+    // Java keeps no such thing in its archive.
+    int c = file.compareTo(other.file);
+    if (c == 0) {
+      c = Integer.compare(line, other.line);
+    }
+    return c != 0 ? c : Integer.compare(column, other.column);
   }
 
   /** {@code weeds.csv:4:7}. */

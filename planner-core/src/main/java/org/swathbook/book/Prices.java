@@ -1,7 +1,6 @@
 package org.swathbook.book;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,8 +63,12 @@ public record Prices(
   public Optional<Product> cheapestSingle(Catalog catalog, Ingredient ingredient) {
     return catalog.singles(ingredient.id()).stream()
         .min(
-            Comparator.comparingDouble((Product p) -> dollarsPerKgActive(p, ingredient))
-                .thenComparing(Product::id));
+            (a, b) -> {
+              int c =
+                  Double.compare(
+                      dollarsPerKgActive(a, ingredient), dollarsPerKgActive(b, ingredient));
+              return c != 0 ? c : a.id().compareTo(b.id());
+            });
   }
 
   /** Infinite without a price. */

@@ -2,6 +2,7 @@ package org.swathbook.book;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
 
@@ -45,6 +46,22 @@ public record Resistance(
     if (!(share >= 0 && share <= 1)) {
       throw new IllegalArgumentException("a share is between 0 and 1, not " + share);
     }
+  }
+
+  // Written out, as in every key that is hashed at a start: see RuleId.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Resistance o
+        && site.equals(o.site)
+        && ingredient.equals(o.ingredient)
+        && Double.compare(share, o.share) == 0
+        && status.equals(o.status)
+        && kept.equals(o.kept);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * site.hashCode() + ingredient.hashCode()) + status.hashCode();
   }
 
   /** A resistance of which the book does not say how much control is left. */

@@ -1,6 +1,7 @@
 package org.swathbook.control;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
 
@@ -40,6 +41,21 @@ public record FoliarCurve(double emax, double controlHeightCm, double gamma) {
       throw new IllegalArgumentException(
           "control from 0 to 1 at a height above 0, not " + emax + " at " + controlHeightCm);
     }
+  }
+
+  // Written out, as in every key that is hashed at a start: see RuleId.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof FoliarCurve o
+        && Double.compare(emax, o.emax) == 0
+        && Double.compare(controlHeightCm, o.controlHeightCm) == 0
+        && Double.compare(gamma, o.gamma) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * Double.hashCode(emax) + Double.hashCode(controlHeightCm))
+        + Double.hashCode(gamma);
   }
 
   /** Control, 0 to 1, of plants of a height; a dose above the high rate does no more than it. */

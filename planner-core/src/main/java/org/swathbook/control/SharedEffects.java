@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.Field;
 import org.swathbook.book.SoilSample;
@@ -30,7 +31,20 @@ public final class SharedEffects {
   private static final int TABLES_KEPT = 40_000;
 
   /** All of a field by which labels measure a dose. */
-  private record GroundKey(CropId crop, Optional<String> state, List<SoilSample> soils) {}
+  private record GroundKey(CropId crop, Optional<String> state, List<SoilSample> soils) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof GroundKey o
+          && crop.equals(o.crop)
+          && state.equals(o.state)
+          && soils.equals(o.soils);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * crop.hashCode() + state.hashCode()) + soils.hashCode();
+    }
+  }
 
   /** What labels measure doses by on one ground. */
   static final class Ground {
@@ -53,7 +67,17 @@ public final class SharedEffects {
     }
   }
 
-  private record WeedKey(WeedId weed, List<Biotype> biotypes) {}
+  private record WeedKey(WeedId weed, List<Biotype> biotypes) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof WeedKey o && weed.equals(o.weed) && biotypes.equals(o.biotypes);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * weed.hashCode() + biotypes.hashCode();
+    }
+  }
 
   /** A weed by its biotypes, whatever its number. */
   static final class Stand {
@@ -84,7 +108,23 @@ public final class SharedEffects {
     }
   }
 
-  private record TableKey(Tank tank, Stand stand, List<Plain> plain, Optional<Site> without) {}
+  private record TableKey(Tank tank, Stand stand, List<Plain> plain, Optional<Site> without) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof TableKey o
+          && tank == o.tank
+          && stand == o.stand
+          && plain.equals(o.plain)
+          && without.equals(o.without);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * tank.hashCode() + stand.hashCode())
+          + 31 * plain.hashCode()
+          + without.hashCode();
+    }
+  }
 
   static final Plain NOTHING = new Plain(new double[HeightClasses.COUNT]);
 

@@ -2,6 +2,7 @@ package org.swathbook.tank;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.TankTerms.AdjuvantNeed;
@@ -16,6 +17,20 @@ public record UnmetNeed(Ingredient of, AdjuvantNeed need, List<String> refusedBy
 
   public UnmetNeed {
     refusedBy = List.copyOf(refusedBy);
+  }
+
+  // Written out, as in every key that is hashed at a start: see RuleId.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof UnmetNeed o
+        && of.equals(o.of)
+        && need.equals(o.need)
+        && refusedBy.equals(o.refusedBy);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * of.hashCode() + need.hashCode();
   }
 
   /** {@code crop-oil or methylated-seed-oil, 1 % v/v}. */

@@ -30,11 +30,15 @@ public record RainFree(Ingredient ingredient, OptionalDouble hours) {
                     .flatMap(f -> f.rainfastHours().find())
                     .map(OptionalDouble::of)
                     .orElse(OptionalDouble.empty()));
-        if (!out.contains(one)) {
+        if (out.stream().noneMatch(one::isOf)) {
           out.add(one);
         }
       }
     }
     return out;
+  }
+
+  private boolean isOf(RainFree other) {
+    return ingredient.id().equals(other.ingredient.id()) && hours.equals(other.hours);
   }
 }

@@ -1,7 +1,6 @@
 package org.swathbook.rules.timing;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -69,7 +68,7 @@ public final class RepeatIntervalRule implements SequenceRule {
                     since(facts, i, facts.ledger(), facts.date()),
                     since(facts, i, facts.plannedLedger(), facts.plannedDate()))
                 .flatMap(Optional::stream)
-                .min(Comparator.comparingLong(Since::days));
+                .min((a, b) -> Long.compare(a.days(), b.days()));
         if (since.isPresent()) {
           About about = facts.about().withIngredient(i.id()).withProduct(dose.product().id());
           judge(facts, dose, i, since.get(), about, out);
