@@ -74,6 +74,11 @@ public record TankTerms(
     public boolean allows(DropletClass chosen) {
       return chosen.compareTo(finest) >= 0 && chosen.compareTo(coarsest) <= 0;
     }
+
+    /** Whether there is a class that both allow. */
+    public boolean meets(DropletRange other) {
+      return finest.compareTo(other.coarsest) <= 0 && other.finest.compareTo(coarsest) <= 0;
+    }
   }
 
   /**

@@ -31,6 +31,7 @@ import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.PassRule;
 import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.Severity;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.UseFacts;
 import org.swathbook.rules.mixture.AntagonismRule;
 import org.swathbook.rules.timing.StageWindowRule;
@@ -117,6 +118,7 @@ final class JournalJudge {
   /** Rules that need the walked pass; what is not walked they cannot judge. */
   private void ofTanks(List<PassRule> rules, List<List<ActiveUse>> tanks, Findings out) {
     int next = 0;
+    TankOffers offers = new TankOffers(past, traces);
     for (PassOutcome pass : outcome.passes()) {
       while (!isSame(passes.get(next), pass)) {
         next++;
@@ -130,7 +132,8 @@ final class JournalJudge {
               pass,
               PassPositions.of(traces, pass.timing()),
               tanks.get(next),
-              Optional.empty());
+              Optional.empty(),
+              offers);
       rules.forEach(r -> r.judge(facts, found));
       MixJudge.dayFindings(facts, job(passes.get(next)), Optional.empty(), found);
       out.addAll(found.ofPass(next));

@@ -34,6 +34,7 @@ import org.swathbook.rules.PracticalRange;
 import org.swathbook.rules.Rated;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.stewardship.DependsOnOneSiteRule;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PassOutcome;
@@ -170,7 +171,14 @@ public final class AddedSite {
     Set<Position> positions = PassPositions.of(traces, pass.timing());
     PassFacts facts =
         new PassFacts(
-            book, traces, season.walkedPasses(), pass, positions, List.of(), Optional.empty());
+            book,
+            traces,
+            season.walkedPasses(),
+            pass,
+            positions,
+            List.of(),
+            Optional.empty(),
+            new TankOffers(book, traces));
     int place = placeOf(pass);
     if (place < 0) {
       return;

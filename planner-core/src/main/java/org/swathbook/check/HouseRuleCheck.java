@@ -8,6 +8,7 @@ import org.swathbook.book.Book;
 import org.swathbook.book.HouseRules;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.rules.HouseTests;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
@@ -39,15 +40,17 @@ public final class HouseRuleCheck {
   private HouseRuleCheck() {}
 
   /** The same of a season walked year by year. */
-  public static List<BrokenHouseRule> broken(Book book, SeasonOutcome season) {
-    return broken(book, season.sums());
+  public static List<BrokenHouseRule> broken(Book book, TankOffers offers, SeasonOutcome season) {
+    return broken(book, offers, season.sums());
   }
 
   /**
    * In the order of the names, then passes, then the field's weeds. What a pass that is made lacks
    * is not held against the program: nothing can change it.
+   *
+   * @param offers of the field
    */
-  public static List<BrokenHouseRule> broken(Book book, SeasonSums season) {
+  public static List<BrokenHouseRule> broken(Book book, TankOffers offers, SeasonSums season) {
     HouseRules house = book.house();
     List<WeedOutcome> drivers =
         season.weeds().stream().filter(w -> w.pressure().driver().isDriver()).toList();
@@ -57,7 +60,7 @@ public final class HouseRuleCheck {
     for (PassOutcome pass : season.passes()) {
       for (WeedOutcome driver : drivers) {
         if (!pass.made()) {
-          sites(house, walked, pass, driver, foliar, soil);
+          sites(house, offers, walked, pass, driver, foliar, soil);
         }
       }
     }
@@ -109,6 +112,7 @@ public final class HouseRuleCheck {
 
   private static void sites(
       HouseRules house,
+      TankOffers offers,
       WalkedPasses walked,
       PassOutcome pass,
       WeedOutcome driver,
@@ -118,7 +122,9 @@ public final class HouseRuleCheck {
       if (!w.weed().equals(driver.pressure().weed().id())) {
         continue;
       }
-      int foliarAsked = HouseTests.foliarSitesAsked(house, w);
+      int foliarAsked =
+          offers.foliarSitesAsked(
+              driver.pressure(), pass.timing(), w.stands(), w.effectiveFoliarSites());
       if (w.effectiveFoliarSites() < foliarAsked) {
         foliar.add(
             new BrokenHouseRule(

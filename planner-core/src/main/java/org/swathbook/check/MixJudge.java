@@ -19,6 +19,7 @@ import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.PassRule;
 import org.swathbook.rules.RuleBook;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.UseFacts;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.WalkedPasses;
@@ -35,6 +36,7 @@ public final class MixJudge {
   private final Field field;
   private final MixScene scene;
   private final Optional<SunTimes> sun;
+  private final TankOffers offers;
 
   /** What the journal alone forbids, whatever is in the tank. */
   private final Findings ofJournal = Findings.all();
@@ -43,6 +45,7 @@ public final class MixJudge {
     this.field = field;
     this.scene = scene;
     this.sun = sun;
+    this.offers = new TankOffers(scene.book(), scene.traces());
     RuleBook.nextCrop().judgeJournal(scene.book(), field, ofJournal);
   }
 
@@ -103,7 +106,8 @@ public final class MixJudge {
             pass,
             PassPositions.of(scene.traces(), pass.timing()),
             known.actives(),
-            Optional.of(job));
+            Optional.of(job),
+            offers);
     Findings out = known.ofUses();
     for (PassRule rule : PASS_RULES) {
       rule.judge(facts, out);

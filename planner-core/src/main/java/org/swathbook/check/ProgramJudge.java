@@ -16,6 +16,7 @@ import org.swathbook.rules.PassRule;
 import org.swathbook.rules.ProgramFacts;
 import org.swathbook.rules.ProgramRule;
 import org.swathbook.rules.RuleBook;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.UseFacts;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.SeasonOutcome;
@@ -34,6 +35,7 @@ public final class ProgramJudge {
   public static Judgement judge(Book book, TraceSet traces, SeasonOutcome season, LocalDate today) {
     Findings out = Findings.all();
     RuleBook.nextCrop().judgeJournal(book, traces.field(), out);
+    TankOffers offers = new TankOffers(book, traces);
     List<DatedMix> dated = new ArrayList<>();
     List<JudgedTank> tanks = new ArrayList<>();
     for (PassOutcome pass : season.passes()) {
@@ -41,7 +43,7 @@ public final class ProgramJudge {
         tanks.add(JudgedTank.of(List.of()));
         continue;
       }
-      tanks.add(JudgedTank.of(judgePass(book, traces, season, pass, out)));
+      tanks.add(JudgedTank.of(judgePass(book, traces, season, pass, offers, out)));
       dated.add(
           new DatedMix(
               pass.index(),
@@ -55,7 +57,7 @@ public final class ProgramJudge {
     for (ProgramRule rule : PROGRAM_RULES) {
       rule.judge(facts, out);
     }
-    return Judgement.of(toCome(season, out), HouseRuleCheck.broken(book, season), tanks);
+    return Judgement.of(toCome(season, out), HouseRuleCheck.broken(book, offers, season), tanks);
   }
 
   /** Without what is said of passes that are made. */
@@ -68,7 +70,12 @@ public final class ProgramJudge {
 
   /** Judges the pass and returns the use of each of its actives. */
   private static List<ActiveUse> judgePass(
-      Book book, TraceSet traces, SeasonOutcome season, PassOutcome pass, Findings out) {
+      Book book,
+      TraceSet traces,
+      SeasonOutcome season,
+      PassOutcome pass,
+      TankOffers offers,
+      Findings out) {
     List<ActiveUse> actives = new ArrayList<>();
     for (UseFacts facts : UseJudge.facts(book, traces, pass.index(), pass.timing(), pass.mix())) {
       Optional<Use> use = UseJudge.choose(facts);
@@ -84,7 +91,8 @@ public final class ProgramJudge {
             pass,
             PassPositions.of(traces, pass.timing()),
             actives,
-            Optional.empty());
+            Optional.empty(),
+            offers);
     for (PassRule rule : PASS_RULES) {
       rule.judge(facts, out);
     }

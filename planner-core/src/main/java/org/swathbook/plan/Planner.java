@@ -115,7 +115,7 @@ public final class Planner {
     Moves moves = new Moves(space, evaluator);
     Starts starts =
         new Starts(space, strengths, book.house(), evaluator, space.grid().firstFrom(today));
-    Mending mending = new Mending(space, strengths, book.house(), moves);
+    Mending mending = new Mending(space, strengths, book.house(), evaluator.offers(), moves);
     Search search = new Search(moves, mending, starts, evaluator);
     for (Draft start : starts.all()) {
       search.climb(start, space.maxPasses());

@@ -12,6 +12,7 @@ import org.swathbook.plan.draft.Broken;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Pass;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
@@ -47,7 +48,8 @@ public record WithoutPart(
 
   /** By pass, the whole of it first; nothing of a pass that is made. */
   static List<WithoutPart> of(Book book, Kernel kernel, SeasonOutcome whole) {
-    Set<Broken> broken = Broken.of(HouseRuleCheck.broken(book, whole));
+    TankOffers offers = new TankOffers(book, kernel.traces());
+    Set<Broken> broken = Broken.of(HouseRuleCheck.broken(book, offers, whole));
     List<Pass> passes = whole.program().passes();
     List<WithoutPart> out = new ArrayList<>();
     for (int p = 0; p < whole.passes().size(); p++) {
@@ -57,11 +59,11 @@ public record WithoutPart(
       }
       List<Pass> rest = new ArrayList<>(passes);
       rest.remove(pass);
-      out.add(part(book, kernel, whole, broken, p, Optional.empty(), rest));
+      out.add(part(book, kernel, offers, whole, broken, p, Optional.empty(), rest));
       for (Dose d : pass.mix().doses().size() > 1 ? pass.mix().doses() : List.<Dose>of()) {
         List<Pass> changed = new ArrayList<>(passes);
         changed.set(passes.indexOf(pass), new Pass(pass.at(), pass.mix().minus(d)));
-        out.add(part(book, kernel, whole, broken, p, Optional.of(d), changed));
+        out.add(part(book, kernel, offers, whole, broken, p, Optional.of(d), changed));
       }
     }
     return out;
@@ -70,6 +72,7 @@ public record WithoutPart(
   private static WithoutPart part(
       Book book,
       Kernel kernel,
+      TankOffers offers,
       SeasonOutcome whole,
       Set<Broken> broken,
       int pass,
@@ -93,6 +96,6 @@ public record WithoutPart(
         weed,
         hit.map(WeedOutcome::controlPct).orElse(Double.NaN),
         weed.map(w -> outcome.weed(w).controlPct()).orElse(Double.NaN),
-        Broken.without(Broken.of(HouseRuleCheck.broken(book, outcome)), broken));
+        Broken.without(Broken.of(HouseRuleCheck.broken(book, offers, outcome)), broken));
   }
 }

@@ -6,7 +6,6 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Quantity;
 import org.swathbook.season.LayerSpan;
-import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WalkedPasses;
 import org.swathbook.season.WeedOutcome;
@@ -27,15 +26,6 @@ public final class HouseTests {
   private static final double WORST_YEAR = 2;
 
   private HouseTests() {}
-
-  /** Foliar sites that a pass owes a driver weed: none when it does not stand. */
-  public static int foliarSitesAsked(HouseRules house, PassWeed weed) {
-    return foliarSitesAsked(house, weed.stands());
-  }
-
-  public static int foliarSitesAsked(HouseRules house, boolean stands) {
-    return stands ? house.minFoliarSites() : 0;
-  }
 
   /** Soil sites that a pass owes a driver weed: none when it lays no layer against it. */
   public static int soilSitesAsked(HouseRules house, WalkedPasses season, int pass, WeedId weed) {

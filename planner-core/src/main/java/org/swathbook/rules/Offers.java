@@ -1,9 +1,12 @@
 package org.swathbook.rules;
 
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
+import org.swathbook.book.Field;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
@@ -12,7 +15,6 @@ import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Use;
 import org.swathbook.control.FoliarReach;
-import org.swathbook.program.SprayJob;
 
 /** Which sites the catalog has to offer against a weed at a pass: labelled, and not resisted. */
 public final class Offers {
@@ -63,13 +65,17 @@ public final class Offers {
   }
 
   private static boolean isListed(PassFacts facts, Ingredient i) {
-    return LabelUses.inCrop(i, facts.field()).stream()
-        .anyMatch(u -> LabelUses.isIn(u, facts.positions()) && isOpen(u, facts));
+    return !open(i, facts.field(), facts.positions(), facts.method()).isEmpty();
   }
 
-  /** What may only go between the rows, or onto a ripe crop, is no partner for this pass. */
-  private static boolean isOpen(Use use, PassFacts facts) {
-    Method method = facts.job().map(SprayJob::method).orElse(Method.BROADCAST);
-    return use.isBy(method) && !use.isHarvestAid() && LabelUses.hasTraits(use, facts.field());
+  /**
+   * Uses of a label that are open to a pass. What may only go between the rows, or onto a ripe
+   * crop, is no partner for it.
+   */
+  static List<Use> open(Ingredient i, Field field, Set<Position> positions, Method method) {
+    return LabelUses.inCrop(i, field).stream()
+        .filter(u -> LabelUses.isIn(u, positions) && u.isBy(method))
+        .filter(u -> !u.isHarvestAid() && LabelUses.hasTraits(u, field))
+        .toList();
   }
 }

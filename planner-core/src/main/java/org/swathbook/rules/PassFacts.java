@@ -6,6 +6,7 @@ import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Response;
@@ -13,6 +14,7 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.SprayJob;
 import org.swathbook.season.PassOutcome;
+import org.swathbook.season.PassWeed;
 import org.swathbook.season.WalkedPasses;
 
 /**
@@ -21,6 +23,7 @@ import org.swathbook.season.WalkedPasses;
  * @param positions where in the season the median day belongs
  * @param actives in the order of the mix
  * @param job what is known of the day of spraying; empty in a plan
+ * @param offers of the field
  */
 public record PassFacts(
     Book book,
@@ -29,7 +32,8 @@ public record PassFacts(
     PassOutcome pass,
     Set<Position> positions,
     List<ActiveUse> actives,
-    Optional<SprayJob> job) {
+    Optional<SprayJob> job,
+    TankOffers offers) {
 
   public PassFacts {
     positions = Ordered.set(positions);
@@ -56,8 +60,23 @@ public record PassFacts(
         .orElseThrow(() -> new IllegalArgumentException("no weed " + weed));
   }
 
+  /** How it is sprayed; a planned pass is broadcast. */
+  public Method method() {
+    return job.map(SprayJob::method).orElse(Method.BROADCAST);
+  }
+
   public boolean isInCrop() {
     return positions.stream().anyMatch(p -> p.phase() == Position.Phase.IN_CROP);
+  }
+
+  /**
+   * Effective foliar sites that this pass owes a weed, as the house asks and one tank can bring.
+   *
+   * @param effective that it has
+   */
+  public int foliarSitesAsked(PassWeed weed, int effective) {
+    int wanted = weed.stands() ? book.house().minFoliarSites() : 0;
+    return effective >= wanted ? wanted : offers.foliarSitesAsked(pressure(weed.weed()), this);
   }
 
   /** Which figures of the response table tell what leaves take up at this pass. */

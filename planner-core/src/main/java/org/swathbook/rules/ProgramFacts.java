@@ -25,6 +25,7 @@ public record ProgramFacts(Book book, TraceSet traces, SeasonOutcome season, Loc
         pass,
         PassPositions.of(traces, pass.timing()),
         List.of(),
-        Optional.empty());
+        Optional.empty(),
+        new TankOffers(book, traces));
   }
 }

@@ -11,6 +11,7 @@ import org.swathbook.program.FieldId;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Severity;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
@@ -43,9 +44,13 @@ class DemoJudgementTest {
   void brokenHouseRulesAreThoseThatWarn() {
     Field field = DemoFields.field("ND-1");
     SeasonOutcome season = season(field);
-    Judgement j = ProgramJudge.judge(DemoFields.BOOK, DemoFields.traces(field), season, TODAY);
+    TraceSet traces = DemoFields.traces(field);
+    Judgement j = ProgramJudge.judge(DemoFields.BOOK, traces, season, TODAY);
 
-    assertThat(j.brokenHouseRules()).isEqualTo(HouseRuleCheck.broken(DemoFields.BOOK, season));
+    assertThat(j.brokenHouseRules())
+        .isEqualTo(
+            HouseRuleCheck.broken(
+                DemoFields.BOOK, new TankOffers(DemoFields.BOOK, traces), season));
     assertSame(j, "maxExposedEmergence", "layer-gap");
     assertSame(j, "minLayerOverlap", "layer-overlap");
     assertSame(j, "seasonControl", "weed-not-covered");

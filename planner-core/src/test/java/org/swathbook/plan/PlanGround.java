@@ -39,7 +39,7 @@ public final class PlanGround {
     this.evaluator = new FieldEvaluator(book, traces, space, legality);
     Strengths strengths = new Strengths(book, traces, options);
     this.moves = new Moves(space, evaluator);
-    this.mending = new Mending(space, strengths, book.house(), moves);
+    this.mending = new Mending(space, strengths, book.house(), evaluator.offers(), moves);
     this.starts = new Starts(space, strengths, book.house(), evaluator);
   }
 

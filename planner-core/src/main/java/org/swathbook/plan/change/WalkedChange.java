@@ -11,6 +11,7 @@ import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.draft.Broken;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonOutcome;
@@ -41,6 +42,7 @@ final class WalkedChange {
   record Standing(
       Book book,
       Kernel kernel,
+      TankOffers offers,
       SeasonOutcome now,
       ChangeTerms terms,
       LocalDate today,
@@ -53,6 +55,7 @@ final class WalkedChange {
       return new Standing(
           book,
           kernel,
+          new TankOffers(book, kernel.traces()),
           now,
           terms,
           today,
@@ -69,7 +72,7 @@ final class WalkedChange {
     this.standing = standing;
     this.change = change;
     this.outcome = SeasonWalk.walk(standing.book(), standing.kernel(), change.program());
-    this.broken = Broken.of(HouseRuleCheck.broken(standing.book(), outcome));
+    this.broken = Broken.of(HouseRuleCheck.broken(standing.book(), standing.offers(), outcome));
   }
 
   SingleChange change() {

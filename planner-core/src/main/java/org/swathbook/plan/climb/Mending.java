@@ -9,6 +9,7 @@ import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.PlanSpace;
 import org.swathbook.plan.draft.Walked;
 import org.swathbook.rules.HouseTests;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PassWeed;
 import org.swathbook.season.SiteControl;
@@ -23,12 +24,15 @@ public final class Mending {
   private final PlanSpace space;
   private final Strengths strengths;
   private final HouseRules house;
+  private final TankOffers offers;
   private final Moves moves;
 
-  public Mending(PlanSpace space, Strengths strengths, HouseRules house, Moves moves) {
+  public Mending(
+      PlanSpace space, Strengths strengths, HouseRules house, TankOffers offers, Moves moves) {
     this.space = space;
     this.strengths = strengths;
     this.house = house;
+    this.offers = offers;
     this.moves = moves;
   }
 
@@ -62,7 +66,14 @@ public final class Mending {
             .filter(x -> x.weed().equals(strengths.drivers().get(driver).weed().id()))
             .findFirst()
             .orElseThrow();
-    boolean foliar = needsSite || HouseTests.foliarSitesAsked(house, p) > p.effectiveFoliarSites();
+    boolean foliar =
+        needsSite
+            || offers.foliarSitesAsked(
+                    strengths.drivers().get(driver),
+                    pass.timing(),
+                    p.stands(),
+                    p.effectiveFoliarSites())
+                > p.effectiveFoliarSites();
     boolean soil =
         needsSite
             || needsLayer

@@ -16,6 +16,7 @@ import org.swathbook.measure.Money;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PreparedPass;
@@ -31,6 +32,7 @@ public final class FieldEvaluator implements Evaluator {
   private final PlanSpace space;
   private final Legality legality;
   private final Kernel kernel;
+  private final TankOffers offers;
   private final Sequences sequences;
   private final PlanWishes wishes;
   private final List<Pass> made;
@@ -59,6 +61,7 @@ public final class FieldEvaluator implements Evaluator {
     this.space = space;
     this.legality = legality;
     this.kernel = Kernel.of(book, traces);
+    this.offers = new TankOffers(book, traces);
     this.sequences = new Sequences(space.options(), d -> legality.allows(d, space));
     for (Pass p : made) {
       facts.add(kernel.made(p.mix(), SeasonSoFar.dateOf(p)));
@@ -67,6 +70,11 @@ public final class FieldEvaluator implements Evaluator {
 
   public Kernel kernel() {
     return kernel;
+  }
+
+  /** What one tank can bring on the field. */
+  public TankOffers offers() {
+    return offers;
   }
 
   /** Drafts scored so far. */
@@ -170,7 +178,7 @@ public final class FieldEvaluator implements Evaluator {
     return new Walked(
         draft,
         outcome,
-        HouseRuleCheck.broken(book, outcome),
+        HouseRuleCheck.broken(book, offers, outcome),
         lacking(draft),
         outcome.cost().orElseGet(() -> knownCost(outcome)));
   }

@@ -14,6 +14,7 @@ import org.swathbook.plan.draft.FieldEvaluator;
 import org.swathbook.plan.draft.PassesMade;
 import org.swathbook.plan.draft.PlanSpace;
 import org.swathbook.plan.draft.Stop;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.season.ControlBounds;
 import org.swathbook.season.ExposureBounds;
 import org.swathbook.season.GainBounds;
@@ -106,6 +107,10 @@ public final class Candidates {
     }
     int years = kernel.traces().years().size();
     return cents / 100.0 * (years - pass.missedYears().size()) / years;
+  }
+
+  TankOffers offers() {
+    return evaluator.offers();
   }
 
   Kernel kernel() {

@@ -10,6 +10,7 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.plan.draft.HouseDeficit;
 import org.swathbook.rules.HouseTests;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PassLayers;
 import org.swathbook.season.PreparedPass;
@@ -25,6 +26,7 @@ import org.swathbook.season.WeedOutcome;
 final class PrefixRules {
   private final Kernel kernel;
   private final HouseRules house;
+  private final TankOffers offers;
   private final Set<String> mayBreak;
   private final List<Integer> drivers;
   private final Map<Pair, WeedOutcome.LayerOverlap> overlaps = new HashMap<>();
@@ -38,6 +40,7 @@ final class PrefixRules {
     this.kernel = candidates.kernel();
     this.drivers = candidates.drivers();
     this.house = house;
+    this.offers = candidates.offers();
     this.mayBreak = mayBreak;
   }
 
@@ -125,9 +128,11 @@ final class PrefixRules {
   private @Nullable Breach foliarSites(Breach broken, Candidate next, Standing standing) {
     Breach out = broken;
     for (int w : drivers) {
-      int asked = HouseTests.foliarSitesAsked(house, standing.stands(w));
-      if (asked > 0 && out != null) {
+      if (standing.stands(w) && out != null) {
         int has = standing.effectiveSites(kernel, next.pass(), w);
+        int asked =
+            offers.foliarSitesAsked(
+                kernel.traces().weeds().get(w), next.pass().timing(), true, has);
         if (has < asked) {
           out = with(out, HouseRuleCheck.MIN_FOLIAR_SITES, asked - has);
         }

@@ -16,6 +16,7 @@ import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.plan.draft.Broken;
 import org.swathbook.plan.draft.HouseDeficit;
 import org.swathbook.program.Program;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonOutcome;
@@ -27,12 +28,14 @@ final class KeptWalks {
   private final Book book;
   private final Kernel kernel;
   private final LocalDate today;
+  private final TankOffers offers;
   private Set<Broken> before = Set.of();
 
   KeptWalks(Book book, Kernel kernel, LocalDate today) {
     this.book = book;
     this.kernel = kernel;
     this.today = today;
+    this.offers = new TankOffers(book, kernel.traces());
   }
 
   /** The written program, against which all others are held. */
@@ -44,7 +47,7 @@ final class KeptWalks {
 
   Walk of(Program program) {
     SeasonOutcome outcome = SeasonWalk.walk(book, kernel, program);
-    return new Walk(outcome, HouseRuleCheck.broken(book, outcome));
+    return new Walk(outcome, HouseRuleCheck.broken(book, offers, outcome));
   }
 
   /** A program walked, and judged by the whole rule book when that is asked. */

@@ -50,7 +50,7 @@ public final class DropletClassRule implements PairRule, PassRule {
     Stated<DropletRange> other = second.terms().tank().droplets();
     Optional<DropletRange> a = one.find();
     Optional<DropletRange> b = other.find();
-    if (a.isPresent() && b.isPresent() && !meet(a.get(), b.get())) {
+    if (a.isPresent() && b.isPresent() && !a.get().meets(b.get())) {
       out.block(
           this,
           about.withIngredient(first.ingredient().id()),
@@ -159,10 +159,6 @@ public final class DropletClassRule implements PairRule, PassRule {
   private static boolean isContact(ActiveUse a) {
     int site = a.ingredient().site().number();
     return a.ingredient().hasFoliarActivity() && (site == 10 || site == 14 || site == 22);
-  }
-
-  private static boolean meet(DropletRange a, DropletRange b) {
-    return a.finest().compareTo(b.coarsest()) <= 0 && b.finest().compareTo(a.coarsest()) <= 0;
   }
 
   private static String words(DropletRange r) {

@@ -26,8 +26,8 @@ public final class SingleSiteRule implements PassRule {
           new RuleId("single-site"),
           Severity.WARN,
           "Do enough different sites each work on the driver weed in this pass?",
-          "Where the driver weed stands: fewer effective foliar sites than the house asks. Where the"
-              + " pass lays a layer against it: fewer effective soil sites, by the number for the"
+          "Where the driver weed stands: fewer effective foliar sites than the house asks; a note where"
+              + " the labels let no more that work into one tank. Where the pass lays a layer against it: fewer effective soil sites, by the number for the"
               + " first layer or for an overlapping one. Foliar and soil are never added, a half is"
               + " shown and not counted, a listed resistance strikes a site. A note for other"
               + " weeds.",
@@ -47,10 +47,13 @@ public final class SingleSiteRule implements PassRule {
     for (PassWeed weed : facts.pass().weeds()) {
       WeedPressure pressure = facts.pressure(weed.weed());
       About about = facts.about().withWeed(weed.weed());
-      int foliar = HouseTests.foliarSitesAsked(facts.book().house(), weed);
+      int foliar = weed.stands() ? facts.book().house().minFoliarSites() : 0;
+      int effective = weed.effectiveFoliarSites();
       if (pressure.driver().isDriver()) {
-        if (weed.effectiveFoliarSites() < foliar) {
+        if (effective < facts.foliarSitesAsked(weed, effective)) {
           out.warn(this, about, () -> foliarText(facts, pressure, weed, foliar));
+        } else if (effective < foliar) {
+          out.note(this, about, () -> noMoreInOneTank(facts, pressure, weed, foliar));
         }
         int soil =
             HouseTests.soilSitesAsked(
@@ -58,7 +61,7 @@ public final class SingleSiteRule implements PassRule {
         if (weed.effectiveSoilSites() < soil) {
           out.warn(this, about, () -> soilText(facts, pressure, weed, soil));
         }
-      } else if (weed.effectiveFoliarSites() > 0 && weed.effectiveFoliarSites() < foliar) {
+      } else if (effective > 0 && effective < foliar) {
         out.note(this, about, () -> foliarText(facts, pressure, weed, foliar));
       }
     }
@@ -74,6 +77,29 @@ public final class SingleSiteRule implements PassRule {
         Offers.foliarSites(facts, pressure),
         Offers.foliarSitesOnSmallPlants(facts, pressure),
         "house rule minFoliarSites");
+  }
+
+  private static Text noMoreInOneTank(
+      PassFacts facts, WeedPressure pressure, PassWeed weed, int asked) {
+    List<Site> others = new ArrayList<>(Offers.foliarSitesOnSmallPlants(facts, pressure));
+    weed.foliar().stream().filter(SiteControl::effective).forEach(s -> others.remove(s.site()));
+    return Text.of(
+            Say.start(pressure.weed().name())
+                + " meets "
+                + count(weed.effectiveFoliarSites())
+                + " effective foliar site"
+                + each(weed.foliar())
+                + "; the house asks for "
+                + asked
+                + (others.isEmpty()
+                    ? ", and the catalog has no other in this crop and trait."
+                    : ", and labels let no other that works here into one tank."),
+            "house rule minFoliarSites; the labels' partner lists")
+        .compared(Integer.toString(weed.effectiveFoliarSites()), Integer.toString(asked))
+        .cleared(
+            others.isEmpty()
+                ? "cultivation or hand roguing beside it"
+                : "site " + numbers(others) + " in another pass of the season");
   }
 
   private static Text soilText(PassFacts facts, WeedPressure pressure, PassWeed weed, int asked) {
@@ -102,10 +128,6 @@ public final class SingleSiteRule implements PassRule {
       Set<Site> offered,
       Set<Site> atBest,
       String source) {
-    String each =
-        sites.isEmpty()
-            ? ""
-            : " (" + String.join(", ", sites.stream().map(SingleSiteRule::words).toList()) + ")";
     boolean impossible = atBest.size() < asked;
     String best = Say.list(atBest.stream().map(Site::toString).toList());
     return Text.of(
@@ -115,7 +137,7 @@ public final class SingleSiteRule implements PassRule {
                 + " effective "
                 + kind
                 + (effective == 1 ? " site" : " sites")
-                + each
+                + each(sites)
                 + "; the house asks for "
                 + asked
                 + "."
@@ -151,6 +173,12 @@ public final class SingleSiteRule implements PassRule {
       ways.add("small plants and a partner of site " + numbers(onSmall));
     }
     return ways.isEmpty() ? "cultivation or hand roguing beside it" : String.join(", or ", ways);
+  }
+
+  private static String each(List<SiteControl> sites) {
+    return sites.isEmpty()
+        ? ""
+        : " (" + String.join(", ", sites.stream().map(SingleSiteRule::words).toList()) + ")";
   }
 
   private static String numbers(List<Site> sites) {

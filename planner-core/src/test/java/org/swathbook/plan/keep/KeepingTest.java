@@ -35,6 +35,7 @@ import org.swathbook.plan.draft.HouseDeficit;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonOutcome;
@@ -70,9 +71,15 @@ class KeepingTest {
     assertThat(p.judged().outcome()).isEqualTo(again);
     assertThat(ProgramJudge.judge(book, traces, again, today).verdict())
         .isNotEqualTo(Verdict.BLOCKED);
-    Set<Broken> before = Broken.of(HouseRuleCheck.broken(book, kept.written().judged().outcome()));
+    Set<Broken> before =
+        Broken.of(
+            HouseRuleCheck.broken(
+                book, new TankOffers(book, traces), kept.written().judged().outcome()));
     assertThat(p.newlyBroken())
-        .isEqualTo(Broken.without(Broken.of(HouseRuleCheck.broken(book, again)), before));
+        .isEqualTo(
+            Broken.without(
+                Broken.of(HouseRuleCheck.broken(book, new TankOffers(book, traces), again)),
+                before));
   }
 
   @Test
@@ -121,7 +128,10 @@ class KeepingTest {
     TraceSet traces = TraceBuilder.build(book, field(book), WINTER);
     Kernel kernel = Kernel.of(book, traces);
     Program now = written(book, dir.resolve("book"));
-    Set<Broken> before = Broken.of(HouseRuleCheck.broken(book, SeasonWalk.walk(book, kernel, now)));
+    Set<Broken> before =
+        Broken.of(
+            HouseRuleCheck.broken(
+                book, new TankOffers(book, traces), SeasonWalk.walk(book, kernel, now)));
     ChangeTerms terms = ChangeTerms.keeping(WINTER, wishes);
     LegalDoses doses =
         new LegalDoses(
@@ -141,7 +151,8 @@ class KeepingTest {
         continue;
       }
       SeasonOutcome outcome = SeasonWalk.walk(book, kernel, changed);
-      Set<Broken> broken = Broken.of(HouseRuleCheck.broken(book, outcome));
+      Set<Broken> broken =
+          Broken.of(HouseRuleCheck.broken(book, new TankOffers(book, traces), outcome));
       if (Broken.without(broken, before).isEmpty()
           && ProgramJudge.judge(book, traces, outcome, WINTER).verdict() != Verdict.BLOCKED) {
         serving.add(outcome);
@@ -150,13 +161,16 @@ class KeepingTest {
     assertThat(serving).hasSizeGreaterThan(5).contains(found.judged().outcome());
     double least =
         serving.stream()
-            .map(o -> HouseDeficit.of(HouseRuleCheck.broken(book, o)))
+            .map(o -> HouseDeficit.of(HouseRuleCheck.broken(book, new TankOffers(book, traces), o)))
             .min(Comparator.naturalOrder())
             .orElseThrow();
     assertThat(HouseDeficit.of(found.judged().judgement().brokenHouseRules())).isEqualTo(least);
     Optional<Money> most =
         serving.stream()
-            .filter(o -> HouseDeficit.of(HouseRuleCheck.broken(book, o)) == least)
+            .filter(
+                o ->
+                    HouseDeficit.of(HouseRuleCheck.broken(book, new TankOffers(book, traces), o))
+                        == least)
             .map(o -> o.net().orElseThrow())
             .max(Comparator.naturalOrder());
     assertThat(found.judged().outcome().net()).isEqualTo(most);
