@@ -1,9 +1,11 @@
 package org.swathbook.cli.report;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.swathbook.book.Field;
+import org.swathbook.measure.Money;
 import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.FrontProgram;
 import org.swathbook.plan.PlannedProgram;
@@ -58,6 +60,25 @@ public record PlannedField(
   public PlannedField timed(long took) {
     return new PlannedField(
         field, refusal, programs, without, front, search, whyNot, OptionalLong.of(took));
+  }
+
+  /**
+   * What the house rules cost on an acre: how much more the program of the highest net return nets
+   * than the recommended one. Empty where none is recommended, or the rules cost nothing.
+   */
+  public Optional<Money> houseRulesCost() {
+    if (isRefused() || !programs.get(0).recommended()) {
+      return Optional.empty();
+    }
+    return programs.get(0).outcome().net().flatMap(this::mostOver);
+  }
+
+  private Optional<Money> mostOver(Money within) {
+    return programs.stream()
+        .flatMap(p -> p.outcome().net().stream())
+        .max(Comparator.naturalOrder())
+        .map(most -> most.minus(within))
+        .filter(m -> m.compareTo(Money.ZERO) > 0);
   }
 
   /** Whether there is nothing legal to show. */

@@ -69,6 +69,15 @@ public final class PlanText {
             (program.recommended() ? "RECOMMENDED: " : "NOT RECOMMENDED, the least bad: ")
                 + program.name(),
             ProgramText.money(program.outcome()));
+        plan.houseRulesCost()
+            .ifPresent(
+                m ->
+                    page.wrapped(
+                        0,
+                        2,
+                        "The house rules cost "
+                            + Figures.money(m)
+                            + " $/acre of net return here: see 'house rules aside' below."));
         page.blank();
         text.full(page, program.outcome(), program.judgement());
         WithoutText.on(page, book.catalog(), program.outcome(), plan.without());

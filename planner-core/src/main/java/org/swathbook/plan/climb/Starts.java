@@ -86,7 +86,7 @@ public final class Starts {
       out.add(filled(draft, day, house.minFoliarSites(), house.minSoilSitesOverlap()));
     }
     out.add(filled(draft, -3, 0, house.minSoilSitesFirst()));
-    for (int day = 15; day <= 51; day += 6) {
+    for (int day = 9; day <= 51; day += 6) {
       out.add(post(draft, day));
       out.add(filled(draft, day, house.minFoliarSites(), 0));
     }
