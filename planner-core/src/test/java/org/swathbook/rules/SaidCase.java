@@ -9,19 +9,19 @@ import org.swathbook.testing.MixCase;
 
 /** All that one rule is to say and ask of a tank, a season or a planned pass, to the letter. */
 record SaidCase(String rule, String words, Supplier<List<String>> says, List<String> said) {
-  static SaidCase of(String rule, String words, MixCase job, String... said) {
-    return of(rule, words, () -> job.judged().judgement(), said);
+  static SaidCase says(String rule, String words, MixCase job, String... said) {
+    return says(rule, words, () -> job.judged().judgement(), said);
   }
 
-  static SaidCase of(String rule, String words, SeasonCase season, String... said) {
-    return of(rule, words, season::judge, said);
+  static SaidCase says(String rule, String words, SeasonCase season, String... said) {
+    return says(rule, words, season::judge, said);
   }
 
-  static SaidCase of(String rule, String words, Findings found, String... said) {
+  static SaidCase says(String rule, String words, Findings found, String... said) {
     return new SaidCase(rule, words, () -> RuleSays.of(rule, found), List.of(said));
   }
 
-  static SaidCase of(String rule, String words, Supplier<Judgement> judged, String... said) {
+  static SaidCase says(String rule, String words, Supplier<Judgement> judged, String... said) {
     return new SaidCase(rule, words, () -> RuleSays.of(rule, judged.get()), List.of(said));
   }
 
