@@ -85,7 +85,7 @@ popd
 rmdir "%SB_LOCK%"
 if not "%SB_CODE%"=="0" goto build_failed
 if not exist "%SB_JAR%" goto build_failed
-goto archive
+if exist "%SB_LIB%\" goto archive
 :build_failed
 >&2 echo swathbook: building failed; the end of "%SB_LOG%":
 set "SB_SKIP=0"
@@ -98,16 +98,26 @@ rem --- the class-data archive. Java uses it only with the very files and paths 
 rem what it was made from is written beside it. One that cannot be made is not missed.
 :archive
 set "SB_PART=%SB_KEEP%.%RANDOM%%RANDOM%.part"
->"%SB_PART%" 2>nul echo %SB_VERSION% "%SB_JAVA_HOME%"
+rem Where this folder cannot be written the system says so itself, unless what surrounds it is told not to.
+2>nul (>"%SB_PART%" echo %SB_VERSION% "%SB_JAVA_HOME%")
 if not exist "%SB_PART%" goto start
 for %%F in ("%SB_JAR%" "%SB_LIB%\*.jar") do >>"%SB_PART%" echo "%%~fF" %%~zF %%~tF
 fc /b "%SB_PART%" "%SB_KEEP%.key" >nul 2>&1
 if not errorlevel 1 goto archive_done
-"%SB_JAVA%" -Xshare:off -XX:DumpLoadedClassList="%SB_PART%.lst" -jar "%SB_JAR%" --help >nul 2>&1 <nul
+rem A tank of the demo book needs nearly every class that the quick commands need.
+"%SB_JAVA%" -jar "%SB_JAR%" init "%SB_PART%.book" --demo >nul 2>&1 <nul
+"%SB_JAVA%" -Xshare:off -XX:DumpLoadedClassList="%SB_PART%.lst" -jar "%SB_JAR%" check nd-1-june --book "%SB_PART%.book" --today 2027-06-08 >nul 2>&1 <nul
+if exist "%SB_PART%.book\" rmdir /s /q "%SB_PART%.book" >nul 2>&1
 "%SB_JAVA%" -Xshare:dump -XX:SharedClassListFile="%SB_PART%.lst" -XX:SharedArchiveFile="%SB_PART%.jsa" -cp "%SB_JAR%" >nul 2>&1 <nul
 del /f /q "%SB_PART%.lst" "%SB_KEEP%.jsa" >nul 2>&1
-if exist "%SB_PART%.jsa" move /y "%SB_PART%.jsa" "%SB_KEEP%.jsa" >nul 2>&1
+if not exist "%SB_PART%.jsa" goto archive_key
+move /y "%SB_PART%.jsa" "%SB_KEEP%.jsa" >nul 2>&1
+if not exist "%SB_PART%.jsa" goto archive_key
+rem One that another start is using cannot be replaced; the next start makes it anew.
+del /f /q "%SB_PART%.jsa" >nul 2>&1
+goto archive_done
 rem The key is written also when there is no archive, so that it is not tried again at every start.
+:archive_key
 move /y "%SB_PART%" "%SB_KEEP%.key" >nul 2>&1
 :archive_done
 if exist "%SB_PART%" del /f /q "%SB_PART%" >nul 2>&1
@@ -116,7 +126,18 @@ if exist "%SB_PART%" del /f /q "%SB_PART%" >nul 2>&1
 rem Java writes its own warnings to standard output, which belongs to the result.
 rem The serial collector takes less of the processors and lets a smaller heap grow.
 set "SB_FLAGS=-Xlog:disable -Xlog:all=error:stderr -Xshare:auto -XX:-UsePerfData -XX:+UseSerialGC"
-call :is_long %*
+rem A command that computes for long gains less by a quick start than by quick code. The command is the
+rem first word that is no option. It is no subroutine: call prints its own help where a word asks for help.
+set "SB_LONG="
+:next_word
+set "SB_WORD=%~1"
+if not defined SB_WORD goto flags
+if not "%SB_WORD:~0,1%"=="-" goto the_command
+shift /1
+goto next_word
+:the_command
+for %%C in (plan season audit) do if "%SB_WORD%"=="%%C" set "SB_LONG=1"
+:flags
 rem A short command is over before its code is worth much work: one quick compiler that takes small
 rem methods early, and no bytecode made for what is built by reflection.
 if not defined SB_LONG set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:CompileThresholdScaling=0.3 -XX:C1MaxInlineSize=10 -XX:C1MaxInlineLevel=2 -Xmn24m -Dsun.reflect.inflationThreshold=2147483647"
@@ -140,17 +161,4 @@ goto split_version
 for /f "usebackq tokens=3" %%V in (`call "%SB_JAVA%" -version 2^>^&1 ^| findstr /i "version"`) do set "SB_VERSION=%%~V"
 :split_version
 for /f "tokens=1 delims=.-+ " %%V in ("%SB_VERSION%") do set /a "SB_MAJOR=%%V" 2>nul
-exit /b 0
-
-rem --- whether the command, the first word that is no option, is one that computes for long
-:is_long
-set "SB_LONG="
-:next_word
-if "%~1"=="" exit /b 0
-set "SB_WORD=%~1"
-if not "%SB_WORD:~0,1%"=="-" goto the_command
-shift
-goto next_word
-:the_command
-for %%C in (plan season audit) do if /i "%SB_WORD%"=="%%C" set "SB_LONG=1"
 exit /b 0

@@ -9,6 +9,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /** Writes a file whole: whoever reads it, even after a crash, finds the old bytes or the new. */
 public final class AtomicFiles {
@@ -33,22 +39,58 @@ public final class AtomicFiles {
     void force(FileChannel folder) throws IOException;
   }
 
+  /**
+   * Replaces or makes several files, all of them or none: the bytes of all are on the disk before
+   * the first takes its place, which needs no room any more. Their folders must exist.
+   *
+   * @throws NotDurableException as for one file; all have their new bytes then
+   * @throws PartlyWrittenException when some have taken their place and the next was refused it
+   * @throws IOException when they cannot be written; all are then as they were
+   */
+  public static void writeAll(Map<Path, byte[]> files) throws IOException {
+    writeAll(files, AtomicFiles::force);
+  }
+
   static void write(Path path, byte[] bytes, Disk disk) throws IOException {
-    Path target = path.toAbsolutePath();
-    Path folder = target.getParent();
-    if (folder == null) {
-      throw new IOException(path + " is no file");
-    }
-    Path beside = writeBeside(folder, String.valueOf(target.getFileName()), bytes);
+    writeAll(Map.of(path, bytes), disk);
+  }
+
+  private static void writeAll(Map<Path, byte[]> files, Disk disk) throws IOException {
+    Map<Path, Path> besides = new LinkedHashMap<>();
+    List<Path> written = new ArrayList<>();
+    Set<Path> folders = new LinkedHashSet<>();
     try {
-      keepPermissions(target, beside);
-      Files.move(
-          beside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      for (Map.Entry<Path, byte[]> file : files.entrySet()) {
+        Path target = file.getKey().toAbsolutePath();
+        Path folder = target.getParent();
+        if (folder == null) {
+          throw new IOException(target + " is no file");
+        }
+        folders.add(folder);
+        Path beside = writeBeside(folder, String.valueOf(target.getFileName()), file.getValue());
+        besides.put(file.getKey(), beside);
+        keepPermissions(target, beside);
+      }
+      for (Map.Entry<Path, Path> file : besides.entrySet()) {
+        Files.move(
+            file.getValue(),
+            file.getKey(),
+            StandardCopyOption.ATOMIC_MOVE,
+            StandardCopyOption.REPLACE_EXISTING);
+        written.add(file.getKey());
+      }
     } catch (IOException | RuntimeException e) {
-      Files.deleteIfExists(beside);
+      for (Path beside : besides.values()) {
+        Files.deleteIfExists(beside);
+      }
+      if (!written.isEmpty()) {
+        throw new PartlyWrittenException(written, e);
+      }
       throw e;
     }
-    syncFolder(folder, disk);
+    for (Path folder : folders) {
+      syncFolder(folder, disk);
+    }
   }
 
   private static void keepPermissions(Path old, Path fresh) throws IOException {

@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +42,40 @@ class AtomicFilesTest {
     assertThat(folder).isDirectoryNotContaining(p -> p.toString().endsWith(".tmp"));
     assertThatThrownBy(() -> AtomicFiles.write(folder.resolve("no/b.csv"), Reading.bytes("x")))
         .isInstanceOf(IOException.class);
+  }
+
+  /** The second has no folder to be written to, as a disk that fills up has no room for it. */
+  @Test
+  void ofSeveralFilesAllAreWrittenOrNone(@TempDir Path folder) throws IOException {
+    Path one = folder.resolve("one.csv");
+    Path other = folder.resolve("inner/other.csv");
+    Map<Path, byte[]> files = new LinkedHashMap<>();
+    files.put(one, Reading.bytes("one"));
+    files.put(other, Reading.bytes("other"));
+    assertThatThrownBy(() -> AtomicFiles.writeAll(files))
+        .isInstanceOf(IOException.class)
+        .isNotInstanceOf(PartlyWrittenException.class);
+    assertThat(folder).isEmptyDirectory();
+    Files.createDirectory(folder.resolve("inner"));
+    AtomicFiles.writeAll(files);
+    assertThat(one).usingCharset(StandardCharsets.UTF_8).hasContent("one");
+    assertThat(other).usingCharset(StandardCharsets.UTF_8).hasContent("other");
+  }
+
+  /** What stands where the second is to go cannot be replaced, which shows only in the end. */
+  @Test
+  void whatIsWrittenInSpiteOfAllIsNamed(@TempDir Path folder) throws IOException {
+    Path one = folder.resolve("one.csv");
+    Path inTheWay = folder.resolve("other.csv");
+    Files.createDirectories(inTheWay.resolve("full"));
+    Map<Path, byte[]> files = new LinkedHashMap<>();
+    files.put(one, Reading.bytes("one"));
+    files.put(inTheWay, Reading.bytes("other"));
+    assertThatThrownBy(() -> AtomicFiles.writeAll(files))
+        .isInstanceOfSatisfying(
+            PartlyWrittenException.class, e -> assertThat(e.written()).containsExactly(one));
+    assertThat(one).usingCharset(StandardCharsets.UTF_8).hasContent("one");
+    assertThat(folder).isDirectoryNotContaining(p -> p.toString().endsWith(".tmp"));
   }
 
   /** The new bytes stand there by then, so the message must not say that nothing was written. */

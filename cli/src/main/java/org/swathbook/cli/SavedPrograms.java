@@ -3,7 +3,9 @@ package org.swathbook.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramWriter;
@@ -47,33 +49,51 @@ final class SavedPrograms {
 
   /** Writes the kept program of a field; one line on what was done. */
   String write(KeptField kept) {
-    if (kept.isRefused()) {
-      return kept.field().id() + ": refused, nothing to save";
-    }
-    KeptProgram first = kept.kept().programs().get(0);
-    return write(kept.field(), first.judged().outcome().program(), first.meetsHouseRules());
+    Map<Path, Program> programs = new LinkedHashMap<>();
+    String line =
+        kept.isRefused() ? refused(kept.field()) : take(kept.field(), first(kept), programs);
+    ProgramWriter.writeAll(programs, paths, force);
+    return line;
   }
 
-  private String write(Field field, Program program, boolean recommended) {
+  private static Saved first(KeptField kept) {
+    KeptProgram first = kept.kept().programs().get(0);
+    return new Saved(first.judged().outcome().program(), first.meetsHouseRules());
+  }
+
+  /** What is written of a field. */
+  private record Saved(Program program, boolean recommended) {}
+
+  private String take(Field field, Saved saved, Map<Path, Program> programs) {
     Path file = paths.programOf(field.id());
-    ProgramWriter.write(file, paths, program, force);
+    programs.put(file, saved.program());
     return field.id()
         + ": saved as "
         + paths.nameOf(file)
-        + (recommended ? "" : ", though it is not recommended");
+        + (saved.recommended() ? "" : ", though it is not recommended");
   }
 
-  /** Writes the first program of each field; one line for each field on what was done. */
+  private static String refused(Field field) {
+    return field.id() + ": refused, nothing to save";
+  }
+
+  /**
+   * Writes the first program of each field, all of them or none; one line for each field on what
+   * was done.
+   */
   List<String> write(List<PlannedField> plans) {
+    Map<Path, Program> programs = new LinkedHashMap<>();
     List<String> lines = new ArrayList<>();
     for (PlannedField p : plans) {
       if (p.isRefused()) {
-        lines.add(p.field().id() + ": refused, nothing to save");
+        lines.add(refused(p.field()));
       } else {
         PlannedProgram first = p.programs().get(0);
-        lines.add(write(p.field(), first.outcome().program(), first.recommended()));
+        Saved saved = new Saved(first.outcome().program(), first.recommended());
+        lines.add(take(p.field(), saved, programs));
       }
     }
+    ProgramWriter.writeAll(programs, paths, force);
     return lines;
   }
 }

@@ -130,18 +130,7 @@ final class FuzzedCalls {
 
   /** Runs the program as a shell would. */
   static Called process(Path in, List<String> args) throws IOException, InterruptedException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                ProgramProcess.java(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-cp",
-                System.getProperty(
-                    "surefire.test.class.path", System.getProperty("java.class.path")),
-                Main.class.getName()));
-    command.addAll(args);
-    ProgramProcess.Result result = ProgramProcess.run(in, Map.of(), command);
+    ProgramProcess.Result result = ProgramProcess.run(in, Map.of(), ProgramProcess.ofClasses(args));
     return new Called(result.code(), result.out(), result.err());
   }
 }

@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -52,19 +51,7 @@ class KilledAndFullTest {
   }
 
   static List<String> java(String... args) {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                ProgramProcess.java(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-XX:-UsePerfData",
-                "-cp",
-                System.getProperty(
-                    "surefire.test.class.path", System.getProperty("java.class.path")),
-                Main.class.getName()));
-    command.addAll(Arrays.asList(args));
-    return command;
+    return ProgramProcess.ofClasses(List.of(args));
   }
 
   /** Output goes through pipes, since a limit on files would hold for files of output too. */

@@ -12,6 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -102,6 +106,23 @@ class LauncherIT {
                 "",
                 "swathbook: it needs Java 17 or later, by JAVA_HOME or on the PATH;"
                     + " JAVA_HOME holds 11.0.2; the PATH holds 11.0.2\n"));
+  }
+
+  /** Where one of the two is tried the other cannot be, so they are held to each other. */
+  @Test
+  void bothLaunchersHandJavaTheSameFlags() throws Exception {
+    assertThat(flags("swathbook.cmd")).isNotEmpty().isEqualTo(flags("swathbook"));
+  }
+
+  private static Set<String> flags(String launcher) throws Exception {
+    Set<String> out = new TreeSet<>();
+    Matcher flag =
+        Pattern.compile("(?<![\\w-])-[XD][\\w:+=.-]+")
+            .matcher(Files.readString(CLI.resolve(launcher)));
+    while (flag.find()) {
+      out.add(flag.group());
+    }
+    return out;
   }
 
   private Result launch(String... command) throws Exception {

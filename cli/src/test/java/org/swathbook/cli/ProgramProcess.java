@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -42,6 +43,23 @@ final class ProgramProcess {
     }
     return new Result(
         process.exitValue(), Files.readString(out, UTF_8), Files.readString(err, UTF_8));
+  }
+
+  /** A call of the program by the classes under test, which stand on the path of this test. */
+  static List<String> ofClasses(List<String> args) {
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                java(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-XX:-UsePerfData",
+                "-cp",
+                System.getProperty(
+                    "surefire.test.class.path", System.getProperty("java.class.path")),
+                Main.class.getName()));
+    command.addAll(args);
+    return command;
   }
 
   static String java() {

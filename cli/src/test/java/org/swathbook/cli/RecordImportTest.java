@@ -144,6 +144,26 @@ class RecordImportTest {
     assertThat(DemoBookCopy.journal(book)).hasSize(before.size() + 1);
   }
 
+  /** 2027 is no leap year: the date looks like one and is none, in the table or in the map. */
+  @Test
+  void aDayThatNoCalendarHasIsToldWithItsPlace() throws IOException {
+    List<String> before = DemoBookCopy.journal(book);
+    String map = MAP.replace("dates: M/D/YYYY\n", "");
+    String row = "North 80,2027-02-29,,gly 4.5,32,10,20,\n";
+    assertThat(imported(map, HEADER + row).err())
+        .contains("sprayed.csv:2:10: there is no day '2027-02-29'")
+        .doesNotContain("internal");
+    Called always =
+        imported(
+            map.replace("  Sprayed: date\n", "")
+                .replace(
+                    "ignore: [Invoice]", "ignore: [Invoice, Sprayed]\nalways: {date: 2027-02-29}"),
+            HEADER + row);
+    assertThat(always.code()).as(always.err()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(always.err()).contains("sprayed.csv:2:").contains("2027-02-29");
+    assertThat(DemoBookCopy.journal(book)).isEqualTo(before);
+  }
+
   @Test
   void theSameTableTwiceIsRefusedRowByRow() throws IOException {
     String table =

@@ -3,8 +3,11 @@ package org.swathbook.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.swathbook.catalog.Position.BURNDOWN;
 import static org.swathbook.catalog.Position.POST;
-import static org.swathbook.catalog.Position.PRE;
 import static org.swathbook.catalog.Position.PREPLANT;
+import static org.swathbook.rules.OneActive.active;
+import static org.swathbook.rules.OneActive.post;
+import static org.swathbook.rules.OneActive.pre;
+import static org.swathbook.rules.OneActive.soybean;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -15,46 +18,11 @@ import org.swathbook.catalog.Movement;
 import org.swathbook.catalog.SoilCondition;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.measure.Basis;
-import org.swathbook.testing.FieldBuilder;
 import org.swathbook.testing.IngredientBuilder;
 import org.swathbook.testing.UseBuilder;
 
 /** What happens exactly at a limit, between two, and where nothing is known. */
 class LimitsTest {
-
-  private static FieldBuilder soybean() {
-    return FieldBuilder.of("C-1", "soybean", "2027-05-11").harvest("2027-10-01");
-  }
-
-  private static IngredientBuilder active(UseBuilder... uses) {
-    IngredientBuilder b =
-        IngredientBuilder.of("testactive", 14, Movement.CONTACT, Basis.AI)
-            .soil(0.5, 21, 1.0, 35, 12)
-            .foliar(1);
-    for (UseBuilder u : uses) {
-      b.use(u);
-    }
-    return b;
-  }
-
-  private static UseBuilder pre() {
-    return UseBuilder.of("soybean", BURNDOWN, PREPLANT, PRE)
-        .before("", "emergence")
-        .traits()
-        .rate("0.5-1.0 lb ai/acre")
-        .plantingDays(0)
-        .noSoilPh();
-  }
-
-  private static UseBuilder post() {
-    return UseBuilder.of("soybean", POST)
-        .through("emergence", "")
-        .noCropHeight()
-        .traits()
-        .rate("0.5-1.0 lb ai/acre")
-        .noSoilPh();
-  }
-
   private static List<Finding> of(Findings findings, String rule) {
     return findings.sorted().stream().filter(f -> f.rule().value().equals(rule)).toList();
   }

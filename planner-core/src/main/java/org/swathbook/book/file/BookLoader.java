@@ -6,9 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.function.Predicate;
 import org.swathbook.book.Book;
 import org.swathbook.book.CropEconomics;
@@ -96,10 +93,7 @@ public final class BookLoader {
     List<Field> sound = problems.count() == before ? fields.fields() : List.of();
     before = problems.count();
     // Weather takes longest, and knows nothing of the tables that are read meanwhile.
-    Reading weather = new Reading(new Problems(), new ArrayList<>());
-    List<Field> withWeather = ofAsked(fields.fields(), asked);
-    CompletableFuture<Map<String, StationWeather>> reading =
-        CompletableFuture.supplyAsync(() -> stations(folder, withWeather, weather));
+    StationsReading weather = StationsReading.begin(folder, ofAsked(fields.fields(), asked));
     List<WeedPressure> weeds = new WeedsReader(names, fields, problems).read(folder);
     boolean weedsRead = problems.count() == before;
     Prices prices =
@@ -107,9 +101,7 @@ public final class BookLoader {
             .read(folder);
     Journal journal = new ApplicationsReader(names, fields, prices, problems).read(folder);
     List<PastSeason> past = pastSeasons(folder, names, fields, dates, problems, notes);
-    Map<String, StationWeather> stations = finished(reading);
-    problems.addAll(weather.problems().sorted());
-    notes.addAll(weather.notes());
+    Map<String, StationWeather> stations = weather.finished(problems, notes);
     List<Scouting> seen = List.of();
     if (ScoutingReader.TABLE.isThere(folder)) {
       Optional<List<WeedPressure>> known = weedsRead ? Optional.of(weeds) : Optional.empty();
@@ -184,30 +176,5 @@ public final class BookLoader {
   private static List<Field> ofAsked(List<Field> fields, Predicate<Field> asked) {
     List<Field> out = fields.stream().filter(asked).toList();
     return out.isEmpty() ? fields : out;
-  }
-
-  /** What comes up while something is read. */
-  private record Reading(Problems problems, List<String> notes) {}
-
-  private static Map<String, StationWeather> stations(
-      Path folder, List<Field> fields, Reading reading) {
-    Map<String, StationWeather> out = new TreeMap<>();
-    for (String station : fields.stream().map(Field::station).distinct().sorted().toList()) {
-      WeatherReader.read(folder, station, reading.problems(), reading.notes())
-          .ifPresent(w -> out.put(station, w));
-    }
-    return out;
-  }
-
-  /** The result, or the very exception that the reading ended with. */
-  private static <T> T finished(CompletableFuture<T> reading) {
-    try {
-      return reading.join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw e;
-    }
   }
 }

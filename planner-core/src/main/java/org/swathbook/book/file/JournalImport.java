@@ -257,10 +257,16 @@ public final class JournalImport {
   /** In September and October stubble of one season and burndown of the next are sprayed. */
   private void seasonByDate(Map<String, String> cells, Function<String, Mark> where) {
     String date = cells.getOrDefault("date", "");
-    if (cells.containsKey("season") || !date.matches("\\d{4}-\\d{2}-\\d{2}")) {
+    if (cells.containsKey("season")) {
       return;
     }
-    LocalDate day = LocalDate.parse(date);
+    LocalDate day;
+    try {
+      day = Texts.date(date);
+    } catch (MeasureException e) {
+      // Told with its cell already; what the map says of every row is told by the journal's reader.
+      return;
+    }
     int month = day.getMonthValue();
     if (month == 9 || month == 10) {
       problems.add(

@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Pass;
@@ -13,6 +16,8 @@ import org.swathbook.program.Program;
 import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.Mark;
 import org.swathbook.source.NotDurableException;
+import org.swathbook.source.PartlyWrittenException;
+import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 
 /**
@@ -110,25 +115,61 @@ public final class ProgramWriter {
    * @throws ProblemsException when one is there and is not to be lost, or when it cannot be written
    */
   public static void write(Path file, BookPaths paths, Program program, boolean force) {
-    String name = paths.nameOf(file);
-    if (!force && Files.exists(file)) {
-      throw ProblemsException.of(
-          Mark.startOf(name),
-          "there is a program of this name already",
-          "write over it with --force, or keep it under another name");
-    }
-    try {
-      Path folder = file.toAbsolutePath().getParent();
-      if (folder != null) {
-        Files.createDirectories(folder);
+    writeAll(Map.of(file, program), paths, force);
+  }
+
+  /**
+   * The same for several: all are written or none.
+   *
+   * @param programs by file, in the order in which they are to be written
+   * @throws ProblemsException as for one; if some were written after all it names them
+   */
+  public static void writeAll(Map<Path, Program> programs, BookPaths paths, boolean force) {
+    Problems problems = new Problems();
+    for (Path file : programs.keySet()) {
+      if (!force && Files.exists(file)) {
+        problems.add(
+            Mark.startOf(paths.nameOf(file)),
+            "there is a program of this name already",
+            "write over it with --force, or keep it under another name");
       }
-      AtomicFiles.write(file, text(program).getBytes(StandardCharsets.UTF_8));
-    } catch (NotDurableException e) {
-      throw ProblemsException.of(
-          Mark.startOf(name), "the file " + e.words(), "check the disk, then keep it again");
-    } catch (IOException e) {
-      throw ProblemsException.of(
-          Mark.startOf(name), "the file cannot be written", "check the folder and the disk");
     }
+    problems.throwIfAny();
+    Map<Path, byte[]> texts = new LinkedHashMap<>();
+    programs.forEach((f, p) -> texts.put(f, text(p).getBytes(StandardCharsets.UTF_8)));
+    try {
+      for (Path file : texts.keySet()) {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder != null) {
+          Files.createDirectories(folder);
+        }
+      }
+      AtomicFiles.writeAll(texts);
+    } catch (NotDurableException e) {
+      for (Path file : texts.keySet()) {
+        problems.add(
+            Mark.startOf(paths.nameOf(file)),
+            "the file " + e.words(),
+            "check the disk, then keep it again");
+      }
+    } catch (PartlyWrittenException e) {
+      for (Path file : texts.keySet()) {
+        if (!e.written().contains(file)) {
+          problems.add(
+              Mark.startOf(paths.nameOf(file)),
+              "the file cannot be written, though others are already: "
+                  + e.written().stream().map(paths::nameOf).collect(Collectors.joining(", ")),
+              "check the folder and the disk, then keep all again with --force");
+        }
+      }
+    } catch (IOException e) {
+      for (Path file : texts.keySet()) {
+        problems.add(
+            Mark.startOf(paths.nameOf(file)),
+            "the file cannot be written" + (texts.size() > 1 ? ", nor is any other" : ""),
+            "check the folder and the disk");
+      }
+    }
+    problems.throwIfAny();
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Book;
+import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.Anchors;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
@@ -47,6 +48,24 @@ public final class ChangeMaker {
     this.terms = terms;
     this.doses = doses;
     this.grid = new DateGrid(traces.field(), book.house().dateStepDays());
+  }
+
+  /**
+   * Of a program as it stands today.
+   *
+   * @param options doses to choose among
+   */
+  static ChangeMaker of(
+      Book book,
+      TraceSet traces,
+      Program program,
+      StandingPasses passes,
+      ChangeTerms terms,
+      List<DoseOption> options,
+      LocalDate today) {
+    SeasonSoFar soFar = SeasonSoFar.of(book, traces.field(), today);
+    LegalDoses doses = new LegalDoses(book, traces, terms, soFar, options);
+    return new ChangeMaker(book, traces, program, passes.of(program), terms, doses);
   }
 
   /** Changes of passes that stand, in a fixed order. */

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Site;
-import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.choice.DoseOption;
@@ -50,15 +49,7 @@ public final class SingleChanges {
     this.options = OptionMaker.make(book, traces.field()).options();
     this.strengths = new Strengths(book, traces, options);
     this.passes = new StandingPasses(book, kernel);
-    this.maker =
-        new ChangeMaker(
-            book,
-            traces,
-            now.program(),
-            passes.of(now.program()),
-            terms,
-            new LegalDoses(
-                book, traces, terms, SeasonSoFar.of(book, traces.field(), today), options));
+    this.maker = ChangeMaker.of(book, traces, now.program(), passes, terms, options, today);
     this.added =
         new AddedTanks(
             traces, book.house(), maker, options, strengths, c -> passes.quick(c.program()));

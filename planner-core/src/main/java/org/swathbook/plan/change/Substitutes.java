@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.ProductId;
-import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.choice.DoseOption;
@@ -86,16 +85,8 @@ public final class Substitutes {
             EnumSet.of(SingleChange.Kind.EXCHANGE_PRODUCT),
             0,
             Money.ZERO);
-    TraceSet traces = kernel.traces();
     ChangeMaker maker =
-        new ChangeMaker(
-            book,
-            traces,
-            now.program(),
-            passes.of(now.program()),
-            terms,
-            new LegalDoses(
-                book, traces, terms, SeasonSoFar.of(book, traces.field(), today), options));
+        ChangeMaker.of(book, kernel.traces(), now.program(), passes, terms, options, today);
     WalkedChange.Standing standing = WalkedChange.Standing.of(book, kernel, now, terms, today);
     SeasonOutcome without = SeasonWalk.walk(book, kernel, without(planned, product));
     List<JudgedChange> out = new ArrayList<>();

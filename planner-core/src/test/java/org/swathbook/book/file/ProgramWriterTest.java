@@ -7,11 +7,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
+import org.swathbook.program.FieldId;
 import org.swathbook.program.Program;
 import org.swathbook.source.ProblemsException;
 
@@ -77,6 +80,54 @@ class ProgramWriterTest {
     assertThat(file).content().isEqualTo("mine");
     ProgramWriter.write(file, paths, demo(), true);
     assertThat(ProgramReader.read(file, paths, BOOK)).isEqualTo(demo());
+  }
+
+  private static Map<Path, Program> two(BookPaths paths) {
+    Map<Path, Program> out = new LinkedHashMap<>();
+    out.put(paths.programOf(new FieldId("ND-1")), demo());
+    out.put(paths.programOf(new FieldId("ND-2")), demo());
+    return out;
+  }
+
+  @Test
+  void ofSeveralNoneIsWrittenWhereOneMayNotBe() throws IOException {
+    BookPaths paths = new BookPaths(dir);
+    Path mine = dir.resolve("programs/nd-2.yaml");
+    Files.createDirectories(mine.getParent());
+    Files.writeString(mine, "mine");
+    assertThatThrownBy(() -> ProgramWriter.writeAll(two(paths), paths, false))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageStartingWith("programs/nd-2.yaml:1:1: there is a program of this name already");
+    assertThat(mine.getParent()).isDirectoryNotContaining(p -> !p.equals(mine));
+    ProgramWriter.writeAll(two(paths), paths, true);
+    assertThat(mine.resolveSibling("nd-1.yaml")).exists();
+    assertThat(ProgramReader.read(mine, paths, BOOK)).isEqualTo(demo());
+  }
+
+  /** A folder in the place of the second shows only when the first stands. */
+  @Test
+  void whatIsWrittenInSpiteOfAllIsNamed() throws IOException {
+    BookPaths paths = new BookPaths(dir);
+    Files.createDirectories(dir.resolve("programs/nd-2.yaml/full"));
+    assertThatThrownBy(() -> ProgramWriter.writeAll(two(paths), paths, true))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessage(
+            "programs/nd-2.yaml:1:1: the file cannot be written, though others are already:"
+                + " programs/nd-1.yaml; check the folder and the disk, then keep all again with"
+                + " --force");
+  }
+
+  /** A file where the folder is to be. */
+  @Test
+  void allThatCannotBeWrittenAreTold() throws IOException {
+    BookPaths paths = new BookPaths(dir);
+    Files.writeString(dir.resolve("programs"), "no folder");
+    assertThatThrownBy(() -> ProgramWriter.writeAll(two(paths), paths, false))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessageContaining(
+            "programs/nd-1.yaml:1:1: the file cannot be written, nor is any other")
+        .hasMessageContaining(
+            "programs/nd-2.yaml:1:1: the file cannot be written, nor is any other");
   }
 
   /** A writer that was killed leaves its half beside the file, never in it. */

@@ -1,22 +1,18 @@
 package org.swathbook.plan.exact;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
 import net.jqwik.api.statistics.Statistics;
-import org.swathbook.book.Book;
 import org.swathbook.catalog.Site;
-import org.swathbook.plan.DemoCopy;
-import org.swathbook.plan.DrawnPrograms;
-import org.swathbook.plan.SmallBook;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.Stop;
 import org.swathbook.season.ControlBounds;
@@ -28,38 +24,26 @@ import org.swathbook.season.Score;
  * What first passes say of the control that any further ones can reach: never less than they do.
  */
 class ControlBoundsProperties {
-  private static final int MOST_PASSES = 8;
-  private static final int PROGRAMS = 20;
   private static final double ROUNDING = 1e-6;
-
-  private static final Book DEMO = DemoCopy.inMemory();
 
   @Property(tries = 20)
   void noFurtherPassesControlMore(@ForAll long seed) {
-    compare(seed);
+    DrawnCandidates.of(seed).ifPresent(ControlBoundsProperties::compare);
   }
 
   @Property(tries = 1000)
   @Tag("slow")
   void noneOfThousandsControlsMore(@ForAll long seed) {
-    compare(seed);
+    DrawnCandidates.of(seed).ifPresent(ControlBoundsProperties::compare);
   }
 
-  private static void compare(long seed) {
-    SmallBook small = SmallBook.draw(DEMO, seed);
-    Random random = new Random(seed);
-    List<Stop> stops = small.passes(MOST_PASSES);
-    if (stops.isEmpty()) {
-      return;
-    }
-    DrawnPrograms drawn = new DrawnPrograms(small, stops, random);
-    Candidates candidates = new Candidates(small.book, drawn.evaluator, small.space(), drawn.stops);
+  private static void compare(DrawnCandidates drawn) {
+    Candidates candidates = drawn.candidates();
     ControlBounds bounds = ControlBounds.of(candidates.kernel(), candidates.withMade());
-    for (int i = 0; i < PROGRAMS && !drawn.drafts.isEmpty(); i++) {
-      Draft draft = drawn.drafts.get(random.nextInt(drawn.drafts.size()));
-      int first = random.nextInt(draft.stops().size() + 1);
-      compare(candidates, bounds, draft.stops(), first);
-    }
+    drawn
+        .some()
+        .map(Draft::stops)
+        .forEach(s -> compare(candidates, bounds, s, drawn.random().nextInt(s.size() + 1)));
   }
 
   /**
@@ -105,14 +89,10 @@ class ControlBoundsProperties {
           Statistics.label("one further pass: bound less control, points")
               .collect(Math.min(50, 10 * (int) ((most - score.controlPct(w)) / 10)));
         } else {
-          assertThat(score.controlPct(w)).isCloseTo(most, within());
+          assertThat(score.controlPct(w)).isCloseTo(most, within(ROUNDING));
         }
       }
     }
-  }
-
-  private static org.assertj.core.data.Offset<Double> within() {
-    return org.assertj.core.api.Assertions.within(ROUNDING);
   }
 
   private static int place(Candidates candidates, Stop stop) {

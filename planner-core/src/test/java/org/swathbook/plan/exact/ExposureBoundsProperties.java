@@ -5,18 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
 import net.jqwik.api.statistics.Statistics;
-import org.swathbook.book.Book;
-import org.swathbook.plan.DemoCopy;
-import org.swathbook.plan.DrawnPrograms;
-import org.swathbook.plan.SmallBook;
 import org.swathbook.plan.draft.Draft;
-import org.swathbook.plan.draft.Stop;
 import org.swathbook.season.ExposureBounds;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PreparedPass;
@@ -24,41 +18,29 @@ import org.swathbook.season.Score;
 
 /** What first passes leave exposed whatever follows: never more than programs of theirs do. */
 class ExposureBoundsProperties {
-  private static final int MOST_PASSES = 8;
-  private static final int PROGRAMS = 20;
   private static final double ROUNDING = 1e-8;
-
-  private static final Book DEMO = DemoCopy.inMemory();
 
   @Property(tries = 20)
   void noFurtherPassesLeaveLessExposed(@ForAll long seed) {
-    compare(seed);
+    DrawnCandidates.of(seed).ifPresent(ExposureBoundsProperties::compare);
   }
 
   @Property(tries = 1000)
   @Tag("slow")
   void noneOfThousandsLeavesLessExposed(@ForAll long seed) {
-    compare(seed);
+    DrawnCandidates.of(seed).ifPresent(ExposureBoundsProperties::compare);
   }
 
-  private static void compare(long seed) {
-    SmallBook small = SmallBook.draw(DEMO, seed);
-    Random random = new Random(seed);
-    List<Stop> stops = small.passes(MOST_PASSES);
-    if (stops.isEmpty()) {
-      return;
-    }
-    DrawnPrograms drawn = new DrawnPrograms(small, stops, random);
-    Candidates candidates = new Candidates(small.book, drawn.evaluator, small.space(), drawn.stops);
+  private static void compare(DrawnCandidates drawn) {
+    Candidates candidates = drawn.candidates();
     Kernel kernel = candidates.kernel();
     List<Integer> weeds = IntStream.range(0, kernel.traces().weeds().size()).boxed().toList();
     ExposureBounds bounds = ExposureBounds.of(kernel, candidates.withMade(), weeds);
-    for (int i = 0; i < PROGRAMS && !drawn.drafts.isEmpty(); i++) {
-      Draft draft = drawn.drafts.get(random.nextInt(drawn.drafts.size()));
+    for (Draft draft : drawn.some().toList()) {
       List<PreparedPass> passes = new ArrayList<>(candidates.start().prepared());
-      draft.stops().forEach(s -> passes.add(drawn.evaluator.prepare(s)));
+      draft.stops().forEach(s -> passes.add(drawn.programs().evaluator.prepare(s)));
       Score score = kernel.score(passes);
-      int first = random.nextInt(passes.size() + 1);
+      int first = drawn.random().nextInt(passes.size() + 1);
       for (int w : weeds) {
         ExposureBounds.Exposed all = bounds.least(passes, w, false);
         assertThat(all.median()).isCloseTo(score.exposedMedian(w), within(ROUNDING));

@@ -1,0 +1,39 @@
+package org.swathbook.plan.exact;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.swathbook.book.Book;
+import org.swathbook.plan.DemoCopy;
+import org.swathbook.plan.DrawnPrograms;
+import org.swathbook.plan.SmallBook;
+import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.Stop;
+
+/** Candidates of a small book that is drawn, and programs of them: what bounds are held to. */
+record DrawnCandidates(DrawnPrograms programs, Candidates candidates, Random random) {
+  private static final int MOST_PASSES = 8;
+  private static final int PROGRAMS = 20;
+  private static final Book DEMO = DemoCopy.inMemory();
+
+  /** Empty where nothing may be sprayed in the book that is drawn. */
+  static Optional<DrawnCandidates> of(long seed) {
+    SmallBook small = SmallBook.draw(DEMO, seed);
+    Random random = new Random(seed);
+    List<Stop> stops = small.passes(MOST_PASSES);
+    if (stops.isEmpty()) {
+      return Optional.empty();
+    }
+    DrawnPrograms drawn = new DrawnPrograms(small, stops, random);
+    Candidates candidates = new Candidates(small.book, drawn.evaluator, small.space(), drawn.stops);
+    return Optional.of(new DrawnCandidates(drawn, candidates, random));
+  }
+
+  /** Some of the programs, drawn one by one. */
+  Stream<Draft> some() {
+    List<Draft> all = programs.drafts;
+    return Stream.generate(() -> all.get(random.nextInt(all.size())))
+        .limit(all.isEmpty() ? 0 : PROGRAMS);
+  }
+}
