@@ -17,6 +17,8 @@ import org.swathbook.audit.WhatIfResult;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.cli.html.AuditHtml;
+import org.swathbook.cli.html.PlannedHtml;
+import org.swathbook.cli.html.WhatIfHtml;
 import org.swathbook.cli.json.AuditJson;
 import org.swathbook.cli.json.LedgerJson;
 import org.swathbook.cli.json.PlannedJson;
@@ -92,10 +94,9 @@ final class AuditCommand implements Callable<Integer> {
   public Integer call() {
     LocalDate today = todayOption.read();
     html.check(spec.commandLine(), output.json);
-    if (html.html != null && (ledger || planned != null || !changes.isEmpty())) {
+    if (html.html != null && ledger) {
       throw new ParameterException(
-          spec.commandLine(),
-          "--ledger, --planned and --what-if are told as text and with --json, not on a page");
+          spec.commandLine(), "--ledger is told as text and with --json, not on a page");
     }
     Book book = bookOption.load(bookOption.paths());
     if (planned != null || season != null) {
@@ -108,7 +109,10 @@ final class AuditCommand implements Callable<Integer> {
       List<WhatIfResult> results =
           waiting(() -> asked.stream().map(c -> WhatIfAudit.of(book, of, c)).toList());
       ReportHead head = ReportHead.of(book, List.of(), today);
-      output.print(output.json ? WhatIfJson.of(head, results) : WhatIfText.of(book, head, results));
+      output.print(
+          html.html != null
+              ? HtmlOption.write(html.html, WhatIfHtml.of(book, head, results))
+              : output.json ? WhatIfJson.of(head, results) : WhatIfText.of(book, head, results));
       return ExitCode.DONE;
     }
     if (!ledger) {
@@ -146,6 +150,9 @@ final class AuditCommand implements Callable<Integer> {
         new PlannedProgram(bookOption.paths(), book)
             .compare(planned, season, !changes.isEmpty() || ledger || !asked.typed.isEmpty());
     ReportHead head = ReportHead.of(book, List.of(), today);
+    if (html.html != null) {
+      return HtmlOption.write(html.html, PlannedHtml.of(book, head, compared));
+    }
     return output.json ? PlannedJson.of(head, compared) : PlannedText.of(book, head, compared);
   }
 

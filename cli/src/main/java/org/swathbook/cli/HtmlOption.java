@@ -18,7 +18,8 @@ final class HtmlOption {
   @Option(
       names = "--html",
       paramLabel = "FILE",
-      description = "Write a page to print into this file, in place of text.")
+      description =
+          "Write a page to print, or to save as PDF from a browser, into this file, in place of text.")
   @Nullable Path html;
 
   @Option(names = "--force", description = "With --html: write over a file that is there.")

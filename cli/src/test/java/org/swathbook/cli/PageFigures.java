@@ -56,6 +56,24 @@ final class PageFigures {
     return new Compared(figures.wrong, figures.shown);
   }
 
+  private static final Pattern BARE_DRAWN =
+      Pattern.compile("<(text|title)((?: (?!data-json)[\\w-]+=\"[^\"]*\")*)>([^<]*)</\\1>");
+
+  /**
+   * Words of pictures, those shown under the pointer too, that have a figure and name no value of
+   * the document.
+   */
+  static Set<String> bareInPictures(String page) {
+    Set<String> out = new TreeSet<>();
+    Matcher m = BARE_DRAWN.matcher(page.substring(page.indexOf("<body>")));
+    while (m.find()) {
+      if (FIGURE.matcher(m.group(3)).find()) {
+        out.add(m.group(2).replaceAll("^.*class=\"([^\"]*)\".*$", "$1: ") + m.group(3));
+      }
+    }
+    return out;
+  }
+
   private void compare(String words, String marks) {
     List<String> pointers = new ArrayList<>();
     String rest = words;

@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,6 +18,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.cli.html.CompareHtml;
@@ -53,7 +57,7 @@ class PageFiguresTest {
 
   @Test
   void aPlan() throws IOException {
-    String page = PlanHtml.of(book, head, plans, Map.of());
+    String page = PlanHtml.of(book, head, plans, Map.of(Samples.field().id(), Samples.calendar()));
     JsonNode json = json();
     PageFigures.Compared compared = PageFigures.of(page, json);
     assertThat(compared.wrong()).isEmpty();
@@ -71,6 +75,10 @@ class PageFiguresTest {
     numbers.removeIf(n -> isSilent(json, n));
     assertThat(left(numbers, compared)).as("numbers that the page is without").isEmpty();
     assertThat(bare(page)).as("figures in tables that name no value").isEmpty();
+    // The years and the calendar of a program stand in the document of 'season' alone.
+    assertThat(PageFigures.bareInPictures(page))
+        .as("figures in pictures that name no value")
+        .allMatch(b -> b.matches("year: .*|share: .*|week from .*|.* of 3 years|20\\d\\d, .*"));
   }
 
   /**
@@ -127,7 +135,8 @@ class PageFiguresTest {
 
   /** The years of a plan's first program stand in the document of {@code season} alone. */
   private static boolean isByYear(String page, int at) {
-    return page.lastIndexOf("<th>", at) == page.lastIndexOf("<th>loss, $/acre</th>", at);
+    String head = page.substring(0, page.lastIndexOf("</thead>", at));
+    return head.strip().endsWith(">loss, $/acre</th>\n</tr>");
   }
 
   @Test
@@ -237,8 +246,53 @@ class PageFiguresTest {
       numbers.add(year + "/year");
       numbers.add(year + "/lossPerAcre");
       numbers(json.at(year + "/controlPct"), year + "/controlPct", numbers);
+      numbers.add(year + "/exposedPct/AMAPA");
     }
     numbers.removeIf(n -> isSilent(json, n));
+    assertThat(left(numbers, compared)).as("numbers that the page is without").isEmpty();
+    assertThat(PageFigures.bareInPictures(page)).isEmpty();
+    assertThat(compared.shown())
+        .contains(
+            "/years/0/gaps/0/emergencePct",
+            "/calendar/emergence/0/weeks/36/meanPct",
+            "/calendar/windows/0/open/0/years");
+  }
+
+  @Test
+  void aLookAfterAPass() throws IOException {
+    Path file = folder.resolve("escapes.html");
+    Called.with("escapes", DEMO, "nd-1-june", "--html", file.toString());
+    String page = Files.readString(file);
+    JsonNode json = MAPPER.readTree(Called.with("escapes", DEMO, "nd-1-june", "--json").out());
+    PageFigures.Compared compared = PageFigures.of(page, json);
+    assertThat(compared.wrong()).isEmpty();
+    assertThat(compared.shown()).contains("/weeds/0/reading/dead", "/weeds/0/reading/undecided");
+    assertThat(PageFigures.bareInPictures(page)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "--planned nd-1-two-layers --season 2026 /planned",
+        "--what-if posts-by:V3 --what-if second-foliar-site /whatIf"
+      })
+  void whatAnAuditCompares(String asked) throws IOException {
+    List<String> call = new ArrayList<>(List.of(asked.split(" ")));
+    String root = call.remove(call.size() - 1);
+    Path file = folder.resolve("compared.html");
+    List<String> withPage = new ArrayList<>(call);
+    withPage.addAll(List.of("--html", file.toString()));
+    Called.with("audit", DEMO, withPage.toArray(String[]::new));
+    String page = Files.readString(file);
+    WrittenPage.standsByItself(page);
+    call.add("--json");
+    JsonNode json = MAPPER.readTree(Called.with("audit", DEMO, call.toArray(String[]::new)).out());
+    PageFigures.Compared compared = PageFigures.of(page, json);
+    assertThat(compared.wrong()).isEmpty();
+    Set<String> numbers = new TreeSet<>();
+    numbers(json.at(root), root, numbers);
+    // Fields not tried stand below; a pass on time needs no days.
+    numbers.removeIf(n -> n.endsWith("/fieldsNotTried") || json.at(n).asText().equals("0"));
     assertThat(left(numbers, compared)).as("numbers that the page is without").isEmpty();
   }
 
@@ -258,12 +312,66 @@ class PageFiguresTest {
       assertThat(compared.shown()).contains("/findings/" + i + "/message");
     }
     assertThat(bare(page)).isEmpty();
+    assertThat(PageFigures.bareInPictures(page)).isEmpty();
+    assertThat(compared.shown()).contains("/fields/0/rank");
   }
 
   /** The page has the order 1 number, shares of fewer than two, and the weakest site in words. */
   private static final String AUDIT_NOT_SHOWN =
       ".*/(rank|effectiveSiteNumberSimpson|foliarSitesPerPass|soilSitesPerPass"
           + "|singleSiteExposedPct|twoOrMore|weakestSite|dominantShare)\\b.*";
+
+  /** A figure of a picture that is another than the document's, one picture after the other. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "season nd-1-two-layers /years/2/exposedPct/AMAPA",
+        "season nd-1-two-layers /summary/passes/1/weedHeightIn/AMAPA/p90",
+        "season nd-1-two-layers /years/0/gaps/0/emergencePct",
+        "audit - /fields/0/season",
+        "audit - /fields/1/emergenceMetPct/none+/fields/1/emergenceMetPct/one",
+        "escapes nd-1-june /weeds/0/reading/undecided"
+      })
+  void aWrongFigureOfAPictureIsSeen(String where) throws IOException {
+    String[] call = where.split(" ");
+    String[] what = call[1].equals("-") ? new String[] {} : new String[] {call[1]};
+    Path file = folder.resolve("picture.html");
+    String[] withPage = Arrays.copyOf(what, what.length + 2);
+    withPage[what.length] = "--html";
+    withPage[what.length + 1] = file.toString();
+    Called.with(call[0], DEMO, withPage);
+    String[] withJson = Arrays.copyOf(what, what.length + 1);
+    withJson[what.length] = "--json";
+    JsonNode json = MAPPER.readTree(Called.with(call[0], DEMO, withJson).out());
+    Matcher label =
+        Pattern.compile("(<text [^>]*data-json=\"" + Pattern.quote(call[2]) + "\">\\D*)(\\d)")
+            .matcher(Files.readString(file));
+    assertThat(label.find()).isTrue();
+    String other = Integer.toString((Integer.parseInt(label.group(2)) + 1) % 10);
+    String wrong = label.replaceFirst("$1" + other);
+    assertThat(PageFigures.of(wrong, json).wrong()).isNotEmpty();
+  }
+
+  /** The tip of a disc of 'what more money buys'. */
+  @Test
+  void aWrongFigureOfWhatMoneyBuysIsSeen() throws IOException {
+    List<PlannedField> one = List.of(SamplePlans.withFront());
+    String page = PlanHtml.of(book, head, one, Map.of());
+    JsonNode json = MAPPER.readTree(PlanJson.of(book, head, one));
+    PageFigures.Compared compared = PageFigures.of(page, json);
+    assertThat(compared.wrong()).isEmpty();
+    assertThat(PageFigures.bareInPictures(page)).isEmpty();
+    Set<String> numbers = new TreeSet<>();
+    numbers(json.at("/fields/0/front"), "/fields/0/front", numbers);
+    assertThat(left(numbers, compared)).isEmpty();
+    assertThat(page.split("<circle [^>]*r=\"7.5\"", -1).length - 1)
+        .as("discs with a number, on the wide and on the narrow picture; two overlap")
+        .isEqualTo(2 * 3);
+    String tip = "data-json=\"/fields/0/front/0/costPerAcre [^>]*>cost ";
+    assertThat(PageFigures.of(page.replaceFirst("(" + tip + ")", "$1" + "9"), json).wrong())
+        .isNotEmpty()
+        .allSatisfy(w -> assertThat(w).contains("is not /fields/0/front/0/costPerAcre"));
+  }
 
   /** What the comparison is for: a figure that is wrong, and one that is not there. */
   @Test

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -75,6 +77,8 @@ class PagesInBrowserTest {
     calls.put("check", new String[] {"nd-1-june"});
     calls.put("load", new String[] {"nd-1-june"});
     calls.put("audit", new String[] {});
+    calls.put("audit planned", new String[] {"--planned", "nd-1-two-layers"});
+    calls.put("audit what-if", new String[] {"--what-if", "posts-by:V3"});
     calls.put("escapes", new String[] {"nd-1-june"});
     calls.put(
         "plan",
@@ -100,8 +104,7 @@ class PagesInBrowserTest {
     return folder.resolve(name + ".html");
   }
 
-  @Test
-  void nothingSticksOutAtAnyWidth() throws Exception {
+  private static Path chromiumOrSkipped() {
     Optional<Path> chromium = chromium();
     if (chromium.isEmpty()) {
       String why =
@@ -109,6 +112,12 @@ class PagesInBrowserTest {
       System.err.println("PagesInBrowserTest skipped: " + why);
       assumeTrue(false, why);
     }
+    return chromium.orElseThrow();
+  }
+
+  @Test
+  void nothingSticksOutAtAnyWidth() throws Exception {
+    Path chromium = chromiumOrSkipped();
     for (Map.Entry<String, Path> page : pages().entrySet()) {
       String inside =
           Files.readString(page.getValue()).replace("&", "&amp;").replace("\"", "&quot;");
@@ -123,15 +132,51 @@ class PagesInBrowserTest {
                 + "px\" srcdoc=\""
                 + inside
                 + "\"></iframe>");
-        String dom = run(chromium.get(), "--dump-dom", around.toUri().toString());
+        String dom = run(chromium, "--dump-dom", around.toUri().toString());
         Matcher found = FOUND.matcher(dom);
         assertThat(found.find()).as("the browser looked at %s", page.getKey()).isTrue();
         assertThat(found.group(1)).as("%s, %s px wide", page.getKey(), width).isEmpty();
       }
       Path paper = folder.resolve(page.getKey().replace(' ', '-') + ".pdf");
-      run(chromium.get(), "--print-to-pdf=" + paper, page.getValue().toUri().toString());
+      run(chromium, "--print-to-pdf=" + paper, page.getValue().toUri().toString());
       assertThat(Files.size(paper)).as("%s on paper", page.getKey()).isGreaterThan(5000);
     }
+  }
+
+  /** Ends of page objects in a PDF of Chromium, whose page tree is not compressed. */
+  private static final Pattern SHEET = Pattern.compile("/Type\\s*/Page\\b(?!s)");
+
+  private static final Pattern SECTION = Pattern.compile("<section [^>]*class=\"field ");
+
+  private long sheets(Path chromium, String page, String paper) throws Exception {
+    Path file = folder.resolve("sheets.html");
+    Files.writeString(
+        file, page.replace("</head>", "<style>@page { size: " + paper + "; }</style></head>"));
+    Path pdf = folder.resolve("sheets.pdf");
+    Files.deleteIfExists(pdf);
+    run(chromium, "--print-to-pdf=" + pdf, file.toUri().toString());
+    return SHEET.matcher(Files.readString(pdf, StandardCharsets.ISO_8859_1)).results().count();
+  }
+
+  /** Of every farm and field of the demo book, on American and on international paper. */
+  @Test
+  void everyFarmAndEveryFieldOfTheGrowersCopyTakesOneSheet() throws Exception {
+    Path chromium = chromiumOrSkipped();
+    Path copy = file("copy");
+    assertThat(Called.with("plan", DEMO, "--handout", copy.toString()).code())
+        .isEqualTo(ExitCode.DONE);
+    String page = Files.readString(copy);
+    long sections = SECTION.matcher(page).results().count();
+    assertThat(sections).as("three farms and twelve fields").isEqualTo(15);
+    for (String paper : List.of("letter", "A4")) {
+      // Each begins a sheet of its own, so as many sheets as sections is one for each.
+      assertThat(sheets(chromium, page, paper)).as("sheets of %s", paper).isEqualTo(sections);
+    }
+    String longer =
+        page.replaceFirst("<h3>What goes on, in order</h3>", "$0" + "<p>x</p>".repeat(99));
+    assertThat(sheets(chromium, longer, "letter"))
+        .as("one that is too long is seen")
+        .isGreaterThan(sections);
   }
 
   private String run(Path chromium, String what, String url)

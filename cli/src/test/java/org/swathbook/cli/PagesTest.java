@@ -61,6 +61,18 @@ class PagesTest {
   }
 
   @Test
+  void aProgramBesideTheJournal() throws IOException {
+    assertThat(saysWhatTheTextSays("audit", "--planned", "nd-1-two-layers", "--season", "2026"))
+        .contains("Planned and applied", "Promised", "as sprayed");
+  }
+
+  @Test
+  void oneChangeOnEveryField() throws IOException {
+    assertThat(saysWhatTheTextSays("audit", "--what-if", "posts-by:V3"))
+        .contains("IMPROVED", "forbidden");
+  }
+
+  @Test
   void aLookAfterAPass() throws IOException {
     assertThat(saysWhatTheTextSays("escapes", "nd-1-june")).contains("Suspicion of resistance");
   }
@@ -69,7 +81,7 @@ class PagesTest {
   void whatHasNoPageSaysSo() {
     String file = folder.resolve("page.html").toString();
     assertThat(Called.with("audit", DEMO, "--ledger", "--html", file).err())
-        .contains("are told as text");
+        .contains("--ledger is told as text");
     assertThat(Called.with("escapes", DEMO, "--due", "--html", file).err())
         .contains("--due is told as text");
     assertThat(Called.with("check", DEMO, "nd-1-june", "--html", file, "--json").err())

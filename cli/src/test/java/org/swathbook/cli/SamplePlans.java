@@ -1,6 +1,7 @@
 package org.swathbook.cli;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -153,6 +154,32 @@ final class SamplePlans {
                     p.recommended() ? 91.5 : 62.9,
                     p.judgement().brokenNames()))
         .toList();
+  }
+
+  /** Programs of which each dearer one nets more, two of them so near that discs would overlap. */
+  static PlannedField withFront() {
+    PlannedField plan = recommended();
+    List<FrontProgram> front = new ArrayList<>();
+    for (double[] p : new double[][] {{30.5, 400}, {52.25, 480.75}, {52.75, 486}, {91, 520.1}}) {
+      FrontProgram first = plan.front().get(0);
+      front.add(
+          new FrontProgram(
+              first.passes(),
+              Money.ofDollars(p[0]),
+              Money.ofDollars(700 - p[0] - p[1]),
+              Optional.of(Money.ofDollars(p[1])),
+              80 + p[0] / 10,
+              p[0] > 90 ? List.of() : List.of("minFoliarSites")));
+    }
+    return new PlannedField(
+        plan.field(),
+        plan.refusal(),
+        plan.programs(),
+        plan.without(),
+        front,
+        plan.search(),
+        List.of(),
+        OptionalLong.empty());
   }
 
   /** The refused field, asked about an active that a rule refuses and about one that it has. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.swathbook.audit.LeaningAcres;
@@ -31,7 +32,7 @@ public final class AuditHtml {
     Map<Integer, List<RankedSites>> byRank = new LinkedHashMap<>();
     audit.ranked().forEach(r -> byRank.computeIfAbsent(r.rank(), k -> new ArrayList<>()).add(r));
     List<List<RankedSites>> ranked = new ArrayList<>(byRank.values());
-    html.picture(ranked);
+    html.picture(ranked, r -> at(audit, r));
     html.acres(audit);
     ranked.forEach(of -> html.weed(audit, of));
     html.findings(audit);
@@ -46,7 +47,7 @@ public final class AuditHtml {
     blocks.add(new Block.Line("small", words));
   }
 
-  private void picture(List<List<RankedSites>> ranked) {
+  private void picture(List<List<RankedSites>> ranked, Function<RankedSites, String> at) {
     SortedSet<Integer> seasons = new TreeSet<>();
     ranked.forEach(of -> of.forEach(r -> seasons.add(r.sites().season())));
     if (seasons.isEmpty()) {
@@ -54,8 +55,8 @@ public final class AuditHtml {
     }
     blocks.add(
         new Block.Picture(
-            AuditChart.of(ranked, seasons, AuditChart.WIDE),
-            AuditChart.of(ranked, seasons, AuditChart.NARROW),
+            AuditChart.of(ranked, seasons, at, AuditChart.WIDE),
+            AuditChart.of(ranked, seasons, at, AuditChart.NARROW),
             "A row a field and driver weed, the one that leans most on top; a column a season. In"
                 + " each cell the effective sites of action, and below them the share of the"
                 + " season's emergence that met fewer than two: the bar at its foot is that"

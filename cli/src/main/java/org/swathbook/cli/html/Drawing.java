@@ -21,18 +21,18 @@ public record Drawing(String says, String width, String height, List<Shape> shap
    *
    * @param tip shown when the pointer rests on it; empty for none
    */
-  public record Box(String x, String y, String width, String height, String css, String tip)
+  public record Box(String x, String y, String width, String height, String css, Marked tip)
       implements Shape {}
 
   /** A straight line. */
   public record Line(String x1, String y1, String x2, String y2, String css) implements Shape {}
 
   /** A line of words; {@code anchor} is the end that stands at x: start, middle or end. */
-  public record Label(String x, String y, String anchor, String css, String words)
+  public record Label(String x, String y, String anchor, String css, Marked words)
       implements Shape {}
 
   /** A disc. */
-  public record Dot(String x, String y, String radius, String css, String tip) implements Shape {}
+  public record Dot(String x, String y, String radius, String css, Marked tip) implements Shape {}
 
   public Drawing {
     shapes = List.copyOf(shapes);
@@ -42,7 +42,11 @@ public record Drawing(String says, String width, String height, List<Shape> shap
   static final class Pen {
     private final List<Shape> shapes = new ArrayList<>();
 
-    void box(double x, double y, double width, double height, String css, String tip) {
+    void box(double x, double y, double width, double height, String css) {
+      box(x, y, width, height, css, Marked.plain(""));
+    }
+
+    void box(double x, double y, double width, double height, String css, Marked tip) {
       shapes.add(new Box(px(x), px(y), px(Math.max(0, width)), px(Math.max(0, height)), css, tip));
     }
 
@@ -56,10 +60,14 @@ public record Drawing(String says, String width, String height, List<Shape> shap
     }
 
     void label(double x, double y, String anchor, String css, String words) {
+      label(x, y, anchor, css, Marked.plain(words));
+    }
+
+    void label(double x, double y, String anchor, String css, Marked words) {
       shapes.add(new Label(px(x), px(y), anchor, css, words));
     }
 
-    void dot(double x, double y, double radius, String css, String tip) {
+    void dot(double x, double y, double radius, String css, Marked tip) {
       shapes.add(new Dot(px(x), px(y), px(radius), css, tip));
     }
 

@@ -94,16 +94,38 @@ public final class EscapesHtml {
   private Drawing drawn(EscapeReport report, double width) {
     Drawing.Pen pen = new Drawing.Pen();
     double y = 2;
-    for (WeedReading w : report.weeds()) {
+    for (int i = 0; i < report.weeds().size(); i++) {
+      WeedReading w = report.weeds().get(i);
+      String at = "/weeds/" + i + "/reading/";
       int gone = w.dead() + w.dying();
       int alive = w.recovering() + w.missed();
       double all = Math.max(1, gone + w.undecided() + alive);
       pen.label(0, y + 10, "start", "weed", words.name(w));
       double top = y + 15;
       double x = 0;
-      x = part(pen, x, top, width * gone / all, "open", gone + " dead or dying");
-      x = part(pen, x, top, width * w.undecided() / all, "layer1", w.undecided() + " undecided");
-      part(pen, x, top, width * alive / all, "gap", alive + " alive");
+      x =
+          part(
+              pen,
+              x,
+              top,
+              width * gone / all,
+              "open",
+              of(gone + " dead or dying", at, "dead", "dying"));
+      x =
+          part(
+              pen,
+              x,
+              top,
+              width * w.undecided() / all,
+              "layer1",
+              of(w.undecided() + " undecided", at, "undecided"));
+      part(
+          pen,
+          x,
+          top,
+          width * alive / all,
+          "gap",
+          of(alive + " alive", at, "recovering", "missed"));
       pen.line(
           width * w.controlled().low(),
           top + BAR + 4,
@@ -118,13 +140,17 @@ public final class EscapesHtml {
         y);
   }
 
+  private static Marked of(String words, String at, String... keys) {
+    return Marked.of(words, at + String.join("+" + at, keys));
+  }
+
   private static double part(
-      Drawing.Pen pen, double x, double y, double width, String css, String says) {
+      Drawing.Pen pen, double x, double y, double width, String css, Marked says) {
     if (width <= 0) {
       return x;
     }
     pen.box(x, y, width, BAR, css, says);
-    if (width > says.length() * 6) {
+    if (width > says.words().length() * 6) {
       pen.label(x + width / 2, y + 10.5, "middle", "size", says);
     }
     return x + width;

@@ -2,7 +2,9 @@ package org.swathbook.cli.html;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
@@ -19,6 +21,12 @@ final class FrontChart {
   private static final double TOP = 16;
   private static final double BOTTOM = 40;
 
+  /** Radius of a disc with and without its number. */
+  private static final double LARGE = 7.5;
+
+  private static final double SMALL = 4;
+
+  private final Function<FrontProgram, Marked> tips;
   private final double width;
   private final Axis costs;
   private final Axis nets;
@@ -49,7 +57,12 @@ final class FrontChart {
     }
   }
 
-  private FrontChart(List<FrontProgram> priced, SeasonOutcome first, double width) {
+  private FrontChart(
+      List<FrontProgram> priced,
+      SeasonOutcome first,
+      Function<FrontProgram, Marked> tips,
+      double width) {
+    this.tips = tips;
     this.width = width;
     List<Double> cost = new ArrayList<>(priced.stream().map(p -> p.cost().dollars()).toList());
     List<Double> net = new ArrayList<>(priced.stream().map(FrontChart::net).toList());
@@ -62,17 +75,24 @@ final class FrontChart {
   /**
    * @param front all programs, {@code steps} those that have a row in the table
    * @param first the program that the page shows in full
+   * @param at where the programs stand in the JSON document
    */
   static Drawing of(
-      List<FrontProgram> front, List<FrontProgram> steps, SeasonOutcome first, double width) {
+      List<FrontProgram> front,
+      List<FrontProgram> steps,
+      SeasonOutcome first,
+      String at,
+      double width) {
     List<FrontProgram> priced = front.stream().filter(p -> p.net().isPresent()).toList();
-    return new FrontChart(priced, first, width).drawn(priced, steps, first);
+    return new FrontChart(priced, first, p -> tip(p, at + front.indexOf(p)), width)
+        .drawn(priced, steps, first);
   }
 
   /** A square around where the program stands that the page shows in full. */
   private void first(Money cost, Money net) {
     double at = x(cost.dollars());
-    pen.box(at - 11, y(net.dollars()) - 11, 22, 22, "edge heavy", "the first program");
+    pen.box(
+        at - 11, y(net.dollars()) - 11, 22, 22, "edge heavy", Marked.plain("the first program"));
     boolean right = at < width - 120;
     pen.label(
         right ? at - 4 : at - 14,
@@ -97,11 +117,12 @@ final class FrontChart {
   private Drawing drawn(List<FrontProgram> front, List<FrontProgram> steps, SeasonOutcome first) {
     for (double c = costs.from(); c <= costs.to() + 1e-6; c += costs.step()) {
       pen.line(x(c), TOP, x(c), HEIGHT - BOTTOM, "grid");
-      pen.label(x(c), HEIGHT - BOTTOM + 13, "middle", "month", Numbers.decimals(c, 0));
+      pen.label(
+          x(c), HEIGHT - BOTTOM + 13, "middle", "month", Marked.of(Numbers.decimals(c, 0), "-"));
     }
     for (double n = nets.from(); n <= nets.to() + 1e-6; n += nets.step()) {
       pen.line(LEFT, y(n), width - RIGHT, y(n), "grid");
-      pen.label(LEFT - 5, y(n) + 4, "end", "month", Numbers.decimals(n, 0));
+      pen.label(LEFT - 5, y(n) + 4, "end", "month", Marked.of(Numbers.decimals(n, 0), "-"));
     }
     pen.line(LEFT, HEIGHT - BOTTOM, width - RIGHT, HEIGHT - BOTTOM, "axis");
     pen.line(LEFT, TOP, LEFT, HEIGHT - BOTTOM, "axis");
@@ -109,18 +130,20 @@ final class FrontChart {
     pen.label(0, 10, "start", "month", "net return, $/acre");
     for (FrontProgram p : front) {
       if (!steps.contains(p)) {
-        pen.dot(x(p.cost().dollars()), y(net(p)), 2.5, "dot", tip(p));
+        pen.dot(x(p.cost().dollars()), y(net(p)), 2.5, "dot", tips.apply(p));
       }
     }
-    for (int i = 0; i < steps.size(); i++) {
-      FrontProgram p = steps.get(i);
-      if (p.net().isEmpty()) {
-        continue;
-      }
-      boolean keeps = p.brokenRules().isEmpty();
-      double at = x(p.cost().dollars());
-      pen.dot(at, y(net(p)), 7.5, keeps ? "step" : "breaks", tip(p));
-      pen.label(at, y(net(p)) + 3.5, "middle", keeps ? "no" : "missedNo", "" + (i + 1));
+    List<FrontProgram> shown = steps.stream().filter(p -> p.net().isPresent()).toList();
+    List<FrontProgram> numbered = numbered(shown);
+    shown.stream().filter(p -> !numbered.contains(p)).forEach(p -> disc(p, SMALL));
+    for (FrontProgram p : numbered) {
+      disc(p, LARGE);
+      pen.label(
+          x(p.cost().dollars()),
+          y(net(p)) + 3.5,
+          "middle",
+          keeps(p) ? "no" : "missedNo",
+          Marked.of("" + (steps.indexOf(p) + 1), "-"));
     }
     first.cost().ifPresent(c -> first.net().ifPresent(n -> first(c, n)));
     return pen.drawing(
@@ -129,13 +152,39 @@ final class FrontChart {
         HEIGHT);
   }
 
-  private static String tip(FrontProgram p) {
-    return "cost "
-        + ProgramWords.money(p.cost())
-        + ", net "
-        + ProgramWords.money(p.net().orElseThrow())
-        + " $/acre, control with the worst site gone "
-        + ProgramWords.percent(p.weakestControlPct())
-        + " %";
+  private void disc(FrontProgram p, double radius) {
+    pen.dot(x(p.cost().dollars()), y(net(p)), radius, keeps(p) ? "step" : "breaks", tips.apply(p));
+  }
+
+  private static boolean keeps(FrontProgram p) {
+    return p.brokenRules().isEmpty();
+  }
+
+  /** Those that have room for a number; those that break no house rule go first. */
+  private List<FrontProgram> numbered(List<FrontProgram> steps) {
+    List<FrontProgram> out = new ArrayList<>();
+    steps.stream()
+        .sorted(Comparator.comparing(p -> !keeps(p)))
+        .filter(p -> out.stream().allMatch(o -> apart(o, p) >= 2 * LARGE + 1))
+        .forEach(out::add);
+    return out;
+  }
+
+  private double apart(FrontProgram a, FrontProgram b) {
+    return Math.hypot(x(a.cost().dollars()) - x(b.cost().dollars()), y(net(a)) - y(net(b)));
+  }
+
+  private static Marked tip(FrontProgram p, String at) {
+    return Marked.of(
+        "cost "
+            + ProgramWords.money(p.cost())
+            + ", net "
+            + ProgramWords.money(p.net().orElseThrow())
+            + " $/acre, control with the worst site gone "
+            + ProgramWords.percent(p.weakestControlPct())
+            + " %",
+        at + "/costPerAcre",
+        at + "/netPerAcre",
+        at + "/controlPctWithoutWeakest");
   }
 }

@@ -219,17 +219,18 @@ final class HandoutSheet {
       partners.add(new Partner(a.ingredient(), a.ingredient().terms()));
     }
     LongestReentry entry = LongestReentry.of(partners);
-    out.add(
-        pass
-            + ": nobody enters for "
-            + (entry.hours().isEmpty()
-                ? "a time that is NOT KNOWN; read the labels"
-                : (entry.unknown().isEmpty() ? "" : "at least ")
-                    + Numbers.decimals(entry.hours().getAsDouble(), 1)
-                    + " hours")
-            + (entry.unknown().isEmpty()
-                ? "."
-                : "; NOT KNOWN of " + String.join(", ", entry.unknown()) + "."));
+    StringBuilder line =
+        new StringBuilder(
+            pass
+                + ": nobody enters for "
+                + (entry.hours().isEmpty()
+                    ? "a time that is NOT KNOWN; read the labels"
+                    : (entry.unknown().isEmpty() ? "" : "at least ")
+                        + Numbers.decimals(entry.hours().getAsDouble(), 1)
+                        + " hours")
+                + (entry.unknown().isEmpty()
+                    ? "."
+                    : "; NOT KNOWN of " + String.join(", ", entry.unknown()) + "."));
     calendar.stream()
         .flatMap(c -> c.windows().stream())
         .filter(w -> w.pass() == p.index())
@@ -239,11 +240,10 @@ final class HandoutSheet {
         .findFirst()
         .ifPresent(
             s ->
-                out.add(
-                    pass
-                        + ": by past weather its labels leave it open until "
-                        + ProgramWords.day(s.to())
-                        + " in every year; after that they close it in some."));
+                line.append(" By past weather its labels leave it open until ")
+                    .append(ProgramWords.day(s.to()))
+                    .append(" in every year; after that they close it in some."));
+    out.add(line.toString());
   }
 
   /** Harvest and next crops after all that is planned, by the strictest active. */
@@ -341,7 +341,14 @@ final class HandoutSheet {
     for (int i = 0; i < findings.size(); i++) {
       Finding f = findings.get(i);
       if (f.severity() == Severity.WARN || f.severity() == Severity.BLOCK) {
-        out.add(Marked.of(f.message(), at + "/findings/" + i + "/message"));
+        String finding = at + "/findings/" + i;
+        out.add(
+            f.about().pass().isEmpty()
+                ? Marked.of(f.message(), finding + "/message")
+                : Marked.of(
+                    "Pass " + (f.about().pass().getAsInt() + 1) + ": " + f.message(),
+                    finding + "/message",
+                    finding + "/about/pass"));
       }
     }
     int asks = program.judgement().asks().size();

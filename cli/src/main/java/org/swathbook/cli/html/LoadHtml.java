@@ -39,7 +39,6 @@ public final class LoadHtml {
                 "Load sheet, " + field.id() + ", " + ProgramWords.date(judged.job().date()), head),
             CheckText.jobLine(book, field, judged.job()),
             settings(verdict, judged.job(), sheet),
-            verdict.toUpperCase(Locale.ROOT),
             sheet.isEmpty(),
             new FindingText(book.catalog())
                 .shown(judged.judgement(), f -> sheet.isEmpty() || LoadText.belongsOnTheSheet(f)),

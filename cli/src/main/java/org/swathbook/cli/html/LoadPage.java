@@ -10,7 +10,6 @@ import org.swathbook.cli.text.Section;
  *
  * @param job field, crop and day
  * @param settings how the sprayer is set, as far as the mix says
- * @param verdict in one word
  * @param blocked whether there is no load
  * @param loads what goes into each load
  * @param rest what else whoever fills a sprayer needs
@@ -19,7 +18,6 @@ public record LoadPage(
     SheetHead head,
     String job,
     List<Pair> settings,
-    String verdict,
     boolean blocked,
     FindingText.Shown shown,
     List<Section> loads,

@@ -124,6 +124,7 @@ public final class PlanHtml {
                     Optional.ofNullable(calendars.get(field.id())),
                     at + "/programs/0",
                     at,
+                    null,
                     null)),
         first.map(p -> without(words(field, p), plan.without(), at)).orElse(List.of()),
         IntStream.range(1, Math.max(1, plan.programs().size()))
@@ -131,8 +132,8 @@ public final class PlanHtml {
             .toList(),
         drawn
             ? List.of(
-                FrontChart.of(plan.front(), steps, first.get().outcome(), WIDE),
-                FrontChart.of(plan.front(), steps, first.get().outcome(), NARROW))
+                FrontChart.of(plan.front(), steps, first.get().outcome(), at + "/front/", WIDE),
+                FrontChart.of(plan.front(), steps, first.get().outcome(), at + "/front/", NARROW))
             : List.of(),
         drawn ? steps(plan.front(), steps, at + "/front/") : List.of(),
         IntStream.range(0, plan.whyNot().size())

@@ -65,7 +65,8 @@ public record ProgramPart(
    * @param calendar empty for no chart
    * @param at where the program stands in the JSON document
    * @param of where its field stands there
-   * @param years where its years stand there; null when the document has none
+   * @param years where its years stand there, and {@code days} its calendar; null when the document
+   *     has none
    */
   static ProgramPart of(
       Book book,
@@ -75,7 +76,9 @@ public record ProgramPart(
       Optional<SeasonCalendar> calendar,
       String at,
       String of,
-      @Nullable String years) {
+      @Nullable String years,
+      @Nullable String days) {
+    SeasonChart.Places places = new SeasonChart.Places(at, years, days);
     ProgramWords words = new ProgramWords(book, field, outcome, judgement);
     ProgramMarks marks = new ProgramMarks(book, outcome, words, at, of);
     return new ProgramPart(
@@ -86,8 +89,8 @@ public record ProgramPart(
             .map(
                 c ->
                     List.of(
-                        SeasonChart.of(book, outcome, c, WIDE),
-                        SeasonChart.of(book, outcome, c, NARROW)))
+                        SeasonChart.of(book, outcome, c, places, WIDE),
+                        SeasonChart.of(book, outcome, c, places, NARROW)))
             .orElse(List.of()),
         marks.passes(),
         marks.weeds(),

@@ -3,8 +3,10 @@ package org.swathbook.cli.html;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.cli.report.LayerSummary;
@@ -40,6 +42,7 @@ final class SeasonChart {
   private final Book book;
   private final SeasonOutcome outcome;
   private final SeasonCalendar calendar;
+  private final Places places;
   private final double width;
 
   /** Height of the line of a year, and of the tallest column of emergence. */
@@ -49,17 +52,40 @@ final class SeasonChart {
   private final Drawing.Pen pen = new Drawing.Pen();
   private double y;
 
-  private SeasonChart(Book book, SeasonOutcome outcome, SeasonCalendar calendar, double width) {
+  /**
+   * Where the figures stand in the JSON document.
+   *
+   * @param program pointer of the program
+   * @param years of its years, and {@code calendar} of its calendar; null where the document has
+   *     none
+   */
+  record Places(String program, @Nullable String years, @Nullable String calendar) {
+
+    String pass(PassOutcome p, String keys) {
+      return program + "/passes/" + p.index() + "/" + keys;
+    }
+  }
+
+  private SeasonChart(
+      Book book, SeasonOutcome outcome, SeasonCalendar calendar, Places places, double width) {
     this.book = book;
     this.outcome = outcome;
     this.calendar = calendar;
+    this.places = places;
     this.width = width;
     this.yearRow = width < 500 ? 11 : 12;
     this.hump = width < 500 ? 50 : 70;
   }
 
-  static Drawing of(Book book, SeasonOutcome outcome, SeasonCalendar calendar, double width) {
-    return new SeasonChart(book, outcome, calendar, width).drawn();
+  static Drawing of(
+      Book book, SeasonOutcome outcome, SeasonCalendar calendar, Places places, double width) {
+    return new SeasonChart(book, outcome, calendar, places, width).drawn();
+  }
+
+  private static Marked marked(String words, @Nullable String at, String... keys) {
+    return at == null
+        ? Marked.plain(words)
+        : Marked.of(words, Arrays.stream(keys).map(k -> at + k).toArray(String[]::new));
   }
 
   private Drawing drawn() {
@@ -153,10 +179,20 @@ final class SeasonChart {
       double at = x(never ? p.planned() : p.timing().medianDate());
       if (!never) {
         double from = x(p.earliest());
-        pen.box(from, line - 3, x(p.latest()) - from, 6, "reach", "");
+        pen.box(from, line - 3, x(p.latest()) - from, 6, "reach");
       }
-      pen.dot(at, line, 8, never ? "missed" : "number", "pass " + number);
-      pen.label(at, line + 3.5, "middle", never ? "missedNo" : "no", number);
+      pen.dot(
+          at,
+          line,
+          8,
+          never ? "missed" : "number",
+          Marked.of("pass " + number, places.pass(p, "pass")));
+      pen.label(
+          at,
+          line + 3.5,
+          "middle",
+          never ? "missedNo" : "no",
+          Marked.of(number, places.pass(p, "pass")));
     }
     y = line + 16;
   }
@@ -169,8 +205,9 @@ final class SeasonChart {
     calendar.weed(id).ifPresent(e -> emergence(e, id));
     layers(id);
     y += 3;
-    for (YearOutcome year : outcome.years()) {
-      year(year, id);
+    for (int i = 0; i < outcome.years().size(); i++) {
+      String at = places.years() == null ? null : places.years() + "/" + i + "/";
+      year(outcome.years().get(i), id, at);
       y += yearRow;
     }
     y += 10;
@@ -179,7 +216,11 @@ final class SeasonChart {
   private void emergence(SeasonCalendar.Emergence e, WeedId id) {
     double most = e.weeks().stream().mapToDouble(SeasonCalendar.Week::highPct).max().orElse(0);
     double base = y + hump;
-    for (SeasonCalendar.Week w : e.weeks()) {
+    int weed = calendar.weeds().indexOf(e);
+    String weeks =
+        places.calendar() == null ? null : places.calendar() + "/emergence/" + weed + "/weeks/";
+    for (int i = 0; i < e.weeks().size(); i++) {
+      SeasonCalendar.Week w = e.weeks().get(i);
       LocalDate end = w.from().plusDays(7);
       if (most <= 0 || !shows(w.from()) || !shows(end)) {
         continue;
@@ -193,15 +234,21 @@ final class SeasonChart {
           wide,
           mean,
           "hump",
-          "week from "
-              + ProgramWords.day(w.from())
-              + ": "
-              + ProgramWords.percent(w.meanPct())
-              + " % of the emergence (years "
-              + ProgramWords.percent(w.lowPct())
-              + " to "
-              + ProgramWords.percent(w.highPct())
-              + " %)");
+          marked(
+              "week from "
+                  + ProgramWords.day(w.from())
+                  + ": "
+                  + ProgramWords.percent(w.meanPct())
+                  + " % of the emergence (years "
+                  + ProgramWords.percent(w.lowPct())
+                  + " to "
+                  + ProgramWords.percent(w.highPct())
+                  + " %)",
+              weeks,
+              i + "/from",
+              i + "/meanPct",
+              i + "/lowPct",
+              i + "/highPct"));
       double middle = from + wide / 2;
       pen.line(
           middle,
@@ -231,7 +278,9 @@ final class SeasonChart {
               y + 8 + 11 * (row % 3),
               left ? "end" : "start",
               "size",
-              "to " + ProgramWords.inches(w.p90Cm()) + " in");
+              Marked.of(
+                  "to " + ProgramWords.inches(w.p90Cm()) + " in",
+                  places.pass(p, "weedHeightIn/" + id.value() + "/p90")));
           row++;
         }
       }
@@ -247,15 +296,17 @@ final class SeasonChart {
       LayerSummary l = found.get();
       double from = x(l.from());
       double to = x(l.to());
-      pen.box(from, y + 2, to - from, 8, fill(p.index()), "");
-      String words =
+      pen.box(from, y + 2, to - from, 8, fill(p.index()));
+      String text =
           "layer of pass "
               + (p.index() + 1)
               + ": "
               + ProgramWords.day(l.from())
               + " - "
               + ProgramWords.day(l.to());
-      double room = words.length() * LETTER * 0.86;
+      String layer = places.pass(p, "layers/" + id.value());
+      Marked words = Marked.of(text, places.pass(p, "pass"), layer + "/from", layer + "/to");
+      double room = text.length() * LETTER * 0.86;
       if (to + 4 + room < width) {
         pen.label(to + 4, y + 9, "start", "small", words);
       } else if (from - 4 - room > 0) {
@@ -272,25 +323,55 @@ final class SeasonChart {
     return "layer" + pass % FILLS;
   }
 
-  private void year(YearOutcome year, WeedId id) {
-    pen.label(LEFT - 4, y + yearRow - 2.5, "end", "year", Integer.toString(year.year()));
+  private void year(YearOutcome year, WeedId id, @Nullable String at) {
+    pen.label(
+        LEFT - 4,
+        y + yearRow - 2.5,
+        "end",
+        "year",
+        marked(Integer.toString(year.year()), at, "year"));
     pen.line(LEFT, y + yearRow, width - RIGHT, y + yearRow, "faint");
+    int row = 0;
     for (LayerSpan l : year.layers()) {
       if (l.weed().equals(id)) {
         // A later layer lies lower, so that one under it is seen.
         double lower = STEP * (l.pass() % FILLS);
-        String what = "layer of pass " + (l.pass() + 1);
-        span(year, l.fromDay(), l.toDay(), lower, fill(l.pass()), what);
+        String layer = "layers/" + row + "/";
+        Marked tip =
+            tip(
+                year,
+                l.fromDay(),
+                l.toDay(),
+                "layer of pass " + (l.pass() + 1),
+                at,
+                layer + "from",
+                layer + "to",
+                layer + "pass");
+        span(year, l.fromDay(), l.toDay(), lower, fill(l.pass()), tip);
       }
+      // The document has a row for each active of a layer.
+      row += l.ingredients().size();
     }
     List<Runnable> shares = new ArrayList<>();
-    for (GapSpan g : year.gaps()) {
+    for (int i = 0; i < year.gaps().size(); i++) {
+      GapSpan g = year.gaps().get(i);
       if (g.weed().equals(id)) {
         String share = ProgramWords.percent(100 * g.emergenceShare());
-        double at =
-            span(year, g.fromDay(), g.toDay(), 0, "gap", "gap: " + share + " % of the emergence");
-        if (at > 0) {
-          shares.add(() -> pen.label(at, y + yearRow - 3, "middle", "share", share));
+        String gap = "gaps/" + i + "/";
+        Marked tip =
+            tip(
+                year,
+                g.fromDay(),
+                g.toDay(),
+                "gap: " + share + " % of the emergence",
+                at,
+                gap + "from",
+                gap + "to",
+                gap + "emergencePct");
+        double middle = span(year, g.fromDay(), g.toDay(), 0, "gap", tip);
+        if (middle > 0) {
+          Marked label = marked(share, at, gap + "emergencePct");
+          shares.add(() -> pen.label(middle, y + yearRow - 3, "middle", "share", label));
         }
       }
     }
@@ -300,36 +381,59 @@ final class SeasonChart {
         y + yearRow - 2.5,
         "end",
         "year",
-        exposed == null ? "unknown" : ProgramWords.percent(100 * exposed));
+        exposed == null
+            ? Marked.plain("unknown")
+            : marked(ProgramWords.percent(100 * exposed), at, "exposedPct/" + id.value()));
     for (PassOutcome p : outcome.passes()) {
       int day = year.passDays().get(p.index());
       if (day < 0) {
         pen.label(x(p.planned()), y + 9, "middle", "cross", "\u00d7");
       } else {
-        double at = x(SeasonDays.inSeason(book.season(), year.year(), day));
-        pen.line(at, y + 1, at, y + yearRow - 1, "went");
+        double went = x(SeasonDays.inSeason(book.season(), year.year(), day));
+        pen.line(went, y + 1, went, y + yearRow - 1, "went");
       }
     }
     shares.forEach(Runnable::run);
+  }
+
+  private Marked tip(
+      YearOutcome year, int fromDay, int toDay, String what, @Nullable String at, String... keys) {
+    List<String> all = new ArrayList<>(List.of("year"));
+    all.addAll(Arrays.asList(keys));
+    return marked(
+        year.year()
+            + ", "
+            + ProgramWords.day(SeasonDays.inSeason(book.season(), year.year(), fromDay))
+            + " - "
+            + ProgramWords.day(SeasonDays.inSeason(book.season(), year.year(), toDay))
+            + ": "
+            + what,
+        at,
+        all.toArray(String[]::new));
   }
 
   /**
    * @return the middle of a span wide enough for a number, else 0
    */
   private double span(
-      YearOutcome year, int fromDay, int toDay, double lower, String css, String what) {
+      YearOutcome year, int fromDay, int toDay, double lower, String css, Marked tip) {
     LocalDate from = SeasonDays.inSeason(book.season(), year.year(), fromDay);
     LocalDate to = SeasonDays.inSeason(book.season(), year.year(), toDay);
     double start = x(from);
     double end = x(to.plusDays(1));
-    pen.box(
-        start,
-        y + 1.5 + lower,
-        end - start,
-        yearRow - 3 - lower,
-        css,
-        year.year() + ", " + ProgramWords.day(from) + " - " + ProgramWords.day(to) + ": " + what);
+    pen.box(start, y + 1.5 + lower, end - start, yearRow - 3 - lower, css, tip);
     return end - start > 22 ? (start + end) / 2 : 0;
+  }
+
+  private Marked open(String words, @Nullable String at, String stretch) {
+    return at == null || places.years() == null
+        ? Marked.plain(words)
+        : Marked.of(
+            words,
+            at + stretch + "from",
+            at + stretch + "to",
+            at + stretch + "years",
+            places.years());
   }
 
   private void windows() {
@@ -338,10 +442,15 @@ final class SeasonChart {
     }
     pen.label(0, y + 10, "start", "weed", "Days that labels leave open");
     y += 16;
-    for (SeasonCalendar.Window w : calendar.windows()) {
-      pen.label(LEFT - 4, y + 9, "end", "year", "pass " + (w.pass() + 1));
+    for (int i = 0; i < calendar.windows().size(); i++) {
+      SeasonCalendar.Window w = calendar.windows().get(i);
+      String at = places.calendar() == null ? null : places.calendar() + "/windows/" + i + "/";
+      String number = places.program() + "/passes/" + w.pass() + "/pass";
+      pen.label(LEFT - 4, y + 9, "end", "year", Marked.of("pass " + (w.pass() + 1), number));
       pen.line(LEFT, y + 11, width - RIGHT, y + 11, "faint");
-      for (SeasonCalendar.Stretch s : w.open()) {
+      for (int j = 0; j < w.open().size(); j++) {
+        SeasonCalendar.Stretch s = w.open().get(j);
+        String stretch = "open/" + j + "/";
         double from = x(s.from());
         double share = (double) s.years() / outcome.years().size();
         pen.box(
@@ -350,14 +459,17 @@ final class SeasonChart {
             x(s.to().plusDays(1)) - from,
             9 * share,
             share == 1 ? "open" : "some",
-            ProgramWords.day(s.from())
-                + " - "
-                + ProgramWords.day(s.to())
-                + ": open in "
-                + s.years()
-                + " of "
-                + outcome.years().size()
-                + " years");
+            open(
+                ProgramWords.day(s.from())
+                    + " - "
+                    + ProgramWords.day(s.to())
+                    + ": open in "
+                    + s.years()
+                    + " of "
+                    + outcome.years().size()
+                    + " years",
+                at,
+                stretch));
       }
       if (w.open().isEmpty()) {
         pen.label(LEFT + 4, y + 9, "start", "small", "no day in any year");

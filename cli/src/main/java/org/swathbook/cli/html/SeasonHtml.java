@@ -28,6 +28,14 @@ public final class SeasonHtml {
             ProgramWords.facts(book, field),
             ProgramWords.weedsOf(book, field),
             ProgramPart.of(
-                book, field, outcome, judgement, Optional.of(calendar), "/summary", "", "/years")));
+                book,
+                field,
+                outcome,
+                judgement,
+                Optional.of(calendar),
+                "/summary",
+                "",
+                "/years",
+                "/calendar")));
   }
 }

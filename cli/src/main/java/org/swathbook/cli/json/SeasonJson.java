@@ -98,6 +98,13 @@ public final class SeasonJson {
         control.set(w.pressure().weed().id().value(), Json.percent(pct));
       }
     }
+    ObjectNode exposed = node.putObject("exposedPct");
+    for (WeedOutcome w : outcome.weeds()) {
+      Double share = year.exposedShare().get(w.pressure().weed().id());
+      if (share != null) {
+        exposed.set(w.pressure().weed().id().value(), Json.percent(100 * share));
+      }
+    }
     node.set("lossPerAcre", Json.money(LossByYear.of(book, field).in(year)));
   }
 
