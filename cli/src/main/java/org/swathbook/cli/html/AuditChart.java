@@ -31,7 +31,7 @@ final class AuditChart {
     double y = HEAD;
     for (List<RankedSites> row : ranked) {
       SeasonSites any = row.get(0).sites();
-      pen.label(0, y + 13, "start", "weed", row.get(0).rank() + ". " + any.field().id());
+      pen.label(0, y + 13, "start", "weed", AuditWords.place(row.get(0)) + any.field().id());
       pen.label(0, y + 26, "start", "small", any.weed().weed().name());
       for (RankedSites r : row) {
         cell(pen, r, left + cell * columns.indexOf(r.sites().season()), y, cell);
