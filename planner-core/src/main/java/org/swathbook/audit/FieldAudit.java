@@ -15,8 +15,8 @@ import org.swathbook.catalog.WeedId;
  * What the past seasons of one field come to.
  *
  * @param leanings by driver weed, in the order in which they come up
- * @param sites by driver weed its seasons in order; empty when the figures alone are kept
- * @param findings of the rules, by season; empty likewise
+ * @param sites by driver weed its seasons in order
+ * @param findings of the rules, by season
  * @param silent of what nothing can be said, with the reason
  */
 record FieldAudit(
@@ -32,15 +32,30 @@ record FieldAudit(
   static FieldAudit of(Book own, Field field, SharedTraces shared) {
     Map<WeedId, List<SeasonSites>> sites = new LinkedHashMap<>();
     List<JournalFinding> findings = new ArrayList<>();
-    List<String> silent = new ArrayList<>();
+    List<String> unjudged = new ArrayList<>();
     for (PastSeason season : seasons(own, field)) {
       SeasonAudit.Result r = SeasonAudit.of(own, field, season, shared);
       for (SeasonSites s : r.sites()) {
         sites.computeIfAbsent(s.weed().weed().id(), w -> new ArrayList<>()).add(s);
       }
       findings.addAll(r.findings());
-      r.unjudged().forEach(why -> silent.add(field.id() + ": " + why));
+      unjudged.addAll(r.unjudged());
     }
+    return new FieldAudit(
+        field,
+        sites.values().stream().map(Leaning::of).toList(),
+        sites,
+        findings,
+        silent(own, field, unjudged, sites.isEmpty()));
+  }
+
+  /**
+   * @param unjudged why seasons are not judged by rules
+   * @param undriven whether no season has a driver weed
+   */
+  static List<String> silent(Book own, Field field, List<String> unjudged, boolean undriven) {
+    List<String> silent = new ArrayList<>();
+    unjudged.forEach(why -> silent.add(field.id() + ": " + why));
     for (int season : withoutRow(own, field)) {
       silent.add(
           field.id()
@@ -48,22 +63,17 @@ record FieldAudit(
               + season
               + " has rows in applications.csv and none in seasons.csv, so nothing is said of it.");
     }
-    if (sites.isEmpty()) {
+    if (undriven) {
       silent.add(
           field.id()
               + ": no season that both seasons.csv and applications.csv have, or no driver weed"
               + " in it.");
     }
-    return new FieldAudit(
-        field, sites.values().stream().map(Leaning::of).toList(), sites, findings, silent);
+    return List.copyOf(silent);
   }
 
-  /** The figures alone. */
-  FieldAudit withoutDetails() {
-    return new FieldAudit(today, leanings, Map.of(), List.of(), silent);
-  }
-
-  private static List<PastSeason> seasons(Book own, Field field) {
+  /** Past seasons that the journal has too, in order. */
+  static List<PastSeason> seasons(Book own, Field field) {
     return own.pastSeasons().stream()
         .filter(p -> p.field().equals(field.id()) && p.season() < own.season())
         .filter(p -> own.journal().of(field.id()).stream().anyMatch(a -> a.season() == p.season()))

@@ -39,42 +39,71 @@ record Leaning(
    * then the longer streak and the control that hangs on one site.
    */
   static final Comparator<Leaning> WORST_FIRST =
-      Comparator.comparingLong((Leaning l) -> -l.leaning)
-          .thenComparingDouble(l -> -l.acres)
-          .thenComparingLong(l -> -l.onOne)
-          .thenComparingInt(l -> -l.streak)
+      Comparator.comparing((Leaning l) -> l, Leaning::byFigures)
           .thenComparingLong(l -> -l.hanging)
           .thenComparing(l -> l.field.value())
           .thenComparing(l -> l.weed.value());
+
+  /** All that comes before the control that hangs on one site, which takes longest to know. */
+  static int byFigures(Leaning a, Leaning b) {
+    int c = Long.compare(b.leaning, a.leaning);
+    if (c == 0) {
+      c = Double.compare(b.acres, a.acres);
+    }
+    if (c == 0) {
+      c = Long.compare(b.onOne, a.onOne);
+    }
+    return c != 0 ? c : Integer.compare(b.streak, a.streak);
+  }
 
   /**
    * @param seasons of a weed on a field, in order; at least one
    */
   static Leaning of(List<SeasonSites> seasons) {
     SeasonSites last = seasons.get(seasons.size() - 1);
-    return new Leaning(
+    return of(
         last.field().id(),
         last.weed().weed().id(),
-        Math.round(seasons.stream().mapToDouble(SeasonSites::leaningPct).average().orElse(0)),
         last.field().acres(),
-        Math.round(seasons.stream().mapToDouble(Leaning::onOne).average().orElse(0)),
-        streak(seasons, seasons.size() - 1),
+        seasons.stream().map(SeasonFigures::of).toList(),
         Math.round(last.dependence().map(d -> d.controlPct() - d.withoutPct()).orElse(0.0)),
-        last.season(),
-        last.effective().size());
+        last.season());
   }
 
-  private static double onOne(SeasonSites s) {
-    return s.met()
-        .map(SeasonSites.Met::onePct)
-        .orElseGet(() -> s.effective().size() == 1 ? 100.0 : 0.0);
+  static Leaning of(
+      FieldId field,
+      WeedId weed,
+      double acres,
+      List<SeasonFigures> seasons,
+      long hanging,
+      int lastSeason) {
+    return new Leaning(
+        field,
+        weed,
+        Math.round(seasons.stream().mapToDouble(SeasonFigures::leaningPct).average().orElse(0)),
+        acres,
+        Math.round(seasons.stream().mapToDouble(SeasonFigures::onePct).average().orElse(0)),
+        streak(seasons.stream().map(SeasonFigures::dominant).toList()),
+        hanging,
+        lastSeason,
+        seasons.get(seasons.size() - 1).effective());
+  }
+
+  LastSites last() {
+    return new LastSites(field, acres, lastSeason, lastEffective);
   }
 
   /** Seasons running with the same dominant site; one without the weed has no row and ends none. */
   static int streak(List<SeasonSites> seasons, int at) {
-    Optional<Site> site = seasons.get(at).dominant();
+    return streak(seasons.subList(0, at + 1).stream().map(SeasonSites::dominant).toList());
+  }
+
+  /** Of the last of them. */
+  private static int streak(List<Optional<Site>> dominant) {
+    int last = dominant.size() - 1;
+    Optional<Site> site = dominant.get(last);
     int n = 0;
-    for (int i = at; i >= 0 && site.isPresent() && seasons.get(i).dominant().equals(site); i--) {
+    for (int i = last; i >= 0 && site.isPresent() && dominant.get(i).equals(site); i--) {
       n++;
     }
     return n;

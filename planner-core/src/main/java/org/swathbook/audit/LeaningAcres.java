@@ -1,8 +1,8 @@
 package org.swathbook.audit;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.swathbook.program.FieldId;
 
 /**
@@ -14,25 +14,26 @@ import org.swathbook.program.FieldId;
 public record LeaningAcres(double acres, double onNone, double onOne) {
 
   /** Of every field the weed that met fewest in the last season. */
-  static LeaningAcres of(List<Leaning> weeds) {
-    Map<FieldId, Leaning> fewest = new LinkedHashMap<>();
+  static LeaningAcres of(List<LastSites> weeds) {
+    // By field, so that the sums are the same in whatever order the weeds stand.
+    SortedMap<FieldId, LastSites> fewest = new TreeMap<>();
     weeds.forEach(l -> fewest.merge(l.field(), l, LeaningAcres::fewer));
     double all = 0;
     double none = 0;
     double one = 0;
-    for (Leaning l : fewest.values()) {
+    for (LastSites l : fewest.values()) {
       all += l.acres();
-      none += l.lastEffective() == 0 ? l.acres() : 0;
-      one += l.lastEffective() == 1 ? l.acres() : 0;
+      none += l.effective() == 0 ? l.acres() : 0;
+      one += l.effective() == 1 ? l.acres() : 0;
     }
     return new LeaningAcres(all, none, one);
   }
 
-  private static Leaning fewer(Leaning a, Leaning b) {
-    if (a.lastSeason() != b.lastSeason()) {
-      return a.lastSeason() > b.lastSeason() ? a : b;
+  private static LastSites fewer(LastSites a, LastSites b) {
+    if (a.season() != b.season()) {
+      return a.season() > b.season() ? a : b;
     }
-    return b.lastEffective() < a.lastEffective() ? b : a;
+    return b.effective() < a.effective() ? b : a;
   }
 
   public double onOnePct() {

@@ -1,6 +1,5 @@
 package org.swathbook.audit;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,11 +11,9 @@ import org.swathbook.book.Field;
 import org.swathbook.book.Journal;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.Scouting;
+import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropId;
-import org.swathbook.growth.SharedOutdoors;
-import org.swathbook.growth.TraceBuilder;
-import org.swathbook.growth.TraceSet;
 import org.swathbook.ledger.Ledger;
 import org.swathbook.program.FieldId;
 import org.swathbook.weather.StationWeather;
@@ -104,9 +101,22 @@ final class PastBook {
 
   /** A book of that season that holds this field alone. */
   static Book of(Book book, Field field, PastSeason row) {
-    Map<CropId, CropEconomics> crops = new LinkedHashMap<>(book.crops());
-    // Money is read by nobody here; a crop that is grown no more needs no price in the book.
-    crops.putIfAbsent(row.crop(), new CropEconomics(1, field.yieldGoalBuPerAcre()));
+    return of(book, field, row, book.weedsOf(field.id()), journal(book, field, row));
+  }
+
+  /** The same with these weeds, in which nothing was sprayed. */
+  static Book unsprayed(Book book, Field field, PastSeason row, List<WeedPressure> weeds) {
+    return of(book, field, row, weeds, Journal.EMPTY);
+  }
+
+  private static Book of(
+      Book book, Field field, PastSeason row, List<WeedPressure> weeds, Journal journal) {
+    Map<CropId, CropEconomics> crops = book.crops();
+    if (!crops.containsKey(row.crop())) {
+      // Money is read by nobody here; a crop that is grown no more needs no price in the book.
+      crops = new LinkedHashMap<>(crops);
+      crops.put(row.crop(), new CropEconomics(1, field.yieldGoalBuPerAcre()));
+    }
     return new Book(
         book.name(),
         row.season(),
@@ -116,8 +126,8 @@ final class PastBook {
         book.passCost(),
         book.resprayExtra(),
         List.of(field),
-        book.weedsOf(field.id()),
-        journal(book, field, row),
+        weeds,
+        journal,
         book.pastSeasons(),
         book.prices(),
         book.stations(),
@@ -208,16 +218,5 @@ final class PastBook {
                     Optional.of(a.position().strip()),
                     0))
         .toList();
-  }
-
-  /** The outdoors of that very season; empty when the station does not have all of its days. */
-  static Optional<TraceSet> trace(Book past, Field field, SharedOutdoors outdoors) {
-    boolean planted =
-        !field.plantDate().isBefore(LocalDate.of(past.season() - 1, 9, 1))
-            && !field.plantDate().isAfter(LocalDate.of(past.season(), 10, 31));
-    if (!planted || !past.station(field).scenarioYears().contains(past.season())) {
-      return Optional.empty();
-    }
-    return Optional.of(TraceBuilder.ofSeason(past, field, outdoors));
   }
 }

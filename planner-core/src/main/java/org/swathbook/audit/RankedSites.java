@@ -1,6 +1,7 @@
 package org.swathbook.audit;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * A season of a weed on a field with its place among all fields.
@@ -10,8 +11,12 @@ import java.util.Optional;
  *     to 1; empty in the first. To be shown, never praised: in Evans et al. 2016 (Pest Management
  *     Science 72) it went with more resistance
  * @param rank of the field and weed, from 1, the one that leans most first; all its seasons share
- *     it
+ *     it. Empty in a long book for a weed of a told field that comes behind all that are ranked
  * @param reason why, in words
  */
 public record RankedSites(
-    SeasonSites sites, int streakYears, Optional<Double> turnover, int rank, String reason) {}
+    SeasonSites sites,
+    int streakYears,
+    Optional<Double> turnover,
+    OptionalInt rank,
+    String reason) {}

@@ -22,10 +22,9 @@ import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Say;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
 import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.SitesMet;
 import org.swathbook.season.WeedOutcome;
 
 /** The driver weeds of one field in one season of the journal. */
@@ -50,6 +49,8 @@ final class SeasonAudit {
   private record Tank(LocalDate date, String id) {}
 
   private final Book past;
+  private final List<WeedPressure> drivers;
+  private final boolean lean;
   private final Field field;
   private final PastSeason row;
   private final Map<Tank, List<Application>> tanks = new LinkedHashMap<>();
@@ -59,8 +60,18 @@ final class SeasonAudit {
   private final List<String> notWalked = new ArrayList<>();
 
   private SeasonAudit(Book book, Field today, PastSeason row) {
+    this(book, today, row, false);
+  }
+
+  /**
+   * @param lean with the driver weeds alone, and without the journal before the season
+   */
+  private SeasonAudit(Book book, Field today, PastSeason row, boolean lean) {
     this.field = PastBook.field(book, today, row);
-    this.past = PastBook.of(book, field, row);
+    this.drivers = drivers(book, field, row);
+    this.past =
+        lean ? PastBook.unsprayed(book, field, row, drivers) : PastBook.of(book, field, row);
+    this.lean = lean;
     this.row = row;
     for (Application a : book.journal().of(field.id())) {
       if (a.season() == row.season()) {
@@ -102,12 +113,13 @@ final class SeasonAudit {
                 trace.get(),
                 shared.kernel(past, trace.get()),
                 made,
-                audit.drivers())),
+                audit.drivers)),
         audit.notes);
   }
 
-  private List<WeedPressure> drivers() {
-    return past.weedsOf(field.id()).stream()
+  /** Driver weeds that the season's row names, or all where it names none. */
+  static List<WeedPressure> drivers(Book book, Field field, PastSeason row) {
+    return book.weedsOf(field.id()).stream()
         .filter(w -> w.driver().isDriver())
         .filter(w -> row.weeds().isEmpty() || row.weeds().contains(w.weed().id()))
         .toList();
@@ -118,11 +130,34 @@ final class SeasonAudit {
     SeasonAudit audit = new SeasonAudit(book, today, row);
     Optional<TraceSet> trace = audit.trace(shared);
     Optional<SeasonOutcome> outcome = trace.map(t -> audit.walk(shared.kernel(audit.past, t)));
-    List<SeasonSites> sites = audit.drivers().stream().map(w -> audit.sites(w, outcome)).toList();
+    List<SeasonSites> sites = new ArrayList<>();
+    for (WeedPressure w : audit.drivers) {
+      Optional<WeedOutcome> of = outcome.map(o -> o.weed(w.weed().id()));
+      sites.add(audit.sites(w, outcome.map(o -> SitesMet.of(o, w.weed().id())), of));
+    }
     return new Result(
         sites,
         trace.map(t -> audit.judged(t, outcome.orElseThrow())).orElse(List.of()),
         audit.unjudged);
+  }
+
+  /**
+   * The same without what fields are not ranked by: no rules are asked, the season is walked on its
+   * driver weeds alone, and what hangs on a single site is left open.
+   */
+  static Result figures(Book book, Field today, PastSeason row, SharedTraces shared) {
+    SeasonAudit audit = new SeasonAudit(book, today, row, true);
+    List<WeedPressure> drivers = audit.drivers;
+    Optional<List<SitesMet>> met =
+        audit
+            .trace(shared)
+            .map(t -> SitesMet.of(shared.kernel(audit.past, t), audit.walkedPasses()));
+    List<SeasonSites> sites = new ArrayList<>();
+    for (int w = 0; w < drivers.size(); w++) {
+      int at = w;
+      sites.add(audit.sites(drivers.get(w), met.map(m -> m.get(at)), Optional.empty()));
+    }
+    return new Result(sites, List.of(), audit.unjudged);
   }
 
   /** What the rules say of all passes, those on a part of the field too. */
@@ -164,21 +199,43 @@ final class SeasonAudit {
   }
 
   private Optional<TraceSet> trace(SharedTraces shared) {
-    if (row.plantDate().isEmpty()) {
-      notWalked("seasons.csv has no planting date");
+    Optional<String> why = notWalkable(past, field, row, shared);
+    why.ifPresent(this::notWalked);
+    if (why.isPresent()) {
       return Optional.empty();
     }
-    Optional<TraceSet> trace = shared.of(past, field);
-    if (trace.isEmpty()) {
-      notWalked(
-          "station "
-              + field.station()
-              + " has no full weather of that season, or it was planted outside it");
+    return Optional.of(lean ? shared.once(past, field) : shared.of(past, field));
+  }
+
+  /** Why a season cannot be walked; empty when it can. */
+  private static Optional<String> notWalkable(
+      Book book, Field field, PastSeason row, SharedTraces shared) {
+    if (row.plantDate().isEmpty()) {
+      return Optional.of("seasons.csv has no planting date");
     }
-    return trace;
+    return shared.has(book, field, row.plantDate().get(), row.season())
+        ? Optional.empty()
+        : Optional.of(
+            "station "
+                + field.station()
+                + " has no full weather of that season, or it was planted outside it");
+  }
+
+  /** Why a season is not judged by rules; empty where it is. */
+  static List<String> unjudged(Book book, Field field, PastSeason row, SharedTraces shared) {
+    return notWalkable(book, field, row, shared).map(why -> unjudged(row, why)).stream().toList();
+  }
+
+  private static String unjudged(PastSeason row, String why) {
+    return row.season() + " is not judged by rules, for " + why + ".";
   }
 
   private SeasonOutcome walk(Kernel kernel) {
+    Program program = new Program("As sprayed in " + row.season(), field.id(), walkedPasses());
+    return SeasonWalk.walkMade(past, kernel, program);
+  }
+
+  private List<Pass> walkedPasses() {
     List<Pass> passes = new ArrayList<>();
     tanks.forEach(
         (tank, rows) -> {
@@ -189,8 +246,7 @@ final class SeasonAudit {
                     Mix.of(rows.stream().map(Application::dose).toList())));
           }
         });
-    Program program = new Program("As sprayed in " + row.season(), field.id(), passes);
-    return SeasonWalk.walkMade(past, kernel, program);
+    return passes;
   }
 
   private void notWalked(String why) {
@@ -199,7 +255,7 @@ final class SeasonAudit {
         "Not walked, for "
             + why
             + ": sites go by the response table, and what emergence met is not known.");
-    unjudged.add(row.season() + " is not judged by rules, for " + why + ".");
+    unjudged.add(unjudged(row, why));
   }
 
   /** The walk ends at harvest, and begins with the weather year. */
@@ -208,7 +264,10 @@ final class SeasonAudit {
         && !date.isAfter(field.harvestDate().orElse(LocalDate.of(row.season(), 10, 31)));
   }
 
-  private SeasonSites sites(WeedPressure weed, Optional<SeasonOutcome> outcome) {
+  /**
+   * @param of what else a walk tells of the weed; empty where it is not asked
+   */
+  private SeasonSites sites(WeedPressure weed, Optional<SitesMet> met, Optional<WeedOutcome> of) {
     SortedSet<Site> applied = new TreeSet<>();
     List<SprayedPass> passes = new ArrayList<>();
     List<String> said = new ArrayList<>(notes);
@@ -218,8 +277,8 @@ final class SeasonAudit {
       Tank tank = t.getKey();
       t.getValue()
           .forEach(a -> a.dose().actives().forEach(d -> applied.add(d.ingredient().site())));
-      if (outcome.isPresent() && isWalked(tank.date())) {
-        passes.add(walked(tank, outcome.get().passes().get(walked++), weed));
+      if (met.isPresent() && isWalked(tank.date())) {
+        passes.add(walked(tank, met.get().passes().get(walked++)));
       } else {
         passes.add(
             new SprayedPass(
@@ -229,7 +288,7 @@ final class SeasonAudit {
                 table.foliar(t.getValue()),
                 table.soil(t.getValue()),
                 true));
-        if (outcome.isPresent()) {
+        if (met.isPresent()) {
           said.add(
               "The pass of "
                   + Say.date(tank.date())
@@ -238,7 +297,6 @@ final class SeasonAudit {
         }
       }
     }
-    Optional<WeedOutcome> of = outcome.map(o -> o.weed(weed.weed().id()));
     of.filter(w -> !w.unknownActives().isEmpty())
         .ifPresent(
             w ->
@@ -252,7 +310,7 @@ final class SeasonAudit {
         row.season(),
         applied,
         passes,
-        of.map(w -> new SeasonSites.Met(w.metNonePct(), w.metOnePct(), w.metTwoOrMorePct())),
+        met.map(w -> new SeasonSites.Met(w.metNonePct(), w.metOnePct(), w.metTwoOrMorePct())),
         of.flatMap(
             w ->
                 w.weakestSite()
@@ -263,13 +321,13 @@ final class SeasonAudit {
         said);
   }
 
-  private static SprayedPass walked(Tank tank, PassOutcome pass, WeedPressure weed) {
-    PassWeed w =
-        pass.weeds().stream()
-            .filter(x -> x.weed().equals(weed.weed().id()))
-            .findFirst()
-            .orElseThrow();
+  private static SprayedPass walked(Tank tank, SitesMet.OfPass pass) {
     return new SprayedPass(
-        tank.date(), tank.id(), w.stands(), w.stands() ? w.foliar() : List.of(), w.soil(), false);
+        tank.date(),
+        tank.id(),
+        pass.stands(),
+        pass.stands() ? pass.foliar() : List.of(),
+        pass.soil(),
+        false);
   }
 }

@@ -3,9 +3,12 @@ package org.swathbook.audit;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.Book;
 import org.swathbook.book.DriverKind;
@@ -18,6 +21,7 @@ import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.SharedOutdoors;
+import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SharedKernels;
@@ -29,11 +33,18 @@ import org.swathbook.season.SharedKernels;
  * several threads may use it.
  */
 final class SharedTraces {
+  /** Fields by weather and soil, so that those that share them stand side by side. */
+  static final Comparator<Field> BY_OUTDOORS =
+      Comparator.comparing(Field::station)
+          .thenComparing(f -> f.soilTextures().stream().map(SoilTexture::name).toList().toString())
+          .thenComparingDouble(f -> f.latitude().orElse(0));
+
   /** So many are kept; a field whose like comes later has its own made again. */
   private static final int KEPT = 1000;
 
-  private final Cache<Same, Optional<TraceSet>> known =
+  private final Cache<Same, TraceSet> known =
       Caffeine.newBuilder().maximumSize(KEPT).executor(Runnable::run).build();
+  private final Map<String, List<Integer>> fullYears = new ConcurrentHashMap<>();
   private final SharedOutdoors outdoors = new SharedOutdoors();
   private final SharedKernels kernels;
 
@@ -69,12 +80,28 @@ final class SharedTraces {
     return Kernel.of(past, traces, kernels);
   }
 
-  /** The outdoors of that very season; empty when the station does not have all of its days. */
-  Optional<TraceSet> of(Book past, Field field) {
+  /**
+   * Whether the outdoors of a season is known: the station has all of its days, and it was planted
+   * in them.
+   */
+  boolean has(Book book, Field field, LocalDate planted, int season) {
+    return !planted.isBefore(LocalDate.of(season - 1, 9, 1))
+        && !planted.isAfter(LocalDate.of(season, 10, 31))
+        && fullYears
+            .computeIfAbsent(field.station(), k -> book.station(field).scenarioYears())
+            .contains(season);
+  }
+
+  /** The outdoors of the book's very season, which {@link #has} found to be known. */
+  TraceSet of(Book past, Field field) {
     List<WeedPressure> weeds = past.weedsOf(field.id());
-    return known
-        .get(same(past, field, weeds), k -> PastBook.trace(past, field, outdoors))
-        .map(t -> new TraceSet(field, t.crop(), weeds, t.years()));
+    TraceSet same = known.get(same(past, field, weeds), k -> once(past, field));
+    return new TraceSet(field, same.crop(), weeds, same.years());
+  }
+
+  /** The same, not kept for another field. */
+  TraceSet once(Book past, Field field) {
+    return TraceBuilder.ofSeason(past, field, outdoors);
   }
 
   private static Same same(Book past, Field field, List<WeedPressure> weeds) {

@@ -1,14 +1,14 @@
 package org.swathbook.audit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
+import java.util.OptionalInt;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.swathbook.book.Book;
@@ -47,8 +47,8 @@ public record SiteAudit(
   private static final int FIELDS_TOLD = 1000;
 
   /**
-   * Of a longer book the figures by which fields are ranked are kept of all, and everything is told
-   * of so many that lean most, which are walked once more for that.
+   * Of a longer book everything is told of so many that lean most; of the others no more is walked
+   * than it takes to know that these do.
    */
   private static final int WORST_TOLD = 200;
 
@@ -59,67 +59,97 @@ public record SiteAudit(
   static SiteAudit of(Book book, List<Field> fields, int told) {
     FieldBooks books = new FieldBooks(book);
     SharedTraces shared = new SharedTraces(book.catalog());
-    boolean all = fields.size() <= told;
     // Fields do not know of each other; the results keep their order.
-    List<FieldAudit> audits =
-        fields.parallelStream()
-            .map(f -> FieldAudit.of(books.of(f), f, shared))
-            .map(a -> all ? a : a.withoutDetails())
-            .toList();
-    List<Leaning> order = new ArrayList<>();
-    audits.forEach(a -> order.addAll(a.leanings()));
-    order.sort(Leaning.WORST_FIRST);
-    List<FieldAudit> open = all ? audits : again(audits, worst(order, told), books, shared);
+    if (fields.size() <= told) {
+      List<FieldAudit> audits =
+          fields.parallelStream().map(f -> FieldAudit.of(books.of(f), f, shared)).toList();
+      List<Leaning> order = new ArrayList<>();
+      audits.forEach(a -> order.addAll(a.leanings()));
+      order.sort(Leaning.WORST_FIRST);
+      return of(
+          fields,
+          new LongOrder(order, List.of(), audits),
+          order.stream().map(Leaning::last).toList(),
+          audits.stream().flatMap(a -> a.silent().stream()).toList(),
+          List.of());
+    }
+    List<SeasonBySeason> all = lastSeasons(fields, books, shared);
+    return of(
+        fields,
+        LongOrder.of(all, told, books::of, shared),
+        all.stream().flatMap(f -> f.last().stream()).toList(),
+        all.stream().flatMap(f -> f.silent().stream()).toList(),
+        List.of(leftOut(fields.size(), told)));
+  }
+
+  /** Fields that share weather and soil are walked one after the other: their days are kept. */
+  private static List<SeasonBySeason> lastSeasons(
+      List<Field> fields, FieldBooks books, SharedTraces shared) {
+    List<Integer> places = new ArrayList<>();
+    for (int i = 0; i < fields.size(); i++) {
+      places.add(i);
+    }
+    places.sort(Comparator.comparing(fields::get, SharedTraces.BY_OUTDOORS));
+    SeasonBySeason[] out = new SeasonBySeason[fields.size()];
+    places.parallelStream()
+        .forEach(
+            i -> {
+              Field field = fields.get(i);
+              Book own = books.of(field);
+              out[i] = new SeasonBySeason(own, field, shared);
+              if (!out[i].isWhole()) {
+                out[i].walkNext(own, shared);
+              }
+            });
+    return List.of(out);
+  }
+
+  private static SiteAudit of(
+      List<Field> fields,
+      LongOrder order,
+      List<LastSites> last,
+      List<String> silent,
+      List<String> notes) {
     Map<FieldId, FieldAudit> details = new HashMap<>();
-    open.forEach(a -> details.put(a.today().id(), a));
+    order.told().forEach(a -> details.put(a.today().id(), a));
     List<RankedSites> ranked = new ArrayList<>();
-    for (int i = 0; i < order.size(); i++) {
-      Leaning l = order.get(i);
+    for (int i = 0; i < order.ranked().size(); i++) {
+      Leaning l = order.ranked().get(i);
       FieldAudit of = details.get(l.field());
       if (of != null) {
-        ranked.addAll(ranked(Objects.requireNonNull(of.sites().get(l.weed())), i + 1));
+        ranked.addAll(
+            ranked(Objects.requireNonNull(of.sites().get(l.weed())), OptionalInt.of(i + 1)));
       }
+    }
+    for (Leaning l : order.others()) {
+      FieldAudit of = Objects.requireNonNull(details.get(l.field()));
+      ranked.addAll(ranked(Objects.requireNonNull(of.sites().get(l.weed())), OptionalInt.empty()));
     }
     return new SiteAudit(
         ranked,
-        LeaningAcres.of(order),
-        growers(fields, order),
-        open.stream().flatMap(a -> a.findings().stream()).toList(),
-        audits.stream().flatMap(a -> a.silent().stream()).toList(),
-        all ? List.of() : List.of(leftOut(fields.size(), told)));
-  }
-
-  private static Set<FieldId> worst(List<Leaning> order, int told) {
-    Set<FieldId> out = new HashSet<>();
-    for (Leaning l : order) {
-      if (out.size() < told) {
-        out.add(l.field());
-      }
-    }
-    return out;
-  }
-
-  private static List<FieldAudit> again(
-      List<FieldAudit> audits, Set<FieldId> which, FieldBooks books, SharedTraces shared) {
-    return audits.parallelStream()
-        .map(FieldAudit::today)
-        .filter(f -> which.contains(f.id()))
-        .map(f -> FieldAudit.of(books.of(f), f, shared))
-        .toList();
+        LeaningAcres.of(last),
+        growers(fields, last),
+        order.told().stream().flatMap(a -> a.findings().stream()).toList(),
+        silent,
+        notes);
   }
 
   private static String leftOut(int fields, int told) {
     return "All "
         + fields
-        + " fields are ranked and counted in the acres; seasons and findings are told of the "
+        + " fields are counted in the acres, by their last seasons. Seasons and findings are told of"
+        + " the "
         + told
-        + " that lean most. Name a field to see its own.";
+        + " that lean most, with their places among all. Of the others seasons are walked only as"
+        + " far as it takes to know that they lean less, and the rules are not asked. A driver weed"
+        + " of a told field that leans less than what is ranked has no place. Name a field to see"
+        + " its own.";
   }
 
-  private static Map<String, LeaningAcres> growers(List<Field> fields, List<Leaning> order) {
-    Map<FieldId, List<Leaning>> byField = new HashMap<>();
-    order.forEach(l -> byField.computeIfAbsent(l.field(), k -> new ArrayList<>()).add(l));
-    Map<String, List<Leaning>> byGrower = new LinkedHashMap<>();
+  private static Map<String, LeaningAcres> growers(List<Field> fields, List<LastSites> last) {
+    Map<FieldId, List<LastSites>> byField = new HashMap<>();
+    last.forEach(l -> byField.computeIfAbsent(l.field(), k -> new ArrayList<>()).add(l));
+    Map<String, List<LastSites>> byGrower = new LinkedHashMap<>();
     for (Field f : fields) {
       byGrower
           .computeIfAbsent(f.grower(), g -> new ArrayList<>())
@@ -130,7 +160,7 @@ public record SiteAudit(
     return out;
   }
 
-  private static List<RankedSites> ranked(List<SeasonSites> seasons, int rank) {
+  private static List<RankedSites> ranked(List<SeasonSites> seasons, OptionalInt rank) {
     String reason = LeaningWords.of(seasons, Leaning.streak(seasons, seasons.size() - 1));
     List<RankedSites> out = new ArrayList<>();
     for (int i = 0; i < seasons.size(); i++) {

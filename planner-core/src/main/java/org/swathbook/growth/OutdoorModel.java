@@ -1,90 +1,48 @@
 package org.swathbook.growth;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.swathbook.weather.WeatherDay;
 
 /**
- * A field's soil and weeds through one weather year, day by day. Every day, all rates are taken
- * from the states of the evening before and the weather of the day, and only then are the states
- * moved on; so no model sees another one half moved. The topsoil alone goes ahead of the others:
- * its mean temperature of a day is, by its equation, already that of this day.
+ * The weeds of a field through one weather year, day by day, on a soil whose course is known. Every
+ * day, all rates are taken from the states of the evening before and what the day brings, and only
+ * then are the states moved on. No weed reads the state of another, nor do plants read that of the
+ * seeds, so each goes through the year by itself.
  */
 final class OutdoorModel {
-  private final Topsoil topsoil;
-  private final SoilAge age;
   private final List<Seedlings> seedlings;
   private final List<WeedGrowth> growth;
 
-  /** Where everything stands at the end of a day; weeds in the order of the field. */
-  private record State(
-      Topsoil.State soil,
-      SoilAge.State age,
-      List<Seedlings.State> seedlings,
-      List<WeedGrowth.State> growth) {}
-
-  /** What a day changes but for the topsoil. */
-  private record Rates(
-      SoilAge.Rates age, List<Seedlings.Rates> seedlings, List<WeedGrowth.Rates> growth) {}
-
-  OutdoorModel(Topsoil topsoil, SoilAge age, List<Seedlings> seedlings, List<WeedGrowth> growth) {
-    this.topsoil = topsoil;
-    this.age = age;
+  /** Weeds in the order of the field. */
+  OutdoorModel(List<Seedlings> seedlings, List<WeedGrowth> growth) {
     this.seedlings = List.copyOf(seedlings);
     this.growth = List.copyOf(growth);
   }
 
-  OutdoorYear run(List<WeatherDay> days, CanopyClock canopy) {
-    int weeds = seedlings.size();
-    OutdoorYear year = new OutdoorYear(weeds, days.size());
-    State state = before(days.get(0));
-    for (int d = 0; d < days.size(); d++) {
-      WeatherDay weather = days.get(d);
-      Topsoil.State soil = topsoil.integrate(state.soil, topsoil.rates(state.soil, weather));
-      OutdoorDay today =
-          new OutdoorDay(
-              d,
-              weather,
-              RainClock.rainMm(days, d),
-              soil.temperature().meanC(),
-              topsoil.relativeWater(soil),
-              canopy.isClosed(d));
-      Rates rates = rates(state, today);
-      state = integrate(state, soil, rates);
-      year.soilAge[d] = state.age.days();
-      for (int w = 0; w < weeds; w++) {
-        year.emerging[w][d] = rates.seedlings.get(w).emerging();
-        year.thermal[w][d] = state.growth.get(w).heat();
-      }
+  OutdoorYear run(SoilCourse soil, CanopyClock canopy) {
+    OutdoorYear year = new OutdoorYear(seedlings.size(), soil.days());
+    for (int w = 0; w < seedlings.size(); w++) {
+      comeUp(seedlings.get(w), soil, canopy, year.emerging[w]);
+      grow(growth.get(w), soil, canopy, year.thermal[w]);
     }
     return year;
   }
 
-  private State before(WeatherDay first) {
-    return new State(
-        topsoil.before(first),
-        age.before(),
-        seedlings.stream().map(Seedlings::before).toList(),
-        growth.stream().map(WeedGrowth::before).toList());
+  private static void comeUp(
+      Seedlings model, SoilCourse soil, CanopyClock canopy, double[] emerging) {
+    Seedlings.State state = model.before();
+    for (int d = 0; d < emerging.length; d++) {
+      Seedlings.Rates rates = model.rates(state, soil.on(d, canopy.isClosed(d)));
+      state = model.integrate(state, rates);
+      emerging[d] = rates.emerging();
+    }
   }
 
-  private Rates rates(State yesterday, OutdoorDay today) {
-    List<Seedlings.Rates> coming = new ArrayList<>();
-    List<WeedGrowth.Rates> growing = new ArrayList<>();
-    for (int w = 0; w < seedlings.size(); w++) {
-      coming.add(seedlings.get(w).rates(yesterday.seedlings.get(w), today));
-      growing.add(growth.get(w).rates(today.weather(), today.canopyClosed()));
+  private static void grow(
+      WeedGrowth model, SoilCourse soil, CanopyClock canopy, double[] thermal) {
+    WeedGrowth.State state = model.before();
+    for (int d = 0; d < thermal.length; d++) {
+      state = model.integrate(state, model.rates(soil.on(d, canopy.isClosed(d))));
+      thermal[d] = state.heat();
     }
-    return new Rates(age.rates(today.soilC(), today.relativeWater()), coming, growing);
-  }
-
-  private State integrate(State yesterday, Topsoil.State soil, Rates rates) {
-    List<Seedlings.State> waiting = new ArrayList<>();
-    List<WeedGrowth.State> grown = new ArrayList<>();
-    for (int w = 0; w < seedlings.size(); w++) {
-      waiting.add(seedlings.get(w).integrate(yesterday.seedlings.get(w), rates.seedlings.get(w)));
-      grown.add(growth.get(w).integrate(yesterday.growth.get(w), rates.growth.get(w)));
-    }
-    return new State(soil, age.integrate(yesterday.age, rates.age), waiting, grown);
   }
 }

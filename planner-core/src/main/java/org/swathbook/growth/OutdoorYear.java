@@ -1,10 +1,7 @@
 package org.swathbook.growth;
 
-/** A field's soil and weeds by day, as {@link OutdoorModel} wrote them down. */
+/** A field's weeds by day, as {@link OutdoorModel} wrote them down. */
 final class OutdoorYear {
-  /** Stated-length days to the end of each day. */
-  final double[] soilAge;
-
   /** By weed: share of the season's plants that comes up on each day. */
   final double[][] emerging;
 
@@ -12,7 +9,6 @@ final class OutdoorYear {
   final double[][] thermal;
 
   OutdoorYear(int weeds, int days) {
-    this.soilAge = new double[days];
     this.emerging = new double[weeds][days];
     this.thermal = new double[weeds][days];
   }

@@ -5,19 +5,52 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.book.HouseRules;
+import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.Emergence;
+import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.ThermalClock;
+import org.swathbook.measure.Quantity;
+import org.swathbook.measure.Unit;
+import org.swathbook.weather.SprayDays;
+import org.swathbook.weather.StationWeather;
 import org.swathbook.weather.WeatherDay;
 
 /**
  * Heat of the days of one weather year, and what it makes ready to come up: the same on every field
- * that has these days, whatever its soil and crop. Each is computed when first asked for; several
- * threads may ask.
+ * that has these days, whatever its soil and crop. With it what fields of one soil, and fields of
+ * one crop and planting day, have in common in such a year. Each is computed when first asked for;
+ * several threads may ask.
  */
 final class SeasonHeat {
+  /** Fields of one soil mostly come one after the other where there are many. */
+  private static final int SOILS_KEPT = 4;
+
+  /** Crops by planting day. */
+  private static final int CROPS_KEPT = 80;
+
   private final List<WeatherDay> days;
   private final Map<ThermalClock, ByDay> byClock = new ConcurrentHashMap<>();
   private final Map<Emergence, Ready> ready = new ConcurrentHashMap<>();
+
+  // Keys of several things are lists of them: as records they would have to be linked at every
+  // start.
+  private final Kept<List<Object>, SoilCourse> soils = new Kept<>(SOILS_KEPT);
+  private final Kept<List<Object>, CropCourse> crops = new Kept<>(CROPS_KEPT);
+
+  /** By the rules of the book that asks; there is one at a time. */
+  private volatile @Nullable HouseDays sprayDays;
+
+  private static final class HouseDays {
+    private final HouseRules house;
+    private final boolean[] suitable;
+
+    HouseDays(HouseRules house, boolean[] suitable) {
+      this.house = house;
+      this.suitable = suitable;
+    }
+  }
 
   /** A figure of each day. */
   static final class ByDay {
@@ -52,6 +85,47 @@ final class SeasonHeat {
   ByDay of(ThermalClock clock) {
     return byClock.computeIfAbsent(
         clock, c -> new ByDay(days.stream().mapToDouble(day -> ThermalTime.of(c, day)).toArray()));
+  }
+
+  /** A soil of the station through these days, with no water but rain. */
+  SoilCourse soil(SoilTexture texture, double latitude, Topsoil topsoil, SoilAge age) {
+    return soils.get(List.of(texture, latitude), k -> SoilCourse.of(days, topsoil, age));
+  }
+
+  /** A crop that nobody has looked at. */
+  CropCourse crop(Crop crop, int plantingDay) {
+    return crops.get(
+        List.of(crop.id(), plantingDay),
+        k -> CropCourse.of(crop, new CropClock(crop, days, plantingDay)));
+  }
+
+  /** Days on which a sprayer can work; not to be written to. */
+  boolean[] sprayDays(HouseRules house, StationWeather station) {
+    HouseDays known = sprayDays;
+    if (known == null || !known.house.equals(house)) {
+      known = new HouseDays(house, findSprayDays(house, station));
+      sprayDays = known;
+    }
+    return known.suitable;
+  }
+
+  private boolean[] findSprayDays(HouseRules house, StationWeather station) {
+    SprayDays rule =
+        new SprayDays(
+            house.suitableRainMm(),
+            house.suitableRainBeforeMm(),
+            house::suitableShare,
+            new Quantity(house.windMaxMph(), Unit.MILE_PER_HOUR).in(Unit.METRE_PER_SECOND));
+    boolean[] out = new boolean[days.size()];
+    for (int d = 0; d < out.length; d++) {
+      LocalDate date = days.get(d).date();
+      double before =
+          d > 0
+              ? days.get(d - 1).rainMm()
+              : station.find(date.minusDays(1)).map(WeatherDay::rainMm).orElse(0.0);
+      out[d] = rule.suitable(days.get(d), before);
+    }
+    return out;
   }
 
   Ready ready(Emergence emergence) {

@@ -15,7 +15,7 @@ import org.swathbook.weather.StationWeather;
  */
 public final class SharedOutdoors {
   private static final int SOILS_KEPT = 500;
-  private static final int SEASONS_KEPT = 1000;
+  private static final int SEASONS_KEPT = 200;
 
   private final Map<List<Object>, SoilAge.Parameters> known = new ConcurrentHashMap<>();
 

@@ -6,16 +6,12 @@ import java.util.List;
 import java.util.SortedMap;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.book.HouseRules;
 import org.swathbook.book.Tillage;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.SoilTexture;
-import org.swathbook.measure.Quantity;
-import org.swathbook.measure.Unit;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
-import org.swathbook.weather.SprayDays;
 import org.swathbook.weather.StationWeather;
 import org.swathbook.weather.WeatherDay;
 
@@ -129,9 +125,9 @@ public final class TraceBuilder {
       checkPlanting(field, book.season(), year, days.days());
       weathers.add(new YearsWeather(year, days));
     }
-    // Side by side: no year reads another.
+    // Side by side: no year reads another. One alone is not worth handing around.
     List<FieldOutdoors.Year> out =
-        weathers.parallelStream()
+        (weathers.size() == 1 ? weathers.stream() : weathers.parallelStream())
             .map(y -> year(book, field, crop, weeds, y.year(), y.days(), topsoil, age, seen))
             .toList();
     return new FieldOutdoors(field, crop, weeds, book.season(), seen, out);
@@ -196,18 +192,27 @@ public final class TraceBuilder {
     List<WeatherDay> weather = heat.days();
     List<WeatherDay> days = scouted.watered(weather);
     int harvestDay = harvestDay(field, season, year, days.size());
-    CropClock clock = new CropClock(crop, days, plantingDay, scouted.stages(crop));
+    SortedMap<Integer, Integer> stages = scouted.stages(crop);
+    CropCourse course =
+        stages.isEmpty()
+            ? heat.crop(crop, plantingDay)
+            : CropCourse.of(crop, new CropClock(crop, days, plantingDay, stages));
+    CropClock clock = course.clock();
     CanopyClock canopy = new CanopyClock(crop, field, clock, harvestDay);
     SeasonTrace.Daily daily = new SeasonTrace.Daily(days.size());
-    fillCrop(daily, crop, clock, canopy, harvestDay, scouted.cropHeightsCm());
+    fillCrop(daily, course, canopy, harvestDay, scouted.cropHeightsCm());
     // Water from a pivot is no weather that holds a sprayer back.
-    fillSprayDays(daily, weather, book.house(), book.station(field));
+    boolean[] sprayable = heat.sprayDays(book.house(), book.station(field));
+    System.arraycopy(sprayable, 0, daily.sprayable, 0, sprayable.length);
 
     boolean tilled = field.tillage() == Tillage.TILLED;
+    SoilCourse soil =
+        days == weather
+            ? heat.soil(texture(field), latitude(field), topsoil, age)
+            : SoilCourse.of(days, topsoil, age);
     OutdoorYear outdoors =
-        model(weeds, heat, tilled ? plantingDay : days.size(), texture(field), topsoil, age)
-            .run(days, canopy);
-    fillSoil(daily, days, outdoors.soilAge);
+        model(weeds, heat, tilled ? plantingDay : days.size(), texture(field)).run(soil, canopy);
+    fillSoil(daily, days, soil);
     List<CohortSet> cohorts = new ArrayList<>();
     List<Integer> neededUntil = new ArrayList<>();
     for (int w = 0; w < weeds.size(); w++) {
@@ -238,62 +243,41 @@ public final class TraceBuilder {
 
   private static void fillCrop(
       SeasonTrace.Daily daily,
-      Crop crop,
-      CropClock clock,
+      CropCourse crop,
       CanopyClock canopy,
       int harvestDay,
       SortedMap<Integer, Double> seenCm) {
-    CropHeight height = new CropHeight(crop);
+    double[] stage = crop.clock().stage();
     double above = 0;
     for (int d = 0; d < daily.stage.length; d++) {
-      daily.stage[d] = clock.stage()[d];
-      double modelledCm = height.cm(daily.stage[d]);
+      daily.stage[d] = stage[d];
+      double modelledCm = crop.heightCm()[d];
       // From the height that was seen on it grows as the model does.
-      above = seenCm.containsKey(d) ? seenCm.getOrDefault(d, 0.0) - modelledCm : above;
+      above =
+          !seenCm.isEmpty() && seenCm.containsKey(d)
+              ? seenCm.getOrDefault(d, 0.0) - modelledCm
+              : above;
       daily.cropHeightCm[d] = d <= harvestDay ? Math.max(0, modelledCm + above) : 0;
       daily.cover[d] = canopy.cover(d);
     }
   }
 
   private static OutdoorModel model(
-      List<WeedPressure> weeds,
-      SeasonHeat heat,
-      int tilledOn,
-      SoilTexture texture,
-      Topsoil topsoil,
-      SoilAge age) {
+      List<WeedPressure> weeds, SeasonHeat heat, int tilledOn, SoilTexture texture) {
     List<Seedlings> seedlings = new ArrayList<>();
     List<WeedGrowth> growth = new ArrayList<>();
     for (WeedPressure p : weeds) {
       seedlings.add(
           new Seedlings(Seedlings.Parameters.of(p.weed().emergence(), heat, tilledOn, texture)));
-      growth.add(new WeedGrowth(WeedGrowth.Parameters.of(p.weed())));
+      growth.add(new WeedGrowth(WeedGrowth.Parameters.of(p.weed(), heat)));
     }
-    return new OutdoorModel(topsoil, age, seedlings, growth);
+    return new OutdoorModel(seedlings, growth);
   }
 
-  private static void fillSoil(SeasonTrace.Daily daily, List<WeatherDay> days, double[] soilAge) {
-    for (int d = 0; d < soilAge.length; d++) {
-      daily.soilAge[d] = soilAge[d];
+  private static void fillSoil(SeasonTrace.Daily daily, List<WeatherDay> days, SoilCourse soil) {
+    for (int d = 0; d < daily.soilAge.length; d++) {
+      daily.soilAge[d] = soil.age(d);
       daily.rainMm[d] = days.get(d).rainMm();
-    }
-  }
-
-  private static void fillSprayDays(
-      SeasonTrace.Daily daily, List<WeatherDay> days, HouseRules house, StationWeather station) {
-    SprayDays rule =
-        new SprayDays(
-            house.suitableRainMm(),
-            house.suitableRainBeforeMm(),
-            house::suitableShare,
-            new Quantity(house.windMaxMph(), Unit.MILE_PER_HOUR).in(Unit.METRE_PER_SECOND));
-    for (int d = 0; d < days.size(); d++) {
-      LocalDate date = days.get(d).date();
-      double before =
-          d > 0
-              ? days.get(d - 1).rainMm()
-              : station.find(date.minusDays(1)).map(WeatherDay::rainMm).orElse(0.0);
-      daily.sprayable[d] = rule.suitable(days.get(d), before);
     }
   }
 

@@ -7,7 +7,6 @@ import org.swathbook.catalog.ThermalClock;
 import org.swathbook.catalog.Weed;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
-import org.swathbook.weather.WeatherDay;
 
 /**
  * Heat that a weed's plants have had to grow in, on the species' own base; half of it counts under
@@ -19,10 +18,15 @@ final class WeedGrowth {
 
   private final Parameters parameters;
 
-  record Parameters(ThermalClock clock, double shareUnderCanopy) {
-    static Parameters of(Weed weed) {
+  /**
+   * @param heat of the days on the weed's own base
+   */
+  record Parameters(SeasonHeat.ByDay heat, double shareUnderCanopy) {
+    static Parameters of(Weed weed, SeasonHeat heat) {
       return new Parameters(
-          new ThermalClock(DegreeDayMethod.AVERAGE, weed.height().baseC(), OptionalDouble.empty()),
+          heat.of(
+              new ThermalClock(
+                  DegreeDayMethod.AVERAGE, weed.height().baseC(), OptionalDouble.empty())),
           UNDER_CANOPY);
     }
   }
@@ -46,9 +50,9 @@ final class WeedGrowth {
     return new State(0);
   }
 
-  Rates rates(WeatherDay today, boolean canopyClosed) {
-    double heat = ThermalTime.of(parameters.clock, today);
-    return new Rates(canopyClosed ? heat * parameters.shareUnderCanopy : heat);
+  Rates rates(OutdoorDay today) {
+    double heat = parameters.heat.on(today.day());
+    return new Rates(today.canopyClosed() ? heat * parameters.shareUnderCanopy : heat);
   }
 
   State integrate(State yesterday, Rates rates) {

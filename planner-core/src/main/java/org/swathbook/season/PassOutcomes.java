@@ -27,7 +27,7 @@ final class PassOutcomes {
   private final TraceSet traces;
   private final List<PreparedPass> passes;
   private final ProgramCensus census;
-  private final SiteCounts sites;
+  private final PassSites sites;
 
   /** By weed, then by year. */
   private final List<List<List<LayerSpan>>> layers;
@@ -43,7 +43,7 @@ final class PassOutcomes {
     this.traces = kernel.traces();
     this.passes = passes;
     this.census = census;
-    this.sites = new SiteCounts(kernel);
+    this.sites = new PassSites(kernel, census);
     this.layers = layers;
   }
 
@@ -147,13 +147,8 @@ final class PassOutcomes {
   }
 
   private PassWeed weed(PreparedPass pass, int index, int weed) {
-    int years = traces.years().size();
-    double[] perM2 = new double[years];
-    boolean[] stands = new boolean[years];
-    for (int y = 0; y < years; y++) {
-      perM2[y] = census.standing(index, y, weed).perM2();
-      stands[y] = stands(perM2[y]);
-    }
+    double[] perM2 = sites.perM2(index, weed);
+    boolean[] stands = sites.standing(perM2);
     double median = Stats.median(perM2);
     double percentile = kernel.house().sizePercentile();
     double[] p90 = heights(index, weed, stands, percentile);
@@ -165,16 +160,8 @@ final class PassOutcomes {
         Stats.median(p90),
         Arrays.stream(p90).min().orElse(Double.NaN),
         Arrays.stream(p90).max().orElse(Double.NaN),
-        sites.foliar(pass, weed, stands, heightClasses(index, weed)),
+        sites.foliar(pass, index, weed),
         pass.soilSites(kernel, weed));
-  }
-
-  private int[] heightClasses(int index, int weed) {
-    int[] out = new int[traces.years().size()];
-    for (int y = 0; y < out.length; y++) {
-      out[y] = census.standing(index, y, weed).percentileClass(kernel.house().sizePercentile());
-    }
-    return out;
   }
 
   static boolean stands(double perM2) {

@@ -115,6 +115,19 @@ final class ProgramCensus implements Census {
     return out;
   }
 
+  /** The same in percent, mean over the years. */
+  double[] metPct(int weed) {
+    int years = traces.years().size();
+    double[] out = new double[3];
+    for (int y = 0; y < years; y++) {
+      double[] shares = metShares(y, weed);
+      for (int i = 0; i < out.length; i++) {
+        out[i] += 100 * shares[i] / years;
+      }
+    }
+    return out;
+  }
+
   /** Plants that a count replaced have met what all that stand in their place have met. */
   private static long[] inherited(YearWeed cell, long[] met) {
     long[] out = met.clone();

@@ -66,15 +66,8 @@ public final class SeasonWalk {
    * @throws IllegalArgumentException when a pass has no date, or one outside the field's season
    */
   public static SeasonOutcome walkMade(Book book, Kernel kernel, Program program) {
-    List<PreparedPass> out = new ArrayList<>();
-    for (Pass pass : program.passes()) {
-      if (!(pass.at() instanceof Anchor.OnDate on)) {
-        throw new IllegalArgumentException("what was made has a date, not " + pass.at());
-      }
-      out.add(kernel.made(pass.mix(), on.date()));
-    }
-    out.sort(Comparator.comparing(PreparedPass::planned));
-    return new SeasonWalk(book, kernel, List.copyOf(out)).outcome(program);
+    return new SeasonWalk(book, kernel, SitesMet.prepare(kernel, program.passes()))
+        .outcome(program);
   }
 
   /** The passes of a program in the order of their dates, those of one date as written. */

@@ -68,13 +68,7 @@ final class WeedOutcomes {
         survivorsWithout = left.survivorsPerAcre();
       }
     }
-    double[] met = new double[3];
-    for (int y = 0; y < score.years(); y++) {
-      double[] shares = census.metShares(y, weed);
-      for (int i = 0; i < met.length; i++) {
-        met[i] += 100 * shares[i] / score.years();
-      }
-    }
+    double[] met = census.metPct(weed);
     return new WeedOutcome(
         traces.weeds().get(weed),
         control,

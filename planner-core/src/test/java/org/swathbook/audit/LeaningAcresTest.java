@@ -72,7 +72,7 @@ class LeaningAcresTest {
   }
 
   private static LeaningAcres acres(List<List<SeasonSites>> byWeed) {
-    return LeaningAcres.of(byWeed.stream().map(Leaning::of).toList());
+    return LeaningAcres.of(byWeed.stream().map(Leaning::of).map(Leaning::last).toList());
   }
 
   @Test

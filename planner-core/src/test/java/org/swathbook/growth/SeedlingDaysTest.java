@@ -52,14 +52,15 @@ class SeedlingDaysTest {
     Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(SoilTexture.SILT_LOAM, 41));
     OutdoorModel model =
         new OutdoorModel(
-            topsoil,
-            new SoilAge(new SoilAge.Parameters(1)),
             List.of(
                 new Seedlings(
                     Seedlings.Parameters.of(
                         WEED.emergence(), days, tilledOn, SoilTexture.SILT_LOAM))),
-            List.of(new WeedGrowth(WeedGrowth.Parameters.of(WEED))));
-    return SeedlingDays.perM2(model.run(days, canopy).emerging[0], 40);
+            List.of(new WeedGrowth(WeedGrowth.Parameters.of(WEED, new SeasonHeat(days)))));
+    return SeedlingDays.perM2(
+        model.run(SoilCourse.of(days, topsoil, new SoilAge(new SoilAge.Parameters(1))), canopy)
+            .emerging[0],
+        40);
   }
 
   private static double sum(double[] perM2, int from, int to) {

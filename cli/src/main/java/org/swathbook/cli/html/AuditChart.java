@@ -52,7 +52,8 @@ final class AuditChart {
           y + 13,
           "start",
           "weed",
-          Marked.of(row.get(0).rank() + ". " + any.field().id(), at.apply(row.get(0)) + "/rank"));
+          Marked.of(
+              AuditWords.place(row.get(0)) + any.field().id(), at.apply(row.get(0)) + "/rank"));
       pen.label(0, y + 26, "start", "small", any.weed().weed().name());
       for (RankedSites r : row) {
         cell(pen, r, at.apply(r), left + cell * columns.indexOf(r.sites().season()), y, cell);

@@ -1,9 +1,7 @@
 package org.swathbook.cli.html;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -29,9 +27,7 @@ public final class AuditHtml {
 
   public static String of(Book book, ReportHead head, SiteAudit audit) {
     AuditHtml html = new AuditHtml(book);
-    Map<Integer, List<RankedSites>> byRank = new LinkedHashMap<>();
-    audit.ranked().forEach(r -> byRank.computeIfAbsent(r.rank(), k -> new ArrayList<>()).add(r));
-    List<List<RankedSites>> ranked = new ArrayList<>(byRank.values());
+    List<List<RankedSites>> ranked = AuditWords.byWeed(audit);
     html.picture(ranked, r -> at(audit, r));
     html.acres(audit);
     ranked.forEach(of -> html.weed(audit, of));

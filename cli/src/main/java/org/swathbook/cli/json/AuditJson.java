@@ -48,7 +48,7 @@ public final class AuditJson {
 
   private static void row(ObjectNode node, RankedSites ranked) {
     SeasonSites s = ranked.sites();
-    node.put("rank", ranked.rank());
+    ranked.rank().ifPresentOrElse(r -> node.put("rank", r), () -> node.putNull("rank"));
     node.put("field", s.field().id().value());
     node.put("weed", s.weed().weed().id().value());
     node.put("season", s.season());

@@ -1,9 +1,6 @@
 package org.swathbook.cli.text;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.swathbook.audit.RankedSites;
 import org.swathbook.audit.SiteAudit;
 import org.swathbook.book.Book;
@@ -47,9 +44,7 @@ public final class AuditText {
   }
 
   private void weeds(SiteAudit audit) {
-    Map<Integer, List<RankedSites>> byRank = new LinkedHashMap<>();
-    audit.ranked().forEach(r -> byRank.computeIfAbsent(r.rank(), k -> new ArrayList<>()).add(r));
-    byRank.values().forEach(this::weed);
+    AuditWords.byWeed(audit).forEach(this::weed);
   }
 
   private void weed(List<RankedSites> seasons) {

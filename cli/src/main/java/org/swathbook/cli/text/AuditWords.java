@@ -2,9 +2,11 @@ package org.swathbook.cli.text;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.swathbook.audit.JournalFinding;
@@ -55,11 +57,26 @@ public final class AuditWords {
     return Numbers.decimals(pct, 0) + " %";
   }
 
-  /** Rank, field and weed. */
+  /** Seasons of each field and weed, in the order in which they are told. */
+  public static List<List<RankedSites>> byWeed(SiteAudit audit) {
+    Map<List<Object>, List<RankedSites>> out = new LinkedHashMap<>();
+    for (RankedSites r : audit.ranked()) {
+      out.computeIfAbsent(
+              List.of(r.sites().field().id(), r.sites().weed().weed().id()), k -> new ArrayList<>())
+          .add(r);
+    }
+    return List.copyOf(out.values());
+  }
+
+  /** Its place among all, with a point; nothing for one that has none. */
+  public static String place(RankedSites r) {
+    return r.rank().isPresent() ? r.rank().getAsInt() + ". " : "";
+  }
+
+  /** Place, field and weed. */
   public static String title(RankedSites r) {
     SeasonSites any = r.sites();
-    return r.rank()
-        + ". "
+    return place(r)
         + any.field().id()
         + ", "
         + any.field().name()

@@ -20,6 +20,8 @@ import org.swathbook.source.ProblemsException;
  * @param file name relative to the book, with slashes
  */
 record Table(String file, CsvColumns columns) {
+  /** A table of so many bytes takes longer to read than a thread to start. */
+  private static final long LONG_BYTES = 4_000_000;
 
   /** Rows one by one; a file that is missing or cannot be read is a problem. */
   Optional<CsvHeader> read(Path book, Problems problems, Consumer<CsvRow> sink) {
@@ -30,7 +32,16 @@ record Table(String file, CsvColumns columns) {
   Optional<CsvHeader> read(Path book, CsvStart start, Problems problems, Consumer<CsvRow> sink) {
     String ifMissing = "write one that starts with '" + String.join(",", columns.required()) + "'";
     try (InputStream in = BookFiles.open(book, file, ifMissing)) {
-      return new CsvReader().stream(file, in, start, columns, problems, sink);
+      if (Files.size(book.resolve(file)) < LONG_BYTES) {
+        return new CsvReader().stream(file, in, start, columns, problems, sink);
+      }
+      Problems ofForm = new Problems();
+      try {
+        return RowsAhead.read(
+            rows -> new CsvReader().stream(file, in, start, columns, ofForm, rows), sink);
+      } finally {
+        problems.addAll(ofForm.sorted());
+      }
     } catch (ProblemsException e) {
       problems.addAll(e.problems());
     } catch (IOException e) {

@@ -1,0 +1,149 @@
+package org.swathbook.audit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.book.Book;
+import org.swathbook.book.Field;
+import org.swathbook.book.PastSeason;
+import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.WeedId;
+
+/**
+ * A field whose seasons are walked one after the other, from the last on, with how much it can lean
+ * at most by those that are. No season leans by more than all of its emergence: so that bound never
+ * rises, and is what the field leans by once all are walked. Belongs to one thread at a time.
+ */
+final class SeasonBySeason {
+  /** Means of the same figures added up otherwise differ by less. */
+  private static final double ROUNDING = 1e-9;
+
+  private final Field field;
+  private final List<PastSeason> seasons;
+
+  /** By weed, then by place of the season: whether it drives the season. */
+  private final Map<WeedId, boolean[]> drives = new LinkedHashMap<>();
+
+  /** Likewise what is known; null of a season that is not walked yet. */
+  private final Map<WeedId, @Nullable SeasonFigures[]> known = new LinkedHashMap<>();
+
+  private final List<String> silent;
+
+  /** Seasons before this place are not walked yet. */
+  private int left;
+
+  /**
+   * @param own the book with nothing in it of other fields
+   */
+  SeasonBySeason(Book own, Field field, SharedTraces shared) {
+    this.field = field;
+    this.seasons = FieldAudit.seasons(own, field);
+    List<String> unjudged = new ArrayList<>();
+    for (int s = 0; s < seasons.size(); s++) {
+      PastSeason season = seasons.get(s);
+      for (WeedPressure w : SeasonAudit.drivers(own, field, season)) {
+        drives.computeIfAbsent(w.weed().id(), k -> new boolean[seasons.size()])[s] = true;
+      }
+      unjudged.addAll(SeasonAudit.unjudged(own, field, season, shared));
+    }
+    drives.keySet().forEach(w -> known.put(w, new SeasonFigures[seasons.size()]));
+    this.silent = FieldAudit.silent(own, field, unjudged, drives.isEmpty());
+    this.left = seasons.size();
+    pass();
+  }
+
+  /** Goes on to the latest season that is not walked and that some weed drives. */
+  private void pass() {
+    while (left > 0 && !isDriven(left - 1)) {
+      left--;
+    }
+  }
+
+  private boolean isDriven(int season) {
+    return drives.values().stream().anyMatch(d -> d[season]);
+  }
+
+  Field field() {
+    return field;
+  }
+
+  /** Of what nothing can be said, with the reason. */
+  List<String> silent() {
+    return silent;
+  }
+
+  boolean isWhole() {
+    return left == 0;
+  }
+
+  /** Walks the latest of the seasons that are left. */
+  void walkNext(Book own, SharedTraces shared) {
+    left--;
+    for (SeasonSites s : SeasonAudit.figures(own, field, seasons.get(left), shared).sites()) {
+      Objects.requireNonNull(known.get(s.weed().weed().id()))[left] = SeasonFigures.of(s);
+    }
+    pass();
+  }
+
+  /** By how much the field can lean at most, whole percent; below zero when no weed drives it. */
+  long most() {
+    long most = -1;
+    for (WeedId weed : drives.keySet()) {
+      double mean = seasonsOf(weed).stream().mapToDouble(SeasonBySeason::most).average().orElse(0);
+      most = Math.max(most, Math.round(mean + ROUNDING));
+    }
+    return most;
+  }
+
+  private static double most(@Nullable SeasonFigures season) {
+    return season == null ? 100 : season.leaningPct();
+  }
+
+  /** In order; null of one that is not walked. */
+  private List<@Nullable SeasonFigures> seasonsOf(WeedId weed) {
+    boolean[] its = Objects.requireNonNull(drives.get(weed));
+    @Nullable SeasonFigures[] figures = Objects.requireNonNull(known.get(weed));
+    List<@Nullable SeasonFigures> out = new ArrayList<>();
+    for (int s = 0; s < its.length; s++) {
+      if (its[s]) {
+        out.add(figures[s]);
+      }
+    }
+    return out;
+  }
+
+  /** Of every weed that drives the last season that has any; it is walked by then. */
+  List<LastSites> last() {
+    List<LastSites> out = new ArrayList<>();
+    for (int s = seasons.size() - 1; s >= left && out.isEmpty(); s--) {
+      for (@Nullable SeasonFigures[] of : known.values()) {
+        SeasonFigures figures = of[s];
+        if (figures != null) {
+          out.add(
+              new LastSites(
+                  field.id(), field.acres(), seasons.get(s).season(), figures.effective()));
+        }
+      }
+    }
+    return out;
+  }
+
+  /** By weed, but for the control that hangs on one site, which counts as 0: all are walked. */
+  List<Leaning> leanings() {
+    List<Leaning> out = new ArrayList<>();
+    for (WeedId weed : drives.keySet()) {
+      boolean[] its = Objects.requireNonNull(drives.get(weed));
+      int last = its.length - 1;
+      while (!its[last]) {
+        last--;
+      }
+      List<SeasonFigures> figures =
+          seasonsOf(weed).stream().map(f -> Objects.requireNonNull(f)).toList();
+      out.add(Leaning.of(field.id(), weed, field.acres(), figures, 0, seasons.get(last).season()));
+    }
+    return out;
+  }
+}
