@@ -36,7 +36,7 @@ class AuditCommandTest {
     List<String> args = new ArrayList<>(List.of("record"));
     args.addAll(List.of(more));
     args.addAll(List.of("--book", book.toString(), "--today", "2027-06-30"));
-    assertThat(Called.with(args.toArray(String[]::new)).err()).isEmpty();
+    assertThat(Called.with(args.toArray(String[]::new)).complaints()).isEmpty();
   }
 
   private List<JsonNode> ledger(String field, String ingredient) throws IOException {

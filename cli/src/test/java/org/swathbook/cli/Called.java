@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.swathbook.catalog.file.CatalogLoader;
 import picocli.CommandLine;
 
@@ -32,6 +33,11 @@ record Called(int code, String out, String err) {
             new CatalogLoader(),
             args);
     return new Called(Main.run(program, args), out.toString(), err.toString());
+  }
+
+  /** What was said beside the result, less how far the work is: that depends on the machine. */
+  String complaints() {
+    return err.lines().filter(l -> !l.contains(" …")).collect(Collectors.joining("\n"));
   }
 
   /** On a book, with the day fixed. */

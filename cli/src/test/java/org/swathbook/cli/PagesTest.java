@@ -28,7 +28,7 @@ class PagesTest {
     more[args.length + 1] = file.toString();
     more[args.length + 2] = "--force";
     Called called = Called.with(command, DEMO, more);
-    assertThat(called.err()).isEmpty();
+    assertThat(called.complaints()).isEmpty();
     assertThat(called.out()).isEqualTo("Written: " + file + "\n");
     assertThat(called.code()).isEqualTo(text.code());
     String page = Files.readString(file);

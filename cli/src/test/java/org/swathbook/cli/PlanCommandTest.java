@@ -67,7 +67,7 @@ class PlanCommandTest {
     Called one = call("plan", "nd-2");
     assertThat(one.code()).isEqualTo(ExitCode.BLOCKED);
     assertThat(one.out()).contains("REFUSED: ");
-    assertThat(one.err()).isEmpty();
+    assertThat(one.complaints()).isEmpty();
   }
 
   @Test

@@ -20,7 +20,7 @@ class SeasonHtmlTest {
   private String page() throws IOException {
     Path file = folder.resolve("season.html");
     Called called = Called.with("season", DEMO, PROGRAM, "--html", file.toString(), "--force");
-    assertThat(called.err()).isEmpty();
+    assertThat(called.complaints()).isEmpty();
     assertThat(called.code()).isEqualTo(ExitCode.DONE);
     assertThat(called.out()).isEqualTo("Written: " + file + "\n");
     return Files.readString(file);
@@ -75,7 +75,7 @@ class SeasonHtmlTest {
         fields, Files.readString(fields).replace("Long Eighty", "<script>alert(1)</script> & Co"));
     Path file = folder.resolve("season.html");
     Called called = Called.with("season", book, PROGRAM, "--html", file.toString());
-    assertThat(called.err()).isEmpty();
+    assertThat(called.complaints()).isEmpty();
     assertThat(Files.readString(file))
         .doesNotContain("<script")
         .contains("&lt;script&gt;alert(1)&lt;/script&gt; &amp; Co");

@@ -2,6 +2,8 @@ package org.swathbook.rules;
 
 import static org.swathbook.catalog.Position.BURNDOWN;
 import static org.swathbook.catalog.Position.POST;
+import static org.swathbook.catalog.Position.PRE;
+import static org.swathbook.catalog.Position.PREPLANT;
 import static org.swathbook.rules.OneActive.active;
 import static org.swathbook.rules.OneActive.post;
 import static org.swathbook.rules.OneActive.pre;
@@ -19,13 +21,17 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.swathbook.book.DriverKind;
 import org.swathbook.book.SprayRecord;
 import org.swathbook.catalog.Limit;
 import org.swathbook.catalog.Method;
+import org.swathbook.catalog.Movement;
 import org.swathbook.catalog.Registration.LabelYears;
 import org.swathbook.catalog.SoilTexture;
+import org.swathbook.measure.Basis;
 import org.swathbook.program.Applicator;
 import org.swathbook.testing.FieldBuilder;
+import org.swathbook.testing.Fixtures;
 import org.swathbook.testing.IngredientBuilder;
 import org.swathbook.testing.MixCase;
 import org.swathbook.testing.Restated;
@@ -59,6 +65,20 @@ class LabelRulesSayTest {
     return CaseBook.of(soybean())
         .active(active("testactive", use))
         .uses(LocalDate.parse("2027-05-11"), "testactive", lb + " lb ai/acre");
+  }
+
+  /** Glufosinate of an invented label over so many Palmer amaranth a square metre. */
+  private static Findings over(String date, String lb, double perM2, UseBuilder use) {
+    return CaseBook.of(soybean())
+        .active(
+            IngredientBuilder.of("glufosinate-ammonium", 10, Movement.CONTACT, Basis.AI)
+                .foliar(4)
+                .use(use))
+        .weed(Fixtures.weed("C-1", "AMAPA", perM2, DriverKind.YES, 0))
+        .rain("2027-04-25", 1)
+        .rain("2027-05-15", 1)
+        .rain("2027-05-25", 1)
+        .uses(LocalDate.parse(date), "glufosinate-ammonium", lb + " lb ai/acre");
   }
 
   /** One pass at planting and one a month later. */
@@ -184,7 +204,57 @@ class LabelRulesSayTest {
         says(
             "rate-below-use",
             "0.4 and 0.31 lb of two products, the least together",
-            soy("2,4-D choline 0.4 ae + 2,4-D choline 0.31 ae")));
+            soy("2,4-D choline 0.4 ae + 2,4-D choline 0.31 ae")),
+        says(
+            "rate-below-use",
+            "0.6 lb over Palmer amaranth, for which the label asks 0.66",
+            over("2027-06-08", "0.6", 5, post().weedRate("AMAPA", 0, "0.66 lb ai/acre")),
+            "warn: Glufosinate-ammonium: 0.6 lb ai/acre is below the 0.66 lb ai/acre at"
+                + " which the use in soybean begins on Palmer amaranth of 27.4 in. [0.6 lb"
+                + " ai/acre; 0.66 lb ai/acre] at least 22 fl oz/acre of glufosinate-ammonium 4"
+                + " lb/gal, or leave it out"),
+        says(
+            "rate-below-use",
+            "the same over one plant on 20 m², for which nobody sprays",
+            over("2027-06-08", "0.6", 0.05, post().weedRate("AMAPA", 0, "0.66 lb ai/acre"))),
+        says(
+            "rate-below-use",
+            "the same where the label asks it for another weed",
+            over("2027-06-08", "0.6", 80, post().weedRate("SETFA", 0, "0.66 lb ai/acre"))),
+        says(
+            "rate-below-use",
+            "over tall plants, for which it asks more than for small ones",
+            over(
+                "2027-06-08",
+                "0.6",
+                80,
+                post()
+                    .weedRate("AMAPA", 1, "0.55 lb ai/acre")
+                    .weedRate("AMAPA", 0, "0.7 lb ai/acre")),
+            "warn: Glufosinate-ammonium: 0.6 lb ai/acre is below the 0.7 lb ai/acre at"
+                + " which the use in soybean begins on Palmer amaranth of 27.4 in. [0.6 lb"
+                + " ai/acre; 0.7 lb ai/acre] at least 23 fl oz/acre of glufosinate-ammonium 4"
+                + " lb/gal, or leave it out"),
+        says(
+            "rate-below-use",
+            "before the crop, over plants that stand at planting",
+            over("2027-05-11", "0.6", 80, pre().weedRate("AMAPA", 0, "0.66 lb ai/acre")),
+            "warn: Glufosinate-ammonium: 0.6 lb ai/acre is below the 0.66 lb ai/acre at"
+                + " which the use in soybean begins on Palmer amaranth of 5.6 in. [0.6 lb"
+                + " ai/acre; 0.66 lb ai/acre] at least 22 fl oz/acre of glufosinate-ammonium 4"
+                + " lb/gal, or leave it out"),
+        says(
+            "rate-below-use",
+            "0.66 lb, just what the label asks",
+            over("2027-06-08", "0.66", 80, post().weedRate("AMAPA", 0, "0.66 lb ai/acre"))),
+        says(
+            "rate-below-use",
+            "0.4 lb, less than any weed is sprayed with",
+            over("2027-06-08", "0.4", 80, post().weedRate("SETFA", 0, "0.66 lb ai/acre")),
+            "warn: Glufosinate-ammonium: 0.4 lb ai/acre is below the 0.5 lb ai/acre at"
+                + " which the use in soybean begins on this soil. [0.4 lb ai/acre; 0.5 lb"
+                + " ai/acre] at least 16 fl oz/acre of glufosinate-ammonium 4 lb/gal, or leave it"
+                + " out"));
   }
 
   private static List<SaidCase> sums() {
@@ -279,6 +349,33 @@ class LabelRulesSayTest {
                 + " of testactive 4 lb/gal",
             "note: Testactive: 1.8 lb ai/acre this season leaves 0.2 lb ai/acre of the 2"
                 + " lb ai/acre allowed in soybean. [1.8 lb ai/acre; 2 lb ai/acre]"),
+        says(
+            "annual-cap",
+            "two before emergence, of which the label allows less than of the season",
+            twoBefore(pre().cap("2.0 lb ai/acre").cap("0.9 lb ai/acre", PREPLANT, PRE)),
+            "block: Testactive: 1 lb ai/acre this season is above the 0.9 lb ai/acre"
+                + " allowed in soybean (preplant, pre). [1 lb ai/acre; 0.9 lb ai/acre] at most 12"
+                + " fl oz/acre of testactive 4 lb/gal"),
+        says(
+            "annual-cap",
+            "one of them after emergence, which does not count there",
+            twice(
+                "0.8",
+                "0.8",
+                pre().cap("2.0 lb ai/acre").cap("0.9 lb ai/acre", PREPLANT, PRE),
+                post().cap("2.0 lb ai/acre"))),
+        says(
+            "annual-cap",
+            "two uses that allow so much before emergence: the larger counts",
+            twoBefore(
+                pre().cap("2.0 lb ai/acre").cap("0.9 lb ai/acre", PREPLANT, PRE),
+                pre().cap("2.0 lb ai/acre").cap("1.2 lb ai/acre", PREPLANT, PRE))),
+        says(
+            "annual-cap",
+            "the same named in the other order",
+            twoBefore(
+                pre().cap("2.0 lb ai/acre").cap("1.2 lb ai/acre", PREPLANT, PRE),
+                pre().cap("2.0 lb ai/acre").cap("0.9 lb ai/acre", PREPLANT, PRE))),
         says("application-count", "the third 2,4-D choline", choline(-20, 0)),
         says(
             "application-count",

@@ -688,7 +688,65 @@ class MixtureRulesSayTest {
                 + " partner in this tank; not at 0.094 lb ai/acre or more of clethodim. Expected"
                 + " by its site here: 43 %. [43 %; the effective site of the house rules] raise"
                 + " the clethodim to 105 g/ha (0.094 lb) or more, with its adjuvant; or spray it"
-                + " first and wait"));
+                + " first and wait"),
+        says(
+            "antagonism",
+            "the same with fomesafen, which takes less",
+            soy("clethodim 0.093 ai + glyphosate 1.0 ae + dicamba 0.5 ae + fomesafen 0.25 ai")
+                .weed("ZEAMX", 5, 9),
+            "warn: Clethodim loses 27 % to 75 % of its control on volunteer corn to a"
+                + " partner in this tank; not at 0.094 lb ai/acre or more of clethodim. Expected"
+                + " by its site here: 43 %. [43 %; the effective site of the house rules] raise"
+                + " the clethodim to 105 g/ha (0.094 lb) or more, with its adjuvant; or spray it"
+                + " first and wait"),
+        says(
+            "antagonism",
+            "clethodim with chlorimuron and, which takes more, bentazon",
+            soy("clethodim 0.125 ai + chlorimuron-ethyl 0.008 ai + bentazon 0.75 ai")
+                .weed("SETFA", 3),
+            "warn: Clethodim loses 10 % to 40 % of its control on giant foxtail to a"
+                + " partner in this tank. Expected by its site here: 73 %. [73 %; the effective"
+                + " site of the house rules] grass herbicide first and bentazon a day later; or"
+                + " bentazon first and five to seven days for the grass to grow again"),
+        says(
+            "antagonism",
+            "clethodim with chlorimuron and glufosinate, of which no number is known",
+            soy("clethodim 0.125 ai + chlorimuron-ethyl 0.008 ai + glufosinate-ammonium 0.6 ai")
+                .weed("SETFA", 3),
+            "note: Clethodim loses 5 % to 30 % of its control on giant foxtail to a partner"
+                + " in this tank. Expected by its site here: 80 %. [80 %; the effective site of"
+                + " the house rules] raise the grass herbicide and add oil, or spray it a day"
+                + " before or a week after"),
+        says(
+            "below-full-rate",
+            "S-metolachlor 0.9 lb in the soil, of 1.27 lb, which are 1.33 pt",
+            before(1, "soybean", "metribuzin 0.38 ai + S-metolachlor 0.9 ai")
+                .field(f -> f.soil(SoilTexture.SILT_LOAM, 2.5, 6.6))
+                .weed("AMAPA", 0, 9),
+            "warn: S-metolachlor: 0.9 lb ai/acre is below the full rate for Palmer amaranth"
+                + " here, 1.27 lb ai/acre (the use in soybean has 1.27 lb ai/acre to 1.6 lb"
+                + " ai/acre). [0.9 lb ai/acre; 1.27 lb ai/acre] 1.3 pt/acre of"
+                + " s-metolachlor-7.62ec where the season's limits leave room, or smaller plants"),
+        says(
+            "below-full-rate",
+            "S-metolachlor 0.4 and 0.9 lb, more than that together",
+            before(1, "soybean", "S-metolachlor 0.4 ai + S-metolachlor 0.9 ai")
+                .field(f -> f.soil(SoilTexture.SILT_LOAM, 2.5, 6.6))
+                .weed("AMAPA", 0, 9)),
+        says(
+            "below-full-rate",
+            "S-metolachlor 0.4 and 0.5 lb, of which either may bring what is missing",
+            before(1, "soybean", "S-metolachlor 0.4 ai + S-metolachlor 0.5 ai")
+                .field(f -> f.soil(SoilTexture.SILT_LOAM, 2.5, 6.6))
+                .weed("AMAPA", 0, 9),
+            "warn: S-metolachlor: 0.9 lb ai/acre is below the full rate for Palmer amaranth"
+                + " here, 1.27 lb ai/acre (the use in soybean has 1.27 lb ai/acre to 1.6 lb"
+                + " ai/acre). [0.9 lb ai/acre; 1.27 lb ai/acre] 0.8 pt/acre of"
+                + " s-metolachlor-7.62ec where the season's limits leave room, or smaller plants",
+            "warn: S-metolachlor: 0.9 lb ai/acre is below the full rate for Palmer amaranth"
+                + " here, 1.27 lb ai/acre (the use in soybean has 1.27 lb ai/acre to 1.6 lb"
+                + " ai/acre). [0.9 lb ai/acre; 1.27 lb ai/acre] 0.9 pt/acre of"
+                + " s-metolachlor-7.62ec where the season's limits leave room, or smaller plants"));
   }
 
   @ParameterizedTest

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.swathbook.book.DriverKind;
 import org.swathbook.book.SprayRecord;
+import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.Limit;
 import org.swathbook.catalog.Registration.Cutoff;
@@ -177,6 +178,24 @@ class TimingRulesSayTest {
     SeasonCase s = SeasonCase.of(book);
     return s.pass(
         date, book.mix(active, rate), s.standing("KCHSC", 10, 20, s.site(active, "KCHSC", pct)));
+  }
+
+  private static SeasonCase kochiaTakenByTwo(String... actives) {
+    return takenByTwo(SeasonCases.weed("KCHSC", 60, DriverKind.YES, 0), actives);
+  }
+
+  private static SeasonCase resistedKochiaTakenByTwo(String... actives) {
+    return takenByTwo(SeasonCases.weed("KCHSC", 60, DriverKind.YES, 0.9, 9), actives);
+  }
+
+  private static SeasonCase takenByTwo(WeedPressure kochia, String... actives) {
+    CaseBook book = SeasonCases.soybean(kochia).rain("2027-04-10", 1).rain("2027-04-25", 1);
+    SeasonCase s = SeasonCase.of(book);
+    return s.pass(
+        "2027-05-21",
+        book.mix(actives),
+        s.standing(
+            "KCHSC", 10, 20, s.site(actives[0], "KCHSC", 88), s.site(actives[2], "KCHSC", 88)));
   }
 
   private static List<SaidCase> lastDates() {
@@ -1143,7 +1162,39 @@ class TimingRulesSayTest {
         says(
             "burndown-missing",
             "a pass 10 days after planting that takes just half of them",
-            kochiaTaken("2027-05-21", "2,4-D choline", "0.95 lb ae/acre", 60)));
+            kochiaTaken("2027-05-21", "2,4-D choline", "0.95 lb ae/acre", 60)),
+        says(
+            "burndown-missing",
+            "glyphosate with a partner of a lower limit",
+            kochiaTakenByTwo("glyphosate", "1.13 lb ae/acre", "2,4-D choline", "0.95 lb ae/acre"),
+            "warn: Kochia stands at planting (60 plants/m² in the median year) and the"
+                + " first pass that takes it comes 10 days later, when 90 % of the plants are up"
+                + " to 20 in tall and the label of glyphosate says up to 12 in. [60 plants/m²;"
+                + " none standing] a burndown before 11 May 2027, its planting interval kept; or"
+                + " tillage"),
+        says(
+            "burndown-missing",
+            "the same named in the other order",
+            kochiaTakenByTwo("2,4-D choline", "0.95 lb ae/acre", "glyphosate", "1.13 lb ae/acre"),
+            "warn: Kochia stands at planting (60 plants/m² in the median year) and the"
+                + " first pass that takes it comes 10 days later, when 90 % of the plants are up"
+                + " to 20 in tall and the label of glyphosate says up to 12 in. [60 plants/m²;"
+                + " none standing] a burndown before 11 May 2027, its planting interval kept; or"
+                + " tillage"),
+        says(
+            "burndown-missing",
+            "glyphosate with one that does nothing through leaves",
+            kochiaTakenByTwo("glyphosate", "1.13 lb ae/acre", "S-metolachlor", "1.0 lb ai/acre"),
+            "warn: Kochia stands at planting (60 plants/m² in the median year) and the"
+                + " first pass that takes it comes 10 days later, when 90 % of the plants are up"
+                + " to 20 in tall and the label of glyphosate says up to 12 in. [60 plants/m²;"
+                + " none standing] a burndown before 11 May 2027, its planting interval kept; or"
+                + " tillage"),
+        says(
+            "burndown-missing",
+            "glyphosate that is resisted, whose label is not asked then",
+            resistedKochiaTakenByTwo(
+                "glyphosate", "1.13 lb ae/acre", "fluroxypyr", "0.14 lb ae/acre")));
   }
 
   @ParameterizedTest

@@ -202,9 +202,18 @@ public final class UseBuilder {
     return this;
   }
 
+  /** One more most of a season. */
   public UseBuilder cap(String amount) {
-    caps =
-        Stated.value(List.of(new Cap(Rate.parse(amount), Cap.CapPeriod.SEASON, Set.of())), SOURCE);
+    return cap(amount, new Position[0]);
+  }
+
+  /** One more most of a season, of what is sprayed in these positions. */
+  public UseBuilder cap(String amount, Position... counted) {
+    List<Cap> all = new ArrayList<>(caps.find().orElse(List.of()));
+    all.add(
+        new Cap(
+            Rate.parse(amount), Cap.CapPeriod.SEASON, new LinkedHashSet<>(Arrays.asList(counted))));
+    caps = Stated.value(List.copyOf(all), SOURCE);
     return this;
   }
 
