@@ -6,12 +6,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** Teaches a shell the names of commands and options. */
+/** Teaches a shell the names of commands and options, and where a book keeps its own. */
 @Command(
     addMethodSubcommands = false,
     name = "completion",
     description = {
-      "Prints a script by which bash or zsh completes commands, options and files.",
+      "Prints a script by which bash or zsh completes commands, options and files, and what"
+          + " a book names: its fields, programs, mixes and observations.",
       "For this shell: source <(cli/swathbook completion). For every shell to come: put its output into"
           + " a file that the shell's start-up reads.",
       "For example: completion"
@@ -23,7 +24,9 @@ final class CompletionCommand implements Callable<Integer> {
   public Integer call() {
     spec.commandLine()
         .getOut()
-        .print(AutoComplete.bash(spec.root().name(), spec.root().commandLine()));
+        .print(
+            AutoComplete.bash(spec.root().name(), spec.root().commandLine())
+                + BookCompletion.of(spec.root()));
     spec.commandLine().getOut().flush();
     return ExitCode.DONE;
   }

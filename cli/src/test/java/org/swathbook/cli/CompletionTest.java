@@ -34,8 +34,48 @@ class CompletionTest {
     assertThat(completed(script, "swathbook", "catalog", "sch")).isEqualTo("schema");
   }
 
-  private static String completed(Path script, String... words)
-      throws IOException, InterruptedException {
+  /** What the demo book names, with the book before or after, and nothing of it elsewhere. */
+  @Test
+  void bashCompletesWhatABookNames() throws IOException, InterruptedException {
+    Assumptions.assumeTrue(Files.isExecutable(Path.of("/bin/bash")));
+    Path script = dir.resolve("swathbook-completion");
+    Files.writeString(script, Called.with("completion").out());
+    String demo = ProgramProcess.CLI.resolve("../demo-data").toString();
+    assertThat(completed(script, "swathbook", "plan", "--book", demo, "OB"))
+        .isEqualTo("OB-1 OB-2 OB-3 OB-4");
+    assertThat(completed(script, "swathbook", "plan", "--book", "=", demo, "--keep", "nd"))
+        .isEqualTo("nd-1-two-layers");
+    assertThat(completed(script, "swathbook", "check", "--book", demo, "nd-2"))
+        .isEqualTo("nd-2-june");
+    assertThat(completed(script, "swathbook", "check", "--book", demo, "--field", "ND-4"))
+        .isEqualTo("ND-4");
+    assertThat(completed(script, "swathbook", "audit", "--book", demo, "--planned", "nd"))
+        .isEqualTo("nd-1-two-layers");
+    assertThat(completed(script, "swathbook", "escapes", "--book", demo, "nd"))
+        .isEqualTo("nd-1-june");
+    assertThat(completed(script, "swathbook", "plan", "--book", demo, "--budget", "O")).isEmpty();
+    assertThat(completed(script, "swathbook", "plan", "--book", demo, "--hand"))
+        .isEqualTo("--handout");
+    assertThat(completed(script, "swathbook", "plan", "OB")).as("no book, no names").isEmpty();
+  }
+
+  /** Names come from files that others may have written. */
+  @Test
+  void aNameIsNeverRun() throws IOException, InterruptedException {
+    Assumptions.assumeTrue(Files.isExecutable(Path.of("/bin/bash")));
+    Path script = dir.resolve("swathbook-completion");
+    Files.writeString(script, Called.with("completion").out());
+    Path mixes = Files.createDirectories(dir.resolve("mixes"));
+    Files.createFile(mixes.resolve("a$(touch run).yaml"));
+    Files.writeString(dir.resolve("fields.csv"), "name,id\nx,a`touch run`\n");
+    assertThat(completed(script, "swathbook", "load", "--book", dir.toString(), "a"))
+        .isEqualTo("a\\$\\(touch\\ run\\)");
+    assertThat(completed(script, "swathbook", "order", "--book", dir.toString(), "a"))
+        .isEqualTo("a\\`touch\\ run\\`");
+    assertThat(dir.resolve("run")).doesNotExist();
+  }
+
+  private String completed(Path script, String... words) throws IOException, InterruptedException {
     String line = String.join(" ", words);
     String call =
         "source '"
@@ -48,9 +88,10 @@ class CompletionTest {
             + (words.length - 1)
             + "; COMP_POINT="
             + line.length()
-            + "; _complete_swathbook; echo \"${COMPREPLY[*]}\"";
+            + "; _complete_swathbook_book; echo \"${COMPREPLY[*]}\"";
     Process bash =
         new ProcessBuilder("/bin/bash", "--norc", "-c", call)
+            .directory(dir.toFile())
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
     String out = new String(bash.getInputStream().readAllBytes(), UTF_8).strip();
