@@ -136,11 +136,15 @@ if not "%SB_WORD:~0,1%"=="-" goto the_command
 shift /1
 goto next_word
 :the_command
-for %%C in (plan season audit) do if "%SB_WORD%"=="%%C" set "SB_LONG=1"
+for %%C in (plan season) do if "%SB_WORD%"=="%%C" set "SB_LONG=1"
+if "%SB_WORD%"=="audit" set "SB_LONG=audit"
 :flags
 rem A short command is over before its code is worth much work: one quick compiler that takes small
 rem methods early, and no bytecode made for what is built by reflection.
 if not defined SB_LONG set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:CompileThresholdScaling=0.3 -XX:C1MaxInlineSize=10 -XX:C1MaxInlineLevel=2 -Xmn24m -Dsun.reflect.inflationThreshold=2147483647"
+rem Much code, each part of it for a short while: the second compiler would work longer on it than the
+rem code it makes does.
+if "%SB_LONG%"=="audit" set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1"
 if not exist "%SB_KEEP%.jsa" goto start_plain
 "%SB_JAVA%" %SB_FLAGS% -XX:SharedArchiveFile="%SB_KEEP%.jsa" -jar "%SB_JAR%" %*
 exit /b %errorlevel%

@@ -35,6 +35,9 @@ final class SeasonBySeason {
   /** Seasons before this place are not walked yet. */
   private int left;
 
+  /** Asked for far more often than it changes. */
+  private long most;
+
   /**
    * @param own the book with nothing in it of other fields
    */
@@ -53,6 +56,7 @@ final class SeasonBySeason {
     this.silent = FieldAudit.silent(own, field, unjudged, drives.isEmpty());
     this.left = seasons.size();
     pass();
+    this.most = findMost();
   }
 
   /** Goes on to the latest season that is not walked and that some weed drives. */
@@ -86,16 +90,21 @@ final class SeasonBySeason {
       Objects.requireNonNull(known.get(s.weed().weed().id()))[left] = SeasonFigures.of(s);
     }
     pass();
+    most = findMost();
   }
 
   /** By how much the field can lean at most, whole percent; below zero when no weed drives it. */
   long most() {
-    long most = -1;
+    return most;
+  }
+
+  private long findMost() {
+    long out = -1;
     for (WeedId weed : drives.keySet()) {
       double mean = seasonsOf(weed).stream().mapToDouble(SeasonBySeason::most).average().orElse(0);
-      most = Math.max(most, Math.round(mean + ROUNDING));
+      out = Math.max(out, Math.round(mean + ROUNDING));
     }
-    return most;
+    return out;
   }
 
   private static double most(@Nullable SeasonFigures season) {

@@ -86,6 +86,8 @@ final class VariedBook {
     for (int s = 0; s < STATIONS; s++) {
       weather(demo, book, s);
     }
+    // What the demo's growers have on hand is none of these growers'.
+    table(book, "stock.csv", demo).close();
     try (BufferedWriter fields = table(book, "fields.csv", demo);
         BufferedWriter weeds = table(book, "weeds.csv", demo);
         BufferedWriter seasons = table(book, "seasons.csv", demo);
