@@ -36,7 +36,7 @@ final class SharedTraces {
   /** Fields by weather and soil, so that those that share them stand side by side. */
   static final Comparator<Field> BY_OUTDOORS =
       Comparator.comparing(Field::station)
-          .thenComparing(f -> f.soilTextures().stream().map(SoilTexture::name).toList().toString())
+          .thenComparing(f -> f.soilTextures().isEmpty() ? "" : f.soilTextures().get(0).name())
           .thenComparingDouble(f -> f.latitude().orElse(0));
 
   /** So many are kept; a field whose like comes later has its own made again. */

@@ -17,4 +17,9 @@ record OutdoorDay(
     double rainOfTenDaysMm,
     double soilC,
     double relativeWater,
-    boolean canopyClosed) {}
+    boolean canopyClosed) {
+
+  OutdoorDay underCanopy() {
+    return new OutdoorDay(day, weather, rainOfTenDaysMm, soilC, relativeWater, true);
+  }
+}

@@ -1,6 +1,7 @@
 package org.swathbook.growth;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.weather.WeatherDay;
 
 /**
@@ -8,18 +9,17 @@ import org.swathbook.weather.WeatherDay;
  * goes ahead of the weeds, and is the same for all fields that have these days and this soil.
  */
 final class SoilCourse {
-  private final List<WeatherDay> days;
-  private final double[] rainOfTenDaysMm;
-  private final double[] meanC;
-  private final double[] relativeWater;
+  private final OutdoorDay[] open;
+
+  /** Each made when first asked for; two threads may both make one, of the same figures. */
+  private final @Nullable OutdoorDay[] underCanopy;
+
   private final double[] age;
 
-  private SoilCourse(List<WeatherDay> days) {
-    this.days = days;
-    this.rainOfTenDaysMm = new double[days.size()];
-    this.meanC = new double[days.size()];
-    this.relativeWater = new double[days.size()];
-    this.age = new double[days.size()];
+  private SoilCourse(int days) {
+    this.open = new OutdoorDay[days];
+    this.underCanopy = new OutdoorDay[days];
+    this.age = new double[days];
   }
 
   /**
@@ -28,17 +28,22 @@ final class SoilCourse {
    * mean temperature of a day is, by its equation, already that of this day.
    */
   static SoilCourse of(List<WeatherDay> days, Topsoil topsoil, SoilAge age) {
-    SoilCourse out = new SoilCourse(days);
+    SoilCourse out = new SoilCourse(days.size());
     Topsoil.State soil = topsoil.before(days.get(0));
     SoilAge.State aged = age.before();
-    for (int d = 0; d < days.size(); d++) {
-      soil = topsoil.integrate(soil, topsoil.rates(soil, days.get(d)));
-      double meanC = soil.temperature().meanC();
-      double water = topsoil.relativeWater(soil);
-      aged = age.integrate(aged, age.rates(meanC, water));
-      out.rainOfTenDaysMm[d] = RainClock.rainMm(days, d);
-      out.meanC[d] = meanC;
-      out.relativeWater[d] = water;
+    for (int d = 0; d < out.age.length; d++) {
+      WeatherDay weather = days.get(d);
+      soil = topsoil.integrate(soil, topsoil.rates(soil, weather));
+      OutdoorDay today =
+          new OutdoorDay(
+              d,
+              weather,
+              RainClock.rainMm(days, d),
+              soil.temperature().meanC(),
+              topsoil.relativeWater(soil),
+              false);
+      aged = age.integrate(aged, age.rates(today.soilC(), today.relativeWater()));
+      out.open[d] = today;
       out.age[d] = aged.days();
     }
     return out;
@@ -50,8 +55,15 @@ final class SoilCourse {
 
   /** What a day brings to what grows in it. */
   OutdoorDay on(int day, boolean canopyClosed) {
-    return new OutdoorDay(
-        day, days.get(day), rainOfTenDaysMm[day], meanC[day], relativeWater[day], canopyClosed);
+    if (!canopyClosed) {
+      return open[day];
+    }
+    OutdoorDay closed = underCanopy[day];
+    if (closed == null) {
+      closed = open[day].underCanopy();
+      underCanopy[day] = closed;
+    }
+    return closed;
   }
 
   /** Stated-length days to the end of a day. */
