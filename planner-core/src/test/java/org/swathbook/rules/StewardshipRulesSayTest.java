@@ -21,7 +21,7 @@ import org.swathbook.testing.MixCase;
  */
 class StewardshipRulesSayTest {
   static Stream<SaidCase> cases() {
-    return Stream.of(covered(), survive(), sites(), gaps(), lateness(), weeks(), repeats())
+    return Stream.of(covered(), survive(), sites(), gaps(), lateness(), weeks(), repeats(), bare())
         .flatMap(List::stream);
   }
 
@@ -414,6 +414,47 @@ class StewardshipRulesSayTest {
             "warn: Site 27 is the only effective site through leaves on Palmer amaranth in"
                 + " this pass, as it was in 2026: 2 seasons running. [site 27 again; another"
                 + " site, or one beside it] another effective site this year, or a partner of one"));
+  }
+
+  /** Rain after planting, and none before, brings all of it up; nothing is sprayed. */
+  private static SeasonCase uncovered(DriverKind driver) {
+    return SeasonCase.of(
+        soybean(weed("AMAPA", 80, driver, 0)).rain("2027-05-15", 1).rain("2027-06-15", 1));
+  }
+
+  /** A layer from planting on that lasts so long, and glyphosate over the crop. */
+  private static SeasonCase layerThenPost(int lastDay) {
+    CaseBook book =
+        soybean(weed("AMAPA", 80, DriverKind.YES, 0)).rain("2027-05-15", 1).rain("2027-06-15", 1);
+    SeasonCase s = SeasonCase.of(book);
+    return s.pass("2027-05-11", book.mix("S-metolachlor", "1.0 lb ai/acre"), s.toCome("AMAPA"))
+        .layer("AMAPA", 252, lastDay)
+        .pass(
+            "2027-06-08",
+            book.mix("glyphosate", "1.13 lb ae/acre"),
+            s.standing("AMAPA", 5, 3, s.site("glyphosate", "AMAPA", 95)));
+  }
+
+  private static List<SaidCase> bare() {
+    return List.of(
+        says(
+            "no-residual",
+            "no layer at all",
+            uncovered(DriverKind.YES),
+            "warn: 100 % of Palmer amaranth comes up after planting, and nothing in the soil holds"
+                + " it. [100 %, no layer; a layer above 20 %] a residual of an effective site at"
+                + " planting or with the first post"),
+        says("no-residual", "no layer, and no driver", uncovered(DriverKind.NO)),
+        says(
+            "no-residual",
+            "a layer that ends before the post",
+            layerThenPost(275),
+            "warn: 36.7 % of Palmer amaranth comes up after this pass and before the rows"
+                + " close, with no layer to hold it, and the pass carries none. [36.7 %, no"
+                + " layer; a layer above 10 %] a layer with this pass: S-metolachlor from 0.95 lb"
+                + " ai/acre is the cheapest that its label lists here, where the season's limits"
+                + " leave room"),
+        says("no-residual", "a layer that lasts", layerThenPost(400)));
   }
 
   @ParameterizedTest

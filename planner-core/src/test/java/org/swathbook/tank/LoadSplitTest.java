@@ -55,7 +55,16 @@ class LoadSplitTest {
   @Test
   void noLoadsOfNothingAndNotThousands() {
     assertThatThrownBy(() -> LoadSplit.of(0, 15, 1200))
-        .isInstanceOf(IllegalArgumentException.class);
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("above zero, not 0.0, 15.0, 1200.0");
+    assertThatThrownBy(() -> LoadSplit.of(76, 0, 1200))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("above zero, not 76.0, 0.0, 1200.0");
+    assertThatThrownBy(() -> LoadSplit.of(76, 15, 0))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("above zero, not 76.0, 15.0, 0.0");
+    assertThatThrownBy(() -> new LoadSize(0, 1)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new LoadSize(1, 0)).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> LoadSplit.of(76, Double.NaN, 1200))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> LoadSplit.of(76, 15, 0.01))

@@ -31,7 +31,16 @@ class PouredAmountTest {
     "11.4 lb, 11 lb 6 oz weight",
     "16 oz weight, 1 lb",
     "5 oz weight, 5 oz weight",
-    "96.9 lb, 96 lb 14 oz weight"
+    "96.9 lb, 96 lb 14 oz weight",
+    // Whole ounces from a gallon or ten pounds on, tenths from a tenth of that on, else hundredths.
+    "128.55 fl oz, 1 gal",
+    "127.55 fl oz, 3 qt 1 pt 15.5 fl oz",
+    "12.85 fl oz, 12.8 fl oz",
+    "12.755 fl oz, 12.75 fl oz",
+    "160.55 oz weight, 10 lb",
+    "159.55 oz weight, 9 lb 15.5 oz weight",
+    "16.05 oz weight, 1 lb",
+    "15.955 oz weight, 15.95 oz weight"
   })
   void anAmountInItsMeasures(String amount, String words) {
     assertThat(less(amount).words()).isEqualTo(words);
@@ -56,6 +65,21 @@ class PouredAmountTest {
         .isEqualTo("3 gal");
   }
 
+  /** A value at a limit is at it within a part in a thousand million. */
+  @Test
+  void whatIsShortByMoreThanThatLosesAnOunce() {
+    assertThat(PouredAmount.of(new Quantity(3 * (1 - 5e-10), Unit.GALLON), Toward.LESS).words())
+        .isEqualTo("3 gal");
+    assertThat(PouredAmount.of(new Quantity(3 * (1 - 2e-9), Unit.GALLON), Toward.LESS).words())
+        .isEqualTo("2 gal 3 qt 1 pt 15 fl oz");
+  }
+
+  @Test
+  void theRoundedAmountIsThatOfTheWords() {
+    assertThat(less("200.6 fl oz").rounded().in(Unit.FLUID_OUNCE)).isEqualTo(200);
+    assertThat(less("20.07 oz weight").rounded().in(Unit.OUNCE_WEIGHT)).isEqualTo(20);
+  }
+
   @Test
   void packagesAreCountedAndTheRestIsMeasured() {
     assertThat(less("75 pt").inPackages(Quantity.parse("2.5 gal")))
@@ -66,6 +90,7 @@ class PouredAmountTest {
         .contains("5 packages of 5 lb and 1 lb");
     assertThat(less("1 gal").inPackages(Quantity.parse("2.5 gal"))).isEmpty();
     assertThat(less("30 gal").inPackages(Quantity.parse("5 lb"))).isEmpty();
+    assertThat(less("30 gal").inPackages(Quantity.parse("0 gal"))).isEmpty();
   }
 
   @Property(tries = 500)
