@@ -47,7 +47,7 @@ public final class Columns {
     long figures = cells.stream().filter(c -> FIGURES.matcher(c).matches()).count();
     boolean restIsShort =
         cells.stream().allMatch(c -> FIGURES.matcher(c).matches() || c.length() <= WORD);
-    if (!NAMES.contains(name) && restIsShort && 4 * figures >= 3 * cells.size()) {
+    if (!NAMES.contains(name) && restIsShort && 4 * figures >= 3L * cells.size()) {
       return "r";
     }
     return cells.stream().allMatch(c -> c.length() <= SHORT) ? "k" : null;
