@@ -66,6 +66,25 @@ class LoadCommandTest {
         .contains("more acres than the field has (76)");
   }
 
+  /**
+   * A jug of 2.5 gal holds 20 pt, or 320 fl oz: at 2 pt/acre and at 32 fl oz/acre ten acres, at
+   * 1.05 pt/acre 19.05. However much is sprayed, a jug does no more.
+   */
+  @Test
+  void acresThatAPackageDoes() throws IOException {
+    assertThat(Called.with("load", DEMO, "nd-1-june").out().replaceAll("\\s+", " "))
+        .contains("Acres that a package does")
+        .contains("s-metolachlor-7.62ec 19 (2.5 gal)")
+        .contains("2-4-d-choline-3.8sl 10 (2.5 gal)")
+        .contains("glyphosate-4.5sl 10 (2.5 gal)");
+    JsonNode few =
+        JSON.readTree(Called.with("load", DEMO, "nd-1-june", "--json", "--acres", "7").out());
+    for (JsonNode p : few.get("together").get("products")) {
+      assertThat(p.get("acresPerPackage").doubleValue())
+          .isEqualTo(p.get("product").textValue().startsWith("s-met") ? 19.05 : 10.0);
+    }
+  }
+
   @Test
   void aBlockedTankGetsItsVerdictAndNoLoad() throws IOException {
     Path mix =

@@ -65,7 +65,7 @@ final class PageFigures {
    */
   static Set<String> bareInPictures(String page) {
     Set<String> out = new TreeSet<>();
-    Matcher m = BARE_DRAWN.matcher(page.substring(page.indexOf("<body>")));
+    Matcher m = BARE_DRAWN.matcher(page.substring(page.indexOf("<body")));
     while (m.find()) {
       if (FIGURE.matcher(m.group(3)).find()) {
         out.add(m.group(2).replaceAll("^.*class=\"([^\"]*)\".*$", "$1: ") + m.group(3));

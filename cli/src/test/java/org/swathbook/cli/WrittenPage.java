@@ -11,7 +11,7 @@ final class WrittenPage {
 
   /** Text of a page without its tags, one blank between words. */
   static String words(String page) {
-    return page.substring(page.indexOf("<body>"))
+    return page.substring(page.indexOf("<body"))
         .replaceAll("<[^>]+>", " ")
         .replace("&#39;", "'")
         .replace("&#34;", "\"")

@@ -34,7 +34,7 @@ public final class EscapesHtml {
     html.line("", ProgramWords.fieldLine(book, field));
     html.words.sprayed().forEach(l -> html.line("small", l));
     html.line("stop big", html.words.action());
-    html.words.why().forEach(l -> html.line("", l));
+    html.why();
     html.picture(report);
     for (WeedReading w : report.weeds()) {
       html.heading(html.words.name(w));
@@ -50,6 +50,13 @@ public final class EscapesHtml {
     return Pages.fill(
         "blocks.jte",
         new BlockPage(SheetHead.of("After a pass, " + field.id(), head), html.blocks));
+  }
+
+  /** Reasons, and what to look for again, each below its line that ends in a colon. */
+  private void why() {
+    for (String l : words.why()) {
+      line(l.endsWith(":") ? "" : "item", l);
+    }
   }
 
   private void line(String css, String what) {

@@ -107,6 +107,9 @@ public final class LoadJson {
       product.put("product", p.product().id().value());
       amount(product, Optional.of(p.amount()), Optional.of(p.poured()));
       product.put("packages", p.packageSize().flatMap(p.poured()::inPackages).orElse(null));
+      product.set(
+          "acresPerPackage",
+          Json.fixed(p.acresPerPackage(load.size().acres()).orElse(Double.NaN), 2));
     }
     ArrayNode adjuvants = node.putArray("adjuvants");
     for (LoadedAdjuvant a : load.adjuvants()) {

@@ -195,7 +195,33 @@ public final class LoadSections {
     end();
   }
 
+  /** So that nobody runs out in the middle of the field; rounded down. */
+  private void packages() {
+    TankLoad all = sheet.together();
+    List<String> each = new ArrayList<>();
+    for (LoadedProduct p : all.products()) {
+      p.acresPerPackage(all.size().acres())
+          .ifPresent(
+              a ->
+                  each.add(
+                      p.product().name()
+                          + " "
+                          + Numbers.decimals(Math.floor(10 * a + 1e-6) / 10, 1)
+                          + " ("
+                          + p.packageSize().orElseThrow()
+                          + ")"));
+    }
+    if (!each.isEmpty()) {
+      line(
+          0,
+          "Acres that a package does, and after which the next is needed: "
+              + String.join(", ", each)
+              + ".");
+    }
+  }
+
   private void notes() {
+    packages();
     line(
         0,
         "Products are rounded down to what a jug or a scale shows, adjuvants up. "
