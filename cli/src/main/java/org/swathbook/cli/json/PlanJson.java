@@ -58,7 +58,7 @@ public final class PlanJson {
   private static void field(Book book, ObjectNode node, PlannedField plan) {
     FieldJson.into(node, plan.field());
     plan.refusal().ifPresent(r -> refusal(book, node.putObject("refusal"), r));
-    plan.houseRulesCost().ifPresent(m -> node.set("houseRulesCostPerAcre", Json.money(m)));
+    node.set("houseRulesCostPerAcre", Json.money(plan.houseRulesCost()));
     ArrayNode programs = node.putArray("programs");
     ProgramJson json = new ProgramJson(book, plan.field());
     for (PlannedProgram p : plan.programs()) {
