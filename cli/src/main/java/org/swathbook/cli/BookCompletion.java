@@ -44,13 +44,17 @@ final class BookCompletion {
         fi
       }
 
-      # The folder of --book, wherever it stands in the line, else the current one.
+      # The folder of --book, wherever it stands in the line, else the current one. The shell gives
+      # words as they were typed, with quotes and backslashes, which are taken off and never run.
       function _swathbook_book() {
-        local i=1
+        local i=1 book
         while (( i < ${#COMP_WORDS[@]} - 1 )); do
           if [[ ${COMP_WORDS[i]} == --book ]]; then
             [[ ${COMP_WORDS[i+1]} == = ]] && (( i++ ))
-            printf '%s' "${COMP_WORDS[i+1]/#\\~/$HOME}"
+            book=${COMP_WORDS[i+1]/#\\~/$HOME}
+            book=${book#[\\'\\"]}
+            book=${book%[\\'\\"]}
+            printf '%s' "${book//\\\\/}"
             return
           fi
           (( i++ ))

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,7 +43,7 @@ class CompletionTest {
     Assumptions.assumeTrue(Files.isExecutable(Path.of("/bin/bash")));
     Path script = dir.resolve("swathbook-completion");
     Files.writeString(script, Called.with("completion").out());
-    String demo = ProgramProcess.CLI.resolve("../demo-data").toString();
+    String demo = typed(ProgramProcess.CLI.resolve("../demo-data").toString());
     assertThat(completed(script, "swathbook", "plan", "--book", demo, "OB"))
         .isEqualTo("OB-1 OB-2 OB-3 OB-4");
     assertThat(completed(script, "swathbook", "plan", "--book", "=", demo, "--keep", "nd"))
@@ -59,6 +62,21 @@ class CompletionTest {
     assertThat(completed(script, "swathbook", "plan", "OB")).as("no book, no names").isEmpty();
   }
 
+  /** However the space is typed. */
+  @Test
+  void aBookMayLieOnAPathWithASpace() throws IOException, InterruptedException {
+    Assumptions.assumeTrue(Files.isExecutable(Path.of("/bin/bash")));
+    Path script = dir.resolve("swathbook-completion");
+    Files.writeString(script, Called.with("completion").out());
+    Path book = Files.createDirectories(dir.resolve("our book"));
+    Files.writeString(book.resolve("fields.csv"), "id,acres\nX-1,40\n");
+    for (String typed : List.of("our\\ book", "'our book'", "\"our book\"", "\"our book")) {
+      assertThat(completed(script, "swathbook", "plan", "--book", typed, "X"))
+          .as(typed)
+          .isEqualTo("X-1");
+    }
+  }
+
   /** Names come from files that others may have written. */
   @Test
   void aNameIsNeverRun() throws IOException, InterruptedException {
@@ -75,15 +93,25 @@ class CompletionTest {
     assertThat(dir.resolve("run")).doesNotExist();
   }
 
+  /** As somebody types it who knows that a space ends a word. */
+  private static String typed(String path) {
+    return path.replace(" ", "\\ ");
+  }
+
+  /** For the shell to take to the letter. */
+  private static String quoted(String word) {
+    return "'" + word.replace("'", "'\\''") + "'";
+  }
+
   private String completed(Path script, String... words) throws IOException, InterruptedException {
     String line = String.join(" ", words);
     String call =
         "source '"
             + script
-            + "'; COMP_LINE='"
-            + line
-            + "'; COMP_WORDS=("
-            + line
+            + "'; COMP_LINE="
+            + quoted(line)
+            + "; COMP_WORDS=("
+            + Arrays.stream(words).map(CompletionTest::quoted).collect(Collectors.joining(" "))
             + "); COMP_CWORD="
             + (words.length - 1)
             + "; COMP_POINT="
