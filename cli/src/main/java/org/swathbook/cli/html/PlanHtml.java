@@ -114,6 +114,8 @@ public final class PlanHtml {
             .map(Refusal::because)
             .map(new FindingText(book.catalog())::said)
             .orElse(NONE),
+        plan.houseRulesCost()
+            .map(m -> Marked.of(ProgramWords.money(m), at + "/houseRulesCostPerAcre")),
         first.map(
             p ->
                 ProgramPart.of(

@@ -17,6 +17,7 @@ public record PlanPage(SheetHead head, List<List<Marked>> overview, List<FieldPa
    * @param field id, name, grower, crop and acres
    * @param standing in one line: recommended, or what stands in the way
    * @param stops broken house rules and what loosening one would allow; rules that refuse the field
+   * @param houseRulesCost on an acre, where the house rules cost anything
    * @param first the program shown in full
    * @param why what goes wrong without each pass and product
    * @param others the other programs, in no order of worth
@@ -31,6 +32,7 @@ public record PlanPage(SheetHead head, List<List<Marked>> overview, List<FieldPa
       String standing,
       List<String> stops,
       FindingText.Shown refusals,
+      Optional<Marked> houseRulesCost,
       Optional<ProgramPart> first,
       List<List<Marked>> why,
       List<Card> others,
