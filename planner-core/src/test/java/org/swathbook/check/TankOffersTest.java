@@ -27,6 +27,10 @@ final class TankOffersTest {
    *       that resists 9 meets site 2 beside dicamba.
    *   <li>Before planting there are paraquat, glufosinate and more for both.
    * </ul>
+   *
+   * <p>Sources: glufosinate in medium to coarse droplets, Johnson, Legleiter and Loux, Purdue and
+   * Ohio State Universities; the droplets of dicamba over the top and of 2,4-D choline, and which
+   * sites work on which weed, from memory, as in the catalog.
    */
   @ParameterizedTest
   @CsvSource({
