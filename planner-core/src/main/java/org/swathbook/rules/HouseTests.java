@@ -27,6 +27,11 @@ public final class HouseTests {
 
   private HouseTests() {}
 
+  /** Foliar sites that the house would have on a weed in one pass: none when it does not stand. */
+  public static int foliarSitesWanted(HouseRules house, boolean stands) {
+    return stands ? house.minFoliarSites() : 0;
+  }
+
   /** Soil sites that a pass owes a driver weed: none when it lays no layer against it. */
   public static int soilSitesAsked(HouseRules house, WalkedPasses season, int pass, WeedId weed) {
     if (!isLayer(season, pass, weed)) {

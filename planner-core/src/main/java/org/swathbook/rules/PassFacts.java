@@ -75,8 +75,7 @@ public record PassFacts(
    * @param effective that it has
    */
   public int foliarSitesAsked(PassWeed weed, int effective) {
-    int wanted = weed.stands() ? book.house().minFoliarSites() : 0;
-    return effective >= wanted ? wanted : offers.foliarSitesAsked(pressure(weed.weed()), this);
+    return offers.foliarSitesAsked(pressure(weed.weed()), this, weed.stands(), effective);
   }
 
   /** Which figures of the response table tell what leaves take up at this pass. */

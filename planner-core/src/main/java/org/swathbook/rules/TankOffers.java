@@ -67,19 +67,22 @@ public final class TankOffers {
    * @param effective that it has; where these are enough nothing is looked up
    */
   public int foliarSitesAsked(WeedPressure weed, PassTiming timing, boolean stands, int effective) {
-    int wanted = stands ? book.house().minFoliarSites() : 0;
+    int wanted = HouseTests.foliarSitesWanted(book.house(), stands);
     return effective >= wanted
         ? wanted
-        : asked(weed, PassPositions.of(traces, timing), Method.BROADCAST);
+        : inOneTank(weed, wanted, PassPositions.of(traces, timing), Method.BROADCAST);
   }
 
-  /** The same of a weed that stands, at a pass in these positions. */
-  int foliarSitesAsked(WeedPressure weed, PassFacts facts) {
-    return asked(weed, facts.positions(), facts.method());
+  /** The same at a pass as it is judged. */
+  int foliarSitesAsked(WeedPressure weed, PassFacts facts, boolean stands, int effective) {
+    int wanted = HouseTests.foliarSitesWanted(book.house(), stands);
+    return effective >= wanted
+        ? wanted
+        : inOneTank(weed, wanted, facts.positions(), facts.method());
   }
 
-  private int asked(WeedPressure weed, Set<Position> positions, Method method) {
-    int wanted = book.house().minFoliarSites();
+  /** As many of those that are wanted as one tank can bring. */
+  private int inOneTank(WeedPressure weed, int wanted, Set<Position> positions, Method method) {
     // One is asked even where there is none: what the pass leaves standing is to be seen.
     return wanted <= 1
         ? wanted

@@ -47,7 +47,7 @@ public final class SingleSiteRule implements PassRule {
     for (PassWeed weed : facts.pass().weeds()) {
       WeedPressure pressure = facts.pressure(weed.weed());
       About about = facts.about().withWeed(weed.weed());
-      int foliar = weed.stands() ? facts.book().house().minFoliarSites() : 0;
+      int foliar = HouseTests.foliarSitesWanted(facts.book().house(), weed.stands());
       int effective = weed.effectiveFoliarSites();
       if (pressure.driver().isDriver()) {
         if (effective < facts.foliarSitesAsked(weed, effective)) {
