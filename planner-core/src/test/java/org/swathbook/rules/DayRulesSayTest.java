@@ -161,8 +161,8 @@ class DayRulesSayTest {
             soy(DICAMBA).sky(Sky.fair().high(96)),
             "block: At 96 F the label of dicamba forbids to spray: at most 95 F. [96 F; at"
                 + " most 95 F] a cooler day",
-            "warn: Above 90 F contact actives burn crops and auxins move as vapor. [96 F;"
-                + " at most 90 F] a cooler day, or the morning"),
+            "warn: Above 90 F auxins move as vapor. [96 F; at most 90 F] a cooler day, or the"
+                + " morning"),
         says(
             "temperature",
             "95 F where the label advises 90",
@@ -266,8 +266,8 @@ class DayRulesSayTest {
             "temperature",
             "91 F over the crop and a contact active whose limit is not known",
             soy(without("fomesafen", "terms.day.temperature"), FOMESAFEN).sky(Sky.fair().high(91)),
-            "warn: Above 90 F contact actives burn crops and auxins move as vapor. [91 F;"
-                + " at most 90 F] a cooler day, or the morning",
+            "warn: Above 90 F contact actives burn crops. [91 F; at most 90 F] a cooler day, or"
+                + " the morning",
             "ask: highest temperature on the label of fomesafen [label, application"
                 + " restrictions; then day.temperature in catalog/ingredients/fomesafen.yaml]"),
         says(
@@ -277,9 +277,37 @@ class DayRulesSayTest {
                 .catalog(without("paraquat", "terms.day.temperature"))
                 .day(-3, "", 0)
                 .tank("paraquat 0.5 cation")
+                .sky(Sky.fair().high(91))),
+        says(
+            "temperature",
+            "91 F before the crop, and an auxin beside the contact active",
+            MixCase.in("soybean")
+                .day(-35, "", 0)
+                .tank("paraquat 0.5 cation + 2,4-D ester 0.5 ae")
                 .sky(Sky.fair().high(91)),
+            "warn: Above 90 F auxins move as vapor. [91 F; at most 90 F] a cooler day, or the"
+                + " morning",
+            "warn: At 91 F the label of 2,4-D ester advises not to spray: at most 80 F. [91 F;"
+                + " at most 80 F] a cooler day"),
+        says(
+            "temperature",
+            "91 F over the crop, a contact active and an auxin",
+            soy("glufosinate 0.53 ai").tank("2,4-D choline 0.95 ae").sky(Sky.fair().high(91)),
             "warn: Above 90 F contact actives burn crops and auxins move as vapor. [91 F;"
-                + " at most 90 F] a cooler day, or the morning"),
+                + " at most 90 F] a cooler day, or the morning",
+            "ask: highest temperature on the label of 2,4-D choline [label, application"
+                + " restrictions; then day.temperature in catalog/ingredients/2-4-d-choline.yaml]",
+            "ask: highest temperature on the label of glufosinate-ammonium [label, application"
+                + " restrictions; then day.temperature in"
+                + " catalog/ingredients/glufosinate-ammonium.yaml]"),
+        says(
+            "temperature",
+            "before the crop nobody knows how hot it is, and heat would change nothing",
+            MixCase.in("soybean")
+                .catalog(without("paraquat", "terms.day.temperature"))
+                .day(-3, "", 0)
+                .tank("paraquat 0.5 cation")
+                .sky(Sky.fair().temperatureUnknown())),
         says(
             "temperature",
             "91 F over the crop and glyphosate, whose limit is not known",

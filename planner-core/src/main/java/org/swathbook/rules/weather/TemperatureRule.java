@@ -49,7 +49,7 @@ public final class TemperatureRule implements DayRule {
           "Is it too hot or too cold for a partner?",
           "The temperature now or the day's forecast high is above what a label allows, or now below it:"
               + " a block, a warning where the label advises. Else a warning above 90 F with a contact"
-              + " active or an auxin on leaves, and on a day under 60 F or after a night under 40 F"
+              + " active over a crop that is up or an auxin on leaves, and on a day under 60 F or after a night under 40 F"
               + " with sites 9, 10 and 27 on leaves; and where the three days before, or the day and the"
               + " two after, have a mean below 50 F and weeds stand that a systemic active, or one of"
               + " those sites, is to enter by the leaves. An ask where a stated limit meets no"
@@ -87,7 +87,7 @@ public final class TemperatureRule implements DayRule {
             this, facts, a, "highest temperature on the label", "day.temperature", out);
       }
     }
-    boolean matters = has(facts, a -> a.ingredient().isContact() || site(a) == 4 || isSlow(a));
+    boolean matters = has(facts, a -> mayBurnTheCrop(facts, a) || isAuxin(a) || isSlow(a));
     if (asked || w.highF().isEmpty() && matters) {
       Unknowns.ofJob(this, facts, "temperature now, and the day's forecast high", out);
     }
@@ -98,8 +98,12 @@ public final class TemperatureRule implements DayRule {
   /** Heat at which some labels forbid an active like this one on leaves. */
   private static boolean mayBeTooHot(DayFacts facts, ActiveUse a, double highF) {
     return a.ingredient().hasFoliarActivity()
-        && (site(a) == 4 && highF > WARM_F
-            || a.ingredient().isContact() && facts.pass().isInCrop() && highF > HOT_F);
+        && (isAuxin(a) && highF > WARM_F || mayBurnTheCrop(facts, a) && highF > HOT_F);
+  }
+
+  /** Before the crop is up there is none to burn. */
+  private static boolean mayBurnTheCrop(DayFacts facts, ActiveUse a) {
+    return a.ingredient().isContact() && facts.pass().isInCrop();
   }
 
   private static OptionalDouble high(SprayWeather w) {
@@ -156,14 +160,18 @@ public final class TemperatureRule implements DayRule {
   }
 
   private void practice(DayFacts facts, OptionalDouble high, SprayWeather w, Findings out) {
-    if (high.isPresent()
-        && high.getAsDouble() > HOT_F
-        && has(facts, a -> a.ingredient().isContact() || site(a) == 4)) {
+    boolean burns = has(facts, a -> mayBurnTheCrop(facts, a));
+    boolean moves = has(facts, TemperatureRule::isAuxin);
+    if (high.isPresent() && high.getAsDouble() > HOT_F && (burns || moves)) {
       warn(
           facts,
           degrees(high.getAsDouble()),
           "at most 90 F",
-          "Above 90 F contact actives burn crops and auxins move as vapor.",
+          "Above 90 F "
+              + (burns ? "contact actives burn crops" : "")
+              + (burns && moves ? " and " : "")
+              + (moves ? "auxins move as vapor" : "")
+              + ".",
           "a cooler day, or the morning",
           out);
     }
@@ -231,6 +239,10 @@ public final class TemperatureRule implements DayRule {
 
   private static String degrees(double f) {
     return Numbers.decimals(f, 2) + " F";
+  }
+
+  private static boolean isAuxin(ActiveUse a) {
+    return site(a) == 4;
   }
 
   private static boolean isSlow(ActiveUse a) {
