@@ -1,5 +1,6 @@
 package org.swathbook.growth;
 
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Weed;
 
@@ -118,6 +119,13 @@ public final class CohortSet {
     return seen == null ? 0 : seen.heirsTo[cohort];
   }
 
+  /** First day on which somebody has seen this weed; empty for never. */
+  public OptionalInt firstSeenOn() {
+    return seen == null || seen.scoutedOn.length == 0
+        ? OptionalInt.empty()
+        : OptionalInt.of(seen.scoutedOn[0]);
+  }
+
   /** How often the weed was scouted up to and with a day. */
   public int scoutingsBy(int day) {
     return seen == null ? 0 : Seen.last(seen.scoutedOn, day) + 1;
@@ -156,6 +164,15 @@ public final class CohortSet {
   /** Height in cm of a plant never sprayed. */
   public double heightCm(int cohort, int day) {
     return model.heightCm(age(cohort, day));
+  }
+
+  /**
+   * Height in cm that a plant never sprayed had on an earlier day; 0 before it was up.
+   *
+   * @param heightCm which it has on the later day
+   */
+  public double heightCmBefore(double heightCm, int later, int day) {
+    return model.heightCm(model.ageAt(heightCm) - (thermal[later] - thermal[day]));
   }
 
   /** All plants of the season per m². */

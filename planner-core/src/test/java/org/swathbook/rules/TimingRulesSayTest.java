@@ -1012,14 +1012,14 @@ class TimingRulesSayTest {
             soy("2,4-D choline 0.95 ae").weed("AMAPA", 6.001),
             "warn: Palmer amaranth: 90 % of the plants are up to a little more than 6 in"
                 + " tall at this pass; the label of 2,4-D choline says up to 6 in. [a little"
-                + " more than 6 in; 6 in] a pass by 20 May 2027, or a partner whose label allows"
+                + " more than 6 in; 6 in] a pass by 31 May 2027, or a partner whose label allows"
                 + " larger weeds"),
         says(
             "weed-too-tall",
             "2,4-D choline on Palmer amaranth of 9 in, once and a half as tall",
             soy("2,4-D choline 0.95 ae").weed("AMAPA", 9),
             "warn: Palmer amaranth: 90 % of the plants are up to 9 in tall at this pass;"
-                + " the label of 2,4-D choline says up to 6 in. [9 in; 6 in] a pass by 20 May"
+                + " the label of 2,4-D choline says up to 6 in. [9 in; 6 in] a pass by 27 May"
                 + " 2027, or a partner whose label allows larger weeds"),
         says(
             "weed-too-tall",
@@ -1027,7 +1027,7 @@ class TimingRulesSayTest {
             soy("2,4-D choline 0.95 ae").weed("AMAPA", 9.1),
             "warn: Palmer amaranth: 90 % of the plants are up to 9.1 in tall at this pass;"
                 + " the label of 2,4-D choline says up to 6 in. Expected control by it alone: 70"
-                + " %. [9.1 in; 6 in] a pass by 20 May 2027, or a partner whose label allows"
+                + " %. [9.1 in; 6 in] a pass by 27 May 2027, or a partner whose label allows"
                 + " larger weeds"),
         says(
             "weed-too-tall",

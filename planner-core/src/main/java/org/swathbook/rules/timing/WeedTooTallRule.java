@@ -12,6 +12,7 @@ import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.WeedHeights;
+import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.StandingSize;
 import org.swathbook.measure.Quantity;
@@ -164,7 +165,8 @@ public final class WeedTooTallRule implements PassRule {
 
   /**
    * The last day before the pass on which the unsprayed plants were within a height, median over
-   * the years; empty when that was before planting.
+   * the years; empty when that was before planting. Plants that somebody has seen were on the days
+   * before as much smaller as they grow since, whatever the model had there.
    */
   private static Optional<LocalDate> lastDayInSize(
       PassFacts facts, WeedPressure pressure, double limitCm) {
@@ -177,9 +179,7 @@ public final class WeedTooTallRule implements PassRule {
     for (int y = 0; y < facts.traces().years().size(); y++) {
       SeasonTrace trace = facts.traces().years().get(y);
       int day = Math.min(facts.pass().timing().years().get(y).day(), trace.days() - 1);
-      while (day > 0
-          && Quantity.exceeds(
-              StandingSize.percentileCm(trace, weed, day, percentile).orElse(0), limitCm)) {
+      while (day > 0 && Quantity.exceeds(heightCm(trace, weed, day, percentile), limitCm)) {
         day--;
       }
       days.add(trace.bookDateOf(day));
@@ -187,5 +187,14 @@ public final class WeedTooTallRule implements PassRule {
     days.sort(LocalDate::compareTo);
     return Optional.of(days.get((days.size() - 1) / 2))
         .filter(d -> !d.isBefore(facts.field().plantDate()));
+  }
+
+  private static double heightCm(SeasonTrace trace, int weed, int day, double percentile) {
+    CohortSet cohorts = trace.cohorts(weed);
+    int seen = cohorts.firstSeenOn().orElse(0);
+    return day >= seen
+        ? StandingSize.percentileCm(trace, weed, day, percentile).orElse(0)
+        : cohorts.heightCmBefore(
+            StandingSize.percentileCm(trace, weed, seen, percentile).orElse(0), seen, day);
   }
 }
