@@ -1,5 +1,6 @@
 package org.swathbook.catalog;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -7,6 +8,20 @@ import org.jspecify.annotations.Nullable;
  * {@code safened-seed}.
  */
 public record Trait(String value) implements Comparable<Trait> {
+  /** All that labels speak of; a catalog and the fields of a book know no others. */
+  public static final List<String> NAMES =
+      List.of(
+          "2-4-d",
+          "accase-tolerant",
+          "als-tolerant",
+          "dicamba",
+          "fop-tolerant",
+          "glufosinate",
+          "glyphosate",
+          "imidazolinone",
+          "isoxaflutole",
+          "mesotrione",
+          "safened-seed");
 
   public Trait {
     if (value.isEmpty()) {

@@ -1,6 +1,5 @@
 package org.swathbook.catalog.file;
 
-import java.util.List;
 import org.swathbook.catalog.Slug;
 import org.swathbook.catalog.Trait;
 import org.swathbook.measure.MeasureException;
@@ -9,27 +8,14 @@ import org.swathbook.source.TextParser;
 
 /** The traits and seed treatments that labels speak of. */
 final class Traits {
-  static final List<String> NAMES =
-      List.of(
-          "2-4-d",
-          "accase-tolerant",
-          "als-tolerant",
-          "dicamba",
-          "fop-tolerant",
-          "glufosinate",
-          "glyphosate",
-          "imidazolinone",
-          "isoxaflutole",
-          "mesotrione",
-          "safened-seed");
-
   /** A trait or seed treatment that labels speak of. */
   static final TextParser<Trait> PARSER =
       text -> {
         // Held against the list before it becomes an id: of '???' no letter is left for one.
         String name = Slug.of(text);
-        if (!NAMES.contains(name)) {
-          throw new MeasureException("'" + text + "' is no trait; " + Nearest.hint(name, NAMES));
+        if (!Trait.NAMES.contains(name)) {
+          throw new MeasureException(
+              "'" + text + "' is no trait; " + Nearest.hint(name, Trait.NAMES));
         }
         return new Trait(name);
       };

@@ -40,7 +40,7 @@ import org.swathbook.measure.RateRange;
 final class RandomUses {
   private static final List<String> CODES = Formulations.CODES;
   private static final List<String> STATES = List.of("IA", "IL", "IN", "KS", "MN", "NE", "SD");
-  private static final List<Trait> TRAITS = Traits.NAMES.stream().map(Trait::of).toList();
+  private static final List<Trait> TRAITS = Trait.NAMES.stream().map(Trait::of).toList();
 
   private final Draw draw;
   private final Basis basis;

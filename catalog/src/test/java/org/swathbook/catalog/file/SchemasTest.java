@@ -28,6 +28,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.swathbook.catalog.Trait;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Cap;
@@ -108,7 +109,7 @@ class SchemasTest {
     return Stream.of(
         arguments("ingredient", use + "position", spelled(Position.values(), Position::spelling)),
         arguments("ingredient", use + "method", spelled(Method.values(), Method::spelling)),
-        arguments("ingredient", use + "trait", Traits.NAMES),
+        arguments("ingredient", use + "trait", Trait.NAMES),
         arguments("ingredient", use + "formulation", Formulations.CODES),
         arguments("product", "/properties/formulation", Formulations.CODES),
         arguments(

@@ -22,34 +22,14 @@ import org.swathbook.source.TextParser;
 
 /** Names of catalog entries as people type them; an unknown one names the nearest known. */
 final class Names {
-  private static final List<String> TRAITS =
-      List.of(
-          "2-4-d",
-          "accase-tolerant",
-          "als-tolerant",
-          "dicamba",
-          "fop-tolerant",
-          "glufosinate",
-          "glyphosate",
-          "imidazolinone",
-          "isoxaflutole",
-          "mesotrione",
-          "safened-seed");
-
   private final Catalog catalog;
   private final Set<String> rotationCrops = new TreeSet<>();
-  private final Set<String> traits = new TreeSet<>(TRAITS);
 
   Names(Catalog catalog) {
     this.catalog = catalog;
     for (Ingredient i : catalog.ingredients()) {
       i.rotation().keySet().forEach(c -> rotationCrops.add(c.value()));
-      i.uses().forEach(u -> u.traits().find().ifPresent(all -> all.forEach(this::known)));
     }
-  }
-
-  private void known(Trait trait) {
-    traits.add(trait.value());
   }
 
   Catalog catalog() {
@@ -113,8 +93,8 @@ final class Names {
             "'" + text + "' says none and a trait; write none by itself, or the traits alone");
       }
       if (!slug.equals("none") && !slug.isEmpty()) {
-        if (!traits.contains(slug)) {
-          throw unknown(part.strip(), "trait that a use needs", traits);
+        if (!Trait.NAMES.contains(slug)) {
+          throw unknown(part.strip(), "trait that a use needs", Trait.NAMES);
         }
         out.add(new Trait(slug));
       }
