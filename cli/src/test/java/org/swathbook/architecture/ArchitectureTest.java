@@ -7,6 +7,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -21,8 +22,14 @@ import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class ArchitectureTest {
@@ -33,6 +40,12 @@ class ArchitectureTest {
       new ClassFileImporter()
           .withImportOption(new ImportOption.DoNotIncludeTests())
           .importPackages(PackageTable.ROOT);
+
+  /** A row of the guide's table: module or none, the packages, what lives there. */
+  private static final Pattern HOUSE_ROW =
+      Pattern.compile("^\\| *(?:catalog|planner-core|cli)? *\\| ((?:`[a-z.]+`(?:, )?)+) \\|");
+
+  private static final Pattern NAME = Pattern.compile("`([a-z.]+)`");
 
   private static final String[] EDGES = {
     "org.swathbook.source..", "org.swathbook.(*).file..", "org.swathbook.cli.."
@@ -52,6 +65,28 @@ class ArchitectureTest {
                 .distinct()
                 .filter(name -> TABLE.rowOf(name).isEmpty()))
         .isEmpty();
+  }
+
+  @Test
+  void everyRowOfTheTableHasAPackage() {
+    Set<String> there =
+        CLASSES.stream()
+            .flatMap(c -> TABLE.rowOf(c.getPackageName()).stream())
+            .collect(Collectors.toSet());
+    assertThat(TABLE.names()).containsExactlyInAnyOrderElementsOf(there);
+  }
+
+  /** Whoever is new here looks a package up in the guide. */
+  @Test
+  void theGuideForContributorsSaysWhatLivesInEveryPackage() throws IOException {
+    Path guide = Path.of(System.getProperty("basedir", "")).resolve("../DEVELOPERS.md");
+    Set<String> told =
+        Files.readAllLines(guide.toAbsolutePath(), UTF_8).stream()
+            .map(HOUSE_ROW::matcher)
+            .filter(Matcher::find)
+            .flatMap(m -> NAME.matcher(m.group(1)).results().map(r -> r.group(1)))
+            .collect(Collectors.toSet());
+    assertThat(told).containsExactlyInAnyOrderElementsOf(TABLE.names());
   }
 
   @Test

@@ -51,7 +51,6 @@ final class PackageTable {
     row("stress", "plan.change");
     row("escapes", "plan.choice");
     row("audit", "check", "season");
-    row("outlook", "season");
     row("supply", "book");
     // cli: rendering sees results, never commands
     row("cli.report", allowed.keySet().toArray(String[]::new));
@@ -76,6 +75,11 @@ final class PackageTable {
     all.add(name);
     allowed.put(name, all);
     return all;
+  }
+
+  /** Names of all rows. */
+  Set<String> names() {
+    return Set.copyOf(allowed.keySet());
   }
 
   /** The row that a package belongs to, or nothing where no row is around it. */
