@@ -9,28 +9,19 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.MixReader;
-import org.swathbook.book.file.ProgramReader;
-import org.swathbook.check.AddedSite;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MendedMix;
 import org.swathbook.check.MixJudge;
 import org.swathbook.check.MixMending;
 import org.swathbook.check.OpenHours;
-import org.swathbook.check.ProgramJudge;
-import org.swathbook.check.SeasonSoFar;
 import org.swathbook.cli.html.CheckHtml;
 import org.swathbook.cli.json.CheckJson;
-import org.swathbook.cli.report.JournalNotes;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.CheckText;
-import org.swathbook.growth.TraceBuilder;
-import org.swathbook.growth.TraceSet;
-import org.swathbook.program.Program;
 import org.swathbook.program.SprayJob;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.SeasonWalk;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -149,24 +140,11 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private int program(Book book, BookPaths paths, String name, LocalDate today) {
-    Program read = ProgramReader.read(paths.find(BookPaths.Kind.PROGRAM, name), paths, book);
-    Field where = book.findField(read.field().value()).orElseThrow();
-    TraceSet traces = TraceBuilder.build(book, where, today);
-    SeasonSoFar soFar = SeasonSoFar.of(book, where, today);
-    SeasonSoFar.Standing standing = soFar.standing(book, traces, read, today);
-    SeasonOutcome outcome = SeasonWalk.walk(book, traces, standing.program());
-    Judgement judgement =
-        AddedSite.named(
-            book,
-            traces,
-            standing.program(),
-            outcome,
-            ProgramJudge.judge(book, traces, outcome, today),
-            today);
-    ReportHead head =
-        ReportHead.of(book, List.of(where), today)
-            .noted(JournalNotes.of(where, soFar))
-            .noted(standing.notes());
+    WalkedProgram walked = WalkedProgram.of(book, paths, name, today);
+    Field where = walked.field();
+    SeasonOutcome outcome = walked.outcome();
+    Judgement judgement = walked.judgement();
+    ReportHead head = walked.head();
     if (html.html != null) {
       String page = CheckHtml.ofProgram(book, head, where, outcome, judgement);
       output.print(HtmlOption.write(html.html, page));

@@ -7,24 +7,14 @@ import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
-import org.swathbook.book.file.ProgramReader;
-import org.swathbook.book.file.WrittenProgram;
-import org.swathbook.check.AddedSite;
 import org.swathbook.check.Judgement;
-import org.swathbook.check.ProgramJudge;
-import org.swathbook.check.SeasonSoFar;
 import org.swathbook.cli.html.SeasonHtml;
 import org.swathbook.cli.json.SeasonJson;
-import org.swathbook.cli.report.JournalNotes;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.text.SeasonText;
-import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
-import org.swathbook.program.Program;
-import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.SeasonWalk;
 import org.swathbook.stress.Situation;
 import org.swathbook.stress.StressResult;
 import org.swathbook.stress.StressTest;
@@ -75,30 +65,14 @@ final class SeasonCommand implements Callable<Integer> {
     }
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
-    WrittenProgram written =
-        ProgramReader.readWritten(
-            paths.find(BookPaths.Kind.PROGRAM, String.valueOf(program)), paths, book);
-    Program read = written.program();
-    Field field = book.findField(read.field().value()).orElseThrow();
-    TraceSet traces = TraceBuilder.build(book, field, today);
-    PassTimes.check(written, traces, book.house().sizePercentile());
-    SeasonSoFar soFar = SeasonSoFar.of(book, field, today);
-    SeasonSoFar.Standing standing = soFar.standing(book, traces, read, today);
-    SeasonOutcome outcome = SeasonWalk.walk(book, traces, standing.program());
-    Judgement judgement =
-        AddedSite.named(
-            book,
-            traces,
-            standing.program(),
-            outcome,
-            ProgramJudge.judge(book, traces, outcome, today),
-            today);
+    WalkedProgram walked = WalkedProgram.of(book, paths, String.valueOf(program), today);
+    Field field = walked.field();
+    TraceSet traces = walked.traces();
+    SeasonOutcome outcome = walked.outcome();
+    Judgement judgement = walked.judgement();
+    ReportHead head = walked.head();
     List<StressResult> stressed =
         stress ? stressed(Situation.of(book, traces, outcome, judgement, today)) : List.of();
-    ReportHead head =
-        ReportHead.of(book, List.of(field), today)
-            .noted(JournalNotes.of(field, soFar))
-            .noted(standing.notes());
     if (html.html != null) {
       output.print(
           HtmlOption.write(
@@ -110,7 +84,7 @@ final class SeasonCommand implements Callable<Integer> {
                   outcome,
                   judgement,
                   SeasonCalendar.of(book, traces, outcome))));
-      return exit(judgement);
+      return CheckCommand.exit(judgement);
     }
     output.print(
         output.json
@@ -123,11 +97,7 @@ final class SeasonCommand implements Callable<Integer> {
                 SeasonCalendar.of(book, traces, outcome),
                 stressed)
             : SeasonText.of(book, head, field, outcome, judgement, stressed));
-    return exit(judgement);
-  }
-
-  private static int exit(Judgement judgement) {
-    return judgement.verdict() == Verdict.BLOCKED ? ExitCode.BLOCKED : ExitCode.DONE;
+    return CheckCommand.exit(judgement);
   }
 
   private List<StressResult> stressed(Situation plain) {

@@ -228,17 +228,21 @@ class WrongInputTest {
           - at: when KCHSC is 2 in
             mix: [{product: glyphosate-4.5sl, rate: 32 fl oz/acre}]
         """);
-    Called called = Called.with("season", book, "late");
-    assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
-    assertThat(called.out()).isEmpty();
-    assertThat(called.err().lines())
-        .satisfiesExactly(
-            l ->
-                assertThat(l)
-                    .startsWith("programs/late.yaml:5:9: 'when AMAPA is 400 in' does not come in")
-                    .endsWith("in most weather years; give a date or days after planting"),
-            l ->
-                assertThat(l)
-                    .startsWith("programs/late.yaml:7:9: KCHSC is no weed of field ND-1; "));
+    for (Called called :
+        List.of(
+            Called.with("season", book, "late"),
+            Called.with("check", book, "--program", "late"))) {
+      assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+      assertThat(called.out()).isEmpty();
+      assertThat(called.err().lines())
+          .satisfiesExactly(
+              l ->
+                  assertThat(l)
+                      .startsWith("programs/late.yaml:5:9: 'when AMAPA is 400 in' does not come in")
+                      .endsWith("in most weather years; give a date or days after planting"),
+              l ->
+                  assertThat(l)
+                      .startsWith("programs/late.yaml:7:9: KCHSC is no weed of field ND-1; "));
+    }
   }
 }
