@@ -230,8 +230,7 @@ class WrongInputTest {
         """);
     for (Called called :
         List.of(
-            Called.with("season", book, "late"),
-            Called.with("check", book, "--program", "late"))) {
+            Called.with("season", book, "late"), Called.with("check", book, "--program", "late"))) {
       assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
       assertThat(called.out()).isEmpty();
       assertThat(called.err().lines())

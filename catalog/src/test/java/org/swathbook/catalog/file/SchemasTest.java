@@ -28,7 +28,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.swathbook.catalog.Trait;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Cap;
@@ -39,6 +38,7 @@ import org.swathbook.catalog.Movement;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.TankTerms;
+import org.swathbook.catalog.Trait;
 import org.swathbook.catalog.WeedKind;
 
 /** The schemas by themselves, beside the words of the code and the keys of the README. */
