@@ -30,6 +30,7 @@ import org.swathbook.catalog.Registration.LabelYears;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.measure.Basis;
 import org.swathbook.program.Applicator;
+import org.swathbook.rules.SaidCase.Found;
 import org.swathbook.testing.FieldBuilder;
 import org.swathbook.testing.Fixtures;
 import org.swathbook.testing.IngredientBuilder;
@@ -61,43 +62,50 @@ class LabelRulesSayTest {
     return job;
   }
 
-  private static Findings once(String lb, UseBuilder use) {
-    return CaseBook.of(soybean())
-        .active(active("testactive", use))
-        .uses(LocalDate.parse("2027-05-11"), "testactive", lb + " lb ai/acre");
+  private static Found once(String lb, UseBuilder use) {
+    return () ->
+        CaseBook.of(soybean())
+            .active(active("testactive", use))
+            .uses(LocalDate.parse("2027-05-11"), "testactive", lb + " lb ai/acre");
   }
 
   /** Glufosinate of an invented label over so many Palmer amaranth a square metre. */
-  private static Findings over(String date, String lb, double perM2, UseBuilder use) {
-    return CaseBook.of(soybean())
-        .active(
-            IngredientBuilder.of("glufosinate-ammonium", 10, Movement.CONTACT, Basis.AI)
-                .foliar(4)
-                .use(use))
-        .weed(Fixtures.weed("C-1", "AMAPA", perM2, DriverKind.YES, 0))
-        .rain("2027-04-25", 1)
-        .rain("2027-05-15", 1)
-        .rain("2027-05-25", 1)
-        .uses(LocalDate.parse(date), "glufosinate-ammonium", lb + " lb ai/acre");
+  private static Found over(String date, String lb, double perM2, UseBuilder use) {
+    return () ->
+        CaseBook.of(soybean())
+            .active(
+                IngredientBuilder.of("glufosinate-ammonium", 10, Movement.CONTACT, Basis.AI)
+                    .foliar(4)
+                    .use(use))
+            .weed(Fixtures.weed("C-1", "AMAPA", perM2, DriverKind.YES, 0))
+            .rain("2027-04-25", 1)
+            .rain("2027-05-15", 1)
+            .rain("2027-05-25", 1)
+            .uses(LocalDate.parse(date), "glufosinate-ammonium", lb + " lb ai/acre");
   }
 
   /** One pass at planting and one a month later. */
-  private static Findings twice(String first, String second, UseBuilder... uses) {
-    CaseBook book = CaseBook.of(soybean()).active(active("testactive", uses));
-    return book.sequence(
-        book.pass(0, "2027-05-11", "testactive", first + " lb ai/acre"),
-        book.pass(1, "2027-06-11", "testactive", second + " lb ai/acre"));
+  private static Found twice(String first, String second, UseBuilder... uses) {
+    return () -> {
+      CaseBook book = CaseBook.of(soybean()).active(active("testactive", uses));
+      return book.sequence(
+          book.pass(0, "2027-05-11", "testactive", first + " lb ai/acre"),
+          book.pass(1, "2027-06-11", "testactive", second + " lb ai/acre"));
+    };
   }
 
-  private static Findings twoBefore(UseBuilder... uses) {
-    CaseBook book = CaseBook.of(soybean()).active(active("testactive", uses));
-    return book.sequence(
-        book.pass(0, "2027-04-11", "testactive", "0.5 lb ai/acre"),
-        book.pass(1, "2027-05-11", "testactive", "0.5 lb ai/acre"));
+  private static Found twoBefore(UseBuilder... uses) {
+    return () -> {
+      CaseBook book = CaseBook.of(soybean()).active(active("testactive", uses));
+      return book.sequence(
+          book.pass(0, "2027-04-11", "testactive", "0.5 lb ai/acre"),
+          book.pass(1, "2027-05-11", "testactive", "0.5 lb ai/acre"));
+    };
   }
 
-  private static Findings on(String date, IngredientBuilder active) {
-    return CaseBook.of(soybean()).active(active).uses(date, "testactive", "0.6 lb ai/acre");
+  private static Found on(String date, IngredientBuilder active) {
+    return () ->
+        CaseBook.of(soybean()).active(active).uses(date, "testactive", "0.6 lb ai/acre");
   }
 
   private static MixCase paraquat(Applicator who) {
@@ -640,7 +648,7 @@ class LabelRulesSayTest {
         says(
             "soil-limit",
             "a label of pH 6 and above at 5.9",
-            CaseBook.of(soybean().soil(SoilTexture.LOAM, 2, 5.9))
+            () -> CaseBook.of(soybean().soil(SoilTexture.LOAM, 2, 5.9))
                 .active(active("testactive", pre().soilPh(Limit.atLeast(6))))
                 .uses("2027-05-11", "testactive", "0.6 lb ai/acre"),
             "block: Testactive is allowed at soil pH from 6; this field has 5.9. [pH 5.9;"

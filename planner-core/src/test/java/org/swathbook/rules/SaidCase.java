@@ -17,12 +17,18 @@ record SaidCase(String rule, String words, Supplier<List<String>> says, List<Str
     return says(rule, words, season::judge, said);
   }
 
-  static SaidCase says(String rule, String words, Findings found, String... said) {
-    return new SaidCase(rule, words, () -> RuleSays.of(rule, found), List.of(said));
+  static SaidCase says(String rule, String words, Found found, String... said) {
+    return new SaidCase(rule, words, () -> RuleSays.of(rule, found.findings()), List.of(said));
   }
 
   static SaidCase says(String rule, String words, Supplier<Judgement> judged, String... said) {
     return new SaidCase(rule, words, () -> RuleSays.of(rule, judged.get()), List.of(said));
+  }
+
+  /** Findings that are made when they are asked for. */
+  @FunctionalInterface
+  interface Found {
+    Findings findings();
   }
 
   /** Judged here and not where the case is written, so that a failure is that of one case. */

@@ -29,6 +29,7 @@ import org.swathbook.catalog.RotationRow;
 import org.swathbook.catalog.SoilCondition;
 import org.swathbook.check.Judgement;
 import org.swathbook.measure.Period;
+import org.swathbook.rules.SaidCase.Found;
 import org.swathbook.testing.FieldBuilder;
 import org.swathbook.testing.IngredientBuilder;
 import org.swathbook.testing.MixCase;
@@ -75,18 +76,23 @@ class TimingRulesSayTest {
         .noSoilPh();
   }
 
-  private static Findings on(String date, FieldBuilder field, IngredientBuilder active) {
-    return CaseBook.of(field).active(active).uses(date, "testactive", HALF);
+  private static Found on(String date, FieldBuilder field, IngredientBuilder active) {
+    return () ->
+        CaseBook.of(field).active(active).uses(date, "testactive", HALF);
   }
 
-  private static Findings atStage(String stage, int daysLater, UseBuilder use) {
-    CaseBook book = CaseBook.of(soybean()).active(active(use));
-    return book.uses(book.dayOfStage(stage).plusDays(daysLater), "testactive", HALF);
+  private static Found atStage(String stage, int daysLater, UseBuilder use) {
+    return () -> {
+      CaseBook book = CaseBook.of(soybean()).active(active(use));
+      return book.uses(book.dayOfStage(stage).plusDays(daysLater), "testactive", HALF);
+    };
   }
 
-  private static Findings atHeight(double inches, UseBuilder use) {
-    CaseBook book = CaseBook.of(soybean()).active(active(use));
-    return book.uses(book.dayOfHeight(inches), "testactive", HALF);
+  private static Found atHeight(double inches, UseBuilder use) {
+    return () -> {
+      CaseBook book = CaseBook.of(soybean()).active(active(use));
+      return book.uses(book.dayOfHeight(inches), "testactive", HALF);
+    };
   }
 
   /** Last days that differ by state; 12 June is the 35th day after planting. */
@@ -133,12 +139,14 @@ class TimingRulesSayTest {
   }
 
   /** Two uses over the crop, of which one lets the second application go out sooner. */
-  private static Findings again(String second) {
-    CaseBook book =
-        CaseBook.of(soybean())
-            .active(active(post().repeatDays(14), post().repeatDays(7), post().repeatDays(10)));
-    return book.sequence(
-        book.pass(0, "2027-06-10", "testactive", HALF), book.pass(1, second, "testactive", HALF));
+  private static Found again(String second) {
+    return () -> {
+      CaseBook book =
+          CaseBook.of(soybean())
+              .active(active(post().repeatDays(14), post().repeatDays(7), post().repeatDays(10)));
+      return book.sequence(
+          book.pass(0, "2027-06-10", "testactive", HALF), book.pass(1, second, "testactive", HALF));
+    };
   }
 
   private static SeasonCase layer(int startsAfterDays) {
@@ -685,7 +693,7 @@ class TimingRulesSayTest {
         says(
             "next-crop-interval",
             "four months once 2 in of rain have fallen, and they fall",
-            CaseBook.of(soybean().next("corn", "2028-05-01"))
+            () -> CaseBook.of(soybean().next("corn", "2028-05-01"))
                 .active(
                     toCorn(
                         row(new Period(4, 0), OptionalDouble.of(50.8)),
@@ -695,7 +703,7 @@ class TimingRulesSayTest {
         says(
             "next-crop-interval",
             "four months after that rain, to the day",
-            CaseBook.of(soybean().next("corn", "2027-11-01"))
+            () -> CaseBook.of(soybean().next("corn", "2027-11-01"))
                 .active(
                     toCorn(
                         row(new Period(4, 0), OptionalDouble.of(50.8)),
@@ -707,7 +715,7 @@ class TimingRulesSayTest {
         says(
             "next-crop-interval",
             "four months after that rain less a day",
-            CaseBook.of(soybean().next("corn", "2027-10-31"))
+            () -> CaseBook.of(soybean().next("corn", "2027-10-31"))
                 .active(
                     toCorn(
                         row(new Period(4, 0), OptionalDouble.of(50.8)),
@@ -823,7 +831,7 @@ class TimingRulesSayTest {
         says(
             "planting-interval",
             "14 days after an inch of rain, of which 0.6 fell",
-            CaseBook.of(soybean())
+            () -> CaseBook.of(soybean())
                 .active(active(pre().plantingBand(HALF, 14, 25.4)))
                 .rain("2027-04-27", 0.6)
                 .uses("2027-04-25", "testactive", HALF),
@@ -833,14 +841,14 @@ class TimingRulesSayTest {
         says(
             "planting-interval",
             "14 days after an inch of rain, 14 days before planting",
-            CaseBook.of(soybean())
+            () -> CaseBook.of(soybean())
                 .active(active(pre().plantingBand(HALF, 14, 25.4)))
                 .rain("2027-04-27", 1)
                 .uses("2027-04-25", "testactive", HALF)),
         says(
             "planting-interval",
             "14 days after an inch of rain, 13 days before planting",
-            CaseBook.of(soybean())
+            () -> CaseBook.of(soybean())
                 .active(active(pre().plantingBand(HALF, 14, 25.4)))
                 .rain("2027-04-28", 1)
                 .uses("2027-04-25", "testactive", HALF),
@@ -850,7 +858,7 @@ class TimingRulesSayTest {
         says(
             "planting-interval",
             "the rain of the day of spraying itself does not count",
-            CaseBook.of(soybean())
+            () -> CaseBook.of(soybean())
                 .active(active(pre().plantingBand(HALF, 14, 25.4)))
                 .rain("2027-04-25", 1)
                 .uses("2027-04-25", "testactive", HALF),
@@ -870,7 +878,7 @@ class TimingRulesSayTest {
         says(
             "planting-interval",
             "14 days after an inch of rain that comes with the planting",
-            CaseBook.of(soybean())
+            () -> CaseBook.of(soybean())
                 .active(active(pre().plantingBand(HALF, 14, 25.4)))
                 .rain("2027-05-11", 1)
                 .uses("2027-04-25", "testactive", HALF),
