@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Product;
+import org.swathbook.catalog.Source;
+import org.swathbook.catalog.Stated;
 import org.swathbook.measure.Basis;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
@@ -22,6 +24,11 @@ public final class Say {
   public static final String COMMON_PRACTICE = "common practice, no source";
 
   private Say() {}
+
+  /** Whose a stated value is. */
+  public static String source(Stated<?> stated) {
+    return stated.findSource().map(Source::text).orElse(COMMON_PRACTICE);
+  }
 
   /** {@code 2.54 lb ai/acre}. */
   public static String lb(double lbPerAcre, Basis basis) {

@@ -127,10 +127,7 @@ public final class IncorporationNeededRule implements UseRule {
                             : ", and the tillage at planting on "
                                 + Say.date(facts.field().plantDate())
                                 + " would."),
-                    use.incorporationRefused()
-                        .findSource()
-                        .map(Object::toString)
-                        .orElse(Say.COMMON_PRACTICE))
+                    Say.source(use.incorporationRefused()))
                 .compared(bySteel ? "worked in" : "sprayed before the tillage", "left on top")
                 .cleared(
                     bySteel

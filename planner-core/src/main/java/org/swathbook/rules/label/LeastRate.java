@@ -45,7 +45,7 @@ record LeastRate(double lbPerAcre, String where, String source) {
         new LeastRate(
             range.low().lbPerAcre(),
             " on this soil",
-            use.rates().findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE));
+            Say.source(use.rates()));
     if (use.weedRates().find().isEmpty()) {
       return onSoil;
     }
@@ -67,7 +67,7 @@ record LeastRate(double lbPerAcre, String where, String source) {
     return new LeastRate(
         row.least().lbPerAcre(),
         " on " + weed.weed().name() + " of " + Say.inches(cm),
-        use.weedRates().findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE));
+        Say.source(use.weedRates()));
   }
 
   private static boolean isSprayedFor(UseFacts facts, WeedPressure weed) {

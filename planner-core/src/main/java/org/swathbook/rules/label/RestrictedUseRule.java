@@ -81,7 +81,7 @@ public final class RestrictedUseRule implements PassRule {
                                 + " certificate's number."
                             : " is a restricted-use product: a certified applicator applies it or"
                                 + " supervises, and keeps a record with the certificate's number."),
-                    restricted.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE)));
+                    Say.source(restricted)));
       }
       training(facts, a, restricted.find().orElse(false), out);
     }
@@ -139,7 +139,7 @@ public final class RestrictedUseRule implements PassRule {
                           + " that the label of "
                           + i.name()
                           + " asks for.",
-                      training.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                      Say.source(training))
                   .compared("no training in " + course, "training in " + course)
                   .cleared("the course, or somebody who has had it"));
     }

@@ -93,7 +93,7 @@ public final class SetbackWaterRule implements UseRule {
                           + "; water lies "
                           + Numbers.decimals(here, 1)
                           + " ft from this field.",
-                      setbacks.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                      Say.source(setbacks))
                   .compared(Numbers.decimals(here, 1) + " ft", Math.round(most) + " ft")
                   .cleared(
                       "leave a strip of "
@@ -130,7 +130,7 @@ public final class SetbackWaterRule implements UseRule {
                           + "; here it is "
                           + Numbers.decimals(here.get(), 1)
                           + " ft.",
-                      setbacks.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                      Say.source(setbacks))
                   .compared(Numbers.decimals(here.get(), 1) + " ft", Math.round(leastFt) + " ft")
                   .cleared(
                       "leave a strip of "

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import org.swathbook.catalog.AdjuvantKind;
 import org.swathbook.catalog.Ingredient;
-import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.rules.About;
@@ -80,7 +79,7 @@ public final class AdjuvantRefusedRule implements PassRule {
                 + " in "
                 + facts.traces().crop().name()
                 + ".",
-            refused.findSource().map(Source::text).orElse(Say.COMMON_PRACTICE))
+            Say.source(refused))
         .compared(kind.spelling(), "no " + kind)
         .cleared(remedy(facts, kind));
   }

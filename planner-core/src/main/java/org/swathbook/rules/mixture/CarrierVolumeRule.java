@@ -103,7 +103,7 @@ public final class CarrierVolumeRule implements PassRule {
                       + ".",
                   gallons,
                   needed,
-                  least.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE)));
+                  Say.source(least)));
     } else if (advised.find().isPresent() && Quantity.exceeds(advised.find().get(), gallons)) {
       double needed = advised.find().get();
       out.warn(
@@ -121,7 +121,7 @@ public final class CarrierVolumeRule implements PassRule {
                       + ".",
                   gallons,
                   needed,
-                  advised.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE)));
+                  Say.source(advised)));
     } else if (least.find().isEmpty()
         && advised.find().isEmpty()
         && isContact(a)
@@ -158,7 +158,7 @@ public final class CarrierVolumeRule implements PassRule {
                           + "; this pass sprays "
                           + volume(gallons)
                           + ".",
-                      most.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                      Say.source(most))
                   .compared(volume(gallons), "at most " + volume(allowed))
                   .cleared(remedy(facts, allowed)));
     }
@@ -235,7 +235,7 @@ public final class CarrierVolumeRule implements PassRule {
                       "The label of "
                           + a.ingredient().name()
                           + " refuses liquid fertilizer as the carrier over a crop that is up.",
-                      refused.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                      Say.source(refused))
                   .compared("liquid fertilizer", "water")
                   .cleared("water as the carrier"));
     }

@@ -3,7 +3,6 @@ package org.swathbook.rules.mixture;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.catalog.DropletClass;
-import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.DropletRange;
 import org.swathbook.rules.About;
@@ -64,7 +63,7 @@ public final class DropletClassRule implements PairRule, PassRule {
                           + " for "
                           + words(b.get())
                           + "; no class serves both.",
-                      source(one) + "; " + source(other))
+                      Say.source(one) + "; " + Say.source(other))
                   .compared(words(a.get()), words(b.get()))
                   .cleared("two passes, or a partner that allows the same droplets"));
     }
@@ -120,7 +119,7 @@ public final class DropletClassRule implements PairRule, PassRule {
                           + " droplets, and the nozzles make "
                           + chosen
                           + " ones.",
-                      source(range))
+                      Say.source(range))
                   .compared(chosen.spelling(), allowed)
                   .cleared("nozzles or pressure that make " + allowed + " droplets"));
     } else if (isContact(a) && chosen.compareTo(DropletClass.VERY_COARSE) >= 0) {
@@ -163,9 +162,5 @@ public final class DropletClassRule implements PairRule, PassRule {
 
   private static String words(DropletRange r) {
     return r.finest() == r.coarsest() ? r.finest().spelling() : r.finest() + " to " + r.coarsest();
-  }
-
-  private static String source(Stated<DropletRange> s) {
-    return s.findSource().map(Source::text).orElse(Say.COMMON_PRACTICE);
   }
 }

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.swathbook.catalog.Ingredient;
-import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms.PartnerList;
 import org.swathbook.rules.About;
@@ -99,7 +98,7 @@ public final class PartnerRefusedRule implements PairRule {
                                     + (l.only() ? " does not list " : " refuses ")
                                     + partner.ingredient().name()
                                     + " in one tank.",
-                                list.findSource().map(Source::text).orElse(Say.COMMON_PRACTICE))
+                                Say.source(list))
                             .compared(
                                 partner.ingredient().name(),
                                 l.only() ? "listed partners only" : "refused partners")

@@ -136,7 +136,7 @@ public final class TankResidueRule implements PassRule {
                           + ", and its label asks for "
                           + words(least)
                           + ".",
-                      stated.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                      Say.source(stated))
                   .compared(words(done), words(least))
                   .cleared(
                       words(least) + " of tank, lines, screens and boom ends before this load"));

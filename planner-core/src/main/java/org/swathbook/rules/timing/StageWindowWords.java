@@ -63,7 +63,7 @@ final class StageWindowWords {
                 + " ("
                 + windowWords(use)
                 + ").",
-            use.timing().findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+            Say.source(use.timing()))
         .compared(where(facts), windowWords(use))
         .cleared(legalDates(facts, use));
   }
@@ -78,7 +78,7 @@ final class StageWindowWords {
                 + "): the model expects "
                 + where(facts)
                 + "; look before spraying.",
-            use.timing().findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+            Say.source(use.timing()))
         .compared(where(facts), windowWords(use))
         .cleared(awayFromLimit(facts, use));
   }

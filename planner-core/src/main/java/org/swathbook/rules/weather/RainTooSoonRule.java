@@ -100,7 +100,7 @@ public final class RainTooSoonRule implements DayRule {
                         + " without rain; it comes in "
                         + Numbers.decimals(left, 1)
                         + ".",
-                    hours.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                    Say.source(hours))
                 .compared(Numbers.decimals(left, 1) + " h", Numbers.decimals(needed, 1) + " h")
                 .cleared("a day without rain for so long, or a partner that is taken up sooner"));
   }
@@ -159,7 +159,7 @@ public final class RainTooSoonRule implements DayRule {
                           + " forbids spraying when rain that runs off is ahead within "
                           + Numbers.decimals(hours, 0)
                           + " hours.",
-                      runoff.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                      Say.source(runoff))
                   .compared(
                       Numbers.decimals(inches.getAsDouble(), 2) + " in",
                       "less than " + RUNOFF_IN + " in within " + Numbers.decimals(hours, 0) + " h")

@@ -166,7 +166,7 @@ public final class SensitiveNeighborRule implements DayRule {
                         + a.ingredient().name()
                         + " leaves the soil as vapor for days, whichever way the wind turns."
                         + which(a, n),
-                    buffer.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                    Say.source(buffer))
                 .compared(
                     Math.round(n.distanceFt()) + " ft",
                     Math.round(buffer.find().orElseThrow()) + " ft")
@@ -185,7 +185,7 @@ public final class SensitiveNeighborRule implements DayRule {
             + a.ingredient().name()
             + " must not get there."
             + which(a, n),
-        buffer.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE));
+        Say.source(buffer));
   }
 
   private void unknownWind(

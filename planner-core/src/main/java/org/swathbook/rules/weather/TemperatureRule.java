@@ -145,7 +145,7 @@ public final class TemperatureRule implements DayRule {
                         + (t.advice() ? " advises not to spray: " : " forbids to spray: ")
                         + allowed
                         + ".",
-                    limit.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                    Say.source(limit))
                 .compared(degrees(met), allowed)
                 .cleared(hot ? "a cooler day" : "a warmer hour or day"));
   }

@@ -106,7 +106,7 @@ public final class TimeOfDayRule implements DayRule {
                           + ", which is sprayed from "
                           + open
                           + " on that day at this field.",
-                      hours.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                      Say.source(hours))
                   .compared(SunHours.clock(time), open)
                   .cleared("the hours " + open));
     }

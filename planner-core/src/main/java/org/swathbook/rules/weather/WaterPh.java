@@ -86,7 +86,7 @@ final class WaterPh {
                         + " keeps in, "
                         + words(allowed)
                         + ".",
-                    range.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                    Say.source(range))
                 .compared("pH " + number(ph), words(allowed))
                 .cleared(
                     "other water, or a buffer that brings it there and that the labels take;"

@@ -93,7 +93,7 @@ public final class WindRule implements DayRule {
                         + " allows, "
                         + words(allowed)
                         + ".",
-                    limit.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                    Say.source(limit))
                 .compared(mph(met), words(allowed))
                 .cleared("hours with wind of " + words(allowed)));
   }
@@ -117,7 +117,7 @@ public final class WindRule implements DayRule {
                           + " is forecast, 80 % or more of what the label of "
                           + a.ingredient().name()
                           + " allows; the wind at the field may be above it.",
-                      limit.findSource().map(Object::toString).orElse(Say.COMMON_PRACTICE))
+                      Say.source(limit))
                   .compared(mph(mph), words(allowed))
                   .cleared(
                       "hours with less than "
