@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -150,6 +151,57 @@ class SoilActivityTest {
     assertThat(trace.cover(trace.emergenceDay() + 40)).isGreaterThan(0.5);
     assertThat(under.share(under.appliedOn() + 20))
         .isLessThan(bare.share(bare.appliedOn() + 20) - 0.1);
+  }
+
+  /**
+   * Against a layer that is counted before it is there or that does not fade for the plants: what
+   * comes up after the rain meets of the fresh control what is left on that day, a plant of the
+   * crop's day the same; what was up before meets nothing of site 15.
+   */
+  @Test
+  void plantsMeetWhatTheLayerHasOnTheDayTheyComeUp() {
+    TraceSet t = year(SoilTexture.SILT_LOAM, d -> d.getDayOfYear() % 5 == 0 ? 13.0 : 0.0);
+    SeasonTrace trace = t.years().get(0);
+    CohortSet palmer = trace.cohorts(0);
+    int day = trace.dayOf(SPRAYED);
+    ResidualCurve layer = curve(t, "S-metolachlor", 1.9, SPRAYED);
+    SoilEffect effect =
+        new Effects(Fixtures.catalog(), t)
+            .soil(
+                new TankActive(Fixtures.active("S-metolachlor"), List.of("EC"), 1.9 * 1.1209),
+                0,
+                day)
+            .get(0);
+    double fresh = effect.atCropEmergence() / layer.share(trace.emergenceDay());
+    assertThat(fresh).isBetween(0.5, 0.995);
+    int before = 0;
+    int after = 0;
+    for (int c = 0; c < palmer.count(); c++) {
+      int up = palmer.emergedOn(c);
+      assertThat(effect.control(c)).isCloseTo(fresh * layer.share(up), within(1e-12));
+      if (up < layer.activeFrom()) {
+        assertThat(c).isLessThan(effect.from());
+        before++;
+      } else if (effect.control(c) > 0) {
+        assertThat(c).isBetween(effect.from(), effect.to() - 1);
+        after++;
+      }
+    }
+    assertThat(before).isPositive();
+    assertThat(after).isGreaterThan(5);
+    assertThat(effect.isIdle()).isFalse();
+    assertThat(effect.control(palmer.count())).isZero();
+
+    double[] lives = new double[palmer.count()];
+    double[] strongest = new double[palmer.count()];
+    Arrays.fill(lives, 0.5);
+    Arrays.fill(strongest, 0.3);
+    effect.leave(lives, 0.6);
+    effect.raise(strongest, 0.6);
+    for (int c = 0; c < palmer.count(); c++) {
+      assertThat(lives[c]).isCloseTo(0.5 * (1 - 0.6 * effect.control(c)), within(1e-12));
+      assertThat(strongest[c]).isCloseTo(Math.max(0.3, 0.6 * effect.control(c)), within(1e-12));
+    }
   }
 
   /** Flumioxazin (site 14) reaches back to small plants when the rain comes, site 15 does not. */
