@@ -169,6 +169,7 @@ final class SeasonCase {
   static final class Outcome {
     private double control = 99;
     private double exposed;
+    private double exposedWorstFifth;
     private double survivors;
     private double allSurvivors;
     private double withoutWeakest = 99;
@@ -183,7 +184,13 @@ final class SeasonCase {
     }
 
     Outcome exposed(double pct) {
+      return exposed(pct, pct);
+    }
+
+    /** In the median year, and in the one that one in five is worse than. */
+    Outcome exposed(double pct, double worstFifthPct) {
       exposed = pct;
+      exposedWorstFifth = worstFifthPct;
       return this;
     }
 
@@ -228,7 +235,7 @@ final class SeasonCase {
             o.control,
             o.control,
             o.exposed,
-            o.exposed,
+            o.exposedWorstFifth,
             0,
             o.survivors,
             o.allSurvivors,

@@ -279,6 +279,18 @@ class StewardshipRulesSayTest {
             "note: Velvetleaf: 10.1 % of its emergence comes while no layer holds, most"
                 + " from 13 Jun 2027 to 12 Jul 2027; the house allows 10 %. [10.1 %; 10 %] a"
                 + " layer that holds by 13 Jun 2027, or rows that close earlier"),
+        says(
+            "layer-gap",
+            "5 % of Palmer amaranth exposed, and 10 % in one year of five",
+            palmer(new Outcome().exposed(5, 10))),
+        says(
+            "layer-gap",
+            "5 % of Palmer amaranth exposed, and 10.1 % in one year of five",
+            palmer(new Outcome().exposed(5, 10.1)),
+            "warn: Palmer amaranth: in one year of five 10.1 % of its emergence comes while no"
+                + " layer holds, most from 13 Jun 2027 to 12 Jul 2027; the house allows 10 % in"
+                + " such a year. [10.1 %; 10 %] a layer that holds by 13 Jun 2027, or rows that"
+                + " close earlier"),
         says("layer-overlap", "7 days", layers(7, 0)),
         says(
             "layer-overlap",
