@@ -81,8 +81,7 @@ class FoliarTableTest {
   @Test
   void plantsThatResistASiteAreLeftToTheOthers() {
     FoliarTable t =
-        table(
-            RESISTANT, tank("2,4-D choline", "glyphosate"), List.of(alike(0.7), alike(0.9)));
+        table(RESISTANT, tank("2,4-D choline", "glyphosate"), List.of(alike(0.7), alike(0.9)));
     double lives = 0;
     for (int b = 0; b < RESISTANT.biotypes().size(); b++) {
       double share = RESISTANT.biotypes().get(b).share();
@@ -182,8 +181,7 @@ class FoliarTableTest {
     WeedPressure foxtail = Fixtures.weed("T", "SETFA", 50, DriverKind.NO, 0);
     Interaction synergy = half("clethodim", Interaction.Kind.SYNERGY);
     List<TankActive> tank = tank("clethodim", "2,4-D choline");
-    assertThat(
-            table(foxtail, tank, List.of(alike(0.8), alike(0.5)), synergy).survival(0, 3))
+    assertThat(table(foxtail, tank, List.of(alike(0.8), alike(0.5)), synergy).survival(0, 3))
         .isCloseTo(0.2 * 0.5 * 0.5, within(1e-15));
     assertThat(table(foxtail, tank, List.of(alike(0.8), NOTHING), synergy).survival(0, 3))
         .isCloseTo(0.2, within(1e-15));

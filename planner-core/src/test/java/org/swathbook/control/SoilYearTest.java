@@ -32,8 +32,7 @@ class SoilYearTest {
             .rowInches(30)
             .build();
     StationWeather station =
-        SyntheticWeather.station(
-            "made", 2027, d -> SyntheticWeather.day(d, meanC(d), rainMm(d)));
+        SyntheticWeather.station("made", 2027, d -> SyntheticWeather.day(d, meanC(d), rainMm(d)));
     return TraceBuilder.build(
             Fixtures.bookWith(station, field, Fixtures.weed("T", "AMAPA", 50, DriverKind.YES, 0)),
             field)

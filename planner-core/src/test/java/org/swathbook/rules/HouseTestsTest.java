@@ -77,8 +77,13 @@ class HouseTestsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "YES, 95, false", "YES, 94.99, true", "ZERO, 95, false", "ZERO, 94.99, true",
-    "NO, 80, false", "NO, 79.99, true", "NO, 94, false"
+    "YES, 95, false",
+    "YES, 94.99, true",
+    "ZERO, 95, false",
+    "ZERO, 94.99, true",
+    "NO, 80, false",
+    "NO, 79.99, true",
+    "NO, 94, false"
   })
   void driversAreToBeControlledTo95PercentAndOtherWeedsTo80(
       DriverKind driver, double controlPct, boolean isShort) {
@@ -106,8 +111,14 @@ class HouseTestsTest {
 
   /** In half of the years; one that is never there is none, even of no years. */
   @ParameterizedTest
-  @CsvSource({"5, 10, true", "4, 10, false", "1, 2, true", "1, 3, false", "0, 10, false",
-    "0, 0, false"})
+  @CsvSource({
+    "5, 10, true",
+    "4, 10, false",
+    "1, 2, true",
+    "1, 3, false",
+    "0, 10, false",
+    "0, 0, false"
+  })
   void aLayerIsOneThatIsThereInHalfOfTheYears(int years, int ofYears, boolean layer) {
     assertThat(HouseTests.isLayer(years, ofYears)).isEqualTo(layer);
   }

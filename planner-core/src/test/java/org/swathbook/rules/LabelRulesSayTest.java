@@ -104,8 +104,7 @@ class LabelRulesSayTest {
   }
 
   private static Found on(String date, IngredientBuilder active) {
-    return () ->
-        CaseBook.of(soybean()).active(active).uses(date, "testactive", "0.6 lb ai/acre");
+    return () -> CaseBook.of(soybean()).active(active).uses(date, "testactive", "0.6 lb ai/acre");
   }
 
   private static MixCase paraquat(Applicator who) {
@@ -648,9 +647,10 @@ class LabelRulesSayTest {
         says(
             "soil-limit",
             "a label of pH 6 and above at 5.9",
-            () -> CaseBook.of(soybean().soil(SoilTexture.LOAM, 2, 5.9))
-                .active(active("testactive", pre().soilPh(Limit.atLeast(6))))
-                .uses("2027-05-11", "testactive", "0.6 lb ai/acre"),
+            () ->
+                CaseBook.of(soybean().soil(SoilTexture.LOAM, 2, 5.9))
+                    .active(active("testactive", pre().soilPh(Limit.atLeast(6))))
+                    .uses("2027-05-11", "testactive", "0.6 lb ai/acre"),
             "block: Testactive is allowed at soil pH from 6; this field has 5.9. [pH 5.9;"
                 + " pH from 6] an active without a pH limit, or only the part of the field"
                 + " within it"),

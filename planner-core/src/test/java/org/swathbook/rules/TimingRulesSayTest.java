@@ -77,8 +77,7 @@ class TimingRulesSayTest {
   }
 
   private static Found on(String date, FieldBuilder field, IngredientBuilder active) {
-    return () ->
-        CaseBook.of(field).active(active).uses(date, "testactive", HALF);
+    return () -> CaseBook.of(field).active(active).uses(date, "testactive", HALF);
   }
 
   private static Found atStage(String stage, int daysLater, UseBuilder use) {
@@ -693,35 +692,38 @@ class TimingRulesSayTest {
         says(
             "next-crop-interval",
             "four months once 2 in of rain have fallen, and they fall",
-            () -> CaseBook.of(soybean().next("corn", "2028-05-01"))
-                .active(
-                    toCorn(
-                        row(new Period(4, 0), OptionalDouble.of(50.8)),
-                        row(new Period(18, 0), OptionalDouble.empty())))
-                .rain("2027-07-01", 2)
-                .uses("2027-06-20", "testactive", HALF)),
+            () ->
+                CaseBook.of(soybean().next("corn", "2028-05-01"))
+                    .active(
+                        toCorn(
+                            row(new Period(4, 0), OptionalDouble.of(50.8)),
+                            row(new Period(18, 0), OptionalDouble.empty())))
+                    .rain("2027-07-01", 2)
+                    .uses("2027-06-20", "testactive", HALF)),
         says(
             "next-crop-interval",
             "four months after that rain, to the day",
-            () -> CaseBook.of(soybean().next("corn", "2027-11-01"))
-                .active(
-                    toCorn(
-                        row(new Period(4, 0), OptionalDouble.of(50.8)),
-                        row(new Period(18, 0), OptionalDouble.empty())))
-                .rain("2027-07-01", 2)
-                .uses("2027-06-20", "testactive", HALF),
+            () ->
+                CaseBook.of(soybean().next("corn", "2027-11-01"))
+                    .active(
+                        toCorn(
+                            row(new Period(4, 0), OptionalDouble.of(50.8)),
+                            row(new Period(18, 0), OptionalDouble.empty())))
+                    .rain("2027-07-01", 2)
+                    .uses("2027-06-20", "testactive", HALF),
             "note: Testactive: 0 days to spare; do not plant corn before 1 Nov 2027. [1"
                 + " Nov 2027; 1 Nov 2027]"),
         says(
             "next-crop-interval",
             "four months after that rain less a day",
-            () -> CaseBook.of(soybean().next("corn", "2027-10-31"))
-                .active(
-                    toCorn(
-                        row(new Period(4, 0), OptionalDouble.of(50.8)),
-                        row(new Period(18, 0), OptionalDouble.empty())))
-                .rain("2027-07-01", 2)
-                .uses("2027-06-20", "testactive", HALF),
+            () ->
+                CaseBook.of(soybean().next("corn", "2027-10-31"))
+                    .active(
+                        toCorn(
+                            row(new Period(4, 0), OptionalDouble.of(50.8)),
+                            row(new Period(18, 0), OptionalDouble.empty())))
+                    .rain("2027-07-01", 2)
+                    .uses("2027-06-20", "testactive", HALF),
             "block: Testactive of 20 Jun 2027 needs 4 months before corn, which is to be"
                 + " planted on 31 Oct 2027. [31 Oct 2027; 1 Nov 2027] corn planted on or after 1"
                 + " Nov 2027, another crop, or another active"),
@@ -831,37 +833,41 @@ class TimingRulesSayTest {
         says(
             "planting-interval",
             "14 days after an inch of rain, of which 0.6 fell",
-            () -> CaseBook.of(soybean())
-                .active(active(pre().plantingBand(HALF, 14, 25.4)))
-                .rain("2027-04-27", 0.6)
-                .uses("2027-04-25", "testactive", HALF),
+            () ->
+                CaseBook.of(soybean())
+                    .active(active(pre().plantingBand(HALF, 14, 25.4)))
+                    .rain("2027-04-27", 0.6)
+                    .uses("2027-04-25", "testactive", HALF),
             "block: Testactive at 0.5 lb ai/acre needs 14 days before soybean is planted,"
                 + " counted once 1 in of rain has fallen; this pass leaves none. [none; 14 days]"
                 + " planting 14 days after 1 in of rain has fallen"),
         says(
             "planting-interval",
             "14 days after an inch of rain, 14 days before planting",
-            () -> CaseBook.of(soybean())
-                .active(active(pre().plantingBand(HALF, 14, 25.4)))
-                .rain("2027-04-27", 1)
-                .uses("2027-04-25", "testactive", HALF)),
+            () ->
+                CaseBook.of(soybean())
+                    .active(active(pre().plantingBand(HALF, 14, 25.4)))
+                    .rain("2027-04-27", 1)
+                    .uses("2027-04-25", "testactive", HALF)),
         says(
             "planting-interval",
             "14 days after an inch of rain, 13 days before planting",
-            () -> CaseBook.of(soybean())
-                .active(active(pre().plantingBand(HALF, 14, 25.4)))
-                .rain("2027-04-28", 1)
-                .uses("2027-04-25", "testactive", HALF),
+            () ->
+                CaseBook.of(soybean())
+                    .active(active(pre().plantingBand(HALF, 14, 25.4)))
+                    .rain("2027-04-28", 1)
+                    .uses("2027-04-25", "testactive", HALF),
             "block: Testactive at 0.5 lb ai/acre needs 14 days before soybean is planted,"
                 + " counted once 1 in of rain has fallen; this pass leaves 13 days. [13 days; 14"
                 + " days] planting on or after 12 May 2027"),
         says(
             "planting-interval",
             "the rain of the day of spraying itself does not count",
-            () -> CaseBook.of(soybean())
-                .active(active(pre().plantingBand(HALF, 14, 25.4)))
-                .rain("2027-04-25", 1)
-                .uses("2027-04-25", "testactive", HALF),
+            () ->
+                CaseBook.of(soybean())
+                    .active(active(pre().plantingBand(HALF, 14, 25.4)))
+                    .rain("2027-04-25", 1)
+                    .uses("2027-04-25", "testactive", HALF),
             "block: Testactive at 0.5 lb ai/acre needs 14 days before soybean is planted,"
                 + " counted once 1 in of rain has fallen; this pass leaves none. [none; 14 days]"
                 + " planting 14 days after 1 in of rain has fallen"),
@@ -878,10 +884,11 @@ class TimingRulesSayTest {
         says(
             "planting-interval",
             "14 days after an inch of rain that comes with the planting",
-            () -> CaseBook.of(soybean())
-                .active(active(pre().plantingBand(HALF, 14, 25.4)))
-                .rain("2027-05-11", 1)
-                .uses("2027-04-25", "testactive", HALF),
+            () ->
+                CaseBook.of(soybean())
+                    .active(active(pre().plantingBand(HALF, 14, 25.4)))
+                    .rain("2027-05-11", 1)
+                    .uses("2027-04-25", "testactive", HALF),
             "block: Testactive at 0.5 lb ai/acre needs 14 days before soybean is planted,"
                 + " counted once 1 in of rain has fallen; this pass leaves 0 days. [0 days; 14"
                 + " days] planting on or after 25 May 2027"));

@@ -42,10 +42,7 @@ record LeastRate(double lbPerAcre, String where, String source) {
   /** The highest that one of the weeds asks; the range's where none of them stands. */
   static LeastRate of(UseFacts facts, Use use, RateRange range) {
     LeastRate onSoil =
-        new LeastRate(
-            range.low().lbPerAcre(),
-            " on this soil",
-            Say.source(use.rates()));
+        new LeastRate(range.low().lbPerAcre(), " on this soil", Say.source(use.rates()));
     if (use.weedRates().find().isEmpty()) {
       return onSoil;
     }
