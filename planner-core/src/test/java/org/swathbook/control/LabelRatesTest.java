@@ -1,0 +1,115 @@
+package org.swathbook.control;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.swathbook.catalog.Catalog;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Movement;
+import org.swathbook.catalog.Position;
+import org.swathbook.catalog.SoilTexture;
+import org.swathbook.catalog.file.CatalogLoader;
+import org.swathbook.measure.Basis;
+import org.swathbook.measure.Rate;
+import org.swathbook.testing.FieldBuilder;
+import org.swathbook.testing.IngredientBuilder;
+import org.swathbook.testing.UseBuilder;
+
+/** Doses are measured against the top of the label's range, residuals against that of the soil. */
+class LabelRatesTest {
+  private static final Catalog STARTER = new CatalogLoader().starter();
+
+  private static FieldBuilder soybean() {
+    return FieldBuilder.of("T", "soybean", "2027-05-10");
+  }
+
+  private static Ingredient active(String name) {
+    return STARTER.findIngredient(name).orElseThrow();
+  }
+
+  /**
+   * S-metolachlor in soybean goes up to 1.27 lb on coarse, 1.60 lb on medium soils and fine ones
+   * with less than 3 % organic matter, 1.91 lb on fine ones with more: the starter's rows.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "SANDY_LOAM, 2, 1.27",
+    "SILT_LOAM, 2, 1.60",
+    "SILTY_CLAY_LOAM, 2.9, 1.60",
+    "SILTY_CLAY_LOAM, 3, 1.91"
+  })
+  void asMuchOfTheHighestRateAsTheSoilNeeds(SoilTexture texture, double om, double lb) {
+    assertThat(
+            LabelRates.soilShare(
+                active("S-metolachlor"), soybean().soil(texture, om, 6.5).build()))
+        .isCloseTo(lb / 1.91, within(1e-9));
+  }
+
+  @Test
+  void allOfItWhereNothingIsGradedOrTheSoilIsNotKnownOrRefused() {
+    assertThat(LabelRates.soilShare(active("S-metolachlor"), soybean().soilUnknown().build()))
+        .isEqualTo(1);
+    assertThat(
+            LabelRates.soilShare(
+                active("metribuzin"), soybean().soil(SoilTexture.SAND, 1, 6.5).build()))
+        .isEqualTo(1);
+    assertThat(
+            LabelRates.soilShare(
+                active("glyphosate"), soybean().soil(SoilTexture.SANDY_LOAM, 2, 6.5).build()))
+        .isEqualTo(1);
+  }
+
+  private static TankActive invented(UseBuilder... uses) {
+    IngredientBuilder b = IngredientBuilder.of("testactive", 9, Movement.SYSTEMIC, Basis.AI);
+    for (UseBuilder u : uses) {
+      b.use(u);
+    }
+    return new TankActive(b.build(), List.of("SL"), 1);
+  }
+
+  private static UseBuilder use(String crop, String rate, Position... at) {
+    return UseBuilder.of(crop, at).noTiming().noCropHeight().traits().rate(rate);
+  }
+
+  private static void assertMeasure(TankActive active, Position.Phase phase, double lb) {
+    assertThat(LabelRates.high(active, soybean().soil(SoilTexture.LOAM, 2, 6.5).build(), phase))
+        .hasValueCloseTo(Rate.lbPerAcre(lb, Basis.AI).kgPerHa(), within(1e-9));
+  }
+
+  /** Against a dose over the crop measured by what dries down a ripe one, or is sprayed before. */
+  @Test
+  void overTheCropTheRateOverTheCropCounts() {
+    TankActive all =
+        invented(
+            use("soybean", "0.5-1.0 lb ai/acre", Position.POST),
+            use("soybean", "0.5-1.2 lb ai/acre", Position.POST),
+            use("soybean", "1.0-3.0 lb ai/acre", Position.PRE),
+            use("soybean", "1.0-4.0 lb ai/acre", Position.HARVEST_AID),
+            use("corn", "1.0-5.0 lb ai/acre", Position.POST));
+    assertMeasure(all, Position.Phase.IN_CROP, 1.2);
+    assertMeasure(all, Position.Phase.BEFORE_EMERGENCE, 3.0);
+  }
+
+  /** A rule blocks such a dose; it is still measured by what comes nearest. */
+  @Test
+  void withoutAUseOfThePhaseTheNextNearestCounts() {
+    assertMeasure(
+        invented(
+            use("soybean", "1.0-3.0 lb ai/acre", Position.PRE),
+            use("corn", "1.0-5.0 lb ai/acre", Position.POST)),
+        Position.Phase.IN_CROP,
+        3.0);
+    assertMeasure(
+        invented(use("corn", "1.0-5.0 lb ai/acre", Position.POST)), Position.Phase.IN_CROP, 5.0);
+    assertThat(
+            LabelRates.high(
+                invented(use("soybean", "1.0-4.0 lb ai/acre", Position.HARVEST_AID)),
+                soybean().build(),
+                Position.Phase.IN_CROP))
+        .isEmpty();
+  }
+}
