@@ -44,8 +44,7 @@ class LabelRatesTest {
   })
   void asMuchOfTheHighestRateAsTheSoilNeeds(SoilTexture texture, double om, double lb) {
     assertThat(
-            LabelRates.soilShare(
-                active("S-metolachlor"), soybean().soil(texture, om, 6.5).build()))
+            LabelRates.soilShare(active("S-metolachlor"), soybean().soil(texture, om, 6.5).build()))
         .isCloseTo(lb / 1.91, within(1e-9));
   }
 

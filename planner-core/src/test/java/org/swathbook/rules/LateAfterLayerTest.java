@@ -35,8 +35,7 @@ class LateAfterLayerTest {
   }
 
   private static boolean isLate(SeasonCase s) {
-    return s.judge().findings().stream()
-        .anyMatch(f -> f.rule().value().equals("late-first-pass"));
+    return s.judge().findings().stream().anyMatch(f -> f.rule().value().equals("late-first-pass"));
   }
 
   private static LocalDate firstLate(boolean layer) {

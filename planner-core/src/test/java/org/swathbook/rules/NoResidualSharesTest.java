@@ -15,9 +15,9 @@ import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 
 /**
- * How much is still to come when nothing in the soil waits for it: the shares of the rule book (20 %
- * after planting, 10 % behind a pass over the crop; default, ours) against the plants of the trace,
- * counted here.
+ * How much is still to come when nothing in the soil waits for it: the shares of the rule book (20
+ * % after planting, 10 % behind a pass over the crop; default, ours) against the plants of the
+ * trace, counted here.
  */
 class NoResidualSharesTest {
   private static final LocalDate POST = LocalDate.parse("2027-06-08");
@@ -77,8 +77,7 @@ class NoResidualSharesTest {
       int sprayed = book.on(POST).years().get(0).day();
       double behind =
           share(
-              book,
-              up -> up > sprayed && up < trace.canopyDay() && !(252 <= up && up <= lastDay));
+              book, up -> up > sprayed && up < trace.canopyDay() && !(252 <= up && up <= lastDay));
       shares.add(behind);
       SeasonCase s = SeasonCase.of(book);
       Optional<Finding> found =
