@@ -1,10 +1,12 @@
 package org.swathbook.plan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
@@ -16,6 +18,9 @@ import org.swathbook.book.DriverKind;
 import org.swathbook.book.Field;
 import org.swathbook.book.HouseRules;
 import org.swathbook.book.Resistance;
+import org.swathbook.book.ScoutedCount;
+import org.swathbook.book.ScoutedHeight;
+import org.swathbook.book.Scouting;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.IngredientId;
@@ -49,12 +54,13 @@ public final class SmallBook {
   private final TraceSet traces;
   private final List<Integer> dates;
 
-  private SmallBook(Book demo, Random random) {
+  private SmallBook(Book demo, Random random, Random seen) {
     this.random = random;
     Field drawn = demo.fields().get(random.nextInt(demo.fields().size()));
     this.field = drawn.plantedOn(drawn.plantDate().plusDays(random.nextInt(29) - 14));
-    this.book = withWeeds(withMoney(demo)).withField(field);
-    this.traces = TraceBuilder.build(book, field);
+    LocalDate day = field.plantDate().plusDays(seen.nextInt(45) - 5);
+    this.book = seenOn(day, withWeeds(withMoney(demo)).withField(field), seen);
+    this.traces = TraceBuilder.build(book, field, day);
     DateGrid grid = new DateGrid(field, book.house().dateStepDays());
     this.legality = new Legality(book, traces, grid);
     this.dates = dates(grid);
@@ -69,7 +75,38 @@ public final class SmallBook {
   }
 
   public static SmallBook draw(Book demo, long seed) {
-    return new SmallBook(demo, new Random(seed));
+    return new SmallBook(demo, new Random(seed), new Random(~seed));
+  }
+
+  /**
+   * In one of three books some weeds were counted on a day, fewer or more than the model has, with
+   * their height or without: passes before it then act on other plants than those after it.
+   */
+  private Book seenOn(LocalDate day, Book from, Random seen) {
+    List<Scouting> out = new ArrayList<>();
+    if (seen.nextInt(3) == 0) {
+      for (WeedPressure w : from.weedsOf(field.id())) {
+        double low = 1 + 10 * seen.nextDouble();
+        if (seen.nextBoolean()) {
+          out.add(
+              new Scouting(
+                  day,
+                  field.id(),
+                  "",
+                  Optional.of(w.weed().id()),
+                  seen.nextBoolean()
+                      ? Optional.of(ScoutedHeight.range(low, 2 * low))
+                      : Optional.empty(),
+                  Optional.of(
+                      new ScoutedCount(
+                          seen.nextInt(5) == 0 ? 0 : w.perM2() * seen.nextDouble(),
+                          OptionalDouble.empty())),
+                  Optional.empty(),
+                  0));
+        }
+      }
+    }
+    return from.withScoutings(out);
   }
 
   public PlanSpace space() {

@@ -30,6 +30,12 @@ record DrawnCandidates(DrawnPrograms programs, Candidates candidates, Random ran
     return Optional.of(new DrawnCandidates(drawn, candidates, random));
   }
 
+  /** Whether somebody counted a weed: bounds then say less than what is, and never more. */
+  boolean isCounted(int weed) {
+    return candidates.kernel().traces().years().stream()
+        .anyMatch(y -> y.cohorts(weed).isScouted());
+  }
+
   /** Some of the programs, drawn one by one. */
   Stream<Draft> some() {
     List<Draft> all = programs.drafts;

@@ -43,8 +43,10 @@ class ExposureBoundsProperties {
       int first = drawn.random().nextInt(passes.size() + 1);
       for (int w : weeds) {
         ExposureBounds.Exposed all = bounds.least(passes, w, false);
-        assertThat(all.median()).isCloseTo(score.exposedMedian(w), within(ROUNDING));
-        assertThat(all.worstFifth()).isCloseTo(score.exposedWorstFifth(w), within(ROUNDING));
+        if (!drawn.isCounted(w)) {
+          assertThat(all.median()).isCloseTo(score.exposedMedian(w), within(ROUNDING));
+          assertThat(all.worstFifth()).isCloseTo(score.exposedWorstFifth(w), within(ROUNDING));
+        }
         ExposureBounds.Exposed least = bounds.least(passes.subList(0, first), w, true);
         assertThat(least.median()).isLessThanOrEqualTo(score.exposedMedian(w));
         assertThat(least.worstFifth()).isLessThanOrEqualTo(score.exposedWorstFifth(w));
