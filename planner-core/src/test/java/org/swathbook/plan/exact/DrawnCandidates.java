@@ -32,8 +32,7 @@ record DrawnCandidates(DrawnPrograms programs, Candidates candidates, Random ran
 
   /** Whether somebody counted a weed: bounds then say less than what is, and never more. */
   boolean isCounted(int weed) {
-    return candidates.kernel().traces().years().stream()
-        .anyMatch(y -> y.cohorts(weed).isScouted());
+    return candidates.kernel().traces().years().stream().anyMatch(y -> y.cohorts(weed).isScouted());
   }
 
   /** Some of the programs, drawn one by one. */
