@@ -23,6 +23,8 @@ public final class CsvReader {
   private static final Set<String> TOTALS =
       Set.of("total", "totals", "grand total", "subtotal", "sum", "total:", "totals:", "sum:");
 
+  private static final String TOTAL_STARTS = "tTgGsS";
+
   /**
    * The whole table. Problems are added; rows that fit the header are there all the same, so that
    * their contents can be judged in the same run. A table without one of its required columns gives
@@ -188,7 +190,7 @@ public final class CsvReader {
 
     private void readRow(CsvHeader known, int used) {
       int wanted = known.names().size();
-      if (TOTALS.contains(firstText().toLowerCase(Locale.ROOT))) {
+      if (isTotal()) {
         problems.add(
             cells.mark(0), "this is a row of totals, not of data", "take it out of the table");
       } else if (used > wanted) {
@@ -202,16 +204,22 @@ public final class CsvReader {
             "the row has " + cells.count() + " cells, the header names " + wanted,
             "write every comma, also before empty cells");
       } else if (complete) {
-        sink.accept(new CsvRow(known, texts(wanted), cells.lines(), cells.columns()));
+        int line = cells.plainLine();
+        sink.accept(
+            line > 0
+                ? CsvRow.plain(known, texts(wanted), line)
+                : CsvRow.of(known, texts(wanted), cells.lines(), cells.columns()));
       }
     }
 
-    private String firstText() {
+    private boolean isTotal() {
       int first = 0;
       while (cells.isEmpty(first)) {
         first++;
       }
-      return cells.text(first);
+      // Asked of every row of a long table: the first letter tells nearly all of them.
+      return TOTAL_STARTS.indexOf(cells.first(first)) >= 0
+          && TOTALS.contains(cells.text(first).toLowerCase(Locale.ROOT));
     }
 
     private String headerLine() {
