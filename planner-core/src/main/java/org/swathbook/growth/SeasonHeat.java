@@ -11,6 +11,7 @@ import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.Emergence;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.ThermalClock;
+import org.swathbook.catalog.Weed;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Unit;
 import org.swathbook.weather.SprayDays;
@@ -34,8 +35,12 @@ final class SeasonHeat {
   private final Map<ThermalClock, ByDay> byClock = new ConcurrentHashMap<>();
   private final Map<Emergence, Ready> ready = new ConcurrentHashMap<>();
 
+  /** Weeds by the day of tillage. */
+  private static final int WEEDS_KEPT = 400;
+
   // Keys of several things are lists of them: as records they would have to be linked at every
   // start.
+  private final Kept<List<Object>, WeedCourse> weeds = new Kept<>(WEEDS_KEPT);
   private final Kept<List<Object>, SoilCourse> soils = new Kept<>(SOILS_KEPT);
   private final Kept<List<Object>, CropCourse> crops = new Kept<>(CROPS_KEPT);
 
@@ -97,6 +102,26 @@ final class SeasonHeat {
     return crops.get(
         List.of(crop.id(), plantingDay),
         k -> CropCourse.of(crop, new CropClock(crop, days, plantingDay)));
+  }
+
+  /**
+   * A weed on open ground of these days, with no water but rain.
+   *
+   * @param tilledOn day of tillage; the number of days for none
+   */
+  WeedCourse weed(Weed weed, int tilledOn, SoilTexture texture, SoilCourse soil) {
+    // How wet a soil is differs between soils; how much it rained does not.
+    return weed.emergence().waterBaseMPa().isPresent()
+        ? makeWeed(weed, tilledOn, texture, soil)
+        : weeds.get(List.of(weed.id(), tilledOn), k -> makeWeed(weed, tilledOn, texture, soil));
+  }
+
+  /** The same with whatever water the soil has had. */
+  WeedCourse makeWeed(Weed weed, int tilledOn, SoilTexture texture, SoilCourse soil) {
+    return WeedCourse.of(
+        new Seedlings(Seedlings.Parameters.of(weed.emergence(), this, tilledOn, texture)),
+        new WeedGrowth(WeedGrowth.Parameters.of(weed, this)),
+        soil);
   }
 
   /** Days on which a sprayer can work; not to be written to. */

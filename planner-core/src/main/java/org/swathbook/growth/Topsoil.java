@@ -35,6 +35,13 @@ final class Topsoil {
 
   record Rates(SoilTemperature.Rates temperature, EvaporationLayer.Rates water) {}
 
+  /**
+   * The water alone, which goes its way whatever the temperature.
+   *
+   * @param relative θ over field capacity at the end of a day
+   */
+  record Water(EvaporationLayer.State layer, double relative) {}
+
   Topsoil(Parameters parameters) {
     this.temperature = new SoilTemperature(parameters.temperature);
     this.layer = new EvaporationLayer(parameters.layer);
@@ -52,6 +59,26 @@ final class Topsoil {
     return new Rates(
         temperature.rates(yesterday.temperature, today),
         layer.rates(yesterday.water, today.rainMm(), referenceMm(today)));
+  }
+
+  /** Before the first day of a record. */
+  Water waterBefore() {
+    return water(layer.before());
+  }
+
+  /** As {@link #rates} and {@link #integrate} have it. */
+  Water waterAfter(Water yesterday, WeatherDay today) {
+    EvaporationLayer.Rates rates = layer.rates(yesterday.layer, today.rainMm(), referenceMm(today));
+    return water(layer.integrate(yesterday.layer, rates));
+  }
+
+  private Water water(EvaporationLayer.State state) {
+    return new Water(state, layer.relativeWater(state));
+  }
+
+  /** Whether the rain of a day fills the layer however dry it was. */
+  boolean isSoakedBy(WeatherDay day) {
+    return day.rainMm() >= layer.totalEvaporableMm();
   }
 
   private double referenceMm(WeatherDay day) {
