@@ -47,15 +47,13 @@ final class ReferenceWeeks {
     double sum = 0;
     int n = 0;
     int next = 0;
-    Topsoil.Water water = topsoil.waterBefore();
+    Topsoil.Water water = topsoil.before();
     for (int begin : from) {
       next = lastSoaking(next, begin, topsoil);
       for (; next < begin + SoilAge.REFERENCE_DAYS; next++) {
-        water = topsoil.waterAfter(water, days.get(next));
+        water = topsoil.after(water, days.get(next));
         if (next >= begin) {
-          // A frozen day ages nothing, wet or dry.
-          sum += warmth[n] == 0 ? 0 : warmth[n] * SoilAge.waterFactor(water.relative());
-          n++;
+          sum += SoilAge.activity(warmth[n++], water.relative());
         }
       }
     }

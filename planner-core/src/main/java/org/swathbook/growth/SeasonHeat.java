@@ -26,7 +26,7 @@ import org.swathbook.weather.WeatherDay;
  */
 final class SeasonHeat {
   /** Fields of one soil mostly come one after the other where there are many. */
-  private static final int SOILS_KEPT = 4;
+  private static final int SOILS_KEPT = 32;
 
   /** Crops by planting day. */
   private static final int CROPS_KEPT = 80;
@@ -46,6 +46,8 @@ final class SeasonHeat {
 
   /** By the rules of the book that asks; there is one at a time. */
   private volatile @Nullable HouseDays sprayDays;
+
+  private volatile @Nullable GroundDays ground;
 
   private static final class HouseDays {
     private final HouseRules house;
@@ -68,6 +70,10 @@ final class SeasonHeat {
     double on(int day) {
       return values[day];
     }
+
+    int days() {
+      return values.length;
+    }
   }
 
   /**
@@ -88,20 +94,33 @@ final class SeasonHeat {
 
   /** °C-days of each day. */
   ByDay of(ThermalClock clock) {
-    return byClock.computeIfAbsent(
-        clock, c -> new ByDay(days.stream().mapToDouble(day -> ThermalTime.of(c, day)).toArray()));
+    return byClock.computeIfAbsent(clock, c -> byDay(c, days));
+  }
+
+  static ByDay byDay(ThermalClock clock, List<WeatherDay> days) {
+    return new ByDay(days.stream().mapToDouble(day -> ThermalTime.of(clock, day)).toArray());
   }
 
   /** A soil of the station through these days, with no water but rain. */
   SoilCourse soil(SoilTexture texture, double latitude, Topsoil topsoil, SoilAge age) {
-    return soils.get(List.of(texture, latitude), k -> SoilCourse.of(days, topsoil, age));
+    return soils.get(List.of(texture, latitude), k -> SoilCourse.of(ground(), topsoil, age));
+  }
+
+  /** Two threads may both make them, of the same figures. */
+  private GroundDays ground() {
+    GroundDays now = ground;
+    if (now == null) {
+      now = new GroundDays(days);
+      ground = now;
+    }
+    return now;
   }
 
   /** A crop that nobody has looked at. */
   CropCourse crop(Crop crop, int plantingDay) {
     return crops.get(
         List.of(crop.id(), plantingDay),
-        k -> CropCourse.of(crop, new CropClock(crop, days, plantingDay)));
+        k -> CropCourse.of(crop, new CropClock(crop, of(crop.clock()), plantingDay)));
   }
 
   /**

@@ -57,7 +57,14 @@ public final class SoilAge {
    * @param relativeWater θ over field capacity
    */
   Rates rates(double soilC, double relativeWater) {
-    return new Rates(activity(soilC, relativeWater) / parameters.reference);
+    return ratesAt(temperatureFactor(soilC), relativeWater);
+  }
+
+  /**
+   * @param warmth fT of the day
+   */
+  Rates ratesAt(double warmth, double relativeWater) {
+    return new Rates(activity(warmth, relativeWater) / parameters.reference);
   }
 
   State integrate(State yesterday, Rates rates) {
@@ -86,8 +93,7 @@ public final class SoilAge {
   }
 
   /** fT · fW. */
-  private static double activity(double soilC, double relativeWater) {
-    double warmth = temperatureFactor(soilC);
+  static double activity(double warmth, double relativeWater) {
     // A frozen day ages nothing, wet or dry.
     return warmth == 0 ? 0 : warmth * waterFactor(relativeWater);
   }
