@@ -25,6 +25,21 @@ public final class CsvReader {
 
   private static final String TOTAL_STARTS = "tTgGsS";
 
+  private final boolean ahead;
+
+  public CsvReader() {
+    this(false);
+  }
+
+  private CsvReader(boolean ahead) {
+    this.ahead = ahead;
+  }
+
+  /** One for tables that take longer to read than a thread to start, which it starts to read. */
+  public static CsvReader ofLongTables() {
+    return new CsvReader(true);
+  }
+
   /**
    * The whole table. Problems are added; rows that fit the header are there all the same, so that
    * their contents can be judged in the same run. A table without one of its required columns gives
@@ -67,7 +82,7 @@ public final class CsvReader {
       Problems problems,
       Consumer<CsvRow> sink)
       throws IOException {
-    try (Reader text = begin(new Utf8Reader(file, content), start)) {
+    try (Reader text = begin(decoded(file, content), start)) {
       CsvCells cells = new CsvCells(file, start.shift(), text);
       Table table = new Table(file, cells, columns, problems, sink);
       table.read();
@@ -76,6 +91,11 @@ public final class CsvReader {
       problems.addAll(e.problems());
       return Optional.empty();
     }
+  }
+
+  private Reader decoded(String file, InputStream content) throws IOException {
+    Reader text = new Utf8Reader(file, content);
+    return ahead ? TextAhead.of(text) : text;
   }
 
   private static Reader begin(Reader text, CsvStart start) throws IOException {

@@ -149,21 +149,29 @@ final class Utf8Reader extends Reader {
     boolean returned = afterReturn;
     int n = 0;
     while (n < length) {
-      // What is no ASCII is below zero.
-      byte b = from[first + n];
-      if (b >= ' ') {
-        to[n++] = (char) b;
-        returned = false;
-      } else if (b == '\n' || b == '\r') {
-        to[n++] = (char) b;
-        if (b == '\r' || !returned) {
-          line++;
+      int run = n;
+      for (; n < length; n++) {
+        // What is no ASCII is below zero.
+        byte b = from[first + n];
+        if (b < ' ') {
+          break;
         }
-        returned = b == '\r';
-        lineStart = n;
-      } else {
+        to[n] = (char) b;
+      }
+      returned &= n == run;
+      if (n == length) {
         break;
       }
+      byte b = from[first + n];
+      if (b != '\n' && b != '\r') {
+        break;
+      }
+      to[n++] = (char) b;
+      if (b == '\r' || !returned) {
+        line++;
+      }
+      returned = b == '\r';
+      lineStart = n;
     }
     afterReturn = returned;
     column = n - lineStart + 1;
