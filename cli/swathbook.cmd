@@ -125,7 +125,7 @@ if exist "%SB_PART%" del /f /q "%SB_PART%" >nul 2>&1
 :start
 rem Java writes its own warnings to standard output, which belongs to the result.
 rem The serial collector takes less of the processors and lets a smaller heap grow.
-set "SB_FLAGS=-Xlog:disable -Xlog:all=error:stderr -Xshare:auto -XX:-UsePerfData -XX:+UseSerialGC"
+set "SB_FLAGS=-Xlog:disable -Xlog:all=error:stderr -Xshare:auto -XX:-UsePerfData"
 rem A command that computes for long gains less by a quick start than by quick code. The command is the
 rem first word that is no option. It is no subroutine: call prints its own help where a word asks for help.
 set "SB_LONG="
@@ -143,8 +143,12 @@ rem A short command is over before its code is worth much work: one quick compil
 rem methods early, and no bytecode made for what is built by reflection.
 if not defined SB_LONG set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:CompileThresholdScaling=0.3 -XX:C1MaxInlineSize=10 -XX:C1MaxInlineLevel=2 -Xmn24m -Dsun.reflect.inflationThreshold=2147483647"
 rem Much code, each part of it for a short while: the second compiler would work longer on it than the
-rem code it makes does.
-if "%SB_LONG%"=="audit" set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1"
+rem code it makes does. A journal of a million rows stays until the end: there is room for it at
+rem once, and what outlives a collection is moved by all processors.
+set "SB_COLLECTOR=-XX:+UseSerialGC"
+if "%SB_LONG%"=="audit" set "SB_COLLECTOR=-XX:+UseParallelGC -XX:-UseAdaptiveSizePolicy"
+if "%SB_LONG%"=="audit" set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -Xms1g -Xmn192m -XX:MaxTenuringThreshold=1"
+set "SB_FLAGS=%SB_FLAGS% %SB_COLLECTOR%"
 if not exist "%SB_KEEP%.jsa" goto start_plain
 "%SB_JAVA%" %SB_FLAGS% -XX:SharedArchiveFile="%SB_KEEP%.jsa" -jar "%SB_JAR%" %*
 exit /b %errorlevel%

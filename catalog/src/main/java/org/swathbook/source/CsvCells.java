@@ -3,6 +3,7 @@ package org.swathbook.source;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Takes a text apart into rows of cells, as spreadsheets write them (RFC 4180): commas, either line
@@ -18,6 +19,7 @@ final class CsvCells {
   private static final int LONGEST_QUOTE = 20_000_000;
 
   private static final char END = '\uFFFF';
+  private static final char DELETE = '\u007F';
 
   /** Texts remembered of a column; a power of two. */
   private static final int REMEMBERED = 1024;
@@ -42,12 +44,30 @@ final class CsvCells {
   private int rowStart;
 
   private int count;
+
+  /** The line of a row that {@link #plainRow} has read whole; 0 of another. */
+  private int plainLine;
+
   private int[] from = new int[32];
   private int[] to = new int[32];
+
+  /** The plain row before, and where its cells stand from {@link #beforeFrom} on; 0 for none. */
+  private char[] before = new char[256];
+
+  private int beforeLength;
+  private int beforeCount;
+  private int beforeStart;
+  private int[] beforeFrom = new int[32];
+  private int[] beforeTo = new int[32];
+
+  /** Texts of the cells; null of one that nobody has asked for since it became another. */
+  private @Nullable String[] texts = new String[32];
+
   private int[] lines = new int[32];
   private int[] columns = new int[32];
   private int rawColumn;
   private String[][] known = new String[32][];
+  private char[][][] knownSigns = new char[32][][];
 
   CsvCells(String file, int lineShift, Reader in) {
     this.file = file;
@@ -62,7 +82,9 @@ final class CsvCells {
    * @throws ProblemsException when a row or a cell is too long to be one
    */
   boolean next() throws IOException {
+    keep();
     count = 0;
+    plainLine = 0;
     rowStart = at;
     char c = peek();
     if (afterReturn && c == '\n') {
@@ -75,11 +97,119 @@ final class CsvCells {
     if (c == END && ended && at == end) {
       return false;
     }
+    if (plainRow()) {
+      return true;
+    }
+    Arrays.fill(texts, null);
     boolean more = true;
     while (more) {
       more = cell();
     }
     return !faulty;
+  }
+
+  /** Remembers a plain row, for the next one may be much like it. */
+  private void keep() {
+    beforeCount = plainLine > 0 ? count : 0;
+    if (beforeCount == 0) {
+      return;
+    }
+    beforeLength = at - rowStart;
+    if (before.length < beforeLength) {
+      before = new char[2 * beforeLength];
+    }
+    System.arraycopy(buffer, rowStart, before, 0, beforeLength);
+    beforeStart = rowStart;
+    int[] starts = beforeFrom;
+    int[] ends = beforeTo;
+    beforeFrom = from;
+    beforeTo = to;
+    from = starts;
+    to = ends;
+  }
+
+  /**
+   * Reads a row as most are: of letters, digits and signs of ASCII, without a quote and without
+   * blanks around a cell. Where its cells stand follows from what they hold.
+   *
+   * @return false of any other row, of which nothing is read then
+   */
+  private boolean plainRow() throws IOException {
+    while (true) {
+      takeAlike();
+      boolean ended = at > rowStart && buffer[at - 1] != ',';
+      if (!ended && !plainCell()) {
+        at = rowStart;
+        count = 0;
+        return false;
+      }
+      char c = buffer[at - 1];
+      if (c != ',') {
+        plainLine = line + lineShift;
+        afterReturn = c == '\r';
+        newLine();
+        return true;
+      }
+    }
+  }
+
+  /** Goes over cells that stand here as in the row before: their texts stay. */
+  private void takeAlike() {
+    if (count >= beforeCount) {
+      return;
+    }
+    int there = beforeFrom[count] - beforeStart;
+    int length = Math.min(beforeLength - there, end - at);
+    if (length == 0 || buffer[at] != before[there]) {
+      return;
+    }
+    int alike = Arrays.mismatch(buffer, at, at + length, before, there, there + length);
+    int last = beforeStart + there + (alike < 0 ? length : alike);
+    int shift = at - beforeStart - there;
+    while (count < beforeCount && beforeTo[count] < last && count < from.length) {
+      from[count] = beforeFrom[count] + shift;
+      to[count] = beforeTo[count] + shift;
+      at = to[count] + 1;
+      count++;
+    }
+  }
+
+  /** Reads one cell and the comma or line end behind it; false when it is not plain. */
+  private boolean plainCell() throws IOException {
+    int p = at;
+    int start = p;
+    char[] chars = buffer;
+    int stop = end;
+    while (true) {
+      if (p == stop) {
+        int length = p - start;
+        at = p;
+        if (!fill()) {
+          return false;
+        }
+        p = at;
+        start = p - length;
+        chars = buffer;
+        stop = end;
+      }
+      char c = chars[p];
+      if (c > ',' ? c < DELETE : c != ',' && c >= ' ' && c != '"') {
+        p++;
+        continue;
+      }
+      if (c != ',' && c != '\n' && c != '\r'
+          || count == from.length
+          || p - start > MOST_CELL
+          || p > start && (chars[start] == ' ' || chars[p - 1] == ' ')) {
+        return false;
+      }
+      from[count] = start;
+      to[count] = p;
+      texts[count] = null;
+      count++;
+      at = p + 1;
+      return true;
+    }
   }
 
   /** Whether the quotes of the last cell do not close before the next comma. */
@@ -96,6 +226,12 @@ final class CsvCells {
     return count;
   }
 
+  /** The line of the row when its cells stand one behind the other, with a comma each; else 0. */
+  int plainLine() {
+    return plainLine;
+  }
+
+  /** Where the cells of a row stand that is not plain. */
   int[] lines() {
     return Arrays.copyOf(lines, count);
   }
@@ -105,47 +241,61 @@ final class CsvCells {
   }
 
   Mark mark(int cell) {
-    return new Mark(file, lines[cell], columns[cell]);
+    return plainLine > 0
+        ? new Mark(file, plainLine, from[cell] - rowStart + 1)
+        : new Mark(file, lines[cell], columns[cell]);
   }
 
   boolean isEmpty(int cell) {
     return from[cell] == to[cell];
   }
 
+  /** First sign of a cell that is not empty. */
+  char first(int cell) {
+    return buffer[from[cell]];
+  }
+
   /** Text of a cell without the blanks around it. */
   String text(int cell) {
-    int start = from[cell];
-    int length = to[cell] - start;
-    if (length == 0) {
-      return "";
-    }
-    String[] texts = known[cell];
-    if (texts == null) {
-      texts = new String[REMEMBERED];
-      known[cell] = texts;
-    }
-    int last = start + length - 1;
-    int hash = length;
-    hash = 31 * hash + buffer[start];
-    hash = 31 * hash + buffer[start + length / 2];
-    hash = 31 * hash + buffer[Math.max(start, last - 3)];
-    hash = 31 * hash + buffer[Math.max(start, last - 1)];
-    hash = 31 * hash + buffer[last];
-    int place = (hash ^ hash >>> 10) & (REMEMBERED - 1);
-    String text = texts[place];
-    if (text == null || !isAt(text, start, length)) {
-      text = new String(buffer, start, length);
-      texts[place] = text;
+    String text = texts[cell];
+    if (text == null) {
+      text = from[cell] == to[cell] ? "" : remembered(cell);
+      texts[cell] = text;
     }
     return text;
   }
 
-  private boolean isAt(String text, int start, int length) {
-    if (text.length() != length) {
-      return false;
+  private String remembered(int cell) {
+    int start = from[cell];
+    int length = to[cell] - start;
+    String[] all = known[cell];
+    char[][] signs = knownSigns[cell];
+    if (all == null) {
+      all = new String[REMEMBERED];
+      known[cell] = all;
+      signs = new char[REMEMBERED][];
+      knownSigns[cell] = signs;
     }
-    for (int i = length - 1; i >= 0; i--) {
-      if (text.charAt(i) != buffer[start + i]) {
+    char[] chars = buffer;
+    int last = start + length - 1;
+    int hash = length;
+    hash = 31 * hash + chars[start];
+    hash = 31 * hash + chars[start + length / 2];
+    hash = 31 * hash + chars[Math.max(start, last - 3)];
+    hash = 31 * hash + chars[Math.max(start, last - 1)];
+    hash = 31 * hash + chars[last];
+    int place = (hash ^ hash >>> 10) & (REMEMBERED - 1);
+    char[] there = signs[place];
+    if (there == null || there.length != length || !isAt(there, chars, start)) {
+      signs[place] = Arrays.copyOfRange(chars, start, start + length);
+      all[place] = new String(chars, start, length);
+    }
+    return all[place];
+  }
+
+  private static boolean isAt(char[] text, char[] chars, int start) {
+    for (int i = text.length - 1; i >= 0; i--) {
+      if (text[i] != chars[start + i]) {
         return false;
       }
     }
@@ -312,7 +462,11 @@ final class CsvCells {
     to = Arrays.copyOf(to, length);
     lines = Arrays.copyOf(lines, length);
     columns = Arrays.copyOf(columns, length);
+    beforeFrom = Arrays.copyOf(beforeFrom, length);
+    beforeTo = Arrays.copyOf(beforeTo, length);
+    texts = Arrays.copyOf(texts, length);
     known = Arrays.copyOf(known, length);
+    knownSigns = Arrays.copyOf(knownSigns, length);
   }
 
   /** The character that comes next; END, at {@link #end}, when none does. */

@@ -36,7 +36,8 @@ public final class CsvHeader {
     return places.containsKey(column);
   }
 
-  int indexOf(String column) {
+  /** Its place in the table, from 0; -1 when the table has no such column. */
+  public int indexOf(String column) {
     return places.getOrDefault(column, -1);
   }
 }

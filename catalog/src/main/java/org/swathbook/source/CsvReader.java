@@ -23,6 +23,23 @@ public final class CsvReader {
   private static final Set<String> TOTALS =
       Set.of("total", "totals", "grand total", "subtotal", "sum", "total:", "totals:", "sum:");
 
+  private static final String TOTAL_STARTS = "tTgGsS";
+
+  private final boolean ahead;
+
+  public CsvReader() {
+    this(false);
+  }
+
+  private CsvReader(boolean ahead) {
+    this.ahead = ahead;
+  }
+
+  /** One for tables that take longer to read than a thread to start, which it starts to read. */
+  public static CsvReader ofLongTables() {
+    return new CsvReader(true);
+  }
+
   /**
    * The whole table. Problems are added; rows that fit the header are there all the same, so that
    * their contents can be judged in the same run. A table without one of its required columns gives
@@ -65,7 +82,7 @@ public final class CsvReader {
       Problems problems,
       Consumer<CsvRow> sink)
       throws IOException {
-    try (Reader text = begin(new Utf8Reader(file, content), start)) {
+    try (Reader text = begin(decoded(file, content), start)) {
       CsvCells cells = new CsvCells(file, start.shift(), text);
       Table table = new Table(file, cells, columns, problems, sink);
       table.read();
@@ -74,6 +91,11 @@ public final class CsvReader {
       problems.addAll(e.problems());
       return Optional.empty();
     }
+  }
+
+  private Reader decoded(String file, InputStream content) throws IOException {
+    Reader text = new Utf8Reader(file, content);
+    return ahead ? TextAhead.of(text) : text;
   }
 
   private static Reader begin(Reader text, CsvStart start) throws IOException {
@@ -188,7 +210,7 @@ public final class CsvReader {
 
     private void readRow(CsvHeader known, int used) {
       int wanted = known.names().size();
-      if (TOTALS.contains(firstText().toLowerCase(Locale.ROOT))) {
+      if (isTotal()) {
         problems.add(
             cells.mark(0), "this is a row of totals, not of data", "take it out of the table");
       } else if (used > wanted) {
@@ -202,16 +224,22 @@ public final class CsvReader {
             "the row has " + cells.count() + " cells, the header names " + wanted,
             "write every comma, also before empty cells");
       } else if (complete) {
-        sink.accept(new CsvRow(known, texts(wanted), cells.lines(), cells.columns()));
+        int line = cells.plainLine();
+        sink.accept(
+            line > 0
+                ? CsvRow.plain(known, texts(wanted), line)
+                : CsvRow.of(known, texts(wanted), cells.lines(), cells.columns()));
       }
     }
 
-    private String firstText() {
+    private boolean isTotal() {
       int first = 0;
       while (cells.isEmpty(first)) {
         first++;
       }
-      return cells.text(first);
+      // Asked of every row of a long table: the first letter tells nearly all of them.
+      return TOTAL_STARTS.indexOf(cells.first(first)) >= 0
+          && TOTALS.contains(cells.text(first).toLowerCase(Locale.ROOT));
     }
 
     private String headerLine() {

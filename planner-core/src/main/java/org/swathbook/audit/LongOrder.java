@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
@@ -76,11 +77,10 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
 
   private static void walkFirst(
       List<SeasonBySeason> fields, int most, Function<Field, Book> own, SharedTraces shared) {
-    List<SeasonBySeason> order =
-        new ArrayList<>(fields.stream().filter(f -> f.most() >= 0).toList());
+    TreeSet<SeasonBySeason> order = new TreeSet<>(BY_MOST);
+    fields.stream().filter(f -> f.most() >= 0).forEach(order::add);
     while (true) {
-      order.sort(BY_MOST);
-      List<SeasonBySeason> first = order.subList(0, Math.min(most, order.size()));
+      List<SeasonBySeason> first = order.stream().limit(most).toList();
       List<SeasonBySeason> open =
           new ArrayList<>(first.stream().filter(f -> !f.isWhole()).toList());
       if (open.isEmpty()) {
@@ -89,6 +89,8 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
       SeasonBySeason last = first.get(first.size() - 1);
       long leaning = last.most();
       double acres = last.field().acres();
+      // Out of the order while what it goes by changes.
+      open.forEach(order::remove);
       open.sort(Comparator.comparing(SeasonBySeason::field, SharedTraces.BY_OUTDOORS));
       open.parallelStream()
           .forEach(
@@ -99,6 +101,7 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
                 } while (!f.isWhole()
                     && (f.most() > leaning || f.most() == leaning && f.field().acres() >= acres));
               });
+      order.addAll(open);
     }
   }
 

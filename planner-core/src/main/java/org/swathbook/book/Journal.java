@@ -25,8 +25,15 @@ public final class Journal {
     this.rows = List.copyOf(applications);
     this.byField = new HashMap<>();
     Map<FieldId, List<Application>> sorted = new HashMap<>();
+    FieldId last = null;
+    List<Application> its = List.of();
     for (Application a : rows) {
-      sorted.computeIfAbsent(a.field(), f -> new ArrayList<>()).add(a);
+      // The rows of a pass mostly stand together.
+      if (!a.field().equals(last)) {
+        last = a.field();
+        its = sorted.computeIfAbsent(last, f -> new ArrayList<>());
+      }
+      its.add(a);
     }
     sorted.forEach(
         (field, of) -> {

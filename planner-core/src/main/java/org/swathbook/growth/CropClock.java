@@ -19,22 +19,35 @@ final class CropClock {
     this(crop, days, plantingDay, new TreeMap<>());
   }
 
+  CropClock(
+      Crop crop, List<WeatherDay> days, int plantingDay, SortedMap<Integer, Integer> scouted) {
+    this(crop, SeasonHeat.byDay(crop.clock(), days), plantingDay, scouted);
+  }
+
+  /**
+   * @param heat of the days by the crop's clock
+   */
+  CropClock(Crop crop, SeasonHeat.ByDay heat, int plantingDay) {
+    this(crop, heat, plantingDay, new TreeMap<>());
+  }
+
   /**
    * @param scouted stage that was seen by the end of a day, by day; where two contradict each
    *     other, the later one holds
    */
-  CropClock(
-      Crop crop, List<WeatherDay> days, int plantingDay, SortedMap<Integer, Integer> scouted) {
-    this.stage = new double[days.size()];
-    CropDevelopment model = new CropDevelopment(CropDevelopment.Parameters.of(crop, days.size()));
+  private CropClock(
+      Crop crop, SeasonHeat.ByDay heat, int plantingDay, SortedMap<Integer, Integer> scouted) {
+    this.stage = new double[heat.days()];
+    CropDevelopment model = new CropDevelopment(CropDevelopment.Parameters.of(crop, heat.days()));
     CropDevelopment.State state = model.before(plantingDay);
     for (int d = 0; d < stage.length; d++) {
       if (d < plantingDay) {
         stage[d] = -1;
         continue;
       }
-      int notPast = notPast(scouted, d, crop.stages().size());
-      state = model.integrate(state, model.rates(days.get(d)), notPast);
+      int notPast =
+          scouted.isEmpty() ? crop.stages().size() : notPast(scouted, d, crop.stages().size());
+      state = model.integrate(state, CropDevelopment.rates(heat.on(d)), notPast);
       Integer seen = scouted.get(d);
       if (seen != null) {
         state = model.seenAt(Math.min(seen, notPast), state);

@@ -3,10 +3,8 @@ package org.swathbook.growth;
 import java.util.List;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropStage;
-import org.swathbook.catalog.ThermalClock;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
-import org.swathbook.weather.WeatherDay;
 
 /**
  * How a crop goes from stage to stage. Heat counts from the planting day on; a stage by days counts
@@ -20,10 +18,10 @@ final class CropDevelopment {
    * @param up number of the stage that counts as emergence
    * @param never number of a day after the last one, which stands for an event that never comes
    */
-  record Parameters(ThermalClock clock, List<CropStage> stages, int up, int never) {
+  record Parameters(List<CropStage> stages, int up, int never) {
     static Parameters of(Crop crop, int days) {
       return new Parameters(
-          crop.clock(), crop.stages(), crop.findStage(crop.emergenceStage()).orElseThrow(), days);
+          crop.stages(), crop.findStage(crop.emergenceStage()).orElseThrow(), days);
     }
   }
 
@@ -65,8 +63,11 @@ final class CropDevelopment {
     return new State(plantingDay - 1, 0, -1, plantingDay, 0, parameters.never, parameters.never);
   }
 
-  Rates rates(WeatherDay today) {
-    return new Rates(ThermalTime.of(parameters.clock, today));
+  /**
+   * @param heat of the day by the crop's clock, °C-days
+   */
+  static Rates rates(double heat) {
+    return new Rates(heat);
   }
 
   /** The next day; it may bring more than one stage. */

@@ -14,16 +14,22 @@ import org.swathbook.model.ModelSection;
  * one.
  */
 final class CropHeight {
-  private final SortedMap<Double, Double> byStage = new TreeMap<>();
+  /** Stages of which a height is stated, rising, and these heights. */
+  private final double[] stages;
+
+  private final double[] heightsCm;
   private final int up;
 
   CropHeight(Crop crop) {
+    SortedMap<Double, Double> byStage = new TreeMap<>();
     this.up = crop.findStage(crop.emergenceStage()).orElseThrow();
     for (Map.Entry<String, Double> e : crop.heightsCm().entrySet()) {
       int index = crop.findStage(e.getKey()).orElseThrow();
       byStage.put((double) index, e.getValue());
     }
     byStage.putIfAbsent((double) up, 0.0);
+    this.stages = byStage.keySet().stream().mapToDouble(s -> s).toArray();
+    this.heightsCm = byStage.values().stream().mapToDouble(h -> h).toArray();
   }
 
   /** Height in cm at a running stage. */
@@ -31,16 +37,16 @@ final class CropHeight {
     if (stage < up) {
       return 0;
     }
-    SortedMap<Double, Double> below = byStage.headMap(Math.nextUp(stage));
-    SortedMap<Double, Double> above = byStage.tailMap(Math.nextUp(stage));
-    double x0 = below.lastKey();
-    double h0 = byStage.getOrDefault(x0, 0.0);
-    if (above.isEmpty()) {
+    int above = 0;
+    while (above < stages.length && stages[above] <= stage) {
+      above++;
+    }
+    double x0 = stages[above - 1];
+    double h0 = heightsCm[above - 1];
+    if (above == stages.length) {
       return h0;
     }
-    double x1 = above.firstKey();
-    double h1 = byStage.getOrDefault(x1, h0);
-    return h0 + (h1 - h0) * (stage - x0) / (x1 - x0);
+    return h0 + (heightsCm[above] - h0) * (stage - x0) / (stages[above] - x0);
   }
 
   /** What the reference prints. */

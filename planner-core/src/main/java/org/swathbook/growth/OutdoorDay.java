@@ -17,9 +17,4 @@ record OutdoorDay(
     double rainOfTenDaysMm,
     double soilC,
     double relativeWater,
-    boolean canopyClosed) {
-
-  OutdoorDay underCanopy() {
-    return new OutdoorDay(day, weather, rainOfTenDaysMm, soilC, relativeWater, true);
-  }
-}
+    boolean canopyClosed) {}

@@ -3,46 +3,37 @@ package org.swathbook.growth;
 import java.util.List;
 
 /**
- * The weeds of a field through one weather year, day by day, on a soil whose course is known. Every
- * day, all rates are taken from the states of the evening before and what the day brings, and only
- * then are the states moved on. No weed reads the state of another, nor do plants read that of the
- * seeds, so each goes through the year by itself.
+ * The weeds of a field through one weather year, under the crop of that field. No weed reads the
+ * state of another, so each goes through the year by itself; up to the day on which the rows close
+ * it goes as on open ground.
  */
 final class OutdoorModel {
-  private final List<Seedlings> seedlings;
-  private final List<WeedGrowth> growth;
+  private final List<WeedCourse> weeds;
 
   /** Weeds in the order of the field. */
-  OutdoorModel(List<Seedlings> seedlings, List<WeedGrowth> growth) {
-    this.seedlings = List.copyOf(seedlings);
-    this.growth = List.copyOf(growth);
+  OutdoorModel(List<WeedCourse> weeds) {
+    this.weeds = List.copyOf(weeds);
   }
 
   OutdoorYear run(SoilCourse soil, CanopyClock canopy) {
-    OutdoorYear year = new OutdoorYear(seedlings.size(), soil.days());
-    for (int w = 0; w < seedlings.size(); w++) {
-      comeUp(seedlings.get(w), soil, canopy, year.emerging[w]);
-      grow(growth.get(w), soil, canopy, year.thermal[w]);
+    OutdoorYear year = new OutdoorYear(weeds.size(), soil.days());
+    for (int w = 0; w < weeds.size(); w++) {
+      WeedCourse open = weeds.get(w);
+      int closed = Math.min(canopy.canopyDay(), open.days());
+      System.arraycopy(open.emerging(), 0, year.emerging[w], 0, open.days());
+      System.arraycopy(open.heat(), 0, year.thermal[w], 0, closed);
+      WeedGrowth model = open.growth();
+      WeedGrowth.State plants =
+          closed == 0 ? model.before() : new WeedGrowth.State(open.heat()[closed - 1]);
+      for (int d = closed; d < open.days(); d++) {
+        boolean shade = canopy.isClosed(d);
+        if (shade) {
+          year.emerging[w][d] *= Seedlings.UNDER_CANOPY;
+        }
+        plants = model.integrate(plants, model.rates(soil.on(d, shade)));
+        year.thermal[w][d] = plants.heat();
+      }
     }
     return year;
-  }
-
-  private static void comeUp(
-      Seedlings model, SoilCourse soil, CanopyClock canopy, double[] emerging) {
-    Seedlings.State state = model.before();
-    for (int d = 0; d < emerging.length; d++) {
-      Seedlings.Rates rates = model.rates(state, soil.on(d, canopy.isClosed(d)));
-      state = model.integrate(state, rates);
-      emerging[d] = rates.emerging();
-    }
-  }
-
-  private static void grow(
-      WeedGrowth model, SoilCourse soil, CanopyClock canopy, double[] thermal) {
-    WeedGrowth.State state = model.before();
-    for (int d = 0; d < thermal.length; d++) {
-      state = model.integrate(state, model.rates(soil.on(d, canopy.isClosed(d))));
-      thermal[d] = state.heat();
-    }
   }
 }

@@ -11,6 +11,7 @@ import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.Emergence;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.ThermalClock;
+import org.swathbook.catalog.Weed;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Unit;
 import org.swathbook.weather.SprayDays;
@@ -25,7 +26,7 @@ import org.swathbook.weather.WeatherDay;
  */
 final class SeasonHeat {
   /** Fields of one soil mostly come one after the other where there are many. */
-  private static final int SOILS_KEPT = 4;
+  private static final int SOILS_KEPT = 32;
 
   /** Crops by planting day. */
   private static final int CROPS_KEPT = 80;
@@ -34,13 +35,19 @@ final class SeasonHeat {
   private final Map<ThermalClock, ByDay> byClock = new ConcurrentHashMap<>();
   private final Map<Emergence, Ready> ready = new ConcurrentHashMap<>();
 
+  /** Weeds by the day of tillage. */
+  private static final int WEEDS_KEPT = 400;
+
   // Keys of several things are lists of them: as records they would have to be linked at every
   // start.
+  private final Kept<List<Object>, WeedCourse> weeds = new Kept<>(WEEDS_KEPT);
   private final Kept<List<Object>, SoilCourse> soils = new Kept<>(SOILS_KEPT);
   private final Kept<List<Object>, CropCourse> crops = new Kept<>(CROPS_KEPT);
 
   /** By the rules of the book that asks; there is one at a time. */
   private volatile @Nullable HouseDays sprayDays;
+
+  private volatile @Nullable GroundDays ground;
 
   private static final class HouseDays {
     private final HouseRules house;
@@ -63,6 +70,10 @@ final class SeasonHeat {
     double on(int day) {
       return values[day];
     }
+
+    int days() {
+      return values.length;
+    }
   }
 
   /**
@@ -83,20 +94,53 @@ final class SeasonHeat {
 
   /** °C-days of each day. */
   ByDay of(ThermalClock clock) {
-    return byClock.computeIfAbsent(
-        clock, c -> new ByDay(days.stream().mapToDouble(day -> ThermalTime.of(c, day)).toArray()));
+    return byClock.computeIfAbsent(clock, c -> byDay(c, days));
+  }
+
+  static ByDay byDay(ThermalClock clock, List<WeatherDay> days) {
+    return new ByDay(days.stream().mapToDouble(day -> ThermalTime.of(clock, day)).toArray());
   }
 
   /** A soil of the station through these days, with no water but rain. */
   SoilCourse soil(SoilTexture texture, double latitude, Topsoil topsoil, SoilAge age) {
-    return soils.get(List.of(texture, latitude), k -> SoilCourse.of(days, topsoil, age));
+    return soils.get(List.of(texture, latitude), k -> SoilCourse.of(ground(), topsoil, age));
+  }
+
+  /** Two threads may both make them, of the same figures. */
+  private GroundDays ground() {
+    GroundDays now = ground;
+    if (now == null) {
+      now = new GroundDays(days);
+      ground = now;
+    }
+    return now;
   }
 
   /** A crop that nobody has looked at. */
   CropCourse crop(Crop crop, int plantingDay) {
     return crops.get(
         List.of(crop.id(), plantingDay),
-        k -> CropCourse.of(crop, new CropClock(crop, days, plantingDay)));
+        k -> CropCourse.of(crop, new CropClock(crop, of(crop.clock()), plantingDay)));
+  }
+
+  /**
+   * A weed on open ground of these days, with no water but rain.
+   *
+   * @param tilledOn day of tillage; the number of days for none
+   */
+  WeedCourse weed(Weed weed, int tilledOn, SoilTexture texture, SoilCourse soil) {
+    // How wet a soil is differs between soils; how much it rained does not.
+    return weed.emergence().waterBaseMPa().isPresent()
+        ? makeWeed(weed, tilledOn, texture, soil)
+        : weeds.get(List.of(weed.id(), tilledOn), k -> makeWeed(weed, tilledOn, texture, soil));
+  }
+
+  /** The same with whatever water the soil has had. */
+  WeedCourse makeWeed(Weed weed, int tilledOn, SoilTexture texture, SoilCourse soil) {
+    return WeedCourse.of(
+        new Seedlings(Seedlings.Parameters.of(weed.emergence(), this, tilledOn, texture)),
+        new WeedGrowth(WeedGrowth.Parameters.of(weed, this)),
+        soil);
   }
 
   /** Days on which a sprayer can work; not to be written to. */

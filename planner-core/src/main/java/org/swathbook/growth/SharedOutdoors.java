@@ -18,6 +18,7 @@ public final class SharedOutdoors {
   private static final int SEASONS_KEPT = 200;
 
   private final Map<List<Object>, SoilAge.Parameters> known = new ConcurrentHashMap<>();
+  private final Map<String, ReferenceWeeks> weeks = new ConcurrentHashMap<>();
 
   // Keys of several things are lists of them: as records they would have to be linked at every
   // start.
@@ -42,6 +43,10 @@ public final class SharedOutdoors {
       StationWeather station, SoilTexture texture, double latitude, Topsoil topsoil) {
     return known.computeIfAbsent(
         List.of(station.id(), texture, latitude),
-        k -> new SoilAge.Parameters(SoilAge.reference(station, topsoil)));
+        k ->
+            new SoilAge.Parameters(
+                weeks
+                    .computeIfAbsent(station.id(), s -> new ReferenceWeeks(station))
+                    .meanActivity(topsoil)));
   }
 }

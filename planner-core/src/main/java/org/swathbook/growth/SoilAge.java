@@ -1,11 +1,8 @@
 package org.swathbook.growth;
 
-import java.time.LocalDate;
 import java.util.List;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
-import org.swathbook.weather.StationWeather;
-import org.swathbook.weather.WeatherDay;
 
 /**
  * How fast a soil active ages, in stated-length days per day: {@code fT · fW / fRef}.
@@ -25,7 +22,7 @@ public final class SoilAge {
   private static final double REFERENCE_K = 293.15;
   private static final double FREEZING_K = 273.15;
   private static final double WATER_EXPONENT = 0.7;
-  private static final int REFERENCE_DAYS = 42;
+  static final int REFERENCE_DAYS = 42;
 
   private final Parameters parameters;
 
@@ -60,7 +57,14 @@ public final class SoilAge {
    * @param relativeWater θ over field capacity
    */
   Rates rates(double soilC, double relativeWater) {
-    return new Rates(activity(soilC, relativeWater) / parameters.reference);
+    return ratesAt(temperatureFactor(soilC), relativeWater);
+  }
+
+  /**
+   * @param warmth fT of the day
+   */
+  Rates ratesAt(double warmth, double relativeWater) {
+    return new Rates(activity(warmth, relativeWater) / parameters.reference);
   }
 
   State integrate(State yesterday, Rates rates) {
@@ -89,38 +93,9 @@ public final class SoilAge {
   }
 
   /** fT · fW. */
-  private static double activity(double soilC, double relativeWater) {
-    double warmth = temperatureFactor(soilC);
+  static double activity(double warmth, double relativeWater) {
     // A frozen day ages nothing, wet or dry.
     return warmth == 0 ? 0 : warmth * waterFactor(relativeWater);
-  }
-
-  /** fRef of a station's scenario years on one soil. */
-  static double reference(StationWeather station, Topsoil topsoil) {
-    List<WeatherDay> days = station.days();
-    LocalDate first = days.get(0).date();
-    Topsoil.State soil = topsoil.before(days.get(0));
-    double sum = 0;
-    int count = 0;
-    int next = 0;
-    // The soil is followed through every day; how active it is matters on few of them.
-    for (int year : station.scenarioYears()) {
-      int from = (int) (LocalDate.of(year, 5, 10).toEpochDay() - first.toEpochDay());
-      for (; next < from + REFERENCE_DAYS; next++) {
-        soil = topsoil.integrate(soil, topsoil.rates(soil, days.get(next)));
-        if (next >= from) {
-          sum += activity(soil.temperature().meanC(), topsoil.relativeWater(soil));
-          count++;
-        }
-      }
-    }
-    if (!(sum > 0)) {
-      throw new IllegalArgumentException(
-          "station "
-              + station.id()
-              + " has no day above freezing from 10 May to 20 June in any full year");
-    }
-    return sum / count;
   }
 
   /** What the reference prints. */

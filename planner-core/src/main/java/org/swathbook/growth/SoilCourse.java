@@ -9,17 +9,26 @@ import org.swathbook.weather.WeatherDay;
  * goes ahead of the weeds, and is the same for all fields that have these days and this soil.
  */
 final class SoilCourse {
-  private final OutdoorDay[] open;
+  private final GroundDays ground;
 
   /** Each made when first asked for; two threads may both make one, of the same figures. */
-  private final @Nullable OutdoorDay[] underCanopy;
+  private final @Nullable OutdoorDay[] open;
 
+  private final @Nullable OutdoorDay[] underCanopy;
+  private final double[] relativeWater;
   private final double[] age;
 
-  private SoilCourse(int days) {
+  private SoilCourse(GroundDays ground) {
+    int days = ground.days().size();
+    this.ground = ground;
     this.open = new OutdoorDay[days];
     this.underCanopy = new OutdoorDay[days];
+    this.relativeWater = new double[days];
     this.age = new double[days];
+  }
+
+  static SoilCourse of(List<WeatherDay> days, Topsoil topsoil, SoilAge age) {
+    return of(new GroundDays(days), topsoil, age);
   }
 
   /**
@@ -27,23 +36,14 @@ final class SoilCourse {
    * and only then are the states moved on. The topsoil alone goes ahead of what ages in it: its
    * mean temperature of a day is, by its equation, already that of this day.
    */
-  static SoilCourse of(List<WeatherDay> days, Topsoil topsoil, SoilAge age) {
-    SoilCourse out = new SoilCourse(days.size());
-    Topsoil.State soil = topsoil.before(days.get(0));
+  static SoilCourse of(GroundDays ground, Topsoil topsoil, SoilAge age) {
+    SoilCourse out = new SoilCourse(ground);
+    Topsoil.Water water = topsoil.before();
     SoilAge.State aged = age.before();
     for (int d = 0; d < out.age.length; d++) {
-      WeatherDay weather = days.get(d);
-      soil = topsoil.integrate(soil, topsoil.rates(soil, weather));
-      OutdoorDay today =
-          new OutdoorDay(
-              d,
-              weather,
-              RainClock.rainMm(days, d),
-              soil.temperature().meanC(),
-              topsoil.relativeWater(soil),
-              false);
-      aged = age.integrate(aged, age.rates(today.soilC(), today.relativeWater()));
-      out.open[d] = today;
+      water = topsoil.after(water, ground.days().get(d));
+      aged = age.integrate(aged, age.ratesAt(ground.warmth(d), water.relative()));
+      out.relativeWater[d] = water.relative();
       out.age[d] = aged.days();
     }
     return out;
@@ -55,15 +55,20 @@ final class SoilCourse {
 
   /** What a day brings to what grows in it. */
   OutdoorDay on(int day, boolean canopyClosed) {
-    if (!canopyClosed) {
-      return open[day];
+    @Nullable OutdoorDay[] known = canopyClosed ? underCanopy : open;
+    OutdoorDay on = known[day];
+    if (on == null) {
+      on =
+          new OutdoorDay(
+              day,
+              ground.days().get(day),
+              ground.rainOfTenDaysMm(day),
+              ground.soilC(day),
+              relativeWater[day],
+              canopyClosed);
+      known[day] = on;
     }
-    OutdoorDay closed = underCanopy[day];
-    if (closed == null) {
-      closed = open[day].underCanopy();
-      underCanopy[day] = closed;
-    }
-    return closed;
+    return on;
   }
 
   /** Stated-length days to the end of a day. */

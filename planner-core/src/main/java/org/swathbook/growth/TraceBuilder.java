@@ -211,7 +211,14 @@ public final class TraceBuilder {
             ? heat.soil(texture(field), latitude(field), topsoil, age)
             : SoilCourse.of(days, topsoil, age);
     OutdoorYear outdoors =
-        model(weeds, heat, tilled ? plantingDay : days.size(), texture(field)).run(soil, canopy);
+        model(
+                weeds,
+                heat,
+                tilled ? plantingDay : days.size(),
+                texture(field),
+                soil,
+                days == weather)
+            .run(soil, canopy);
     fillSoil(daily, days, soil);
     List<CohortSet> cohorts = new ArrayList<>();
     List<Integer> neededUntil = new ArrayList<>();
@@ -262,16 +269,24 @@ public final class TraceBuilder {
     }
   }
 
+  /**
+   * @param rainAlone whether the soil has had no water but the rain of these days
+   */
   private static OutdoorModel model(
-      List<WeedPressure> weeds, SeasonHeat heat, int tilledOn, SoilTexture texture) {
-    List<Seedlings> seedlings = new ArrayList<>();
-    List<WeedGrowth> growth = new ArrayList<>();
+      List<WeedPressure> weeds,
+      SeasonHeat heat,
+      int tilledOn,
+      SoilTexture texture,
+      SoilCourse soil,
+      boolean rainAlone) {
+    List<WeedCourse> courses = new ArrayList<>();
     for (WeedPressure p : weeds) {
-      seedlings.add(
-          new Seedlings(Seedlings.Parameters.of(p.weed().emergence(), heat, tilledOn, texture)));
-      growth.add(new WeedGrowth(WeedGrowth.Parameters.of(p.weed(), heat)));
+      courses.add(
+          rainAlone
+              ? heat.weed(p.weed(), tilledOn, texture, soil)
+              : heat.makeWeed(p.weed(), tilledOn, texture, soil));
     }
-    return new OutdoorModel(seedlings, growth);
+    return new OutdoorModel(courses);
   }
 
   private static void fillSoil(SeasonTrace.Daily daily, List<WeatherDay> days, SoilCourse soil) {

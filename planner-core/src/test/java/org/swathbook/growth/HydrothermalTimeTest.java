@@ -50,18 +50,18 @@ class HydrothermalTimeTest {
   private static List<Seedlings.State> run(Emergence emergence, List<WeatherDay> days) {
     Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(SOIL, 40.7));
     Seedlings model = new Seedlings(Seedlings.Parameters.of(emergence, days, days.size(), SOIL));
-    Topsoil.State soil = topsoil.before(days.get(0));
+    Topsoil.Water soil = topsoil.before();
     Seedlings.State state = model.before();
     List<Seedlings.State> out = new ArrayList<>();
     for (int d = 0; d < days.size(); d++) {
-      soil = topsoil.integrate(soil, topsoil.rates(soil, days.get(d)));
+      soil = topsoil.after(soil, days.get(d));
       OutdoorDay today =
           new OutdoorDay(
               d,
               days.get(d),
               RainClock.rainMm(days, d),
-              soil.temperature().meanC(),
-              topsoil.relativeWater(soil),
+              days.get(d).tmeanC(),
+              soil.relative(),
               false);
       state = model.integrate(state, model.rates(state, today));
       out.add(state);

@@ -50,17 +50,9 @@ class SeedlingDaysTest {
 
   private static double[] emergence(List<WeatherDay> days, CanopyClock canopy, int tilledOn) {
     Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(SoilTexture.SILT_LOAM, 41));
-    OutdoorModel model =
-        new OutdoorModel(
-            List.of(
-                new Seedlings(
-                    Seedlings.Parameters.of(
-                        WEED.emergence(), days, tilledOn, SoilTexture.SILT_LOAM))),
-            List.of(new WeedGrowth(WeedGrowth.Parameters.of(WEED, new SeasonHeat(days)))));
-    return SeedlingDays.perM2(
-        model.run(SoilCourse.of(days, topsoil, new SoilAge(new SoilAge.Parameters(1))), canopy)
-            .emerging[0],
-        40);
+    SoilCourse soil = SoilCourse.of(days, topsoil, new SoilAge(new SoilAge.Parameters(1)));
+    WeedCourse weed = new SeasonHeat(days).makeWeed(WEED, tilledOn, SoilTexture.SILT_LOAM, soil);
+    return SeedlingDays.perM2(new OutdoorModel(List.of(weed)).run(soil, canopy).emerging[0], 40);
   }
 
   private static double sum(double[] perM2, int from, int to) {

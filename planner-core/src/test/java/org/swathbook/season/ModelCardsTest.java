@@ -31,13 +31,14 @@ class ModelCardsTest {
           "EmergenceCurve.RATIO",
           // an acre in square metres
           "Score.PER_ACRE",
-          // how many tanks, soils, seasons and crops are kept in memory
+          // how many tanks, soils, seasons, crops and weeds are kept in memory
           "Effects.TANKS_KEPT",
           "SharedEffects.TABLES_KEPT",
           "SharedOutdoors.SOILS_KEPT",
           "SharedOutdoors.SEASONS_KEPT",
           "SeasonHeat.SOILS_KEPT",
           "SeasonHeat.CROPS_KEPT",
+          "SeasonHeat.WEEDS_KEPT",
           // what is more than any rounding, and stands for no end, in bounds of the search
           "ExposureBounds.ROUNDING",
           "ControlBounds.ALL",

@@ -85,26 +85,43 @@ final class ApplicationsReader {
 
   private final Names names;
   private final Problems problems;
-  private final TextParser<FieldId> fields;
-  private final TextParser<LocalDate> dates = new Memo<>(Texts::date);
-  private final TextParser<Integer> seasons = new Memo<>(Parsers.whole(1950, 2200));
-  private final TextParser<OptionalDouble> acres = boxed(Parsers::acres);
-  private final TextParser<String> crops;
-  private final Map<String, TextParser<String>> stages = new HashMap<>();
-  private final TextParser<LocalTime> times = new Memo<>(Texts::time);
-  private final TextParser<OptionalDouble> winds = boxed(Parsers.number(0, 200));
-  private final TextParser<OptionalDouble> temperatures = boxed(Parsers.number(-60, 150));
-  private final TextParser<String> compass = new Memo<>(Parsers::compass);
+  private final Column<String> ids = Column.ofNew("id", ApplicationsReader::key, "A-27-001");
+  private final Column<String> lines = Column.of("line", ApplicationsReader::key, "1");
+  private final Column<String> corrections = Column.ofText("corrects");
+  private final Column<LocalDate> dates = Column.of("date", Texts::date, "2027-05-11");
+  private final Column<FieldId> fields;
+  private final Column<Integer> seasons = Column.of("season", Parsers.whole(1950, 2200), "2027");
+  private final Column<OptionalDouble> acres = boxed("acres", Parsers::acres, "76.0");
+  private final Column<String> rates = Column.ofText("rate");
+  private final Column<String> crops;
+  private final Column<String> positions = Column.ofText("cropStage");
+  private final Map<String, Column<String>> stages = new HashMap<>();
+  private final Column<LocalTime> starts = Column.of("startTime", Texts::time, "08:30");
+  private final Column<LocalTime> ends = Column.of("endTime", Texts::time, "11:45");
+  private final Column<String> epaRegNos = Column.ofText("epaRegNo");
+  private final Column<String> mixes = Column.ofText("mix");
+  private final Column<String> targets = Column.ofText("target");
+  private final Column<String> applicators = Column.ofText("applicator");
+  private final Column<String> certNos = Column.ofText("certNo");
+  private final Column<OptionalDouble> winds = boxed("windMph", Parsers.number(0, 200), "7");
+  private final Column<String> compass = Column.of("windFrom", Parsers::compass, "NW");
+  private final Column<OptionalDouble> temperatures =
+      boxed("tempF", Parsers.number(-60, 150), "68");
+  private final Column<String> insecticides = Column.ofText("insecticide");
+  private final Column<String> notes = Column.ofText("note");
   private final DoseCells doses;
   private final JournalDrafts drafts = new JournalDrafts();
+
+  /** Problems of a row; a new one after each that has any. */
+  private Problems none = new Problems();
 
   /** Of the row before: the products of a pass have one. */
   private SprayRecord record = SprayRecord.EMPTY;
 
   ApplicationsReader(Names names, FieldList fields, Prices prices, Problems problems) {
     this.names = names;
-    this.fields = new Memo<>(fields::parse);
-    this.crops = new Memo<>(t -> names.anyCrop(t).value());
+    this.fields = Column.of("field", fields::parse, "ND-1");
+    this.crops = Column.of("crop", t -> names.anyCrop(t).value(), "corn");
     this.problems = problems;
     this.doses = new DoseCells(new DoseParser(names, prices));
   }
@@ -153,17 +170,19 @@ final class ApplicationsReader {
   }
 
   private void row(CsvRow csv) {
-    Problems own = new Problems();
+    // Nearly all rows have none: one list serves them all.
+    Problems own = none.isEmpty() ? none : new Problems();
+    none = own;
     Row row = new Row(csv, own);
-    Optional<String> id = row.need("id", ApplicationsReader::key, "A-27-001");
-    Optional<String> line = row.need("line", ApplicationsReader::key, "1");
+    Optional<String> id = row.need(ids);
+    Optional<String> line = row.need(lines);
     if (id.isEmpty() || line.isEmpty()) {
       problems.addAll(own.sorted());
       return;
     }
     JournalDrafts.Lines pass = drafts.pass(id.get());
     Optional<JournalDrafts.Draft> target = corrected(row, pass, line.get());
-    boolean voids = !row.isBlank("corrects") && isZero(row.text("rate"));
+    boolean voids = !row.isBlank(corrections) && isZero(row.text(rates));
     Optional<Application> application =
         voids ? Optional.empty() : application(row, pass.id, line.get());
     JournalDrafts.Draft draft =
@@ -195,10 +214,10 @@ final class ApplicationsReader {
 
   /** The row above that this one corrects; problems of it are reported at once. */
   private Optional<JournalDrafts.Draft> corrected(Row row, JournalDrafts.Lines pass, String line) {
-    if (row.isBlank("corrects")) {
+    if (row.isBlank(corrections)) {
       return Optional.empty();
     }
-    String wanted = row.text("corrects");
+    String wanted = row.text(corrections);
     List<JournalDrafts.Draft> hits = drafts.find(wanted);
     if (hits.isEmpty()) {
       problems.add(
@@ -233,13 +252,13 @@ final class ApplicationsReader {
   }
 
   private Optional<Application> application(Row row, String id, String line) {
-    Optional<LocalDate> date = row.need("date", dates, "2027-05-11");
-    Optional<FieldId> field = row.need("field", fields, "ND-1");
-    Optional<Integer> season = row.need("season", seasons, "2027");
-    Optional<OptionalDouble> treated = row.find("acres", acres, "76.0");
+    Optional<LocalDate> date = row.need(dates);
+    Optional<FieldId> field = row.need(fields);
+    Optional<Integer> season = row.need(seasons);
+    Optional<OptionalDouble> treated = row.find(acres);
     Optional<Dose> dose = doses.read(row);
-    Optional<String> crop = row.find("crop", crops, "corn");
-    crop.ifPresent(c -> row.find("cropStage", stages(c), "V6"));
+    Optional<String> crop = row.find(crops);
+    crop.ifPresent(c -> row.find(stages(c)));
     SprayRecord record = record(row);
     if (date.isPresent() && season.isPresent() && !belongs(season.get(), date.get())) {
       row.problem(
@@ -260,29 +279,32 @@ final class ApplicationsReader {
             treated.orElse(OptionalDouble.empty()),
             dose.orElseThrow(),
             crop.orElse(""),
-            row.text("cropStage"),
+            row.text(positions),
             record,
-            row.text("note")));
+            row.text(notes)));
   }
 
-  private TextParser<String> stages(String crop) {
-    return stages.computeIfAbsent(crop, c -> new Memo<>(new StageParser(names.catalog(), c)));
+  private Column<String> stages(String crop) {
+    return stages.computeIfAbsent(
+        crop, c -> Column.of("cropStage", new StageParser(names.catalog(), c), "V6"));
   }
 
   private SprayRecord record(Row row) {
     SprayRecord now =
         new SprayRecord(
-            row.find("startTime", times, "08:30"),
-            row.find("endTime", times, "11:45"),
-            row.text("epaRegNo"),
-            row.text("mix"),
-            row.text("target"),
-            row.text("applicator"),
-            row.text("certNo"),
-            row.find("windMph", winds, "7").orElse(OptionalDouble.empty()),
-            row.find("windFrom", compass, "NW").orElse(""),
-            row.find("tempF", temperatures, "68").orElse(OptionalDouble.empty()),
-            row.all("insecticide", Texts::text, "organophosphate"));
+            row.find(starts),
+            row.find(ends),
+            row.text(epaRegNos),
+            row.text(mixes),
+            row.text(targets),
+            row.text(applicators),
+            row.text(certNos),
+            row.find(winds).orElse(OptionalDouble.empty()),
+            row.find(compass).orElse(""),
+            row.find(temperatures).orElse(OptionalDouble.empty()),
+            row.isBlank(insecticides)
+                ? List.of()
+                : row.all("insecticide", Texts::text, "organophosphate"));
     if (!now.equals(record)) {
       record = now;
     }
@@ -295,7 +317,8 @@ final class ApplicationsReader {
     return year == season || year == season - 1 && date.getMonthValue() >= 7;
   }
 
-  private static TextParser<OptionalDouble> boxed(TextParser<Double> number) {
-    return new Memo<>(t -> OptionalDouble.of(number.parse(t)));
+  private static Column<OptionalDouble> boxed(
+      String name, TextParser<Double> number, String example) {
+    return Column.of(name, t -> OptionalDouble.of(number.parse(t)), example);
   }
 }

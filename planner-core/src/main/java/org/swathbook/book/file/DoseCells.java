@@ -27,21 +27,27 @@ final class DoseCells {
   }
 
   private final DoseParser parser;
-  private final Map<Cells, Dose> known = new HashMap<>();
+  private final Column<String> products = Column.ofText("product");
+  private final Column<String> rates = Column.ofText("rate");
+  private final Column<String> units = Column.ofText("unit");
+
+  /** Never empty ones. */
+  private final Map<Cells, Optional<Dose>> known = new HashMap<>();
 
   DoseCells(DoseParser parser) {
     this.parser = parser;
   }
 
   Optional<Dose> read(Row row) {
-    Cells cells = new Cells(row.text("product"), row.text("rate"), row.text("unit"));
-    Dose dose = known.get(cells);
+    Cells cells = new Cells(row.text(products), row.text(rates), row.text(units));
+    Optional<Dose> dose = known.get(cells);
     if (dose == null) {
-      Optional<Dose> made = make(row, cells);
-      made.ifPresent(d -> known.put(cells, d));
-      return made;
+      dose = make(row, cells);
+      if (dose.isPresent()) {
+        known.put(cells, dose);
+      }
     }
-    return Optional.of(dose);
+    return dose;
   }
 
   private Optional<Dose> make(Row row, Cells cells) {

@@ -18,6 +18,7 @@ import org.swathbook.book.Tillage;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.Trait;
 import org.swathbook.measure.MeasureException;
@@ -63,11 +64,42 @@ final class FieldsReader {
   static final SortedMap<String, Tillage> TILLAGES =
       new TreeMap<>(Map.of("no-till", Tillage.NO_TILL, "tilled", Tillage.TILLED));
 
-  private final Names names;
   private final Optional<Map<CropId, CropEconomics>> economics;
-  private final SeasonDates dates;
   private final Problems problems;
   private final FieldList list = new FieldList();
+  private final Column<Double> acres = Column.of("acres", Parsers::acres, "76.0");
+  private final Column<Crop> crops;
+  private final Column<Set<Trait>> traits;
+  private final Column<Double> rowSpacings =
+      Column.of("rowSpacing", above(Unit.CENTIMETRE, "15 in"), "15 in");
+  private final Column<LocalDate> plantings;
+  private final Column<LocalDate> harvests = Column.of("harvestDate", Texts::date, "2027-10-01");
+  private final Column<LocalDate> nextPlantings =
+      Column.of("nextCropPlantDate", Texts::date, "2028-04-26");
+  private final Column<Tillage> tillages =
+      Column.of("tillage", Names.word(TILLAGES, "tillage"), "no-till");
+  private final Column<String> stations = Column.of("station", FieldsReader::station, "sedge-fork");
+  private final Parts<SoilTexture> soilTextures =
+      new Parts<>("soilTexture", FieldsReader::texture, "silt loam");
+  private final Parts<Double> organicMatters =
+      new Parts<>("organicMatterPct", Parsers.number(0, 100), "2.6");
+  private final Parts<Double> soilPhs = new Parts<>("soilPh", Parsers.number(2, 12), "6.6");
+  private final Column<Double> residues = Column.of("residuePct", Parsers.number(0, 100), "60");
+  private final Column<Double> latitudes = Column.of("lat", Parsers.number(-90, 90), "40.72");
+  private final Column<Double> longitudes = Column.of("lon", Parsers.number(-180, 180), "-98.61");
+  private final Column<CropId> previousCrops;
+  private final Parts<CropId> nextCrops;
+  private final Parts<Commodity> uses = new Parts<>("use", Parsers::commodity, "grain");
+  private final Column<Boolean> irrigations = Column.of("irrigation", Parsers::irrigation, "pivot");
+  private final Column<String> states = Column.of("state", Parsers::state, "NE");
+  private final Column<Boolean> erodibles = Column.of("erodible", Texts::yesNo, "no");
+  private final Column<Double> waterDistances =
+      Column.of("waterDistance", Texts.in(Unit.METRE, "800 ft"), "800 ft");
+  private final Parts<NearWater> waters = new Parts<>("water", NearWater::parse, "stream 90 ft");
+  private final Parts<String> neighbors =
+      new Parts<>("neighbor", Parsers::neighbor, "vineyard NE 1500 ft");
+  private final Column<Double> yieldGoals =
+      Column.of("yieldGoal", Parsers::bushelsPerAcre, "62 bu/acre");
 
   /**
    * A reader of fields.
@@ -79,10 +111,13 @@ final class FieldsReader {
       Optional<Map<CropId, CropEconomics>> economics,
       SeasonDates dates,
       Problems problems) {
-    this.names = names;
     this.economics = economics;
-    this.dates = dates;
     this.problems = problems;
+    this.crops = Column.of("crop", names::crop, "corn");
+    this.traits = Column.of("traits", t -> Ordered.set(names.traits(t)), "glyphosate;glufosinate");
+    this.plantings = Column.of("plantDate", dates::inSeason, "2027-05-11");
+    this.previousCrops = Column.of("previousCrop", names::anyCrop, "corn");
+    this.nextCrops = new Parts<>("nextCrop", names::anyCrop, "corn");
   }
 
   FieldList read(Path book) {
@@ -106,30 +141,30 @@ final class FieldsReader {
   private void row(CsvRow csv) {
     Row row = new Row(csv, problems);
     Optional<FieldId> id = row.need("id", FieldsReader::id, "ND-1").flatMap(t -> unique(row, t));
-    Optional<Double> acres = row.need("acres", Parsers::acres, "76.0");
-    Optional<Crop> crop = row.need("crop", names::crop, "corn");
-    Optional<Set<Trait>> traits = row.find("traits", names::traits, "glyphosate;glufosinate");
-    OptionalDouble rowCm = number(row, "rowSpacing", above(Unit.CENTIMETRE, "15 in"), "15 in");
-    Optional<LocalDate> planted = row.need("plantDate", dates::inSeason, "2027-05-11");
-    Optional<LocalDate> harvest = row.find("harvestDate", Texts::date, "2027-10-01");
-    Optional<LocalDate> nextPlanted = row.find("nextCropPlantDate", Texts::date, "2028-04-26");
-    Optional<Tillage> tillage = row.need("tillage", Names.word(TILLAGES, "tillage"), "no-till");
-    Optional<String> station = row.need("station", FieldsReader::station, "sedge-fork");
-    List<SoilTexture> textures = row.all("soilTexture", FieldsReader::texture, "silt loam");
-    List<Double> organicMatter = row.all("organicMatterPct", Parsers.number(0, 100), "2.6");
-    List<Double> soilPh = row.all("soilPh", Parsers.number(2, 12), "6.6");
-    OptionalDouble residue = number(row, "residuePct", Parsers.number(0, 100), "60");
-    OptionalDouble lat = number(row, "lat", Parsers.number(-90, 90), "40.72");
-    OptionalDouble lon = number(row, "lon", Parsers.number(-180, 180), "-98.61");
-    Optional<CropId> previous = row.find("previousCrop", names::anyCrop, "corn");
-    List<CropId> next = row.all("nextCrop", names::anyCrop, "corn");
-    List<Commodity> uses = row.all("use", Parsers::commodity, "grain");
-    boolean irrigated = row.find("irrigation", Parsers::irrigation, "pivot").orElse(false);
-    Optional<String> state = row.find("state", Parsers::state, "NE");
-    Optional<Boolean> erodible = row.find("erodible", Texts::yesNo, "no");
-    OptionalDouble water = number(row, "waterDistance", Texts.in(Unit.METRE, "800 ft"), "800 ft");
-    List<NearWater> waters = row.all("water", NearWater::parse, "stream 90 ft");
-    List<String> neighbors = row.all("neighbor", Parsers::neighbor, "vineyard NE 1500 ft");
+    Optional<Double> acres = row.need(this.acres);
+    Optional<Crop> crop = row.need(crops);
+    Optional<Set<Trait>> traited = row.find(traits);
+    OptionalDouble rowCm = number(row, rowSpacings);
+    Optional<LocalDate> planted = row.need(plantings);
+    Optional<LocalDate> harvest = row.find(harvests);
+    Optional<LocalDate> nextPlanted = row.find(nextPlantings);
+    Optional<Tillage> tillage = row.need(tillages);
+    Optional<String> station = row.need(stations);
+    List<SoilTexture> textures = soilTextures.of(row);
+    List<Double> organicMatter = organicMatters.of(row);
+    List<Double> soilPh = soilPhs.of(row);
+    OptionalDouble residue = number(row, residues);
+    OptionalDouble lat = number(row, latitudes);
+    OptionalDouble lon = number(row, longitudes);
+    Optional<CropId> previous = row.find(previousCrops);
+    List<CropId> next = nextCrops.of(row);
+    List<Commodity> uses = this.uses.of(row);
+    boolean irrigated = row.find(irrigations).orElse(false);
+    Optional<String> state = row.find(states);
+    Optional<Boolean> erodible = row.find(erodibles);
+    OptionalDouble water = number(row, waterDistances);
+    List<NearWater> waters = this.waters.of(row);
+    List<String> neighbors = this.neighbors.of(row);
     Optional<Double> yieldGoal = yieldGoal(row, crop);
     checkOrder(row, planted, harvest, nextPlanted);
     if (!row.isSound() || yieldGoal.isEmpty()) {
@@ -142,7 +177,7 @@ final class FieldsReader {
             row.isBlank("name") ? id.orElseThrow().value() : row.text("name"),
             acres.orElseThrow(),
             crop.orElseThrow().id(),
-            traits,
+            traited,
             yieldGoal.orElseThrow(),
             rowCm,
             planted.orElseThrow(),
@@ -179,7 +214,7 @@ final class FieldsReader {
 
   /** The field's own yield, or else that of its crop in the book, which must have a price. */
   private Optional<Double> yieldGoal(Row row, Optional<Crop> crop) {
-    Optional<Double> own = row.find("yieldGoal", Parsers::bushelsPerAcre, "62 bu/acre");
+    Optional<Double> own = row.find(yieldGoals);
     if (crop.isEmpty() || economics.isEmpty()) {
       return own;
     }
@@ -259,9 +294,8 @@ final class FieldsReader {
     };
   }
 
-  private static OptionalDouble number(
-      Row row, String column, TextParser<Double> parser, String example) {
-    Optional<Double> found = row.find(column, parser, example);
+  private static OptionalDouble number(Row row, Column<Double> column) {
+    Optional<Double> found = row.find(column);
     return found.isPresent() ? OptionalDouble.of(found.get()) : OptionalDouble.empty();
   }
 }

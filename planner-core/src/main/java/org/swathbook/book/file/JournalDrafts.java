@@ -21,6 +21,9 @@ final class JournalDrafts {
   private final List<Draft> rows = new ArrayList<>();
   private final Map<String, Lines> byPass = new HashMap<>();
 
+  /** Of the last row: the rows of a pass mostly stand together. */
+  private @Nullable Lines last;
+
   /** A row as read. It has an application, or problems, or neither when it only voids another. */
   static final class Draft {
     final int row;
@@ -31,6 +34,9 @@ final class JournalDrafts {
 
     /** Line of the file in which a later row stands that takes its place; 0 for none. */
     int replacedInRow;
+
+    /** The next row of the pass. */
+    private @Nullable Draft next;
 
     Draft(
         int row,
@@ -54,7 +60,9 @@ final class JournalDrafts {
   /** What there is of a pass, in the order of the file. */
   static final class Lines {
     final String id;
-    private final List<Draft> drafts = new ArrayList<>(3);
+    private @Nullable Draft first;
+    private @Nullable Draft last;
+    private int count;
     private @Nullable Map<String, Draft> byLine;
 
     /** Where its first row that counts is. */
@@ -69,7 +77,7 @@ final class JournalDrafts {
       if (byLine != null) {
         return Optional.ofNullable(byLine.get(line));
       }
-      for (Draft d : drafts) {
+      for (Draft d = first; d != null; d = d.next) {
         if (d.line.equals(line)) {
           return Optional.of(d);
         }
@@ -78,19 +86,38 @@ final class JournalDrafts {
     }
 
     private void add(Draft draft) {
-      drafts.add(draft);
+      if (last == null) {
+        first = draft;
+      } else {
+        last.next = draft;
+      }
+      last = draft;
+      count++;
       if (byLine != null) {
         byLine.putIfAbsent(draft.line, draft);
-      } else if (drafts.size() > FEW_LINES) {
+      } else if (count > FEW_LINES) {
         Map<String, Draft> index = new HashMap<>();
-        drafts.forEach(d -> index.putIfAbsent(d.line, d));
+        all().forEach(d -> index.putIfAbsent(d.line, d));
         byLine = index;
       }
+    }
+
+    private List<Draft> all() {
+      List<Draft> all = new ArrayList<>(count);
+      for (Draft d = first; d != null; d = d.next) {
+        all.add(d);
+      }
+      return all;
     }
   }
 
   Lines pass(String id) {
-    return byPass.computeIfAbsent(id, Lines::new);
+    Lines pass = last;
+    if (pass == null || !pass.id.equals(id)) {
+      pass = byPass.computeIfAbsent(id, Lines::new);
+      last = pass;
+    }
+    return pass;
   }
 
   /** Puts a row in; what it returns stands there already with the same id and line. */
@@ -109,7 +136,7 @@ final class JournalDrafts {
       return List.of();
     }
     return slash < 0
-        ? pass.drafts
+        ? pass.all()
         : pass.find(wanted.substring(slash + 1)).map(List::of).orElse(List.of());
   }
 

@@ -43,6 +43,11 @@ final class Row {
     problems.add(row.mark(column), what, right);
   }
 
+  /** How many were found by whoever reads the table so far. */
+  int problems() {
+    return problems.count();
+  }
+
   /** Whether all that was asked of the row so far could be read. */
   boolean isSound() {
     return problems.count() == before;
@@ -65,10 +70,41 @@ final class Row {
   /** As {@link #find}; a blank cell is a problem too. */
   <T> Optional<T> need(String column, TextParser<T> parser, String example) {
     if (isBlank(column)) {
-      problem(column, "'" + column + "' is blank", "write for example '" + example + "'");
+      blank(column, example);
       return Optional.empty();
     }
     return find(column, parser, example);
+  }
+
+  private void blank(String column, String example) {
+    problem(column, "'" + column + "' is blank", "write for example '" + example + "'");
+  }
+
+  String text(Column<?> column) {
+    return column.text(row);
+  }
+
+  boolean isBlank(Column<?> column) {
+    return column.text(row).isEmpty();
+  }
+
+  /** As {@link #find(String, TextParser, String)}. */
+  <T> Optional<T> find(Column<T> column) {
+    try {
+      return column.find(row);
+    } catch (MeasureException e) {
+      problems.add(row.mark(column.name()), e, column.example());
+      return Optional.empty();
+    }
+  }
+
+  /** As {@link #need(String, TextParser, String)}. */
+  <T> Optional<T> need(Column<T> column) {
+    if (isBlank(column)) {
+      blank(column.name(), column.example());
+      return Optional.empty();
+    }
+    return find(column);
   }
 
   /** The parts of a cell between semicolons, each read by the parser. */

@@ -3,13 +3,16 @@ package org.swathbook.book.file;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.Tillage;
 import org.swathbook.catalog.CropId;
+import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.Trait;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.MeasureException;
@@ -28,17 +31,28 @@ final class SeasonsReader {
               .andOptional("traits", "plantDate", "harvestDate", "yield", "weeds"));
 
   private final Names names;
-  private final FieldList fields;
   private final SeasonDates dates;
   private final Problems problems;
-  private final Set<String> seen = new LinkedHashSet<>();
+  private final Column<FieldId> fields;
+  private final Column<Integer> seasons = Column.of("season", this::past, "2026");
+  private final Column<CropId> crops;
+  private final Column<Set<Trait>> traits;
+  private final Column<LocalDate> harvests = Column.of("harvestDate", Texts::date, "2026-10-09");
+  private final Column<Tillage> tillages =
+      Column.of("tillage", Names.word(FieldsReader.TILLAGES, "tillage"), "no-till");
+  private final Column<Double> yields = Column.of("yield", Parsers::bushelsPerAcre, "205 bu/acre");
+  private final Map<Integer, Column<LocalDate>> plantings = new HashMap<>();
+  private final Map<FieldId, Set<Integer>> seen = new HashMap<>();
   private final List<PastSeason> out = new ArrayList<>();
 
   SeasonsReader(Names names, FieldList fields, SeasonDates dates, Problems problems) {
     this.names = names;
-    this.fields = fields;
     this.dates = dates;
     this.problems = problems;
+    this.fields = Column.of("field", fields::parse, "ND-1");
+    this.crops = Column.of("crop", names::anyCrop, "corn");
+    // The seasons of a book share the few sets there are.
+    this.traits = Column.of("traits", t -> Ordered.set(names.traits(t)), "glyphosate");
   }
 
   List<PastSeason> read(Path book) {
@@ -48,16 +62,14 @@ final class SeasonsReader {
 
   private void row(CsvRow csv) {
     Row row = new Row(csv, problems);
-    Optional<FieldId> field = row.need("field", fields::parse, "ND-1");
-    Optional<Integer> season = row.need("season", this::past, "2026");
-    Optional<CropId> crop = row.need("crop", names::anyCrop, "corn");
-    Optional<Set<Trait>> traits = row.find("traits", names::traits, "glyphosate");
-    SeasonDates own = new SeasonDates(season);
-    Optional<LocalDate> planted = row.find("plantDate", own::inSeason, "2026-05-02");
-    Optional<LocalDate> harvest = row.find("harvestDate", Texts::date, "2026-10-09");
-    Optional<Tillage> tillage =
-        row.need("tillage", Names.word(FieldsReader.TILLAGES, "tillage"), "no-till");
-    row.find("yield", Parsers::bushelsPerAcre, "205 bu/acre");
+    Optional<FieldId> field = row.need(fields);
+    Optional<Integer> season = row.need(seasons);
+    Optional<CropId> crop = row.need(crops);
+    Optional<Set<Trait>> traited = row.find(traits);
+    Optional<LocalDate> planted = row.find(plantings(season));
+    Optional<LocalDate> harvest = row.find(harvests);
+    Optional<Tillage> tillage = row.need(tillages);
+    row.find(yields);
     List<WeedId> weeds = row.all("weeds", t -> names.weed(t).id(), "AMAPA;SETFA");
     if (planted.isPresent() && harvest.isPresent() && !harvest.get().isAfter(planted.get())) {
       row.problem(
@@ -65,7 +77,9 @@ final class SeasonsReader {
           "harvest on " + harvest.get() + " is not after planting on " + planted.get(),
           "write the later date here");
     }
-    if (field.isPresent() && season.isPresent() && !seen.add(field.get() + " " + season.get())) {
+    if (field.isPresent()
+        && season.isPresent()
+        && !seen.computeIfAbsent(field.get(), f -> new HashSet<>()).add(season.get())) {
       row.problem(
           "season",
           field.get() + " has a row for " + season.get() + " already",
@@ -77,12 +91,18 @@ final class SeasonsReader {
               field.orElseThrow(),
               season.orElseThrow(),
               crop.orElseThrow(),
-              traits,
+              traited,
               planted,
               harvest,
               tillage.orElseThrow(),
               weeds));
     }
+  }
+
+  private Column<LocalDate> plantings(Optional<Integer> season) {
+    return plantings.computeIfAbsent(
+        season.orElse(0),
+        s -> Column.of("plantDate", new SeasonDates(season)::inSeason, "2026-05-02"));
   }
 
   private int past(String text) {

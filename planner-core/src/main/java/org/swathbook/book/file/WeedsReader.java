@@ -69,17 +69,28 @@ final class WeedsReader {
     }
   }
 
-  private final Names names;
   private final FieldList fields;
   private final Problems problems;
-  private final ResistanceParser grammar;
+  private final Column<FieldId> ids;
+  private final Column<Weed> weeds;
+  private final Column<Double> densities =
+      Column.of("density", t -> Density.parse(t).perM2(), "80 /m2");
+  private final Column<DriverKind> drivers =
+      Column.of("driver", Names.word(DRIVERS, "answer here"), "yes");
+  private final Column<Set<Site>> resistantSites =
+      Column.of("resistantSites", ResistanceParser::sites, "2;9");
+  private final Column<Double> resistantShares =
+      Column.of("resistantShare", ResistanceParser::share, "90 %");
+  private final Column<List<Resistance>> resistances;
   private final Map<Key, Gathered> gathered = new LinkedHashMap<>();
 
   WeedsReader(Names names, FieldList fields, Problems problems) {
-    this.names = names;
     this.fields = fields;
     this.problems = problems;
-    this.grammar = new ResistanceParser(names);
+    this.ids = Column.of("field", fields::parse, "ND-1");
+    this.weeds = Column.of("weed", names::weed, "AMAPA");
+    this.resistances =
+        Column.of("resistance", new ResistanceParser(names)::entries, "9:85 % confirmed");
   }
 
   List<WeedPressure> read(Path book) {
@@ -100,8 +111,8 @@ final class WeedsReader {
 
   private void row(CsvRow csv) {
     Row row = new Row(csv, problems);
-    Optional<FieldId> field = row.need("field", fields::parse, "ND-1");
-    Optional<Weed> weed = row.need("weed", names::weed, "AMAPA");
+    Optional<FieldId> field = row.need(ids);
+    Optional<Weed> weed = row.need(weeds);
     Gathered known =
         field.isPresent() && weed.isPresent()
             ? gathered.get(new Key(field.get(), weed.get().id()))
@@ -150,7 +161,7 @@ final class WeedsReader {
     if (known != null && row.isBlank("density")) {
       return Optional.of(known.perM2);
     }
-    Optional<Double> own = row.need("density", t -> Density.parse(t).perM2(), "80 /m2");
+    Optional<Double> own = row.need(densities);
     if (known != null && own.isPresent() && own.get() != known.perM2) {
       row.problem(
           "density",
@@ -164,7 +175,7 @@ final class WeedsReader {
     if (known != null && row.isBlank("driver")) {
       return Optional.of(known.driver);
     }
-    Optional<DriverKind> own = row.need("driver", Names.word(DRIVERS, "answer here"), "yes");
+    Optional<DriverKind> own = row.need(drivers);
     if (known != null && own.isPresent() && own.get() != known.driver) {
       row.problem(
           "driver",
@@ -176,10 +187,9 @@ final class WeedsReader {
 
   /** Biotypes of one row; adds what it lists. */
   private List<Biotype> biotypes(Row row, List<Resistance> listed) {
-    Optional<Set<Site>> sites = row.find("resistantSites", ResistanceParser::sites, "2;9");
-    Optional<Double> share = row.find("resistantShare", ResistanceParser::share, "90 %");
-    Optional<List<Resistance>> entries =
-        row.find("resistance", grammar::entries, "9:85 % confirmed");
+    Optional<Set<Site>> sites = row.find(resistantSites);
+    Optional<Double> share = row.find(resistantShares);
+    Optional<List<Resistance>> entries = row.find(resistances);
     if (!row.isBlank("resistance") && !row.isBlank("resistantSites")) {
       row.problem(
           "resistance",

@@ -1,0 +1,47 @@
+package org.swathbook.growth;
+
+import java.util.List;
+import org.swathbook.weather.SoilTemperature;
+import org.swathbook.weather.WeatherDay;
+
+/** What the days of a weather year bring to every bare soil, whatever its texture and latitude. */
+final class GroundDays {
+  private final List<WeatherDay> days;
+  private final double[] rainOfTenDaysMm;
+  private final double[] soilC;
+  private final double[] warmth;
+
+  GroundDays(List<WeatherDay> days) {
+    this.days = List.copyOf(days);
+    this.rainOfTenDaysMm = new double[days.size()];
+    this.soilC = new double[days.size()];
+    this.warmth = new double[days.size()];
+    SoilTemperature model = new SoilTemperature(SoilTemperature.Parameters.BARE);
+    SoilTemperature.State soil = model.before(days.get(0));
+    for (int d = 0; d < soilC.length; d++) {
+      soil = model.integrate(soil, model.rates(soil, days.get(d)));
+      soilC[d] = soil.meanC();
+      warmth[d] = SoilAge.temperatureFactor(soilC[d]);
+      rainOfTenDaysMm[d] = RainClock.rainMm(days, d);
+    }
+  }
+
+  List<WeatherDay> days() {
+    return days;
+  }
+
+  /** Of a day and the nine before it, mm. */
+  double rainOfTenDaysMm(int day) {
+    return rainOfTenDaysMm[day];
+  }
+
+  /** Mean temperature of the topsoil, °C. */
+  double soilC(int day) {
+    return soilC[day];
+  }
+
+  /** fT of {@link SoilAge}. */
+  double warmth(int day) {
+    return warmth[day];
+  }
+}
