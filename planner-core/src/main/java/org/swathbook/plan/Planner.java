@@ -120,6 +120,9 @@ public final class Planner {
     for (Draft start : starts.all()) {
       search.climb(start, space.maxPasses());
     }
+    for (Draft start : starts.all()) {
+      search.climbWithEarlyPosts(start, space.maxPasses());
+    }
     if (!meetsHouseRules(search)) {
       search.fromNearMisses(space.maxPasses());
     }

@@ -33,6 +33,12 @@ public final class Search {
 
   private static final int WALKED_TO_MEND = 12;
   private static final int WALKED_NEW_PASSES = 10;
+  /** Days from planting from which a post is added: default, ours. */
+  private static final int FIRST_POST = 15;
+
+  /** The same of one at the first weeds. */
+  private static final int EARLY_POST = 9;
+
   private static final int MOST_STEPS = 40;
 
   /** A step that gains less than this, dollars per acre, is the last one. */
@@ -63,7 +69,16 @@ public final class Search {
 
   /** The top of the hill reached from a start; empty when the start is not legal. */
   public Optional<Walked> climb(Draft start, int mostPasses) {
-    return climb(start, d -> d.stops().size() <= mostPasses);
+    return climb(start, FIRST_POST, d -> d.stops().size() <= mostPasses);
+  }
+
+  /**
+   * The same with posts added to a program from when the first weeds are up. It finds what no step
+   * finds with a post at its usual time; but a step too early may lead away from a higher hill, so
+   * that both are worth climbing.
+   */
+  public Optional<Walked> climbWithEarlyPosts(Draft start, int mostPasses) {
+    return climb(start, EARLY_POST, d -> d.stops().size() <= mostPasses);
   }
 
   /**
@@ -79,7 +94,7 @@ public final class Search {
       }
     }
     for (Walked w : nearest.values()) {
-      climb(w.draft(), mostPasses);
+      climbWithEarlyPosts(w.draft(), mostPasses);
     }
   }
 
@@ -105,7 +120,7 @@ public final class Search {
                           s ->
                               s.options().stream()
                                   .noneMatch(o -> space.option(o).ingredient().equals(gone)));
-      Optional<Walked> top = climb(without(best.draft(), gone, space), free);
+      Optional<Walked> top = climb(without(best.draft(), gone, space), EARLY_POST, free);
       if (top.isPresent() && top.get().meetsHouseRules()) {
         return;
       }
@@ -125,12 +140,12 @@ public final class Search {
             .toList());
   }
 
-  private Optional<Walked> climb(Draft start, Predicate<Draft> allowed) {
+  private Optional<Walked> climb(Draft start, int firstPost, Predicate<Draft> allowed) {
     Optional<Walked> here = walk(start);
     for (int step = 0; step < MOST_STEPS && here.isPresent(); step++) {
       Walked now = here.get();
       Optional<Walked> best = Optional.empty();
-      for (Draft d : promising(now, allowed)) {
+      for (Draft d : promising(now, firstPost, allowed)) {
         Optional<Walked> w = walk(d);
         if (w.isPresent() && (best.isEmpty() || better(w.get(), best.get()))) {
           best = w;
@@ -153,11 +168,11 @@ public final class Search {
     return c > 0 || (c == 0 && a.key().compareTo(b.key()) < 0);
   }
 
-  private Set<Draft> promising(Walked now, Predicate<Draft> allowed) {
+  private Set<Draft> promising(Walked now, int firstPost, Predicate<Draft> allowed) {
     Set<Draft> out = new LinkedHashSet<>();
     out.addAll(top(moves.of(now.draft()), WALKED_BY_SCORE, allowed));
     out.addAll(top(mending.of(now), WALKED_TO_MEND, allowed));
-    out.addAll(top(starts.withOneMorePass(now.draft()), WALKED_NEW_PASSES, allowed));
+    out.addAll(top(starts.withOneMorePass(now.draft(), firstPost), WALKED_NEW_PASSES, allowed));
     return out;
   }
 

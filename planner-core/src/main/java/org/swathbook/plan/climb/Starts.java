@@ -78,15 +78,17 @@ public final class Starts {
   /**
    * The draft with one more whole pass, on days over the season: single doses seldom pay for their
    * own trip.
+   *
+   * @param firstPost days from planting before which no post is added
    */
-  List<Draft> withOneMorePass(Draft draft) {
+  List<Draft> withOneMorePass(Draft draft, int firstPost) {
     Set<Draft> out = new LinkedHashSet<>();
     for (int day : new int[] {-21, -9}) {
       out.add(filled(draft, day, house.minFoliarSites(), 0));
       out.add(filled(draft, day, house.minFoliarSites(), house.minSoilSitesOverlap()));
     }
     out.add(filled(draft, -3, 0, house.minSoilSitesFirst()));
-    for (int day = 9; day <= 51; day += 6) {
+    for (int day = firstPost; day <= 51; day += 6) {
       out.add(post(draft, day));
       out.add(filled(draft, day, house.minFoliarSites(), 0));
     }
