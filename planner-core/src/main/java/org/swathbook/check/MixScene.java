@@ -14,6 +14,7 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Weed;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.FieldOutdoors;
+import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.ScoutedField;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
@@ -137,6 +138,11 @@ final class MixScene {
   /** Place of the job's pass in the season: after all that was sprayed before. */
   int passIndex() {
     return day.passesBefore();
+  }
+
+  /** The day of the job in every year. */
+  PassTiming timing() {
+    return day.timing();
   }
 
   Book book() {
