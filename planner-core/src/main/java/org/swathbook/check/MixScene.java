@@ -67,8 +67,7 @@ final class MixScene {
       return new MixScene(withAll, DayInSeason.of(withAll, modelled, before, job.date()));
     }
     Map<WeedId, Double> fewest = fewest(modelled, before, job);
-    Kernel seen =
-        Kernel.of(withAll, outdoors.with(known.and(job.date(), job.scouted(), fewest)));
+    Kernel seen = Kernel.of(withAll, outdoors.with(known.and(job.date(), job.scouted(), fewest)));
     return new MixScene(withAll, DayInSeason.of(withAll, seen, before, job.date()));
   }
 

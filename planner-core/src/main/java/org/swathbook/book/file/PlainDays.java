@@ -178,7 +178,9 @@ final class PlainDays implements StationReader {
       Optional<String> rain = one(header, "rain_in", "rain_mm");
       if (tmax.isPresent() && tmin.isPresent() && rain.isPresent()) {
         boolean extras = EXTRAS.stream().anyMatch(header::has);
-        units = Optional.of(new Units(
+        units =
+            Optional.of(
+                new Units(
                     Column.temperature(tmax.get()),
                     Column.temperature(tmin.get()),
                     Column.water(rain.get(), "0.35"),
