@@ -1,6 +1,8 @@
 package org.swathbook.catalog;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +33,8 @@ public final class Catalog {
   private final SortedMap<ProductId, Product> products = new TreeMap<>();
   private final SortedMap<WeedId, Weed> weeds = new TreeMap<>();
   private final SortedMap<CropId, Crop> crops = new TreeMap<>();
+  private final Map<IngredientId, List<Product>> singles = new TreeMap<>();
+  private final Map<String, List<Ingredient>> byCapGroup = new TreeMap<>();
   private final Map<Key, Response> responses = new LinkedHashMap<>();
   private final List<Interaction> interactions;
   private final Map<String, Ingredient> ingredientsBySpelling = new TreeMap<>();
@@ -66,26 +70,34 @@ public final class Catalog {
         });
     responses.forEach(r -> this.responses.put(new Key(r.weed(), r.ingredient(), r.timing()), r));
     this.interactions = List.copyOf(interactions);
+    for (Product p : this.products.values()) {
+      if (p.isSingle()) {
+        singles.computeIfAbsent(p.contents().get(0).ingredient(), i -> new ArrayList<>()).add(p);
+      }
+    }
+    for (Ingredient i : this.ingredients.values()) {
+      byCapGroup.computeIfAbsent(i.capGroup(), g -> new ArrayList<>()).add(i);
+    }
   }
 
   public Collection<Ingredient> ingredients() {
-    return java.util.Collections.unmodifiableCollection(ingredients.values());
+    return Collections.unmodifiableCollection(ingredients.values());
   }
 
   public Collection<Product> products() {
-    return java.util.Collections.unmodifiableCollection(products.values());
+    return Collections.unmodifiableCollection(products.values());
   }
 
   public Collection<Weed> weeds() {
-    return java.util.Collections.unmodifiableCollection(weeds.values());
+    return Collections.unmodifiableCollection(weeds.values());
   }
 
   public Collection<Crop> crops() {
-    return java.util.Collections.unmodifiableCollection(crops.values());
+    return Collections.unmodifiableCollection(crops.values());
   }
 
   public Collection<Response> responses() {
-    return java.util.Collections.unmodifiableCollection(responses.values());
+    return Collections.unmodifiableCollection(responses.values());
   }
 
   public List<Interaction> interactions() {
@@ -146,11 +158,14 @@ public final class Catalog {
     return Optional.ofNullable(cropsBySpelling.get(Slug.of(typed)));
   }
 
+  /** All forms of a parent active whose caps count together, in the order of their ids. */
+  public List<Ingredient> ofCapGroup(String capGroup) {
+    return Collections.unmodifiableList(byCapGroup.getOrDefault(capGroup, List.of()));
+  }
+
   /** Products that hold this active and no other, in the order of their ids. */
   public List<Product> singles(IngredientId ingredient) {
-    return products.values().stream()
-        .filter(p -> p.isSingle() && p.find(ingredient).isPresent())
-        .toList();
+    return Collections.unmodifiableList(singles.getOrDefault(ingredient, List.of()));
   }
 
   /** What is known of a pair; unknown when nothing is, never 0 in silence. */

@@ -5,7 +5,6 @@ import java.util.List;
 import org.swathbook.rules.Ask;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Findings;
-import org.swathbook.rules.Severity;
 import org.swathbook.rules.Verdict;
 import org.swathbook.rules.label.NotVerifiedRule;
 import org.swathbook.rules.label.RateBelowUseRule;
@@ -43,16 +42,6 @@ public record Judgement(
     NotVerifiedRule.sumUp(asks).ifPresent(findings::add);
     findings.sort(Findings.ORDER);
     return new Judgement(Verdict.of(findings), findings, asks, broken, tanks);
-  }
-
-  /** How many blocks stand at least in the judgement of a tank, whatever else is found of it. */
-  static long leastBlocks(Findings some, Findings others) {
-    Findings out = Findings.all();
-    out.addAll(some);
-    out.addAll(others);
-    return out.withoutPass().sorted().stream()
-        .filter(f -> f.severity() == Severity.BLOCK && !f.rule().equals(RateBelowUseRule.CARD.id()))
-        .count();
   }
 
   /** A rate that falls short of the full one is not said to fall short of the least one too. */

@@ -4,11 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Use;
-import org.swathbook.growth.PassTiming;
-import org.swathbook.growth.Timings;
 import org.swathbook.program.SprayJob;
 import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
@@ -21,7 +21,6 @@ import org.swathbook.rules.PassRule;
 import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.UseFacts;
-import org.swathbook.season.PassOutcome;
 import org.swathbook.season.WalkedPasses;
 import org.swathbook.weather.SunTimes;
 
@@ -30,13 +29,14 @@ import org.swathbook.weather.SunTimes;
  * What was seen takes the place of what is modelled; the journal is what was sprayed before.
  */
 public final class MixJudge {
-  private static final List<PassRule> PASS_RULES = RuleBook.ofScope(PassRule.class);
+  static final List<PassRule> PASS_RULES = RuleBook.ofScope(PassRule.class);
   private static final List<DayRule> DAY_RULES = RuleBook.ofScope(DayRule.class);
 
   private final Field field;
   private final MixScene scene;
   private final Optional<SunTimes> sun;
   private final TankOffers offers;
+  private final Set<Position> positions;
 
   /** What the journal alone forbids, whatever is in the tank. */
   private final Findings ofJournal = Findings.all();
@@ -45,6 +45,7 @@ public final class MixJudge {
     this.field = field;
     this.scene = scene;
     this.sun = sun;
+    this.positions = PassPositions.of(scene.traces(), scene.timing());
     this.offers = new TankOffers(scene.book(), scene.traces());
     RuleBook.nextCrop().judgeJournal(scene.book(), field, ofJournal);
   }
@@ -62,61 +63,50 @@ public final class MixJudge {
   }
 
   public JudgedMix judge(SprayJob job) {
-    return judge(job, withoutWalk(job, Findings.all()));
+    Findings out = Findings.all();
+    PassFacts facts = facts(job, ofLabels(job, out));
+    PASS_RULES.forEach(r -> r.judge(facts, out));
+    ofDay(facts, job, out);
+    ofSequence(job, out);
+    return judged(job, facts, out);
   }
 
-  /**
-   * Which rules object and where, without their words; or nothing when labels and journal alone
-   * block the job more often than so many times: nobody then needs to know what it would do to the
-   * weeds.
-   */
-  Optional<JudgedMix> glance(SprayJob job, long mostBlocks) {
-    WithoutWalk known = withoutWalk(job, Findings.places());
-    return Judgement.leastBlocks(known.ofUses(), known.ofSequence()) > mostBlocks
-        ? Optional.empty()
-        : Optional.of(judge(job, known));
-  }
-
-  /** What is found of a job without walking the season. */
-  private record WithoutWalk(List<ActiveUse> actives, Findings ofUses, Findings ofSequence) {}
-
-  private WithoutWalk withoutWalk(SprayJob job, Findings out) {
-    PassTiming timing = Timings.on(scene.traces(), job.date());
+  /** Each active with the use that speaks, after what journal and labels say of it and of pairs. */
+  List<ActiveUse> ofLabels(SprayJob job, Findings out) {
     out.addAll(ofJournal);
-    List<ActiveUse> actives = uses(job, timing, out);
+    List<ActiveUse> actives = uses(job, out);
     PairJudge.judge(actives, About.PROGRAM.withPass(scene.passIndex()), out);
-    Findings sequence =
-        SequenceJudge.judgeTank(
-            scene.book(),
-            field,
-            new DatedMix(
-                scene.passIndex(), job.date(), PassPositions.of(scene.traces(), timing), job.mix()),
-            out.fresh());
-    return new WithoutWalk(actives, out, sequence);
+    return actives;
   }
 
-  private JudgedMix judge(SprayJob job, WithoutWalk known) {
+  /** The job's pass as it is walked: what it does to the weeds that stand. */
+  PassFacts facts(SprayJob job, List<ActiveUse> actives) {
     WalkedPasses walked = scene.with(job.mix());
-    PassOutcome pass = MixScene.pass(walked);
-    PassFacts facts =
-        new PassFacts(
-            scene.book(),
-            scene.traces(),
-            walked,
-            pass,
-            PassPositions.of(scene.traces(), pass.timing()),
-            known.actives(),
-            Optional.of(job),
-            offers);
-    Findings out = known.ofUses();
-    for (PassRule rule : PASS_RULES) {
-      rule.judge(facts, out);
-    }
+    return new PassFacts(
+        scene.book(),
+        scene.traces(),
+        walked,
+        MixScene.pass(walked),
+        positions,
+        actives,
+        Optional.of(job),
+        offers);
+  }
+
+  void ofDay(PassFacts facts, SprayJob job, Findings out) {
     out.addAll(dayFindings(facts, job, sun, out.fresh()));
-    out.addAll(known.ofSequence());
-    Judgement judgement =
-        Judgement.of(out.withoutPass(), List.of(), List.of(JudgedTank.of(known.actives())));
-    return new JudgedMix(job, facts, judgement);
+  }
+
+  void ofSequence(SprayJob job, Findings out) {
+    DatedMix tank = new DatedMix(scene.passIndex(), job.date(), positions, job.mix());
+    out.addAll(SequenceJudge.judgeTank(scene.book(), field, tank, out.fresh()));
+  }
+
+  static JudgedMix judged(SprayJob job, PassFacts facts, Findings out) {
+    return new JudgedMix(
+        job,
+        facts,
+        Judgement.of(out.withoutPass(), List.of(), List.of(JudgedTank.of(facts.actives()))));
   }
 
   /** What the rules on the day alone say. */
@@ -134,10 +124,11 @@ public final class MixJudge {
     return out;
   }
 
-  private List<ActiveUse> uses(SprayJob job, PassTiming timing, Findings out) {
+  private List<ActiveUse> uses(SprayJob job, Findings out) {
     List<ActiveUse> actives = new ArrayList<>();
     for (UseFacts facts :
-        UseJudge.facts(scene.book(), scene.traces(), scene.passIndex(), timing, job)) {
+        UseJudge.facts(
+            scene.book(), scene.traces(), scene.passIndex(), scene.timing(), positions, job)) {
       Optional<Use> use = UseJudge.choose(facts);
       out.addAll(UseJudge.judge(facts, use, out.fresh()));
       actives.add(new ActiveUse(facts.dose(), facts.active(), use));

@@ -79,16 +79,10 @@ public final class MixMending {
       all.forEach(c -> said.add(c.words()));
       changes.partners().stream().filter(c -> said.add(c.words())).forEach(all::add);
     }
-    JudgedMix seen = judge.glance(now.job(), Long.MAX_VALUE).orElseThrow();
-    long blocks = count(seen, Severity.BLOCK);
-    long warns = count(seen, Severity.WARN);
+    MixGlance glance = new MixGlance(judge, now);
     // Judged side by side: each by itself, and the best of them is the same in any order.
     return all.parallelStream()
-        .flatMap(change -> tried(change, blocks).stream())
-        .filter(
-            t ->
-                t.blocks() < blocks
-                    || t.blocks() == blocks && t.warns() < warns && !t.change().drops())
+        .flatMap(change -> tried(change, glance).stream())
         .min(
             Comparator.comparingLong(Tried::blocks)
                 .thenComparingLong(Tried::warns)
@@ -98,21 +92,18 @@ public final class MixMending {
                 .thenComparing(t -> t.change().words()));
   }
 
-  /** Empty for what cannot be taken: it blocks more often, or drops a product and not a block. */
-  private Optional<Tried> tried(MixChange change, long blocks) {
-    long most = change.drops() ? blocks - 1 : blocks;
-    return most < 0
-        ? Optional.empty()
-        : judge
-            .glance(change.job(), most)
-            .map(
-                judged ->
-                    new Tried(
-                        change,
-                        judged,
-                        count(judged, Severity.BLOCK),
-                        count(judged, Severity.WARN),
-                        judged.judgement().asks().size()));
+  /** Empty for what cannot be taken: it is no better, or drops a product and not a block. */
+  private static Optional<Tried> tried(MixChange change, MixGlance glance) {
+    return glance
+        .less(change.job(), change.drops())
+        .map(
+            judged ->
+                new Tried(
+                    change,
+                    judged,
+                    count(judged, Severity.BLOCK),
+                    count(judged, Severity.WARN),
+                    judged.judgement().asks().size()));
   }
 
   private static boolean wantsAPartner(Finding f) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.swathbook.book.Application;
 import org.swathbook.book.Biotypes;
 import org.swathbook.book.Book;
@@ -14,6 +15,7 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Weed;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.FieldOutdoors;
+import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.ScoutedField;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
@@ -24,7 +26,7 @@ import org.swathbook.program.SprayJob;
 import org.swathbook.season.DayInSeason;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
+import org.swathbook.season.Standing;
 import org.swathbook.season.WalkedPasses;
 
 /**
@@ -60,17 +62,13 @@ final class MixScene {
         new Scouted(job.scouted().cropStage(), job.scouted().cropHeightCm(), new TreeMap<>());
     ScoutedField cropSeen = known.and(job.date(), crop, Map.of());
     FieldOutdoors outdoors = TraceBuilder.outdoors(withAll, field, observedTo, cropSeen);
-    MixScene modelled = with(withAll, outdoors.with(cropSeen), before, job);
+    Kernel modelled = Kernel.of(withAll, outdoors.with(cropSeen));
     if (job.scouted().weedHeightCm().isEmpty()) {
-      return modelled;
+      return new MixScene(withAll, DayInSeason.of(withAll, modelled, before, job.date()));
     }
-    Map<WeedId, Double> fewest = modelled.fewest(job);
-    return with(withAll, outdoors.with(known.and(job.date(), job.scouted(), fewest)), before, job);
-  }
-
-  private static MixScene with(
-      Book book, TraceSet traces, List<DayInSeason.Made> before, SprayJob job) {
-    return new MixScene(book, DayInSeason.of(book, Kernel.of(book, traces), before, job.date()));
+    Map<WeedId, Double> fewest = fewest(modelled, before, job);
+    Kernel seen = Kernel.of(withAll, outdoors.with(known.and(job.date(), job.scouted(), fewest)));
+    return new MixScene(withAll, DayInSeason.of(withAll, seen, before, job.date()));
   }
 
   /** Weeds that the job names and the field's list lacks; they decide no program. */
@@ -107,18 +105,26 @@ final class MixScene {
   }
 
   /** Numbers for the weeds that were seen and of which the model has hardly any left. */
-  private Map<WeedId, Double> fewest(SprayJob job) {
+  private static Map<WeedId, Double> fewest(
+      Kernel modelled, List<DayInSeason.Made> before, SprayJob job) {
+    List<WeedPressure> weeds = modelled.traces().weeds();
+    List<Integer> seen =
+        IntStream.range(0, weeds.size())
+            .filter(w -> job.scouted().weedHeightCm().containsKey(weeds.get(w).weed().id()))
+            .boxed()
+            .toList();
+    double[] medianPerM2 =
+        Standing.medianPerM2(
+            modelled,
+            before.stream().map(m -> modelled.made(m.mix(), m.date())).toList(),
+            modelled.made(Mix.of(List.of()), job.date()),
+            seen);
     Map<WeedId, Double> out = new TreeMap<>();
-    for (PassWeed w : pass(day.with(job.mix())).weeds()) {
-      double season =
-          traces().weeds().stream()
-              .filter(p -> p.weed().id().equals(w.weed()))
-              .mapToDouble(WeedPressure::perM2)
-              .findFirst()
-              .orElse(0);
-      double least = Math.max(SEEN_PER_M2, SEEN_SHARE * season);
-      if (job.scouted().weedHeightCm().containsKey(w.weed()) && w.medianPerM2() < 2 * least) {
-        out.put(w.weed(), 2 * least);
+    for (int i = 0; i < medianPerM2.length; i++) {
+      WeedPressure weed = weeds.get(seen.get(i));
+      double least = Math.max(SEEN_PER_M2, SEEN_SHARE * weed.perM2());
+      if (medianPerM2[i] < 2 * least) {
+        out.put(weed.weed().id(), 2 * least);
       }
     }
     return out;
@@ -137,6 +143,11 @@ final class MixScene {
   /** Place of the job's pass in the season: after all that was sprayed before. */
   int passIndex() {
     return day.passesBefore();
+  }
+
+  /** The day of the job in every year. */
+  PassTiming timing() {
+    return day.timing();
   }
 
   Book book() {

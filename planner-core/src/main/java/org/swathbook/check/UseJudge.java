@@ -71,9 +71,13 @@ public final class UseJudge {
 
   /** The same of a job. */
   static List<UseFacts> facts(
-      Book book, TraceSet traces, int pass, PassTiming timing, SprayJob job) {
-    return facts(
-        book, traces, pass, timing, PassPositions.of(traces, timing), job.mix(), Optional.of(job));
+      Book book,
+      TraceSet traces,
+      int pass,
+      PassTiming timing,
+      Set<Position> positions,
+      SprayJob job) {
+    return facts(book, traces, pass, timing, positions, job.mix(), Optional.of(job));
   }
 
   private static List<UseFacts> facts(

@@ -48,4 +48,9 @@ public record Finding(
   Finding withoutPass() {
     return new Finding(rule, severity, message, limit, actual, source, remedy, about.withoutPass());
   }
+
+  /** Which rule objects how hard and where, whatever its words and the pass. */
+  public Finding place() {
+    return new Finding(rule, severity, "", "", "", "", "", about.withoutPass());
+  }
 }

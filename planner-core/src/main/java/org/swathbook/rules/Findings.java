@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * Collects what rules find. Words are made only when they are wanted: a collector that asks only
@@ -180,6 +181,11 @@ public final class Findings {
   /** How often something of a severity was said, repetitions among it. */
   public int count(Severity severity) {
     return counts.getOrDefault(severity, 0);
+  }
+
+  /** All findings in no stated order, each once. */
+  public Stream<Finding> stream() {
+    return findings.stream();
   }
 
   /** All findings in their stated order, each once. */

@@ -78,10 +78,7 @@ public final class LabelUses {
    * trait that is not known to be there counts as missing.
    */
   public static List<Of> ofGroup(Catalog catalog, String capGroup, Field field) {
-    return catalog.ingredients().stream()
-        .filter(i -> i.capGroup().equals(capGroup))
-        .flatMap(i -> open(i, field))
-        .toList();
+    return catalog.ofCapGroup(capGroup).stream().flatMap(i -> open(i, field)).toList();
   }
 
   private static Stream<Of> open(Ingredient ingredient, Field field) {

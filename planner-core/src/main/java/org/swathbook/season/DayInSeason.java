@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.swathbook.book.Book;
+import org.swathbook.growth.PassTiming;
+import org.swathbook.growth.Timings;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Mix;
 
@@ -18,14 +20,14 @@ public final class DayInSeason {
   private final Book book;
   private final Kernel kernel;
   private final List<PreparedPass> before;
-  private final LocalDate date;
+  private final PassTiming timing;
   private final ProgramCensus census;
 
   private DayInSeason(Book book, Kernel kernel, List<PreparedPass> before, LocalDate date) {
     this.book = book;
     this.kernel = kernel;
     this.before = List.copyOf(before);
-    this.date = date;
+    this.timing = Timings.on(kernel.traces(), date);
     List<PreparedPass> all = passes(Mix.of(List.of()));
     this.census = new ProgramCensus(kernel, all);
     kernel.run(all, Optional.empty(), census);
@@ -45,6 +47,11 @@ public final class DayInSeason {
 
   public TraceSet traces() {
     return kernel.traces();
+  }
+
+  /** The day in every year. */
+  public PassTiming timing() {
+    return timing;
   }
 
   /** Passes before the day. */
@@ -73,7 +80,7 @@ public final class DayInSeason {
 
   private List<PreparedPass> passes(Mix mix) {
     List<PreparedPass> all = new ArrayList<>(before);
-    all.add(kernel.made(mix, date));
+    all.add(kernel.made(mix, timing));
     return all;
   }
 }

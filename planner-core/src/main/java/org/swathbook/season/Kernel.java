@@ -124,7 +124,11 @@ public final class Kernel {
    * @throws IllegalArgumentException when a year of the field does not have the day
    */
   public PreparedPass made(Mix mix, LocalDate on) {
-    PassTiming timing = Timings.on(traces, on);
+    return made(mix, Timings.on(traces, on));
+  }
+
+  /** The same with its day in every year at hand, for many mixes on one date. */
+  PreparedPass made(Mix mix, PassTiming timing) {
     int[] day = timing.years().stream().mapToInt(PassTiming.YearDay::day).toArray();
     boolean[] met = new boolean[day.length];
     java.util.Arrays.fill(met, true);

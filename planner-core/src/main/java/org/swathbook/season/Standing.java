@@ -1,6 +1,7 @@
 package org.swathbook.season;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.swathbook.growth.TraceSet;
 
@@ -25,14 +26,44 @@ public final class Standing {
    */
   public static Standing of(
       Kernel kernel, List<PreparedPass> passes, PreparedPass next, List<Integer> of) {
-    TraceSet traces = kernel.traces();
-    int years = traces.years().size();
-    int weeds = traces.weeds().size();
-    StandingPlants[][] plants = new StandingPlants[weeds][years];
+    StandingPlants[][] plants = plants(kernel, passes, next, of);
+    int weeds = plants.length;
+    int years = kernel.traces().years().size();
+    boolean[][] stands = new boolean[weeds][years];
+    boolean[] inMedianYear = new boolean[weeds];
+    int[][] heightClass = new int[weeds][years];
+    double percentile = kernel.house().sizePercentile();
     for (int w : of) {
+      double[] perM2 = perM2(plants[w]);
       for (int y = 0; y < years; y++) {
-        plants[w][y] = new StandingPlants();
+        stands[w][y] = PassOutcomes.stands(perM2[y]);
+        heightClass[w][y] = plants[w][y].percentileClass(percentile);
       }
+      inMedianYear[w] = PassOutcomes.stands(Stats.median(perM2));
+    }
+    return new Standing(stands, inMedianYear, heightClass);
+  }
+
+  /**
+   * Plants/m² of some weeds in the median year, in the order in which they are asked about.
+   *
+   * @param next any pass on the date
+   * @param of the weeds that are asked about, by their places in the set
+   */
+  public static double[] medianPerM2(
+      Kernel kernel, List<PreparedPass> passes, PreparedPass next, List<Integer> of) {
+    StandingPlants[][] plants = plants(kernel, passes, next, of);
+    return of.stream().mapToDouble(w -> Stats.median(perM2(plants[w]))).toArray();
+  }
+
+  /** By weed, then by year; no years of a weed that is not asked about. */
+  private static StandingPlants[][] plants(
+      Kernel kernel, List<PreparedPass> passes, PreparedPass next, List<Integer> of) {
+    TraceSet traces = kernel.traces();
+    StandingPlants[][] plants = new StandingPlants[traces.weeds().size()][];
+    for (int w : of) {
+      plants[w] = new StandingPlants[traces.years().size()];
+      Arrays.setAll(plants[w], y -> new StandingPlants());
     }
     List<PreparedPass> all = new ArrayList<>(passes);
     all.add(next);
@@ -41,20 +72,11 @@ public final class Standing {
             plants[up.weed()][up.year()].add(
                 kernel, next.timing().years().get(up.year()).day(), up);
     kernel.standingAtLast(all, of, census);
-    boolean[][] stands = new boolean[weeds][years];
-    boolean[] inMedianYear = new boolean[weeds];
-    int[][] heightClass = new int[weeds][years];
-    double percentile = kernel.house().sizePercentile();
-    for (int w : of) {
-      double[] perM2 = new double[years];
-      for (int y = 0; y < years; y++) {
-        perM2[y] = plants[w][y].perM2();
-        stands[w][y] = PassOutcomes.stands(perM2[y]);
-        heightClass[w][y] = plants[w][y].percentileClass(percentile);
-      }
-      inMedianYear[w] = PassOutcomes.stands(Stats.median(perM2));
-    }
-    return new Standing(stands, inMedianYear, heightClass);
+    return plants;
+  }
+
+  private static double[] perM2(StandingPlants[] years) {
+    return Arrays.stream(years).mapToDouble(StandingPlants::perM2).toArray();
   }
 
   /** Whether so many plants are a weed that stands, whatever the season's emergence. */

@@ -2,11 +2,12 @@ package org.swathbook.tank;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
-import org.jgrapht.graph.DefaultEdge;
-import org.jgrapht.graph.DirectedAcyclicGraph;
-import org.jgrapht.graph.GraphCycleProhibitedException;
-import org.jgrapht.traverse.TopologicalOrderIterator;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 
 /**
  * One order out of guides that disagree: each pair of kinds goes as more of the guides have it, the
@@ -28,26 +29,40 @@ final class PartOrder {
 
   /** All kinds as these guides have them; where they leave it open, in the order of the kinds. */
   static List<TankPart> inOrder(List<MixingGuide> guides) {
-    DirectedAcyclicGraph<TankPart, DefaultEdge> before =
-        new DirectedAcyclicGraph<>(DefaultEdge.class);
+    Map<TankPart, Set<TankPart>> before = new EnumMap<>(TankPart.class);
     for (TankPart p : TankPart.values()) {
-      before.addVertex(p);
+      before.put(p, EnumSet.noneOf(TankPart.class));
     }
     for (Pair p : pairs(guides)) {
       lock(before, p);
     }
     List<TankPart> out = new ArrayList<>();
-    new TopologicalOrderIterator<>(before, Comparator.<TankPart>naturalOrder())
-        .forEachRemaining(out::add);
+    while (out.size() < before.size()) {
+      before.entrySet().stream()
+          .filter(e -> !out.contains(e.getKey()) && out.containsAll(e.getValue()))
+          .findFirst()
+          .map(Map.Entry::getKey)
+          .ifPresent(out::add);
+    }
     return List.copyOf(out);
   }
 
-  private static void lock(DirectedAcyclicGraph<TankPart, DefaultEdge> before, Pair pair) {
-    try {
-      before.addEdge(pair.one(), pair.other());
-    } catch (GraphCycleProhibitedException circle) {
+  /**
+   * @param before all kinds that go before each, at any remove
+   */
+  private static void lock(Map<TankPart, Set<TankPart>> before, Pair pair) {
+    Set<TankPart> first = Objects.requireNonNull(before.get(pair.one()));
+    if (first.contains(pair.other())) {
       // Clearer majorities already have it the other way round.
+      return;
     }
+    before.forEach(
+        (part, earlier) -> {
+          if (part == pair.other() || earlier.contains(pair.other())) {
+            earlier.add(pair.one());
+            earlier.addAll(first);
+          }
+        });
   }
 
   private static List<Pair> pairs(List<MixingGuide> guides) {
@@ -68,6 +83,10 @@ final class PartOrder {
   }
 
   private static int votes(List<MixingGuide> guides, TankPart one, TankPart other) {
-    return (int) guides.stream().filter(g -> g.puts(one, other)).count();
+    int votes = 0;
+    for (MixingGuide g : guides) {
+      votes += g.puts(one, other) ? 1 : 0;
+    }
+    return votes;
   }
 }

@@ -22,7 +22,7 @@ final class FilledSeries {
     this.filled = known.clone();
     this.isLong = new boolean[known.length];
     this.isGroundless = new boolean[known.length];
-    double[] means = meansOfTheYear(known, first);
+    double[] means = {};
     int d = 0;
     while (d < known.length) {
       if (!Double.isNaN(known[d])) {
@@ -33,7 +33,11 @@ final class FilledSeries {
       while (Double.isNaN(known[end])) {
         end++;
       }
-      fill(d, end, end - d > lineDays, first, means);
+      boolean tooLong = end - d > lineDays;
+      if (tooLong && means.length == 0) {
+        means = meansOfTheYear(known, first);
+      }
+      fill(d, end, tooLong, first, means);
       d = end;
     }
   }

@@ -82,7 +82,11 @@ public final class GapRule {
 
   private static double[] values(
       List<ObservedDay> days, Function<ObservedDay, OptionalDouble> value) {
-    return days.stream().mapToDouble(d -> value.apply(d).orElse(Double.NaN)).toArray();
+    double[] out = new double[days.size()];
+    for (int d = 0; d < out.length; d++) {
+      out[d] = value.apply(days.get(d)).orElse(Double.NaN);
+    }
+    return out;
   }
 
   private static WeatherDay day(ObservedDay seen, FilledSeries tmax, FilledSeries tmin, int d) {

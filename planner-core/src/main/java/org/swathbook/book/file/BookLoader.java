@@ -86,14 +86,14 @@ public final class BookLoader {
     }
     Names names = new Names(catalog.get());
     Optional<Map<CropId, CropEconomics>> crops = BookYamlReader.crops(yaml, names, problems);
-    HouseRules house = new HouseRulesReader(names, problems).read(yaml.houseRules());
     SeasonDates dates = new SeasonDates(yaml.season());
     int before = problems.count();
     FieldList fields = new FieldsReader(names, crops, dates, problems).read(folder);
     List<Field> sound = problems.count() == before ? fields.fields() : List.of();
-    before = problems.count();
     // Weather takes longest, and knows nothing of the tables that are read meanwhile.
     StationsReading weather = StationsReading.begin(folder, ofAsked(fields.fields(), asked));
+    HouseRules house = new HouseRulesReader(names, problems).read(yaml.houseRules());
+    before = problems.count();
     List<WeedPressure> weeds = new WeedsReader(names, fields, problems).read(folder);
     boolean weedsRead = problems.count() == before;
     Prices prices =
@@ -101,12 +101,12 @@ public final class BookLoader {
             .read(folder);
     Journal journal = new ApplicationsReader(names, fields, prices, problems).read(folder);
     List<PastSeason> past = pastSeasons(folder, names, fields, dates, problems, notes);
-    Map<String, StationWeather> stations = weather.finished(problems, notes);
     List<Scouting> seen = List.of();
     if (ScoutingReader.TABLE.isThere(folder)) {
       Optional<List<WeedPressure>> known = weedsRead ? Optional.of(weeds) : Optional.empty();
       seen = new ScoutingReader(names, fields, known, dates, problems).read(folder);
     }
+    Map<String, StationWeather> stations = weather.finished(problems, notes);
     weeds = WatchReader.read(folder, names, fields, weeds, problems, notes);
     if (yaml.metric()) {
       notes.add(BOOK + ": metric units are not printed yet; results stand in US units.");

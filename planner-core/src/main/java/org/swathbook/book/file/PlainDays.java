@@ -16,6 +16,7 @@ import org.swathbook.source.CsvColumns;
 import org.swathbook.source.CsvHeader;
 import org.swathbook.source.CsvRow;
 import org.swathbook.source.Problems;
+import org.swathbook.source.TextParser;
 import org.swathbook.source.Texts;
 import org.swathbook.weather.ObservedDay;
 
@@ -51,16 +52,42 @@ final class PlainDays implements StationReader {
   private static final double MOST_RAIN_MM = 2000;
   private static final double MOST_RAIN_IN = 80;
 
+  private static final Column IRRIGATION_IN = Column.water("irrigation_in", "0.6");
+  private static final Column IRRIGATION_MM = Column.water("irrigation_mm", "15");
+
+  /** A column in use, read in the unit that it names; made once for all rows. */
+  private record Column(String name, TextParser<Double> parser, String example) {
+    static Column temperature(String name) {
+      boolean fahrenheit = name.endsWith("_f");
+      return new Column(name, t -> celsius(t, fahrenheit), fahrenheit ? "75" : "24.1");
+    }
+
+    /** In millimetres; a trace is nothing. */
+    static Column water(String name, String example) {
+      boolean inches = name.endsWith("_in");
+      TextParser<Double> number = Parsers.number(0, inches ? MOST_RAIN_IN : MOST_RAIN_MM);
+      return new Column(
+          name,
+          t ->
+              t.equalsIgnoreCase("T")
+                  ? 0
+                  : inches
+                      ? new Quantity(number.parse(t), Unit.INCH).in(Unit.MILLIMETRE)
+                      : number.parse(t),
+          example);
+    }
+
+    Optional<Double> of(Row row) {
+      return row.find(name, parser, example);
+    }
+  }
+
   /**
-   * Columns in use and the units they name.
+   * Columns in use.
    *
    * @param extras whether there is any column beside temperatures and rain
    */
-  private record Units(String tmax, String tmin, String rain, boolean extras) {
-    double celsius(String column, double value) {
-      return column.endsWith("_f") ? new Quantity(value, Unit.FAHRENHEIT).in(Unit.CELSIUS) : value;
-    }
-  }
+  private record Units(Column tmax, Column tmin, Column rain, boolean extras) {}
 
   @Override
   public boolean fits(FirstLines lines) {
@@ -101,14 +128,15 @@ final class PlainDays implements StationReader {
       Units u = units.get();
       Row row = new Row(csv, problems);
       Optional<LocalDate> date = row.need("date", Texts::date, "2026-05-11");
-      date.ifPresent(d -> inOrder(row, d));
-      if (date.isEmpty()) {
+      if (date.isPresent()) {
+        inOrder(row, date.get());
+      } else {
         // A date that cannot be read says nothing of its neighbors.
         last = null;
       }
-      Optional<Double> tmax = temperature(row, u, u.tmax());
-      Optional<Double> tmin = temperature(row, u, u.tmin());
-      Optional<Double> rain = row.find(u.rain(), t -> water(u.rain(), t), "0.35");
+      Optional<Double> tmax = u.tmax().of(row);
+      Optional<Double> tmin = u.tmin().of(row);
+      Optional<Double> rain = u.rain().of(row);
       double irrigation = u.extras() ? irrigation(row) : 0;
       OptionalDouble wind = u.extras() ? wind(row) : OptionalDouble.empty();
       if (u.extras()) {
@@ -116,7 +144,7 @@ final class PlainDays implements StationReader {
       }
       if (tmax.isPresent() && tmin.isPresent() && tmax.get() < tmin.get()) {
         row.problem(
-            u.tmax(),
+            u.tmax().name(),
             "the highest temperature is below the lowest",
             "exchange the two, or mend the one that is wrong");
       }
@@ -150,7 +178,13 @@ final class PlainDays implements StationReader {
       Optional<String> rain = one(header, "rain_in", "rain_mm");
       if (tmax.isPresent() && tmin.isPresent() && rain.isPresent()) {
         boolean extras = EXTRAS.stream().anyMatch(header::has);
-        units = Optional.of(new Units(tmax.get(), tmin.get(), rain.get(), extras));
+        units =
+            Optional.of(
+                new Units(
+                    Column.temperature(tmax.get()),
+                    Column.temperature(tmin.get()),
+                    Column.water(rain.get(), "0.35"),
+                    extras));
       }
     }
 
@@ -169,33 +203,18 @@ final class PlainDays implements StationReader {
     }
   }
 
-  /** Millimetres in the unit that a column names; a trace is nothing. */
-  private static double water(String column, String text) {
-    if (text.equalsIgnoreCase("T")) {
-      return 0;
+  private static double celsius(String text, boolean fahrenheit) {
+    double value = Texts.number(text);
+    double c = fahrenheit ? new Quantity(value, Unit.FAHRENHEIT).in(Unit.CELSIUS) : value;
+    if (c < COLDEST_C || c > HOTTEST_C) {
+      throw new MeasureException(
+          "'" + text + "' is no temperature of the air; check the unit that the column names");
     }
-    return column.endsWith("_in")
-        ? new Quantity(Parsers.number(0, MOST_RAIN_IN).parse(text), Unit.INCH).in(Unit.MILLIMETRE)
-        : Parsers.number(0, MOST_RAIN_MM).parse(text);
-  }
-
-  private static Optional<Double> temperature(Row row, Units u, String column) {
-    return row.find(
-        column,
-        t -> {
-          double c = u.celsius(column, Texts.number(t));
-          if (c < COLDEST_C || c > HOTTEST_C) {
-            throw new MeasureException(
-                "'" + t + "' is no temperature of the air; check the unit that the column names");
-          }
-          return c;
-        },
-        column.endsWith("_f") ? "75" : "24.1");
+    return c;
   }
 
   private static double irrigation(Row row) {
-    return row.find("irrigation_in", t -> water("irrigation_in", t), "0.6").orElse(0.0)
-        + row.find("irrigation_mm", t -> water("irrigation_mm", t), "15").orElse(0.0);
+    return IRRIGATION_IN.of(row).orElse(0.0) + IRRIGATION_MM.of(row).orElse(0.0);
   }
 
   private static OptionalDouble wind(Row row) {

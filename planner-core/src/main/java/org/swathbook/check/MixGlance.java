@@ -1,0 +1,62 @@
+package org.swathbook.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.swathbook.program.SprayJob;
+import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.PassRule;
+import org.swathbook.rules.RuleId;
+
+/**
+ * Looks for tanks against which less stands than against one that was judged, and at each of the
+ * others only until it is known to be none of them: whatever else a rule finds takes nothing back.
+ */
+final class MixGlance {
+  private final MixJudge judge;
+  private final Objections than;
+
+  /** Rules that object to the tank that was judged: they are likely to object to the next. */
+  private final List<PassRule> first = new ArrayList<>();
+
+  private final List<PassRule> others = new ArrayList<>();
+
+  MixGlance(MixJudge judge, JudgedMix than) {
+    this.judge = judge;
+    this.than = Objections.of(than.judgement());
+    Set<RuleId> said =
+        than.judgement().findings().stream().map(Finding::rule).collect(Collectors.toSet());
+    for (PassRule rule : MixJudge.PASS_RULES) {
+      (said.contains(rule.id()) ? first : others).add(rule);
+    }
+  }
+
+  /**
+   * Which rules object and where, without their words; empty when no less stands against the job.
+   *
+   * @param byBlocks whether fewer warnings do not count as less
+   */
+  Optional<JudgedMix> less(SprayJob job, boolean byBlocks) {
+    Objections bar = byBlocks ? than.byBlocks() : than;
+    Findings out = Findings.places();
+    List<ActiveUse> actives = judge.ofLabels(job, out);
+    if (!Objections.atLeast(out).areFewerThan(bar)) {
+      return Optional.empty();
+    }
+    PassFacts facts = judge.facts(job, actives);
+    first.forEach(r -> r.judge(facts, out));
+    if (!Objections.atLeast(out).areFewerThan(bar)) {
+      return Optional.empty();
+    }
+    others.forEach(r -> r.judge(facts, out));
+    judge.ofDay(facts, job, out);
+    judge.ofSequence(job, out);
+    JudgedMix judged = MixJudge.judged(job, facts, out);
+    return Optional.of(judged).filter(j -> Objections.of(j.judgement()).areFewerThan(bar));
+  }
+}
