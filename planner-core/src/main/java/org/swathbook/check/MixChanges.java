@@ -120,12 +120,9 @@ final class MixChanges {
         .anyMatch(weed -> Rated.works(facts, facts.pressure(weed), active));
   }
 
-  /** A product that may help, in a use of its label. */
-  private record Partnered(Product product, Use use) {}
-
   /** One more product, at its highest rate that the label allows here. */
   List<MixChange> partners() {
-    List<Partnered> all = new ArrayList<>();
+    List<MixChange> out = new ArrayList<>();
     Catalog catalog = facts.book().catalog();
     for (Product p : catalog.products()) {
       Ingredient active = catalog.ingredient(p.contents().get(0).ingredient());
@@ -137,34 +134,31 @@ final class MixChanges {
       for (Use use :
           LabelUses.fitting(
               active, facts.field(), facts.positions(), p.formulation(), job.method())) {
-        all.add(new Partnered(p, use));
+        PracticalRange.of(p, use, facts.field())
+            .map(PracticalRange::high)
+            .ifPresent(
+                rate -> {
+                  Dose dose = Doses.ofProduct(catalog, p, rate);
+                  List<ActiveUse> actives = new ArrayList<>(facts.actives());
+                  actives.add(new ActiveUse(dose, dose.actives().get(0), Optional.of(use)));
+                  SprayJob with = job.with(withAdjuvants(job.mix().plus(dose), actives));
+                  SprayJob fitted = withDroplets(with, actives);
+                  String words =
+                      withAdjuvantWords("add " + p.id() + " " + Say.productRate(rate), with.mix());
+                  out.add(
+                      new MixChange(
+                          fitted.setup().droplets().equals(with.setup().droplets())
+                              ? words
+                              : words
+                                  + ", "
+                                  + fitted.setup().droplets().orElseThrow()
+                                  + " droplets",
+                          fitted,
+                          false));
+                });
       }
     }
-    // Side by side: none reads another.
-    return all.parallelStream().flatMap(p -> partner(p).stream()).toList();
-  }
-
-  /** Empty when the label leaves no practical rate here. */
-  private Optional<MixChange> partner(Partnered partner) {
-    Product p = partner.product();
-    return PracticalRange.of(p, partner.use(), facts.field())
-        .map(PracticalRange::high)
-        .map(
-            rate -> {
-              Dose dose = Doses.ofProduct(facts.book().catalog(), p, rate);
-              List<ActiveUse> actives = new ArrayList<>(facts.actives());
-              actives.add(new ActiveUse(dose, dose.actives().get(0), Optional.of(partner.use())));
-              SprayJob with = job.with(withAdjuvants(job.mix().plus(dose), actives));
-              SprayJob fitted = withDroplets(with, actives);
-              String words =
-                  withAdjuvantWords("add " + p.id() + " " + Say.productRate(rate), with.mix());
-              return new MixChange(
-                  fitted.setup().droplets().equals(with.setup().droplets())
-                      ? words
-                      : words + ", " + fitted.setup().droplets().orElseThrow() + " droplets",
-                  fitted,
-                  false);
-            });
+    return out;
   }
 
   /**

@@ -116,19 +116,19 @@ public final class TraceBuilder {
     List<WeedPressure> weeds = book.weedsOf(field.id());
     Topsoil topsoil = shared.topsoil(texture(field), latitude(field));
     SoilAge age = new SoilAge(shared.ageing(station, texture(field), latitude(field), topsoil));
+    List<YearsWeather> weathers = new ArrayList<>();
+    for (int year : years) {
+      SeasonHeat days =
+          weather == WeatherEdit.NONE
+              ? shared.season(station, year, book.season(), observedTo)
+              : new SeasonHeat(ScenarioDays.of(station, year, book.season(), observedTo, weather));
+      checkPlanting(field, book.season(), year, days.days());
+      weathers.add(new YearsWeather(year, days));
+    }
     // Side by side: no year reads another. One alone is not worth handing around.
     List<FieldOutdoors.Year> out =
-        (years.size() == 1 ? years.stream() : years.parallelStream())
-            .map(
-                year -> {
-                  SeasonHeat days =
-                      weather == WeatherEdit.NONE
-                          ? shared.season(station, year, book.season(), observedTo)
-                          : new SeasonHeat(
-                              ScenarioDays.of(station, year, book.season(), observedTo, weather));
-                  checkPlanting(field, book.season(), year, days.days());
-                  return year(book, field, crop, weeds, year, days, topsoil, age, seen);
-                })
+        (weathers.size() == 1 ? weathers.stream() : weathers.parallelStream())
+            .map(y -> year(book, field, crop, weeds, y.year(), y.days(), topsoil, age, seen))
             .toList();
     return new FieldOutdoors(field, crop, weeds, book.season(), seen, out);
   }
@@ -158,6 +158,8 @@ public final class TraceBuilder {
   private static double latitude(Field field) {
     return field.latitude().orElse(ASSUMED_LATITUDE);
   }
+
+  private record YearsWeather(int year, SeasonHeat days) {}
 
   private static void checkPlanting(Field field, int season, int year, List<WeatherDay> weather) {
     int plantingDay = SeasonTrace.dayOf(field.plantDate(), season, year);
