@@ -2,12 +2,11 @@ package org.swathbook.tank;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.Set;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.DirectedAcyclicGraph;
+import org.jgrapht.graph.GraphCycleProhibitedException;
+import org.jgrapht.traverse.TopologicalOrderIterator;
 
 /**
  * One order out of guides that disagree: each pair of kinds goes as more of the guides have it, the
@@ -29,40 +28,26 @@ final class PartOrder {
 
   /** All kinds as these guides have them; where they leave it open, in the order of the kinds. */
   static List<TankPart> inOrder(List<MixingGuide> guides) {
-    Map<TankPart, Set<TankPart>> before = new EnumMap<>(TankPart.class);
+    DirectedAcyclicGraph<TankPart, DefaultEdge> before =
+        new DirectedAcyclicGraph<>(DefaultEdge.class);
     for (TankPart p : TankPart.values()) {
-      before.put(p, EnumSet.noneOf(TankPart.class));
+      before.addVertex(p);
     }
     for (Pair p : pairs(guides)) {
       lock(before, p);
     }
     List<TankPart> out = new ArrayList<>();
-    while (out.size() < before.size()) {
-      before.entrySet().stream()
-          .filter(e -> !out.contains(e.getKey()) && out.containsAll(e.getValue()))
-          .findFirst()
-          .map(Map.Entry::getKey)
-          .ifPresent(out::add);
-    }
+    new TopologicalOrderIterator<>(before, Comparator.<TankPart>naturalOrder())
+        .forEachRemaining(out::add);
     return List.copyOf(out);
   }
 
-  /**
-   * @param before all kinds that go before each, at any remove
-   */
-  private static void lock(Map<TankPart, Set<TankPart>> before, Pair pair) {
-    Set<TankPart> first = Objects.requireNonNull(before.get(pair.one()));
-    if (first.contains(pair.other())) {
+  private static void lock(DirectedAcyclicGraph<TankPart, DefaultEdge> before, Pair pair) {
+    try {
+      before.addEdge(pair.one(), pair.other());
+    } catch (GraphCycleProhibitedException circle) {
       // Clearer majorities already have it the other way round.
-      return;
     }
-    before.forEach(
-        (part, earlier) -> {
-          if (part == pair.other() || earlier.contains(pair.other())) {
-            earlier.add(pair.one());
-            earlier.addAll(first);
-          }
-        });
   }
 
   private static List<Pair> pairs(List<MixingGuide> guides) {
@@ -83,10 +68,6 @@ final class PartOrder {
   }
 
   private static int votes(List<MixingGuide> guides, TankPart one, TankPart other) {
-    int votes = 0;
-    for (MixingGuide g : guides) {
-      votes += g.puts(one, other) ? 1 : 0;
-    }
-    return votes;
+    return (int) guides.stream().filter(g -> g.puts(one, other)).count();
   }
 }
