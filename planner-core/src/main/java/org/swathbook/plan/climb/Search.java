@@ -33,6 +33,7 @@ public final class Search {
 
   private static final int WALKED_TO_MEND = 12;
   private static final int WALKED_NEW_PASSES = 10;
+
   /** Days from planting from which a post is added: default, ours. */
   private static final int FIRST_POST = 15;
 
