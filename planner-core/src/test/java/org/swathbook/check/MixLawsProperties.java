@@ -294,10 +294,12 @@ class MixLawsProperties {
 
     mended.ifPresent(
         m -> {
-          assertThat(count(m.mix(), Severity.BLOCK))
-              .isLessThanOrEqualTo(count(broken, Severity.BLOCK));
-          assertThat(count(m.mix(), Severity.BLOCK) + count(m.mix(), Severity.WARN))
-              .isNotEqualTo(count(broken, Severity.BLOCK) + count(broken, Severity.WARN));
+          // A warning where a block was is better too.
+          long blocks = count(m.mix(), Severity.BLOCK) - count(broken, Severity.BLOCK);
+          long warns = count(m.mix(), Severity.WARN) - count(broken, Severity.WARN);
+          assertThat(blocks < 0 || blocks == 0 && warns < 0)
+              .as("%d more blocks, %d more warnings", blocks, warns)
+              .isTrue();
           assertThat(judge.judge(m.mix().job()).judgement()).isEqualTo(m.mix().judgement());
           assertThat(m.mix().job().mix().adjuvants())
               .filteredOn(a -> !tank.adjuvants().contains(a))
