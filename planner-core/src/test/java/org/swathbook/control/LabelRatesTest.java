@@ -33,7 +33,8 @@ class LabelRatesTest {
 
   /**
    * S-metolachlor in soybean goes up to 1.27 lb on coarse, 1.60 lb on medium soils and fine ones
-   * with less than 3 % organic matter, 1.91 lb on fine ones with more: the starter's rows.
+   * with less than 3 % organic matter, 1.91 lb on fine ones with more: the starter's rows, with the
+   * sources that stand there.
    */
   @ParameterizedTest
   @CsvSource({

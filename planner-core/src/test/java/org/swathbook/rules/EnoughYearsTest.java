@@ -9,7 +9,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.swathbook.testing.MixCase;
 import org.swathbook.weather.StationWeather;
 
-/** Four years of five cannot be told by the few years of a young station: eight are enough. */
+/**
+ * Four years of five cannot be told by the few years of a young station: eight are enough (default,
+ * ours).
+ */
 class EnoughYearsTest {
   private static StationWeather of(StationWeather all, int years) {
     LocalDate last = all.days().get(all.days().size() - 1).date();
