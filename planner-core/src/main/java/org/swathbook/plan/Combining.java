@@ -3,7 +3,6 @@ package org.swathbook.plan;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -36,6 +35,12 @@ final class Combining {
   /** Passes that are combined: default, ours. */
   private static final int MOST_PASSES = 100;
 
+  /** Of them, those around the best program: default, ours. */
+  private static final int MOST_AROUND = 50;
+
+  /** Programs scored when a better program is looked for on the way: default, ours. */
+  private static final int MOST_SCORED_ON_THE_WAY = 1_000;
+
   /** Programs scored before a proof is given up, of the program to recommend: default, ours. */
   private static final int MOST_SCORED = 20_000;
 
@@ -66,9 +71,14 @@ final class Combining {
   private long scored;
 
   private Combining(
-      Book book, PlanSpace space, FieldEvaluator evaluator, Delay delay, List<Walked> known) {
+      Book book,
+      PlanSpace space,
+      FieldEvaluator evaluator,
+      Delay delay,
+      List<Walked> known,
+      Set<Stop> passes) {
     this.book = book;
-    this.candidates = new Candidates(book, evaluator, space, passesOfTheBest(known));
+    this.candidates = new Candidates(book, evaluator, space, passes);
     this.maxPasses = space.maxPasses();
     this.evaluator = evaluator;
     this.delay = delay;
@@ -115,10 +125,36 @@ final class Combining {
 
   /**
    * @param known programs that the heuristic search met
+   * @param around passes to combine first of all
    */
   static Result of(
-      Book book, PlanSpace space, FieldEvaluator evaluator, Delay delay, List<Walked> known) {
-    return new Combining(book, space, evaluator, delay, known).run();
+      Book book,
+      PlanSpace space,
+      FieldEvaluator evaluator,
+      Delay delay,
+      List<Walked> known,
+      Set<Stop> around) {
+    Set<Stop> passes = new LinkedHashSet<>(around.stream().limit(MOST_AROUND).toList());
+    addThoseOfTheBest(known, passes);
+    return new Combining(book, space, evaluator, delay, known, passes).run();
+  }
+
+  /**
+   * The best program, else the least bad, that is soon found of some passes.
+   *
+   * @param known programs met so far
+   */
+  static Optional<Walked> soon(
+      Book book,
+      PlanSpace space,
+      FieldEvaluator evaluator,
+      Delay delay,
+      List<Walked> known,
+      Set<Stop> passes) {
+    Combining all = new Combining(book, space, evaluator, delay, known, passes);
+    return all.search(Aim.BEST, all.maxPasses, MOST_SCORED_ON_THE_WAY)
+        .best()
+        .or(() -> all.search(Aim.LEAST_BAD, all.maxPasses, MOST_SCORED_ON_THE_WAY).best());
   }
 
   private Result run() {
@@ -202,23 +238,20 @@ final class Combining {
    * Passes of the best programs of each number of passes in turn: the best programs are mostly
    * alike, and a pass that only a longer one holds is what they may lack.
    */
-  private static Set<Stop> passesOfTheBest(List<Walked> walked) {
-    Comparator<Walked> order = Goal.BEST;
+  private static void addThoseOfTheBest(List<Walked> walked, Set<Stop> passes) {
     TreeMap<Integer, Deque<Walked>> bySize = new TreeMap<>();
     walked.stream()
-        .sorted(order)
+        .sorted(Goal.BEST)
         .forEach(
             w -> bySize.computeIfAbsent(w.draft().stops().size(), n -> new ArrayDeque<>()).add(w));
     bySize.remove(0);
-    Set<Stop> out = new LinkedHashSet<>();
-    while (out.size() < MOST_PASSES && !bySize.isEmpty()) {
+    while (passes.size() < MOST_PASSES && !bySize.isEmpty()) {
       for (Deque<Walked> same : bySize.values()) {
         same.remove().draft().stops().stream()
-            .filter(s -> out.size() < MOST_PASSES)
-            .forEach(out::add);
+            .filter(s -> passes.size() < MOST_PASSES)
+            .forEach(passes::add);
       }
       bySize.values().removeIf(Deque::isEmpty);
     }
-    return out;
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.check.AddedSite;
@@ -23,11 +24,13 @@ import org.swathbook.plan.climb.Mending;
 import org.swathbook.plan.climb.Moves;
 import org.swathbook.plan.climb.Search;
 import org.swathbook.plan.climb.Starts;
+import org.swathbook.plan.climb.Surroundings;
 import org.swathbook.plan.draft.Delay;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.FieldEvaluator;
 import org.swathbook.plan.draft.Legality;
 import org.swathbook.plan.draft.PlanSpace;
+import org.swathbook.plan.draft.Stop;
 import org.swathbook.plan.draft.Tanks;
 import org.swathbook.plan.draft.Walked;
 import org.swathbook.plan.exact.Front;
@@ -120,9 +123,6 @@ public final class Planner {
     for (Draft start : starts.all()) {
       search.climb(start, space.maxPasses());
     }
-    for (Draft start : starts.all()) {
-      search.climbWithEarlyPosts(start, space.maxPasses());
-    }
     if (!meetsHouseRules(search)) {
       search.fromNearMisses(space.maxPasses());
     }
@@ -130,7 +130,20 @@ public final class Planner {
       search.best().ifPresent(w -> search.withoutEachActiveOf(w, space));
     }
     Delay delay = new Delay(space, evaluator);
-    Combining.Result combined = Combining.of(book, space, evaluator, delay, search.walked());
+    Surroundings surroundings =
+        new Surroundings(search, moves, mending, starts, evaluator, space.maxPasses());
+    new Improving(
+            search,
+            surroundings,
+            passes -> Combining.soon(book, space, evaluator, delay, search.walked(), passes))
+        .run();
+    Set<Stop> around =
+        search
+            .best()
+            .map(w -> surroundings.of(List.of(w), Improving.MOST_PASSES))
+            .orElse(Set.of());
+    Combining.Result combined =
+        Combining.of(book, space, evaluator, delay, search.walked(), around);
     combined.found().forEach(w -> search.walk(w.draft()));
     List<Walked> walked =
         search.walked().stream().filter(w -> w.hasPasses() && w.lacking() == 0).toList();

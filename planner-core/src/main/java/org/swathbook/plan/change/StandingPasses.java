@@ -58,7 +58,7 @@ public final class StandingPasses {
         standing.stream()
             .mapToLong(s -> book.prices().perAcre(s.pass().mix()).orElse(Money.ZERO).cents())
             .toArray();
-    return QuickScore.of(book, kernel, passes, cents);
+    return QuickScore.of(book, kernel, passes, cents).net();
   }
 
   /**

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.Evaluator;
@@ -26,19 +27,16 @@ import org.swathbook.plan.draft.Walked;
  */
 public final class Search {
   /**
-   * Neighbours walked in full at each step, by quick score and among those that mend a broken house
-   * rule.
+   * Neighbours walked in full at each step: of each way to change a program the best by net return
+   * and as many by what a quick score knows of the goal.
    */
-  private static final int WALKED_BY_SCORE = 12;
-
-  private static final int WALKED_TO_MEND = 12;
-  private static final int WALKED_NEW_PASSES = 10;
+  private static final int WALKED = 12;
 
   /** Days from planting from which a post is added: default, ours. */
   private static final int FIRST_POST = 15;
 
   /** The same of one at the first weeds. */
-  private static final int EARLY_POST = 9;
+  static final int EARLY_POST = 9;
 
   private static final int MOST_STEPS = 40;
 
@@ -83,20 +81,24 @@ public final class Search {
   }
 
   /**
-   * Climbs again from near misses: for each house rule the program that breaks it alone and by the
-   * least. Such programs are often met beside the way and left for a neighbour of better net
+   * Climbs again from near misses. Such programs are often met beside the way and left for a neighbour of better net
    * return.
    */
   public void fromNearMisses(int mostPasses) {
+    for (Walked w : nearMisses()) {
+      climbWithEarlyPosts(w.draft(), mostPasses);
+    }
+  }
+
+  /** For each house rule the program that breaks it alone and by the least. */
+  public List<Walked> nearMisses() {
     Map<String, Walked> nearest = new TreeMap<>();
     for (Walked w : walked.values()) {
       if (w.brokenRules() == 1 && w.hasPasses()) {
         nearest.merge(w.brokenNames().get(0), w, (a, b) -> NEARER.compare(a, b) <= 0 ? a : b);
       }
     }
-    for (Walked w : nearest.values()) {
-      climbWithEarlyPosts(w.draft(), mostPasses);
-    }
+    return List.copyOf(nearest.values());
   }
 
   private static final Comparator<Walked> NEARER =
@@ -164,34 +166,43 @@ public final class Search {
     return here;
   }
 
-  private static boolean better(Walked a, Walked b) {
+  static boolean better(Walked a, Walked b) {
     int c = Double.compare(Goal.of(a), Goal.of(b));
     return c > 0 || (c == 0 && a.key().compareTo(b.key()) < 0);
   }
 
   private Set<Draft> promising(Walked now, int firstPost, Predicate<Draft> allowed) {
     Set<Draft> out = new LinkedHashSet<>();
-    out.addAll(top(moves.of(now.draft()), WALKED_BY_SCORE, allowed));
-    out.addAll(top(mending.of(now), WALKED_TO_MEND, allowed));
-    out.addAll(top(starts.withOneMorePass(now.draft(), firstPost), WALKED_NEW_PASSES, allowed));
+    for (List<Draft> way :
+        List.of(
+            moves.of(now.draft()),
+            mending.of(now),
+            starts.withOneMorePass(now.draft(), firstPost))) {
+      List<Draft> drafts = way.stream().filter(allowed).toList();
+      out.addAll(top(drafts, WALKED, evaluator::quick));
+      out.addAll(top(drafts, WALKED, evaluator::quickGoal));
+    }
     return out;
   }
 
-  private List<Draft> top(List<Draft> drafts, int many, Predicate<Draft> allowed) {
-    record Scored(Draft draft, double score) {}
-    List<Scored> scored = new ArrayList<>();
-    for (Draft d : drafts) {
-      if (allowed.test(d)) {
-        scored.add(new Scored(d, evaluator.quick(d)));
-      }
-    }
-    scored.sort(
-        Comparator.comparingDouble(Scored::score).reversed().thenComparing(s -> s.draft().key()));
-    return scored.stream()
-        .map(Scored::draft)
+  /** The first legal drafts by a score, highest first. */
+  List<Draft> top(List<Draft> drafts, int many, ToDoubleFunction<Draft> score) {
+    return inOrder(drafts, score).stream()
         .filter(d -> walked.containsKey(d) || evaluator.legal(d))
         .limit(many)
         .toList();
+  }
+
+  /** Highest first; equal ones in the order of their keys. */
+  static List<Draft> inOrder(List<Draft> drafts, ToDoubleFunction<Draft> score) {
+    record Scored(Draft draft, double score) {}
+    List<Scored> scored = new ArrayList<>();
+    for (Draft d : drafts) {
+      scored.add(new Scored(d, score.applyAsDouble(d)));
+    }
+    scored.sort(
+        Comparator.comparingDouble(Scored::score).reversed().thenComparing(s -> s.draft().key()));
+    return scored.stream().map(Scored::draft).toList();
   }
 
   /** The draft walked in full; empty when a rule blocks it. */

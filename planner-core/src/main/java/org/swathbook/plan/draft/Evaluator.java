@@ -9,6 +9,9 @@ public interface Evaluator {
    */
   double quick(Draft draft);
 
+  /** The same, less what the search is fined for house rules, as far as a score tells it. */
+  double quickGoal(Draft draft);
+
   /** Whether the rules about passes in order (caps, counts, intervals) let it pass. */
   boolean legal(Draft draft);
 

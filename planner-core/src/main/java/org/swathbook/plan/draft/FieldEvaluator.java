@@ -38,7 +38,7 @@ public final class FieldEvaluator implements Evaluator {
   private final List<Pass> made;
   private final List<PreparedPass> facts = new ArrayList<>();
   private final Map<Stop, PreparedPass> prepared = new HashMap<>();
-  private final Map<Draft, Double> quick = new HashMap<>();
+  private final Map<Draft, QuickScore> quick = new HashMap<>();
   private final Map<Draft, Boolean> legal = new HashMap<>();
 
   public FieldEvaluator(Book book, TraceSet traces, PlanSpace space, Legality legality) {
@@ -84,10 +84,19 @@ public final class FieldEvaluator implements Evaluator {
 
   @Override
   public double quick(Draft draft) {
+    return quickly(draft).net();
+  }
+
+  @Override
+  public double quickGoal(Draft draft) {
+    return quickly(draft).goal();
+  }
+
+  private QuickScore quickly(Draft draft) {
     return quick.computeIfAbsent(draft, this::score);
   }
 
-  private double score(Draft draft) {
+  private QuickScore score(Draft draft) {
     List<PreparedPass> passes = passes(draft);
     long[] cents = new long[passes.size()];
     for (int i = 0; i < facts.size(); i++) {
@@ -98,7 +107,7 @@ public final class FieldEvaluator implements Evaluator {
         cents[i] += space.option(o).cost().cents();
       }
     }
-    return QuickScore.of(book, kernel, passes, cents) - Goal.PER_WISH * lacking(draft);
+    return QuickScore.of(book, kernel, passes, cents).less(Goal.PER_WISH * lacking(draft));
   }
 
   /** Those made, then those of the draft. */

@@ -1,6 +1,9 @@
 package org.swathbook.plan.draft;
 
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 
 /**
  * What the search climbs, in dollars per acre: the net return, less a fine for every house rule
@@ -31,6 +34,17 @@ public final class Goal {
           .thenComparing(Comparator.comparing(Walked::net).reversed())
           .thenComparing(Walked::cost)
           .thenComparing(Walked::key);
+
+  /** What would be taken of a program that misses so much. */
+  static double fine(List<ScoredMisses.Missed> missed) {
+    Set<String> rules = new HashSet<>();
+    double deficit = 0;
+    for (ScoredMisses.Missed m : missed) {
+      rules.add(m.rule());
+      deficit += m.deficit();
+    }
+    return PER_RULE * rules.size() + PER_DEFICIT * deficit;
+  }
 
   public static double of(Walked w) {
     return w.net().dollars()

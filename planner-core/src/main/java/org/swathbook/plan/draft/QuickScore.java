@@ -8,23 +8,24 @@ import org.swathbook.season.PreparedPass;
 import org.swathbook.season.Score;
 
 /**
- * A quick score of passes in dollars per acre: net return, less a little for driver weeds that are
- * not well controlled. It orders programs; it does not know the house rules about sites and layers.
+ * Quick scores of passes in dollars per acre, by which programs are ordered before they are walked.
+ * Of the house rules about sites and overlaps they know nothing.
+ *
+ * @param net net return, less a little for driver weeds that are not well controlled
+ * @param goal net return, less the fines of {@link Goal} as far as a score tells them
  */
-public final class QuickScore {
+public record QuickScore(double net, double goal) {
   /**
    * Dollars per point of control that a driver weed is short of the house level: steers the search,
    * default, ours.
    */
   private static final double PER_POINT_SHORT = 3;
 
-  private QuickScore() {}
-
   /**
    * @param passes in the order of their dates
    * @param cents what the products of each cost on an acre
    */
-  public static double of(Book book, Kernel kernel, List<PreparedPass> passes, long[] cents) {
+  public static QuickScore of(Book book, Kernel kernel, List<PreparedPass> passes, long[] cents) {
     Score s = kernel.score(passes);
     double dollars = s.weedFreeDollarsPerAcre() - s.lossDollarsPerAcre();
     for (int i = 0; i < cents.length; i++) {
@@ -32,12 +33,17 @@ public final class QuickScore {
       dollars -= met * (book.passCost().cents() + cents[i]) / 100;
     }
     List<WeedPressure> weeds = kernel.traces().weeds();
+    double goal = dollars - Goal.fine(ScoredMisses.of(book.house(), weeds, s));
     for (int w = 0; w < weeds.size(); w++) {
       if (weeds.get(w).driver().isDriver()) {
         dollars -=
             PER_POINT_SHORT * Math.max(0, 100 * book.house().seasonControl() - s.controlPct(w));
       }
     }
-    return dollars;
+    return new QuickScore(dollars, goal);
+  }
+
+  QuickScore less(double dollars) {
+    return new QuickScore(net - dollars, goal - dollars);
   }
 }

@@ -5,10 +5,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
-import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Site;
 import org.swathbook.check.HouseRuleCheck;
-import org.swathbook.plan.draft.HouseDeficit;
+import org.swathbook.plan.draft.ScoredMisses;
 import org.swathbook.rules.HouseTests;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PreparedPass;
@@ -40,27 +39,13 @@ final class SeasonRules {
    */
   @Nullable Breach of(Breach broken, Score score) {
     Breach out = broken;
-    for (int w : drivers) {
-      WeedPressure weed = kernel.traces().weeds().get(w);
-      double control = score.controlPct(w);
-      if (out != null && HouseTests.isShortOfControl(house, weed, control)) {
-        out = with(out, HouseRuleCheck.SEASON_CONTROL, 100 * house.seasonControl() - control);
+    for (ScoredMisses.Missed m : ScoredMisses.of(house, kernel.traces().weeds(), score)) {
+      if (!mayBreak.contains(m.rule())) {
+        return null;
       }
-      double median = 100 * score.exposedMedian(w);
-      double worst = 100 * score.exposedWorstFifth(w);
-      if (out != null && HouseTests.isExposed(house, weed.weed().id(), median, worst)) {
-        HouseTests.Exposure e = HouseTests.exposure(house, weed.weed().id(), median, worst);
-        out = with(out, HouseRuleCheck.MAX_EXPOSED_EMERGENCE, e.actualPct() - e.limitPct());
-      }
-      if (out != null && HouseTests.isLostWithOneSite(house, control)) {
-        out = with(out, HouseRuleCheck.ONE_SITE_GONE, 100 * house.oneSiteGone() - control);
-      }
+      out = out.with(m.rule(), m.deficit());
     }
     return out;
-  }
-
-  private @Nullable Breach with(Breach broken, String rule, double missed) {
-    return mayBreak.contains(rule) ? broken.with(rule, HouseDeficit.of(rule, missed)) : null;
   }
 
   /**
