@@ -22,6 +22,7 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.cli.KilledAndFullTest.Ended;
+import org.swathbook.cli.terminal.ExitCode;
 
 /**
  * Every call that writes anything, each as a process: on a disk that takes not one byte more, on

@@ -36,6 +36,7 @@ import org.swathbook.book.file.MixReader;
 import org.swathbook.book.file.ObservationReader;
 import org.swathbook.book.file.ProgramReader;
 import org.swathbook.catalog.file.CatalogLoader;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.source.ProblemsException;
 
 /**

@@ -12,6 +12,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.cli.ProgramProcess.Result;
+import org.swathbook.cli.terminal.ExitCode;
 
 /**
  * The same book and day give the same bytes, whatever the language, time zone and encoding around.

@@ -5,10 +5,10 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Quantity;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WalkedPasses;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WalkedPasses;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * The house rules as tests of a walked season, so that a finding and a broken house rule never

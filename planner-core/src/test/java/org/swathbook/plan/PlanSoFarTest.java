@@ -16,8 +16,8 @@ import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Verdict;
-import org.swathbook.season.PassOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.PassOutcome;
 
 /** A season that has begun: what the journal holds is a fact, and the plan is of what is left. */
 class PlanSoFarTest {

@@ -29,11 +29,11 @@ import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 import org.swathbook.tank.LongestReentry;
 import org.swathbook.tank.Partner;
 

@@ -15,9 +15,9 @@ import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.report.YearPass;
 import org.swathbook.cli.text.FindingText;
 import org.swathbook.cli.text.ProgramWords;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 
 /**
  * One program in full, as the templates show it. All words are plain text; the templates escape

@@ -13,13 +13,13 @@ import org.swathbook.cli.report.LayerSummary;
 import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.report.SeasonDays;
 import org.swathbook.cli.text.ProgramWords;
-import org.swathbook.season.GapSpan;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.GapSpan;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 
 /**
  * The season of a program on a calendar. Below months, crop stages and passes each driver weed has

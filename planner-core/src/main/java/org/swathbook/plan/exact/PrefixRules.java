@@ -16,7 +16,7 @@ import org.swathbook.season.PassLayers;
 import org.swathbook.season.PreparedPass;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.Standing;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * The house rules that the first passes of a program settle, whatever comes after them: foliar

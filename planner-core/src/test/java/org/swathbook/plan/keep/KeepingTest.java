@@ -38,8 +38,8 @@ import org.swathbook.program.Program;
 import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** A written program changed as little as may be, under three weather years. */
 class KeepingTest {
