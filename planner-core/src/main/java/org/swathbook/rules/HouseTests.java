@@ -39,10 +39,19 @@ public final class HouseTests {
     }
     for (int earlier = 0; earlier < pass; earlier++) {
       if (isLayer(season, earlier, weed)) {
-        return house.minSoilSitesOverlap();
+        return soilSitesOfLayer(house, false);
       }
     }
-    return house.minSoilSitesFirst();
+    return soilSitesOfLayer(house, true);
+  }
+
+  /**
+   * Soil sites that a layer against a driver weed is to have.
+   *
+   * @param first whether no pass before has laid one against it
+   */
+  public static int soilSitesOfLayer(HouseRules house, boolean first) {
+    return first ? house.minSoilSitesFirst() : house.minSoilSitesOverlap();
   }
 
   /** Whether a pass lays a layer against a weed in at least half of the years. */

@@ -78,7 +78,7 @@ final class PrefixRules {
       int driver = d;
       if (isLayer(next.laid(), d)) {
         boolean first = before.laid().stream().noneMatch(p -> isLayer(p, driver));
-        int asked = first ? house.minSoilSitesFirst() : house.minSoilSitesOverlap();
+        int asked = HouseTests.soilSitesOfLayer(house, first);
         int has = next.laid().layers().get(d).effectiveSites();
         if (has < asked) {
           out = with(out, HouseRuleCheck.MIN_SOIL_SITES, asked - has);
