@@ -57,7 +57,7 @@ class ControlBoundsProperties {
     List<Integer> further = new ArrayList<>();
     int made = passes.size();
     for (int s = 0; s < stops.size(); s++) {
-      int c = place(candidates, stops.get(s));
+      int c = drawn.place(stops.get(s));
       passes.add(candidates.get(c).pass());
       if (s >= first) {
         further.add(c);
@@ -94,14 +94,5 @@ class ControlBoundsProperties {
         }
       }
     }
-  }
-
-  private static int place(Candidates candidates, Stop stop) {
-    for (int c = 0; c < candidates.size(); c++) {
-      if (candidates.get(c).stop().equals(stop)) {
-        return c;
-      }
-    }
-    throw new IllegalArgumentException("no candidate " + stop);
   }
 }

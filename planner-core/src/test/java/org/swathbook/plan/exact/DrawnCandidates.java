@@ -35,6 +35,15 @@ record DrawnCandidates(DrawnPrograms programs, Candidates candidates, Random ran
     return candidates.kernel().traces().years().stream().anyMatch(y -> y.cohorts(weed).isScouted());
   }
 
+  int place(Stop stop) {
+    for (int c = 0; c < candidates.size(); c++) {
+      if (candidates.get(c).stop().equals(stop)) {
+        return c;
+      }
+    }
+    throw new IllegalArgumentException("no candidate " + stop);
+  }
+
   /** Some of the programs, drawn one by one. */
   Stream<Draft> some() {
     List<Draft> all = programs.drafts;
