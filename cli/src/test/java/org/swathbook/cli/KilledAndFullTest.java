@@ -133,7 +133,18 @@ class KilledAndFullTest {
             TODAY));
     refused(full(1, "init", dir.resolve("new").toString(), "--demo"));
     assertThat(dir.resolve("new")).doesNotExist();
-    refused(full(1, "plan", "ND-1", "--save", "--book", book.toString(), "--today", "2027-03-01"));
+    refused(
+        full(
+            1,
+            "plan",
+            "ND-1",
+            "--max-passes",
+            "1",
+            "--save",
+            "--book",
+            book.toString(),
+            "--today",
+            "2027-03-01"));
     assertThat(all(book)).isEqualTo(before);
     try (Stream<Path> beside = Files.list(dir)) {
       assertThat(beside.map(p -> p.getFileName().toString()).filter(n -> n.startsWith(".")))
