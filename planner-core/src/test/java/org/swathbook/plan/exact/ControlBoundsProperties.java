@@ -31,6 +31,12 @@ class ControlBoundsProperties {
     DrawnCandidates.of(seed).ifPresent(ControlBoundsProperties::compare);
   }
 
+  /** Counted cohorts stand for others; what holds of the rest may not be said of them. */
+  @Property(tries = 15)
+  void whereWeedsWereCountedNoneControlsMoreEither(@ForAll long seed) {
+    DrawnCandidates.counted(seed).ifPresent(ControlBoundsProperties::compare);
+  }
+
   @Property(tries = 1000)
   @Tag("slow")
   void noneOfThousandsControlsMore(@ForAll long seed) {

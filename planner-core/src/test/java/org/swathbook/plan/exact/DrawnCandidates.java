@@ -19,7 +19,19 @@ record DrawnCandidates(DrawnPrograms programs, Candidates candidates, Random ran
 
   /** Empty where nothing may be sprayed in the book that is drawn. */
   static Optional<DrawnCandidates> of(long seed) {
+    return of(SmallBook.draw(DEMO, seed), seed);
+  }
+
+  /** The same of the next book in which somebody counted a weed: one in three is. */
+  static Optional<DrawnCandidates> counted(long seed) {
     SmallBook small = SmallBook.draw(DEMO, seed);
+    for (long next = seed + 1; small.book.scoutings().isEmpty(); next++) {
+      small = SmallBook.draw(DEMO, next);
+    }
+    return of(small, seed);
+  }
+
+  private static Optional<DrawnCandidates> of(SmallBook small, long seed) {
     Random random = new Random(seed);
     List<Stop> stops = small.passes(MOST_PASSES);
     if (stops.isEmpty()) {
