@@ -7,6 +7,7 @@ import org.swathbook.calibration.Calibration;
 import org.swathbook.calibration.CatchCourse;
 import org.swathbook.calibration.GroundSpeed;
 import org.swathbook.cli.json.CalibrationJson;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.CalibrationText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.review.Change;
 import org.swathbook.catalog.review.Diff;
 import org.swathbook.cli.json.DiffJson;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.DiffText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -14,6 +14,7 @@ import org.swathbook.book.file.ProgramReader;
 import org.swathbook.check.CatalogImpact;
 import org.swathbook.cli.json.ImpactJson;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.ImpactText;
 import org.swathbook.program.Program;
 import picocli.CommandLine.Command;

@@ -7,6 +7,7 @@ import org.swathbook.book.file.CatalogPlace;
 import org.swathbook.catalog.review.Lint;
 import org.swathbook.catalog.review.Remark;
 import org.swathbook.cli.json.LintJson;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.LintText;
 import org.swathbook.source.ProblemsException;
 import picocli.CommandLine.Command;

@@ -7,6 +7,7 @@ import org.swathbook.catalog.file.EntryKind;
 import org.swathbook.catalog.file.WrittenCatalog;
 import org.swathbook.catalog.review.Provenance;
 import org.swathbook.cli.json.CatalogListJson;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.CatalogListText;
 import org.swathbook.cli.text.ProvenanceText;
 import picocli.CommandLine.Command;

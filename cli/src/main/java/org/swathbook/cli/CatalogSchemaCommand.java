@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.file.BookSchemas;
 import org.swathbook.catalog.file.CatalogSchemas;
+import org.swathbook.cli.terminal.ExitCode;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;

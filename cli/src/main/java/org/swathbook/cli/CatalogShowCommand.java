@@ -13,6 +13,7 @@ import org.swathbook.catalog.file.EntryKind;
 import org.swathbook.catalog.file.WrittenCatalog;
 import org.swathbook.catalog.file.WrittenEntry;
 import org.swathbook.cli.json.EntryJson;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.EntryText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -14,6 +14,7 @@ import org.swathbook.book.file.ProgramReader;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.cli.report.ComparedField;
 import org.swathbook.cli.report.PlannedField;
+import org.swathbook.cli.work.FieldPlans;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.plan.PlannedProgram;

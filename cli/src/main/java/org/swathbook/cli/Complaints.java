@@ -2,6 +2,7 @@ package org.swathbook.cli;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.source.Nearest;
 import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;

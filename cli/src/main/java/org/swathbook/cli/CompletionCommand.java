@@ -1,6 +1,7 @@
 package org.swathbook.cli;
 
 import java.util.concurrent.Callable;
+import org.swathbook.cli.terminal.ExitCode;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -20,6 +20,8 @@ import org.swathbook.catalog.Site;
 import org.swathbook.cli.html.EscapesHtml;
 import org.swathbook.cli.json.EscapesJson;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.terminal.Answers;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.DueText;
 import org.swathbook.cli.text.EscapesText;
 import org.swathbook.escapes.DueLook;

@@ -12,6 +12,7 @@ import org.swathbook.book.file.ObservationDraft.Length;
 import org.swathbook.book.file.ObservationDraft.Look;
 import org.swathbook.book.file.ObservationDraft.Sign;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.cli.terminal.Answers;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;

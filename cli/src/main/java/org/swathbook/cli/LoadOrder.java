@@ -10,6 +10,7 @@ import org.swathbook.check.DayLoads;
 import org.swathbook.cli.json.LoadOrderJson;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.LoadOrderText;
+import org.swathbook.cli.work.NamedJob;
 import org.swathbook.program.SprayJob;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;

@@ -12,6 +12,8 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.Reader;
 import org.swathbook.catalog.file.CatalogLoader;
+import org.swathbook.cli.terminal.Colour;
+import org.swathbook.cli.terminal.ResultStream;
 import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;
 
@@ -99,7 +101,7 @@ public final class Main {
   /**
    * Runs one command line.
    *
-   * @return the exit code, see {@link ExitCode}
+   * @return the exit code, see {@link org.swathbook.cli.terminal.ExitCode}
    */
   static int run(CommandLine root, String... args) {
     try {

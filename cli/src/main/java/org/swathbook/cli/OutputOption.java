@@ -1,5 +1,6 @@
 package org.swathbook.cli;
 
+import org.swathbook.cli.terminal.Colour;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;

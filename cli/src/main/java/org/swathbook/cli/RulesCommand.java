@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Slug;
 import org.swathbook.cli.json.RulesJson;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.RulesText;
 import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.RulePage;

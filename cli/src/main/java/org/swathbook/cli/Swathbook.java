@@ -3,6 +3,7 @@ package org.swathbook.cli;
 import java.io.Reader;
 import java.util.List;
 import org.swathbook.catalog.file.CatalogLoader;
+import org.swathbook.cli.terminal.Answers;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -1,6 +1,6 @@
 /**
- * The command line: one command a file. The only place that knows the clock, the environment, the
- * terminal and exit codes; everything below is handed what it needs.
+ * The command line: one command a file, with its options. The only place that knows the
+ * environment, the streams and the end of the process; everything below is handed what it needs.
  */
 @NullMarked
 package org.swathbook.cli;

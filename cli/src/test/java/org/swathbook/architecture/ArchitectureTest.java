@@ -200,7 +200,7 @@ class ArchitectureTest {
   void onlyTheCommandsReadTheClockTheEnvironmentOrChance() {
     noClasses()
         .that()
-        .resideOutsideOfPackage("org.swathbook.cli")
+        .resideOutsideOfPackages("org.swathbook.cli", "org.swathbook.cli.work")
         .should(
             accessTargetWhere(
                 target("are the clock, the environment or chance", ArchitectureTest::isAmbient)))

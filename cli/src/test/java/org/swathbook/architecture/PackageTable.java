@@ -35,7 +35,9 @@ final class PackageTable {
     row("ledger", "book");
     row("growth", "book", "weather");
     row("control", "growth", "program");
-    row("season", "control", "ledger");
+    row("season.loss", "growth");
+    row("season.outcome", "growth", "program");
+    row("season", "control", "ledger", "season.loss", "season.outcome");
     row("tank", "program", "book");
     row("rules", "season", "ledger", "tank");
     row("check", "rules");
@@ -59,6 +61,9 @@ final class PackageTable {
     row("cli.html", below).add("cli.text");
     row("cli.json", below);
     row("cli.xlsx", below);
+    row("cli.terminal", "cli.text");
+    // what commands have done knows no option and renders nothing
+    row("cli.work", below).add("cli.terminal");
     row("cli", allowed.keySet().toArray(String[]::new));
   }
 

@@ -15,6 +15,7 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.cli.terminal.ExitCode;
 
 /**
  * {@code audit}, and with {@code --ledger} on a copy of the demo book into which passes are

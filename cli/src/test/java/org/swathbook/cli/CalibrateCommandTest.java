@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
+import org.swathbook.cli.terminal.ExitCode;
 
 /** {@code calibrate}, which needs no book. */
 class CalibrateCommandTest {

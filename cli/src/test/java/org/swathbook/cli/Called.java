@@ -1,6 +1,7 @@
 package org.swathbook.cli;
 
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -19,6 +20,20 @@ record Called(int code, String out, String err) {
     int code =
         Main.run(Main.commandLine(new PrintWriter(out), new PrintWriter(err, true), args), args);
     return new Called(code, out.toString(), err.toString());
+  }
+
+  /**
+   * Many calls that share what they know of the starter catalog, which no book changes.
+   *
+   * @param catalogs reads the catalogs of books
+   */
+  static Called sharing(CatalogLoader catalogs, String... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine program =
+        Main.commandLine(
+            new PrintWriter(out), new PrintWriter(err, true), Reader.nullReader(), catalogs, args);
+    return new Called(Main.run(program, args), out.toString(), err.toString());
   }
 
   /** Where somebody, or a pipe, answers questions. */

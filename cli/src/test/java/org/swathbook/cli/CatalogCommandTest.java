@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.cli.terminal.ExitCode;
 
 /** A keeper's day: one file added to a book, looked at, reviewed, compared. */
 class CatalogCommandTest {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.cli.terminal.ExitCode;
 
 /** {@code check} on the demo book: from a file, typed, a whole program, with a forecast. */
 class CheckCommandTest {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.swathbook.cli.terminal.Colour;
 
 /** Colour says nothing that the words do not. */
 class ColourTest {

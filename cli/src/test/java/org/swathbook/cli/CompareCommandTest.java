@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.cli.terminal.ExitCode;
 
 /** Whole calls of {@code plan --compare}. */
 class CompareCommandTest {

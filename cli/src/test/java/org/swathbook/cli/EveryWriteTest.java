@@ -13,7 +13,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -22,6 +26,7 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.cli.KilledAndFullTest.Ended;
+import org.swathbook.cli.terminal.ExitCode;
 
 /**
  * Every call that writes anything, each as a process: on a disk that takes not one byte more, on
@@ -36,7 +41,7 @@ class EveryWriteTest {
   private static final String OUT = "OUT";
 
   @TempDir Path dir;
-  private int books;
+  private final AtomicInteger books = new AtomicInteger();
 
   /** A name, and the call with its day. */
   private static Map<String, List<String>> calls() {
@@ -70,7 +75,7 @@ class EveryWriteTest {
   }
 
   private Path place() throws IOException {
-    Path place = Files.createDirectory(dir.resolve("b" + books++));
+    Path place = Files.createDirectory(dir.resolve("b" + books.getAndIncrement()));
     Path book = SmallBook.of(place.resolve("book"), "ND-1", "ND-2");
     SmallBook.copyProgram(book, "nd-1-two-layers.yaml");
     Path demo = ProgramProcess.CLI.resolve("../demo-data");
@@ -140,8 +145,31 @@ class EveryWriteTest {
   @Tag("slow")
   @DisabledOnOs(OS.WINDOWS)
   void aFullDiskIsToldOfEveryWrite() throws Exception {
-    for (String name : calls().keySet()) {
-      onAFullDisk(name);
+    besideEachOther(this::onAFullDisk);
+  }
+
+  private interface Trial {
+    void of(String name) throws Exception;
+  }
+
+  /** Every write in a place of its own, two at a time: the processes take the time, not this. */
+  private static void besideEachOther(Trial trial) throws Exception {
+    ExecutorService two = Executors.newFixedThreadPool(2);
+    try {
+      List<Future<Void>> all = new ArrayList<>();
+      for (String name : calls().keySet()) {
+        all.add(
+            two.submit(
+                () -> {
+                  trial.of(name);
+                  return null;
+                }));
+      }
+      for (Future<Void> f : all) {
+        f.get();
+      }
+    } finally {
+      two.shutdownNow();
     }
   }
 
@@ -185,9 +213,7 @@ class EveryWriteTest {
   @EnabledOnOs(OS.LINUX)
   void aReadOnlyDiskIsToldOfEveryWrite() throws Exception {
     assumeThat(mayMount(dir)).isTrue();
-    for (String name : calls().keySet()) {
-      onAReadOnlyDisk(name);
-    }
+    besideEachOther(this::onAReadOnlyDisk);
   }
 
   @Test

@@ -36,6 +36,7 @@ import org.swathbook.book.file.MixReader;
 import org.swathbook.book.file.ObservationReader;
 import org.swathbook.book.file.ProgramReader;
 import org.swathbook.catalog.file.CatalogLoader;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.source.ProblemsException;
 
 /**
@@ -466,7 +467,9 @@ final class FuzzedBook implements AutoCloseable {
   List<Failure> judged(String culpritName, String culprit, List<String> args) throws IOException {
     Map<String, String> before = stamps();
     Called called =
-        inTime(() -> Called.with(args.toArray(String[]::new)), why -> new Called(ENDLESS, "", why));
+        inTime(
+            () -> Called.sharing(catalogs, args.toArray(String[]::new)),
+            why -> new Called(ENDLESS, "", why));
     return failures(called, culpritName, culprit, before, args);
   }
 

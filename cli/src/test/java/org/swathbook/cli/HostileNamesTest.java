@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.cli.terminal.ExitCode;
 
 /**
  * Names and notes that try to be more than text: a page has the same tags as with plain names of

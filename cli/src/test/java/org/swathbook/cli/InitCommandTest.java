@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
 import org.swathbook.book.HouseRules;
 import org.swathbook.book.file.BookLoader;
+import org.swathbook.cli.terminal.ExitCode;
 
 class InitCommandTest {
   @TempDir Path dir;

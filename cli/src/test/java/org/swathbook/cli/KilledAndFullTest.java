@@ -23,6 +23,7 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.cli.terminal.ExitCode;
 
 /**
  * Every command that writes, as a process of its own: killed at any moment, on a disk that takes no
@@ -132,7 +133,18 @@ class KilledAndFullTest {
             TODAY));
     refused(full(1, "init", dir.resolve("new").toString(), "--demo"));
     assertThat(dir.resolve("new")).doesNotExist();
-    refused(full(1, "plan", "ND-1", "--save", "--book", book.toString(), "--today", "2027-03-01"));
+    refused(
+        full(
+            1,
+            "plan",
+            "ND-1",
+            "--max-passes",
+            "1",
+            "--save",
+            "--book",
+            book.toString(),
+            "--today",
+            "2027-03-01"));
     assertThat(all(book)).isEqualTo(before);
     try (Stream<Path> beside = Files.list(dir)) {
       assertThat(beside.map(p -> p.getFileName().toString()).filter(n -> n.startsWith(".")))

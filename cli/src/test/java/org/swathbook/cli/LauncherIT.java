@@ -23,6 +23,7 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.cli.ProgramProcess.Result;
+import org.swathbook.cli.terminal.ExitCode;
 
 /** The jar as it was built and the shell script that starts it. */
 class LauncherIT {

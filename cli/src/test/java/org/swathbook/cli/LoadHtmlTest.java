@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.cli.report.Cautions;
 import org.swathbook.cli.report.LoadWords;
+import org.swathbook.cli.terminal.ExitCode;
 
 /** {@code load --html} on the demo book. */
 class LoadHtmlTest {

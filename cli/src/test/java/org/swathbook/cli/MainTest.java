@@ -7,6 +7,7 @@ import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.swathbook.cli.terminal.ExitCode;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 

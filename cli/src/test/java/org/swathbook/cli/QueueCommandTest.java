@@ -21,13 +21,14 @@ import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
 import org.swathbook.check.ProgramJudge;
 import org.swathbook.check.SeasonSoFar;
+import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** Whole calls of {@code plan --queue}. */
 class QueueCommandTest {

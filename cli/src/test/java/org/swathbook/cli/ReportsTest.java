@@ -14,7 +14,7 @@ import org.swathbook.cli.text.SeasonText;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.RulePage;
 import org.swathbook.rules.Severity;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The look of the reports, over figures set by hand. */
 class ReportsTest {

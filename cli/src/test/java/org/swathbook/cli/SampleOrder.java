@@ -17,7 +17,7 @@ import org.swathbook.program.Dose;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Verdict;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** An order with every kind of line: stock too old, a substitute that draws a warning. */
 final class SampleOrder {

@@ -11,7 +11,7 @@ import org.swathbook.cli.json.QueueJson;
 import org.swathbook.cli.report.OrderReport;
 import org.swathbook.cli.report.QueueReport;
 import org.swathbook.cli.report.ReportHead;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /** A queue with a pass that closes, hours of a forecast, and a field that is not looked at. */
 final class SampleQueue {

@@ -8,7 +8,7 @@ import org.swathbook.measure.Money;
 import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.plan.change.SingleChange;
 import org.swathbook.program.Dose;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.stress.Breaks;
 import org.swathbook.stress.FallenPass;
 import org.swathbook.stress.Remedy;

@@ -20,10 +20,10 @@ import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Program;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.WindowDays;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** What a chart is drawn from agrees with the walk, on the demo book. */
 class SeasonCalendarTest {

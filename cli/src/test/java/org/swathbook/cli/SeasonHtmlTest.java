@@ -7,8 +7,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.cli.terminal.ExitCode;
 
 /** {@code season --html} on the demo book. */
 class SeasonHtmlTest {
@@ -65,6 +70,40 @@ class SeasonHtmlTest {
         assertThat(words).contains(finding.get("message").asText().replaceAll("\\s+", " "));
       }
     }
+  }
+
+  /** Where in a chart a number of a gap stands, or a pass; a number is as wide as its digits. */
+  private static final Pattern NUMBER =
+      Pattern.compile(
+          "<text x=\"([\\d.]+)\" y=\"([\\d.]+)\"[^>]* class=\"share\"[^>]*>\\s*([\\d.]+)");
+
+  private static final Pattern PASS =
+      Pattern.compile(
+          "<line x1=\"([\\d.]+)\" y1=\"([\\d.]+)\" x2=\"[\\d.]+\" y2=\"([\\d.]+)\" class=\"went\"");
+
+  @Test
+  void noNumberOfAGapTouchesAnotherOrAPass() throws IOException {
+    int seen = 0;
+    for (String chart : page().split("<svg")) {
+      List<double[]> placed = new ArrayList<>();
+      for (MatchResult m : NUMBER.matcher(chart).results().toList()) {
+        double x = Double.parseDouble(m.group(1));
+        double y = Double.parseDouble(m.group(2));
+        double half = m.group(3).length() * 2.2;
+        for (double[] other : placed) {
+          assertThat(other[1] == y && Math.abs(x - other[0]) < half + other[2]).isFalse();
+        }
+        for (MatchResult p : PASS.matcher(chart).results().toList()) {
+          boolean sameLine =
+              Double.parseDouble(p.group(2)) < y && y < Double.parseDouble(p.group(3)) + 1;
+          double gone = Math.abs(x - Double.parseDouble(p.group(1)));
+          assertThat(sameLine && gone < half).as(m.group(3)).isFalse();
+        }
+        placed.add(new double[] {x, y, half});
+        seen++;
+      }
+    }
+    assertThat(seen).isGreaterThan(10);
   }
 
   @Test

@@ -97,9 +97,12 @@ class SpoiltInputProperties {
     hold(s -> calls.spoil(s), seed);
   }
 
-  /** With streams, exit codes and everything else of a program that a shell starts. */
+  /**
+   * With streams, exit codes and everything else of a program that a shell starts. What a process
+   * adds is the same for every input, and each costs as much as twenty calls.
+   */
   @Tag("slow")
-  @Property(tries = 300, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 100, shrinking = ShrinkingMode.OFF)
   void spoiltFilesAndCallsAsProcesses(@ForAll long seed) {
     hold(s -> calls.spoilInProcess(s), seed);
   }

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.swathbook.cli.terminal.ExitCode;
 
 /** {@code season --stress} on the demo book's own program of two layers. */
 class StressCommandTest {

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.cli.ProgramProcess.Result;
+import org.swathbook.cli.terminal.ExitCode;
 
 /** What is given to people: it runs where it is unpacked, and says what is in it. */
 class ZipIT {

@@ -23,7 +23,7 @@ import org.swathbook.program.Program;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PreparedPass;
 import org.swathbook.season.Score;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
 
 /** Field ND-1 of the demo book through its ten weather years, with the demo's program. */

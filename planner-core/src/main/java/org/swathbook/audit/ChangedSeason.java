@@ -16,8 +16,8 @@ import org.swathbook.measure.Money;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Rated;
 import org.swathbook.rules.Say;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * A past season of a field that is being changed: what is changed so far, what it costs, and what

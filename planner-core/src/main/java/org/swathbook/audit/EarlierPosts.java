@@ -11,7 +11,7 @@ import org.swathbook.audit.JournalJudge.Made;
 import org.swathbook.catalog.Crop;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.rules.Say;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The first post pass by a crop stage; later ones keep their distance to it. */
 final class EarlierPosts {

@@ -35,8 +35,8 @@ import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.UseFacts;
 import org.swathbook.rules.mixture.AntagonismRule;
 import org.swathbook.rules.timing.StageWindowRule;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * Passes of a season judged by the rules of a plan: each use, each pair in a tank, and all passes

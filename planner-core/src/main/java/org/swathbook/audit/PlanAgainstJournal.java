@@ -27,9 +27,9 @@ import org.swathbook.program.FieldId;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Say;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 import org.swathbook.weather.StationWeather;
 
 /**

@@ -13,7 +13,7 @@ import org.swathbook.growth.SeasonTrace;
 import org.swathbook.measure.Numbers;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Say;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /** A soil residual in the first post pass, or where there is none in a pass of its own. */
 final class ResidualAdded {

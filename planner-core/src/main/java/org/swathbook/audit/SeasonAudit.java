@@ -22,10 +22,10 @@ import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Say;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.SitesMet;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** The driver weeds of one field in one season of the journal. */
 final class SeasonAudit {

@@ -13,7 +13,7 @@ import org.swathbook.book.Field;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.Site;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.SiteControl;
 
 /**
  * Which sites of action a weed met on a field in a season of the journal.

@@ -17,10 +17,10 @@ import org.swathbook.rules.Findings;
 import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Severity;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** A season as it was sprayed, against which changes are held. */
 final class SeasonTrial {

@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.swathbook.audit.FieldChange.Outcome;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.rules.Say;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
 
 /** One more product in each post pass in which a driver weed met fewer than two foliar sites. */
 final class SecondSiteAdded {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.swathbook.catalog.Site;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.SiteControl;
 
 /**
  * What a pass of the journal did to one weed, site by site.

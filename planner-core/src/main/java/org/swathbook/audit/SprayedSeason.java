@@ -14,9 +14,9 @@ import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * A past season of a field, ready to be walked in its own weather with other passes than were made.

@@ -16,7 +16,7 @@ import org.swathbook.control.ResistanceFactors;
 import org.swathbook.ledger.Positions;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.rules.Rated;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.SiteControl;
 
 /**
  * What the sites of a pass do to a weed by the response table alone: at the high rate, on plants of

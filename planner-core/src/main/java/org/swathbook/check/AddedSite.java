@@ -37,10 +37,10 @@ import org.swathbook.rules.Severity;
 import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.stewardship.DependsOnOneSiteRule;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * The cheapest product that, added to one pass at the highest rate of its label, frees a season

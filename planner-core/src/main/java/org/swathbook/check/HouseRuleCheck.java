@@ -9,12 +9,12 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.rules.HouseTests;
 import org.swathbook.rules.TankOffers;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.SeasonSums;
-import org.swathbook.season.WalkedPasses;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonSums;
+import org.swathbook.season.outcome.WalkedPasses;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** Which house rules a walked program breaks, for the driver weeds. */
 public final class HouseRuleCheck {

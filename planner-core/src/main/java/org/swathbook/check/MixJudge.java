@@ -21,7 +21,7 @@ import org.swathbook.rules.PassRule;
 import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.UseFacts;
-import org.swathbook.season.WalkedPasses;
+import org.swathbook.season.outcome.WalkedPasses;
 import org.swathbook.weather.SunTimes;
 
 /**

@@ -25,9 +25,9 @@ import org.swathbook.program.Scouted;
 import org.swathbook.program.SprayJob;
 import org.swathbook.season.DayInSeason;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.PassOutcome;
 import org.swathbook.season.Standing;
-import org.swathbook.season.WalkedPasses;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.WalkedPasses;
 
 /**
  * The field on the day of a job: what the journal has sprayed this season, then the job itself, on

@@ -18,9 +18,9 @@ import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * How the passes of a program stand on a day. Each pass that is planned by then or soon after is

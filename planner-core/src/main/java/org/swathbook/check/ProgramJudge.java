@@ -18,8 +18,8 @@ import org.swathbook.rules.ProgramRule;
 import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.UseFacts;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * All rules on a program and the season that it makes. Passes that are made count in all of it, in

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Finding;
-import org.swathbook.season.PassWeed;
+import org.swathbook.season.outcome.PassWeed;
 
 /**
  * A pass of a program, and how it stands on a day.

@@ -23,8 +23,8 @@ import org.swathbook.program.Observation;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * The field as it was seen: the survivors that were counted stand from that day on, and what the

@@ -22,7 +22,7 @@ import org.swathbook.program.SeenWeed;
 import org.swathbook.program.SprayJob;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * Looks for a product that may go on the survivors, among the planner's own legal doses, and for

@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
 import org.swathbook.plan.draft.Walked;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** What a program gives up, and saves, against the first one, in words. */
 final class GivesUp {

@@ -1,7 +1,7 @@
 package org.swathbook.plan;
 
 import org.swathbook.check.Judgement;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * A program that the planner shows.

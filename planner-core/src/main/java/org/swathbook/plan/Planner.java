@@ -39,8 +39,8 @@ import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Verdict;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * Plans a field: every legal dose on every date of the grid, a heuristic search over programs, and

@@ -18,7 +18,7 @@ import org.swathbook.program.Mix;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.UseFacts;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * Why a plan does not use an active.

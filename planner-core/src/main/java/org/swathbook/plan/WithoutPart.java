@@ -14,9 +14,9 @@ import org.swathbook.program.Dose;
 import org.swathbook.program.Pass;
 import org.swathbook.rules.TankOffers;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * What goes wrong in a program without one of its passes, or one product of a pass: why it is

@@ -5,10 +5,10 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Quantity;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WalkedPasses;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WalkedPasses;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * The house rules as tests of a walked season, so that a finding and a broken house rule never
@@ -39,10 +39,19 @@ public final class HouseTests {
     }
     for (int earlier = 0; earlier < pass; earlier++) {
       if (isLayer(season, earlier, weed)) {
-        return house.minSoilSitesOverlap();
+        return soilSitesOfLayer(house, false);
       }
     }
-    return house.minSoilSitesFirst();
+    return soilSitesOfLayer(house, true);
+  }
+
+  /**
+   * Soil sites that a layer against a driver weed is to have.
+   *
+   * @param first whether no pass before has laid one against it
+   */
+  public static int soilSitesOfLayer(HouseRules house, boolean first) {
+    return first ? house.minSoilSitesFirst() : house.minSoilSitesOverlap();
   }
 
   /** Whether a pass lays a layer against a weed in at least half of the years. */

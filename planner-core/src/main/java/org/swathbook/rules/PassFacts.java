@@ -13,9 +13,9 @@ import org.swathbook.catalog.Response;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.SprayJob;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.WalkedPasses;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.WalkedPasses;
 
 /**
  * A pass with the weeds that it meets.

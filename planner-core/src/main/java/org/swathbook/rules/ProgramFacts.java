@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.growth.TraceSet;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** A program with the season that it makes. */
 public record ProgramFacts(Book book, TraceSet traces, SeasonOutcome season, LocalDate today) {

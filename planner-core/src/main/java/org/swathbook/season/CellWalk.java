@@ -9,6 +9,7 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Site;
 import org.swathbook.control.FoliarTable;
 import org.swathbook.control.Setback;
+import org.swathbook.season.loss.CountCosts;
 
 /**
  * Walks the cells of one weed in one year through all passes. Holds its scratch arrays, so one walk

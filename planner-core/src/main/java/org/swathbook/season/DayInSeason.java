@@ -10,6 +10,8 @@ import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Mix;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.WalkedPasses;
 
 /**
  * A day of a field's season after passes that were made before it, and what one more pass on that

@@ -3,6 +3,7 @@ package org.swathbook.season;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
+import org.swathbook.season.loss.Removal;
 
 /**
  * The weeds of one year on one day as nothing but weather left them: how many cohorts, how tall.

@@ -2,6 +2,7 @@ package org.swathbook.season;
 
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.season.loss.Removal;
 
 /** Day views by year and day, made when first asked for; two threads may make the same one. */
 final class DayViews {

@@ -24,6 +24,9 @@ import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.Timings;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Mix;
+import org.swathbook.season.loss.Removal;
+import org.swathbook.season.loss.Seedbank;
+import org.swathbook.season.loss.YieldLoss;
 
 /**
  * The one engine: what passes do to a field through all its weather years. Whoever shows, checks or

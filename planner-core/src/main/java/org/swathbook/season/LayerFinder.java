@@ -11,6 +11,9 @@ import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
+import org.swathbook.season.outcome.GapSpan;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** Layers and gaps of a program, year by year and weed by weed. Belongs to one thread. */
 final class LayerFinder {

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.season.outcome.LayerSpan;
 
 /**
  * The layers that one pass lays by itself, each weed found when first asked for: no other pass

@@ -2,6 +2,9 @@ package org.swathbook.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.SiteControl;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * What a pass lays into the soil against one weed: its layer in each year, which no other pass

@@ -12,6 +12,11 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
+import org.swathbook.season.outcome.LateCost;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassSize;
+import org.swathbook.season.outcome.PassWeed;
 
 /** Describes each pass of a walked program. */
 final class PassOutcomes {

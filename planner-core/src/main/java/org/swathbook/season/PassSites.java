@@ -1,6 +1,7 @@
 package org.swathbook.season;
 
 import java.util.List;
+import org.swathbook.season.outcome.SiteControl;
 
 /** How a weed stands at the passes of a walk, and what their sites do to it. */
 final class PassSites {

@@ -12,6 +12,8 @@ import org.swathbook.control.SoilEffect;
 import org.swathbook.control.TankActive;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.program.Mix;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.SiteControl;
 
 /**
  * A mix on a planned date, with its day and its effects in every weather year. Made by {@link

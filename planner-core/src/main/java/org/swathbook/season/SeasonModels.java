@@ -3,6 +3,10 @@ package org.swathbook.season;
 import java.util.List;
 import java.util.stream.Stream;
 import org.swathbook.model.ModelCard;
+import org.swathbook.season.loss.LateRemoval;
+import org.swathbook.season.loss.Removal;
+import org.swathbook.season.loss.Seedbank;
+import org.swathbook.season.loss.YieldLoss;
 
 /** The cards of this package's models, in the order of the reference. */
 public final class SeasonModels {

@@ -17,6 +17,14 @@ import org.swathbook.measure.Money;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
+import org.swathbook.season.outcome.GapSpan;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonSums;
+import org.swathbook.season.outcome.WalkedPasses;
+import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 
 /** Walks a program through every weather year and tells all that comes of it. */
 public final class SeasonWalk {

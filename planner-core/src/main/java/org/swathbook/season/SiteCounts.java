@@ -17,6 +17,7 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Quantity;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
+import org.swathbook.season.outcome.SiteControl;
 
 /** What each site of a pass does to a weed by itself, through leaves and through the soil apart. */
 final class SiteCounts {

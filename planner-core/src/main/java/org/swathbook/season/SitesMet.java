@@ -7,6 +7,11 @@ import java.util.Optional;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SiteControl;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * Which sites of action the passes of a season bring to one weed, and how many of them its

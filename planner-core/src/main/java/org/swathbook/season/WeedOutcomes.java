@@ -8,6 +8,9 @@ import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Site;
 import org.swathbook.control.TankActive;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.season.loss.Seedbank;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** Sums up what a walked program does to each weed. */
 final class WeedOutcomes {

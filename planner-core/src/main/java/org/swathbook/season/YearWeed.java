@@ -6,6 +6,8 @@ import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
+import org.swathbook.season.loss.CountCosts;
+import org.swathbook.season.loss.Removal;
 
 /** What is fixed of one weed in one year before any pass. */
 final class YearWeed {

@@ -1,6 +1,6 @@
 /**
- * One program walked through every weather year: survivors, size at each pass, layers and gaps,
- * loss, dependence on a site.
+ * One program walked through every weather year by a kernel that carries what is alive, and bounds
+ * of what passes may still bring. Models of cost are in {@code loss}, results in {@code outcome}.
  */
 @NullMarked
 package org.swathbook.season;

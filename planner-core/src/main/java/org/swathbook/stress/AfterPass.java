@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.WeatherEdit;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.weather.WeatherDay;
 
 /**

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Numbers;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /**
  * A downpour right after the first pass with a soil residual: so much rain, evenly over so many

@@ -9,7 +9,7 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.program.Anchor;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /**
  * Planting comes so many days late: passes that hang on planting, a stage or a height go with it,

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /** The sprayer comes so many days late to the first pass over the crop; other passes stay. */
 record LateSprayer(int days) implements StressCase {

@@ -8,7 +8,7 @@ import org.swathbook.catalog.ProductId;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /**
  * Each product of the program in turn cannot be had: it is left out of every pass that is still to

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /**
  * No rain for so many days after the first pass with a soil residual. Weather files give rain and

@@ -11,8 +11,8 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.rules.PassPositions;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * A program as it stands, walked and judged.

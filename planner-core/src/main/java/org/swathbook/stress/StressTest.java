@@ -12,9 +12,9 @@ import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.plan.change.SingleChange;
 import org.swathbook.plan.change.SingleChanges;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** Puts every case to a program and looks for what then helps. */
 public final class StressTest {

@@ -3,7 +3,7 @@ package org.swathbook.stress;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.check.Judgement;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * A changed situation, walked and judged.

@@ -16,7 +16,7 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.SiteControl;
 
 /** Acres on a single effective site, added up by hand (the examples are ours). */
 class LeaningAcresTest {

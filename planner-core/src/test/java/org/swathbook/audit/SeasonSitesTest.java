@@ -16,7 +16,7 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.SiteControl;
 
 /** Counts and effective numbers of passes that are written down here. */
 class SeasonSitesTest {

@@ -25,7 +25,7 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.SiteControl;
 
 /** What holds of every audit: of passes drawn at random, and of journals drawn from the demo's. */
 class SiteAuditProperties {

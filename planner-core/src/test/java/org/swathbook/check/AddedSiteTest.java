@@ -19,8 +19,8 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The remedy for a season that leans on one site, on the demo book's own fields (invented). */
 class AddedSiteTest {

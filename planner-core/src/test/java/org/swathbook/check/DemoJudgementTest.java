@@ -13,8 +13,8 @@ import org.swathbook.rules.Findings;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.Verdict;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** What the judges say of the demo book's own program and of its fields' past. */
 class DemoJudgementTest {

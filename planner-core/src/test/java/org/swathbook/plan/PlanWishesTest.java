@@ -29,9 +29,13 @@ class PlanWishesTest {
   @TempDir static Path folder;
   private static Book book;
 
+  /** The plan of which nothing is asked, made once. */
+  private static FieldPlan unasked;
+
   @BeforeAll
   static void load() {
     book = new DemoCopy(folder.resolve("book")).load();
+    unasked = plan(PlanWishes.NONE);
   }
 
   private static FieldPlan plan(PlanWishes wishes) {
@@ -154,14 +158,14 @@ class PlanWishesTest {
                 .map(p -> p.outcome().program().toString())
                 .toList();
 
-    assertThat(plan(PlanWishes.NONE).programs().stream().map(p -> p.outcome().program().toString()))
+    assertThat(unasked.programs().stream().map(p -> p.outcome().program().toString()))
         .containsExactlyElementsOf(plain);
   }
 
   /** Atrazine kills soybean, and the rule that says so is the answer. */
   @Test
   void whyNotNamesTheRuleOrTheBetterProgram() {
-    FieldPlan plan = plan(PlanWishes.NONE);
+    FieldPlan plan = unasked;
     WhyNot atrazine =
         WhyNot.of(
             book,

@@ -31,6 +31,11 @@ import org.swathbook.measure.Money;
 import org.swathbook.plan.choice.DateGrid;
 import org.swathbook.plan.choice.OptionMaker;
 import org.swathbook.plan.choice.PlanWishes;
+import org.swathbook.plan.choice.Strengths;
+import org.swathbook.plan.climb.Mending;
+import org.swathbook.plan.climb.Moves;
+import org.swathbook.plan.climb.Search;
+import org.swathbook.plan.climb.Starts;
 import org.swathbook.plan.draft.FieldEvaluator;
 import org.swathbook.plan.draft.Legality;
 import org.swathbook.plan.draft.PlanSpace;
@@ -118,7 +123,7 @@ public final class SmallBook {
    *
    * @param made passes that stand before all programs
    */
-  FieldEvaluator evaluator(List<Stop> stops, List<Stop> made) {
+  public FieldEvaluator evaluator(List<Stop> stops, List<Stop> made) {
     TreeSet<IngredientId> include = new TreeSet<>();
     if (random.nextInt(4) == 0) {
       Stop stop = stops.get(random.nextInt(stops.size()));
@@ -135,6 +140,22 @@ public final class SmallBook {
             .map(s -> new Pass(new Anchor.Made(space.grid().date(s.date())), space.mix(s)))
             .toList();
     return new FieldEvaluator(book, traces, space, legality, wishes, facts);
+  }
+
+  /** The planner's starts. */
+  public Starts starts(FieldEvaluator evaluator) {
+    return new Starts(space, strengths(), book.house(), evaluator);
+  }
+
+  /** A search that has met no program yet. */
+  public Search search(FieldEvaluator evaluator) {
+    Moves moves = new Moves(space, evaluator);
+    Mending mending = new Mending(space, strengths(), book.house(), evaluator.offers(), moves);
+    return new Search(moves, mending, starts(evaluator), evaluator);
+  }
+
+  private Strengths strengths() {
+    return new Strengths(book, traces, space.options());
   }
 
   /**

@@ -12,9 +12,9 @@ import org.swathbook.book.DriverKind;
 import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.WeedId;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.WalkedPasses;
-import org.swathbook.season.WeedOutcome.LayerOverlap;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.WalkedPasses;
+import org.swathbook.season.outcome.WeedOutcome.LayerOverlap;
 import org.swathbook.testing.Fixtures;
 
 /**

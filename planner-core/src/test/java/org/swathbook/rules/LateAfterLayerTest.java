@@ -5,7 +5,6 @@ import static org.swathbook.rules.SeasonCases.soybean;
 import static org.swathbook.rules.SeasonCases.weed;
 
 import java.time.LocalDate;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,10 +15,10 @@ import org.swathbook.book.DriverKind;
  * al. 2003, residuals delay it); one that is over by then, or comes later, does not.
  */
 class LateAfterLayerTest {
-  private static int emergence;
+  private static final int EMERGENCE = book().traces().years().get(0).emergenceDay();
 
   /** Late by itself, and in time behind a layer. */
-  private static LocalDate between = LocalDate.EPOCH;
+  private static final LocalDate BETWEEN = firstLate(false);
 
   private static CaseBook book() {
     return soybean(weed("AMAPA", 80, DriverKind.YES, 0));
@@ -40,28 +39,22 @@ class LateAfterLayerTest {
 
   private static LocalDate firstLate(boolean layer) {
     LocalDate date = LocalDate.parse("2027-05-24");
-    while (!isLate(layer ? at(date).layer("AMAPA", emergence - 5, emergence + 5) : at(date))) {
+    while (!isLate(layer ? at(date).layer("AMAPA", EMERGENCE - 5, EMERGENCE + 5) : at(date))) {
       date = date.plusDays(1);
     }
     return date;
   }
 
-  @BeforeAll
-  static void findTheDay() {
-    emergence = book().traces().years().get(0).emergenceDay();
-    between = firstLate(false);
-  }
-
   /** Two leaf stages later in the catalog of these cases, so about a week. */
   @Test
   void aLayerGivesAFewDaysMore() {
-    assertThat(firstLate(true)).isBetween(between.plusDays(4), between.plusDays(14));
+    assertThat(firstLate(true)).isBetween(BETWEEN.plusDays(4), BETWEEN.plusDays(14));
   }
 
   @ParameterizedTest
   @CsvSource({"-20, 0, false", "0, 20, false", "-20, -1, true", "1, 20, true"})
   void itHasToHoldOnTheVeryDay(int from, int to, boolean late) {
-    assertThat(isLate(at(between).layer("AMAPA", emergence + from, emergence + to)))
+    assertThat(isLate(at(BETWEEN).layer("AMAPA", EMERGENCE + from, EMERGENCE + to)))
         .isEqualTo(late);
   }
 }

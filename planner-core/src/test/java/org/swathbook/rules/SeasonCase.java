@@ -21,15 +21,15 @@ import org.swathbook.program.Anchor;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
-import org.swathbook.season.GapSpan;
-import org.swathbook.season.LateCost;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.SiteControl;
-import org.swathbook.season.WeedOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.GapSpan;
+import org.swathbook.season.outcome.LateCost;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SiteControl;
+import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 
 /** What a walked season told, written down by hand: passes, and weeds with their outcome. */
 final class SeasonCase {

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.swathbook.book.DriverKind;
 import org.swathbook.rules.SeasonCase.Outcome;
-import org.swathbook.season.PassWeed;
+import org.swathbook.season.outcome.PassWeed;
 import org.swathbook.testing.MixCase;
 
 /**

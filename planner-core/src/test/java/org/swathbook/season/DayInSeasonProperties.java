@@ -13,6 +13,7 @@ import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.season.RandomPrograms.Plan;
+import org.swathbook.season.outcome.WalkedPasses;
 import org.swathbook.testing.Fixtures;
 
 /**

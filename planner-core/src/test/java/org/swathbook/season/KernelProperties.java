@@ -17,6 +17,7 @@ import org.swathbook.control.HeightClasses;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.season.RandomPrograms.Line;
 import org.swathbook.season.RandomPrograms.Plan;
+import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.testing.Fixtures;
 
 /** Laws that hold for any program, sensible or not, on any fixture field. */

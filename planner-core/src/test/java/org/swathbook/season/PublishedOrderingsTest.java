@@ -13,6 +13,7 @@ import org.swathbook.control.Setback;
 import org.swathbook.growth.HeightModel;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.program.Pass;
+import org.swathbook.season.outcome.WeedOutcome;
 import org.swathbook.testing.FieldBuilder;
 import org.swathbook.testing.Fixtures;
 

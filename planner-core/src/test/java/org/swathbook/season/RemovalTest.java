@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.swathbook.growth.SeasonTrace;
+import org.swathbook.season.loss.Removal;
 import org.swathbook.testing.Fixtures;
 
 class RemovalTest {

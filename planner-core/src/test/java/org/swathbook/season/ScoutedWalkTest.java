@@ -18,6 +18,8 @@ import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.season.outcome.PassSize;
+import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.testing.Fixtures;
 
 /** Walks through a scouted field, worked by hand from the cohorts of the model. */

@@ -17,6 +17,14 @@ import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Price;
+import org.swathbook.season.outcome.GapSpan;
+import org.swathbook.season.outcome.LateCost;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SiteControl;
+import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 import org.swathbook.testing.Fixtures;
 
 class SeasonWalkTest {

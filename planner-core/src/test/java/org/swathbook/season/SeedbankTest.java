@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.swathbook.catalog.SeedBiology;
 import org.swathbook.catalog.Source;
+import org.swathbook.season.loss.Seedbank;
 import org.swathbook.testing.Fixtures;
 
 class SeedbankTest {

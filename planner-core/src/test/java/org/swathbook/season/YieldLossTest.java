@@ -14,6 +14,7 @@ import org.swathbook.catalog.Competition;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Weed;
+import org.swathbook.season.loss.YieldLoss;
 import org.swathbook.testing.Fixtures;
 
 class YieldLossTest {

@@ -16,11 +16,11 @@ import org.swathbook.measure.Money;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Program;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.PassWeed;
 import org.swathbook.season.Score;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** Each case on a small season by hand. What to expect is common practice, no source. */
 class StressCasesTest {

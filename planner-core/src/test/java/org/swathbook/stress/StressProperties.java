@@ -12,9 +12,9 @@ import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.StandingSize;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 import org.swathbook.testing.Fixtures;
 
 /**

@@ -56,10 +56,19 @@ class WaterTreatmentTest {
     assertThat(water.hard()).isTrue();
     assertThat(water.lbPer100Gal()).isCloseTo(0.009 * 240, within(1e-9));
     assertThat(water.facts().held()).hasValue(5);
+    assertThat(water.facts().conditioner()).isFalse();
     // 8.5 lb in 100 gal: Hager 2016, University of Illinois, of glufosinate; glyphosate from
     // memory.
     assertThat(water.askedLbPer100Gal()).isEqualTo(8.5);
     assertThat(water.facts().refusedBy()).isEmpty();
+  }
+
+  /** 3000 ppm of CaCO3 are 1200 of calcium: 10.8 lb by the formula above, and 8.5 by the label. */
+  @Test
+  void veryHardWaterTakesMoreThanTheLabelAsks() {
+    WaterTreatment.Tested water = (WaterTreatment.Tested) of(glyphosate().hardness(3000));
+
+    assertThat(water.askedLbPer100Gal()).isCloseTo(10.8, within(0.01));
   }
 
   @Test

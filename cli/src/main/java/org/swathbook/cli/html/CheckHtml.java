@@ -20,7 +20,7 @@ import org.swathbook.cli.text.LedgerWords;
 import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Severity;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The page of {@code check}: the verdict first, then what it is about. */
 public final class CheckHtml {

@@ -11,10 +11,10 @@ import org.swathbook.cli.text.FindingText;
 import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.rules.Finding;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** The page of {@code plan --compare}: programs side by side, and what each gives up. */
 public final class CompareHtml {

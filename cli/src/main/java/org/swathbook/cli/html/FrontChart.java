@@ -9,7 +9,7 @@ import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
 import org.swathbook.plan.FrontProgram;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * What more money buys: net return against cost, each program a disc, steps worth a line numbered.

@@ -19,7 +19,7 @@ import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.measure.Numbers;
 import org.swathbook.program.FieldId;
 import org.swathbook.program.Program;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /** What the grower takes home: a page of the farm with the order, then a page a field. */
 public final class HandoutHtml {

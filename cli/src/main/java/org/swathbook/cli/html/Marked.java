@@ -1,5 +1,6 @@
 package org.swathbook.cli.html;
 
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +26,15 @@ public record Marked(String words, @Nullable String json) {
   static Marked of(String words, String... pointers) {
     String all = String.join(" ", pointers).strip().replaceAll(" +", " ");
     return new Marked(words, all.isEmpty() ? null : all);
+  }
+
+  /**
+   * @param at beginning of the pointers; null where the document has none of the figures
+   */
+  static Marked under(@Nullable String at, String words, String... keys) {
+    return at == null
+        ? plain(words)
+        : of(words, Arrays.stream(keys).map(k -> at + k).toArray(String[]::new));
   }
 
   static List<Marked> plain(List<String> cells) {

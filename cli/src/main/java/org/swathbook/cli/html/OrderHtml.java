@@ -15,7 +15,7 @@ import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
 import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.program.Dose;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 import org.swathbook.supply.OrderLine;
 
 /** The page of {@code order}: what each grower needs, all together, and what may stand for it. */

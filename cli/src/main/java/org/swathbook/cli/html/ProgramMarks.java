@@ -10,11 +10,11 @@ import org.swathbook.cli.text.PassWords;
 import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Dose;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.SiteControl;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SiteControl;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** Where the words of a program have their figures in the JSON document of the same command. */
 final class ProgramMarks {

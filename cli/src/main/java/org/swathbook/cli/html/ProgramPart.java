@@ -1,7 +1,6 @@
 package org.swathbook.cli.html;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,9 +14,9 @@ import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.report.YearPass;
 import org.swathbook.cli.text.FindingText;
 import org.swathbook.cli.text.ProgramWords;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 
 /**
  * One program in full, as the templates show it. All words are plain text; the templates escape
@@ -119,15 +118,15 @@ public record ProgramPart(
     for (YearOutcome y : outcome.years()) {
       String year = at == null ? null : at + "/" + out.size() + "/";
       List<Marked> row = new ArrayList<>();
-      row.add(marked(Integer.toString(y.year()), year, "year"));
+      row.add(Marked.under(year, Integer.toString(y.year()), "year"));
       for (YearPass p : YearPass.of(outcome, y, field, book.catalog().crop(field.crop()))) {
         String pass = "passes/" + (row.size() - 1);
         row.add(
             p.missed()
                 ? Marked.plain("MISSED")
-                : marked(
-                    ProgramWords.day(p.date().orElseThrow()) + ", " + p.cropStage().orElseThrow(),
+                : Marked.under(
                     year,
+                    ProgramWords.day(p.date().orElseThrow()) + ", " + p.cropStage().orElseThrow(),
                     pass + "/cropStage",
                     pass + "/date"));
       }
@@ -137,17 +136,11 @@ public record ProgramPart(
         row.add(
             pct == null
                 ? Marked.plain("unknown")
-                : marked(ProgramWords.percent(pct), year, "controlPct/" + weed.value()));
+                : Marked.under(year, ProgramWords.percent(pct), "controlPct/" + weed.value()));
       }
-      row.add(marked(ProgramWords.money(loss.in(y)), year, "lossPerAcre"));
+      row.add(Marked.under(year, ProgramWords.money(loss.in(y)), "lossPerAcre"));
       out.add(row);
     }
     return out;
-  }
-
-  private static Marked marked(String words, @Nullable String at, String... keys) {
-    return at == null
-        ? Marked.plain(words)
-        : Marked.of(words, Arrays.stream(keys).map(k -> at + k).toArray(String[]::new));
   }
 }

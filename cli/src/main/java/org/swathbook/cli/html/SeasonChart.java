@@ -1,9 +1,7 @@
 package org.swathbook.cli.html;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -11,15 +9,11 @@ import org.swathbook.book.Book;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.cli.report.LayerSummary;
 import org.swathbook.cli.report.SeasonCalendar;
-import org.swathbook.cli.report.SeasonDays;
 import org.swathbook.cli.text.ProgramWords;
-import org.swathbook.season.GapSpan;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * The season of a program on a calendar. Below months, crop stages and passes each driver weed has
@@ -31,25 +25,23 @@ final class SeasonChart {
   private static final double LETTER = 5.8;
 
   private static final double LEFT = 38;
-  private static final double RIGHT = 44;
 
-  /** By how much the layer of each later pass begins lower in the line of a year. */
-  private static final double STEP = 2.2;
-
-  /** Layers are told apart by fill and pattern; a fifth pass begins again. */
-  private static final int FILLS = 4;
+  /** Pixels right of the days. */
+  static final double RIGHT = 44;
 
   private final Book book;
   private final SeasonOutcome outcome;
   private final SeasonCalendar calendar;
   private final Places places;
   private final double width;
+  private final DaysAcross days;
 
   /** Height of the line of a year, and of the tallest column of emergence. */
   private final double yearRow;
 
   private final double hump;
   private final Drawing.Pen pen = new Drawing.Pen();
+  private final YearLine yearLine;
   private double y;
 
   /**
@@ -73,19 +65,15 @@ final class SeasonChart {
     this.calendar = calendar;
     this.places = places;
     this.width = width;
+    this.days = new DaysAcross(calendar.from(), calendar.to(), LEFT, width - RIGHT);
     this.yearRow = width < 500 ? 11 : 12;
     this.hump = width < 500 ? 50 : 70;
+    this.yearLine = new YearLine(pen, outcome, book.season(), days, yearRow);
   }
 
   static Drawing of(
       Book book, SeasonOutcome outcome, SeasonCalendar calendar, Places places, double width) {
     return new SeasonChart(book, outcome, calendar, places, width).drawn();
-  }
-
-  private static Marked marked(String words, @Nullable String at, String... keys) {
-    return at == null
-        ? Marked.plain(words)
-        : Marked.of(words, Arrays.stream(keys).map(k -> at + k).toArray(String[]::new));
   }
 
   private Drawing drawn() {
@@ -114,13 +102,11 @@ final class SeasonChart {
   }
 
   private double x(LocalDate date) {
-    double days = ChronoUnit.DAYS.between(calendar.from(), date);
-    double all = ChronoUnit.DAYS.between(calendar.from(), calendar.to());
-    return LEFT + (width - LEFT - RIGHT) * Math.min(1, Math.max(0, days / all));
+    return days.x(date);
   }
 
   private boolean shows(LocalDate date) {
-    return !date.isBefore(calendar.from()) && !date.isAfter(calendar.to());
+    return days.shows(date);
   }
 
   private void months() {
@@ -207,7 +193,7 @@ final class SeasonChart {
     y += 3;
     for (int i = 0; i < outcome.years().size(); i++) {
       String at = places.years() == null ? null : places.years() + "/" + i + "/";
-      year(outcome.years().get(i), id, at);
+      yearLine.draw(outcome.years().get(i), id, at, y);
       y += yearRow;
     }
     y += 10;
@@ -234,7 +220,8 @@ final class SeasonChart {
           wide,
           mean,
           "hump",
-          marked(
+          Marked.under(
+              weeks,
               "week from "
                   + ProgramWords.day(w.from())
                   + ": "
@@ -244,7 +231,6 @@ final class SeasonChart {
                   + " to "
                   + ProgramWords.percent(w.highPct())
                   + " %)",
-              weeks,
               i + "/from",
               i + "/meanPct",
               i + "/lowPct",
@@ -296,7 +282,7 @@ final class SeasonChart {
       LayerSummary l = found.get();
       double from = x(l.from());
       double to = x(l.to());
-      pen.box(from, y + 2, to - from, 8, fill(p.index()));
+      pen.box(from, y + 2, to - from, 8, YearLine.fill(p.index()));
       String text =
           "layer of pass "
               + (p.index() + 1)
@@ -317,112 +303,6 @@ final class SeasonChart {
       }
       y += 12;
     }
-  }
-
-  private static String fill(int pass) {
-    return "layer" + pass % FILLS;
-  }
-
-  private void year(YearOutcome year, WeedId id, @Nullable String at) {
-    pen.label(
-        LEFT - 4,
-        y + yearRow - 2.5,
-        "end",
-        "year",
-        marked(Integer.toString(year.year()), at, "year"));
-    pen.line(LEFT, y + yearRow, width - RIGHT, y + yearRow, "faint");
-    int row = 0;
-    for (LayerSpan l : year.layers()) {
-      if (l.weed().equals(id)) {
-        // A later layer lies lower, so that one under it is seen.
-        double lower = STEP * (l.pass() % FILLS);
-        String layer = "layers/" + row + "/";
-        Marked tip =
-            tip(
-                year,
-                l.fromDay(),
-                l.toDay(),
-                "layer of pass " + (l.pass() + 1),
-                at,
-                layer + "from",
-                layer + "to",
-                layer + "pass");
-        span(year, l.fromDay(), l.toDay(), lower, fill(l.pass()), tip);
-      }
-      // The document has a row for each active of a layer.
-      row += l.ingredients().size();
-    }
-    List<Runnable> shares = new ArrayList<>();
-    for (int i = 0; i < year.gaps().size(); i++) {
-      GapSpan g = year.gaps().get(i);
-      if (g.weed().equals(id)) {
-        String share = ProgramWords.percent(100 * g.emergenceShare());
-        String gap = "gaps/" + i + "/";
-        Marked tip =
-            tip(
-                year,
-                g.fromDay(),
-                g.toDay(),
-                "gap: " + share + " % of the emergence",
-                at,
-                gap + "from",
-                gap + "to",
-                gap + "emergencePct");
-        double middle = span(year, g.fromDay(), g.toDay(), 0, "gap", tip);
-        if (middle > 0) {
-          Marked label = marked(share, at, gap + "emergencePct");
-          shares.add(() -> pen.label(middle, y + yearRow - 3, "middle", "share", label));
-        }
-      }
-    }
-    Double exposed = year.exposedShare().get(id);
-    pen.label(
-        width,
-        y + yearRow - 2.5,
-        "end",
-        "year",
-        exposed == null
-            ? Marked.plain("unknown")
-            : marked(ProgramWords.percent(100 * exposed), at, "exposedPct/" + id.value()));
-    for (PassOutcome p : outcome.passes()) {
-      int day = year.passDays().get(p.index());
-      if (day < 0) {
-        pen.label(x(p.planned()), y + 9, "middle", "cross", "\u00d7");
-      } else {
-        double went = x(SeasonDays.inSeason(book.season(), year.year(), day));
-        pen.line(went, y + 1, went, y + yearRow - 1, "went");
-      }
-    }
-    shares.forEach(Runnable::run);
-  }
-
-  private Marked tip(
-      YearOutcome year, int fromDay, int toDay, String what, @Nullable String at, String... keys) {
-    List<String> all = new ArrayList<>(List.of("year"));
-    all.addAll(Arrays.asList(keys));
-    return marked(
-        year.year()
-            + ", "
-            + ProgramWords.day(SeasonDays.inSeason(book.season(), year.year(), fromDay))
-            + " - "
-            + ProgramWords.day(SeasonDays.inSeason(book.season(), year.year(), toDay))
-            + ": "
-            + what,
-        at,
-        all.toArray(String[]::new));
-  }
-
-  /**
-   * @return the middle of a span wide enough for a number, else 0
-   */
-  private double span(
-      YearOutcome year, int fromDay, int toDay, double lower, String css, Marked tip) {
-    LocalDate from = SeasonDays.inSeason(book.season(), year.year(), fromDay);
-    LocalDate to = SeasonDays.inSeason(book.season(), year.year(), toDay);
-    double start = x(from);
-    double end = x(to.plusDays(1));
-    pen.box(start, y + 1.5 + lower, end - start, yearRow - 3 - lower, css, tip);
-    return end - start > 22 ? (start + end) / 2 : 0;
   }
 
   private Marked open(String words, @Nullable String at, String stretch) {

@@ -7,7 +7,7 @@ import org.swathbook.check.Judgement;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.text.ProgramWords;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The page of {@code season}. */
 public final class SeasonHtml {

@@ -13,8 +13,8 @@ import org.swathbook.cli.report.ProgramLedger;
 import org.swathbook.cli.report.RainFree;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.report.SharedSite;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The result of {@code check}. */
 public final class CheckJson {

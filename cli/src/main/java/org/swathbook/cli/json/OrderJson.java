@@ -11,7 +11,7 @@ import org.swathbook.cli.report.ReportHead;
 import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.plan.change.Substitutes;
 import org.swathbook.program.Dose;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 import org.swathbook.supply.OrderLine;
 
 /** The result of {@code order}. */

@@ -12,10 +12,10 @@ import org.swathbook.cli.report.PlannedDay;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SiteControl;
 import org.swathbook.tank.UnmetNeed;
 
 /** One pass of a walked program. */

@@ -9,9 +9,9 @@ import org.swathbook.book.Field;
 import org.swathbook.check.Judgement;
 import org.swathbook.cli.report.CostSplit;
 import org.swathbook.cli.report.LossByYear;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 
 /** A walked and judged program: the same keys in a plan and as the summary of a season. */
 final class ProgramJson {

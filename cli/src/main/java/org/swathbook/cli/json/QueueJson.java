@@ -7,7 +7,7 @@ import org.swathbook.check.QueuedPass;
 import org.swathbook.cli.report.OrderReport;
 import org.swathbook.cli.report.QueueReport;
 import org.swathbook.cli.report.ReportHead;
-import org.swathbook.season.PassWeed;
+import org.swathbook.season.outcome.PassWeed;
 
 /** The result of {@code plan --queue}. */
 public final class QueueJson {

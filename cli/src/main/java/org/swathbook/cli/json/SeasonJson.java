@@ -13,11 +13,11 @@ import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.report.SeasonDays;
 import org.swathbook.cli.report.YearPass;
-import org.swathbook.season.GapSpan;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.GapSpan;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 import org.swathbook.stress.StressResult;
 
 /** The result of {@code season}. Dates of a year are dates of that weather year. */

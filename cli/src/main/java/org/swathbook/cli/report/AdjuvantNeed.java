@@ -11,7 +11,7 @@ import org.swathbook.measure.Dimension;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Unit;
 import org.swathbook.program.Adjuvant;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.tank.LoadAmounts;
 import org.swathbook.tank.LoadSize;
 

@@ -8,8 +8,8 @@ import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.measure.Money;
 import org.swathbook.program.Dose;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * What an acre costs when every pass is made. The outcome's own cost is the mean over the years, in

@@ -12,7 +12,7 @@ import org.swathbook.measure.Dimension;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Unit;
 import org.swathbook.program.Dose;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /**
  * What the first programs of a grower's fields take of one product, all passes still to come.

@@ -4,7 +4,7 @@ import org.swathbook.catalog.Catalog;
 import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.measure.Numbers;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** A broken house rule in words. */
 public final class HouseRuleWords {

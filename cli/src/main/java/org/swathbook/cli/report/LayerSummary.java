@@ -6,9 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.catalog.WeedId;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 
 /**
  * The layer that one pass lays on one weed, over the years.

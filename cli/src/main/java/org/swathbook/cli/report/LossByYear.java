@@ -6,8 +6,8 @@ import org.swathbook.book.CropEconomics;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Money;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 
 /** What weeds cost on one acre in a year, in money. */
 public record LossByYear(double grossPerAcre) {

@@ -8,7 +8,7 @@ import org.swathbook.book.Prices;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.measure.Money;
 import org.swathbook.program.Dose;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.supply.Need;
 import org.swathbook.supply.Order;
 import org.swathbook.supply.OrderLine;

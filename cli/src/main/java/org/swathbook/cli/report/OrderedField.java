@@ -5,7 +5,7 @@ import org.swathbook.book.Field;
 import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.program.Dose;
 import org.swathbook.rules.Verdict;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * A field for which something is bought.

@@ -2,7 +2,7 @@ package org.swathbook.cli.report;
 
 import java.time.temporal.ChronoUnit;
 import org.swathbook.book.Field;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /** Where the planned date of a pass lies; its spray days in the years lie at or after it. */
 public final class PlannedDay {

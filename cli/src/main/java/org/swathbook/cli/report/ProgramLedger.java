@@ -9,8 +9,8 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.ledger.PlannedApplication;
 import org.swathbook.ledger.Positions;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** What counts against caps, and which intervals are open, after a whole program. */
 public final class ProgramLedger {

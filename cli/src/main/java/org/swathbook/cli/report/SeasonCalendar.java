@@ -11,9 +11,9 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceSet;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.WindowDays;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * What the years outdoors look like on a calendar of the book's season, for a chart: small enough

@@ -8,8 +8,8 @@ import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Product;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Dose;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** A site of action that a program uses more than once, and so each active used more than once. */
 public record SharedSite(int site, List<Use> uses) {

@@ -9,8 +9,8 @@ import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.plan.change.Substitutes;
 import org.swathbook.program.Dose;
 import org.swathbook.rules.Finding;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** What a substitute is and what speaks against it, in words. */
 public final class SubstituteWords {

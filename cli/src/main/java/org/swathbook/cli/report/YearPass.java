@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Crop;
 import org.swathbook.growth.PassTiming;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassSize;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassSize;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 
 /**
  * One pass in one weather year.

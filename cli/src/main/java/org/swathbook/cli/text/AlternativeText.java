@@ -4,8 +4,8 @@ import java.util.List;
 import org.swathbook.measure.Numbers;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.program.ActiveDose;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** A program in a few lines, beside another that is shown in full. */
 final class AlternativeText {

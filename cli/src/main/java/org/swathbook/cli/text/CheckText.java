@@ -20,8 +20,8 @@ import org.swathbook.measure.Unit;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.program.SprayJob;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The report of {@code check}: the verdict first, then what it is about. */
 public final class CheckText {

@@ -10,7 +10,7 @@ import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** A checked tank in words, whatever it is printed on. */
 public final class CheckWords {

@@ -12,10 +12,10 @@ import org.swathbook.measure.Numbers;
 import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** The report of {@code plan --compare}. */
 public final class CompareText {

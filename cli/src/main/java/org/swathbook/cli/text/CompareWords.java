@@ -5,7 +5,7 @@ import org.swathbook.book.Book;
 import org.swathbook.cli.report.ComparedField;
 import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.rules.Finding;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** A comparison in words, whatever it is printed on. */
 public final class CompareWords {

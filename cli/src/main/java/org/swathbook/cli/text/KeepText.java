@@ -10,7 +10,7 @@ import org.swathbook.plan.keep.Kept;
 import org.swathbook.plan.keep.KeptProgram;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The report of {@code plan --keep}. */
 public final class KeepText {

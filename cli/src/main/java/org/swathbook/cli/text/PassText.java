@@ -17,10 +17,10 @@ import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Say;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SiteControl;
 import org.swathbook.tank.UnmetNeed;
 
 /** One pass: when, what, at what rate, and what it meets. */

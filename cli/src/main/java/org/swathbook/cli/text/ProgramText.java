@@ -5,8 +5,8 @@ import java.util.List;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.check.Judgement;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** A program in full, and its figures on one line. */
 final class ProgramText {

@@ -15,7 +15,7 @@ import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
 import org.swathbook.plan.WithoutPart;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** What the texts say of a field and of a walked program, for other forms of the same report. */
 public final class ProgramWords {

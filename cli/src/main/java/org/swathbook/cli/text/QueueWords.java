@@ -15,7 +15,7 @@ import org.swathbook.check.QueuedPass.State;
 import org.swathbook.cli.report.QueueReport.Row;
 import org.swathbook.measure.Numbers;
 import org.swathbook.rules.Finding;
-import org.swathbook.season.PassWeed;
+import org.swathbook.season.outcome.PassWeed;
 
 /** A pass of the queue in words, whatever it is printed on. */
 public final class QueueWords {

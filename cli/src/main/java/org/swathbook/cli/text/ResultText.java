@@ -10,9 +10,9 @@ import org.swathbook.cli.report.CostSplit;
 import org.swathbook.cli.report.LossByYear;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 
 /** What a program comes to: control by weed and money. */
 final class ResultText {

@@ -6,7 +6,7 @@ import org.swathbook.book.Field;
 import org.swathbook.check.Judgement;
 import org.swathbook.cli.report.HouseRuleWords;
 import org.swathbook.cli.report.ReportHead;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.stress.StressResult;
 
 /** The report of {@code season}. */

@@ -6,8 +6,8 @@ import java.util.Map;
 import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.check.Judgement;
 import org.swathbook.rules.Verdict;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 import org.swathbook.stress.StressResult;
 import org.swathbook.stress.StressedWalk;
 

@@ -5,7 +5,7 @@ import java.util.List;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.WithoutPart;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** Why each pass and product of a program is there. */
 final class WithoutText {

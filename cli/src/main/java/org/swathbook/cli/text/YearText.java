@@ -11,10 +11,10 @@ import org.swathbook.cli.report.LossByYear;
 import org.swathbook.cli.report.SeasonDays;
 import org.swathbook.cli.report.YearPass;
 import org.swathbook.measure.Numbers;
-import org.swathbook.season.PassSize;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
-import org.swathbook.season.YearOutcome;
+import org.swathbook.season.outcome.PassSize;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearOutcome;
 
 /** A walked program year by year, as tables with a row a year. */
 final class YearText {

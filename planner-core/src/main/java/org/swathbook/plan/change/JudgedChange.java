@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.check.Judgement;
 import org.swathbook.measure.Money;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * A change to a program, walked and judged.

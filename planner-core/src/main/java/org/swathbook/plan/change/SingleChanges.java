@@ -16,7 +16,7 @@ import org.swathbook.plan.choice.OptionMaker;
 import org.swathbook.plan.choice.Strengths;
 import org.swathbook.program.Dose;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * Single changes that help a program which stands: found with the planner's own doses, dates and

@@ -14,8 +14,8 @@ import org.swathbook.plan.draft.Broken;
 import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** One change walked in full, held against the program as it stands. */
 final class WalkedChange {

@@ -10,10 +10,10 @@ import org.swathbook.plan.draft.PlanSpace;
 import org.swathbook.plan.draft.Walked;
 import org.swathbook.rules.HouseTests;
 import org.swathbook.rules.TankOffers;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SiteControl;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SiteControl;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * Neighbours that may mend what the house rules object to: another effective site in the pass that

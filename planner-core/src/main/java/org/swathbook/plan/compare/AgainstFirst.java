@@ -8,8 +8,8 @@ import java.util.Set;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
 import org.swathbook.rules.Severity;
-import org.swathbook.season.SeasonOutcome;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * A program held against the first of a comparison, in words, each difference by itself.

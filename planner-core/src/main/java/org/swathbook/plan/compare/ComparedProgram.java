@@ -11,9 +11,9 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.program.Program;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
-import org.swathbook.season.YearNet;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.YearNet;
 
 /**
  * A program beside others of the same field, walked through the same years and judged by the same

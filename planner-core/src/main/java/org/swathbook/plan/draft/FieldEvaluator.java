@@ -18,10 +18,10 @@ import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.rules.TankOffers;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.PassOutcome;
 import org.swathbook.season.PreparedPass;
-import org.swathbook.season.SeasonSums;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonSums;
 
 /**
  * Scores drafts of one field with the kernel that every other command walks too. Confined to one

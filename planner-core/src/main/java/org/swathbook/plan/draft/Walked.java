@@ -4,8 +4,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.measure.Money;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonSums;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonSums;
 
 /**
  * A draft walked in full: what comes of it and the house rules that it breaks. Of one field a draft

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.swathbook.plan.draft.Goal;
 import org.swathbook.plan.draft.Walked;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * The trade-off between cost, expected loss and control with the worst site gone, over all programs

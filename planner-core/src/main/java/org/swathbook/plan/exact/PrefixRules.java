@@ -16,7 +16,7 @@ import org.swathbook.season.PassLayers;
 import org.swathbook.season.PreparedPass;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.Standing;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * The house rules that the first passes of a program settle, whatever comes after them: foliar
@@ -78,7 +78,7 @@ final class PrefixRules {
       int driver = d;
       if (isLayer(next.laid(), d)) {
         boolean first = before.laid().stream().noneMatch(p -> isLayer(p, driver));
-        int asked = first ? house.minSoilSitesFirst() : house.minSoilSitesOverlap();
+        int asked = HouseTests.soilSitesOfLayer(house, first);
         int has = next.laid().layers().get(d).effectiveSites();
         if (has < asked) {
           out = with(out, HouseRuleCheck.MIN_SOIL_SITES, asked - has);

@@ -19,9 +19,9 @@ import org.swathbook.program.Program;
 import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
-import org.swathbook.season.YearNet;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.YearNet;
 
 /** Walks and judges changed programs, each held against the written one. */
 final class KeptWalks {

@@ -30,8 +30,8 @@ import org.swathbook.rules.PlantingBands;
 import org.swathbook.rules.Rated;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.SeasonInsecticides;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
 
 /**
  * Remembered limits of a tank at the loading pad that are kept by no more than a tenth of their

@@ -18,8 +18,8 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SiteControl;
 
 /** A partner that takes control from another on a weed that the other is there for. */
 public final class AntagonismRule implements PassRule {

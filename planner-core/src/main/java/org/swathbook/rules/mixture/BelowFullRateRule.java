@@ -21,7 +21,7 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.PassWeed;
+import org.swathbook.season.outcome.PassWeed;
 
 /** A site that a weed is left to at less than its full rate. */
 public final class BelowFullRateRule implements PassRule {

@@ -13,7 +13,7 @@ import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.Rated;
 import org.swathbook.rules.Say;
-import org.swathbook.season.PassWeed;
+import org.swathbook.season.outcome.PassWeed;
 
 /**
  * What the label means by its full rate of an active, for the soil and the size of the weeds.

@@ -16,8 +16,8 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SiteControl;
 
 /** A mix that works on a weed only by sites that some of its plants resist. */
 public final class ResistantBiotypeRule implements PassRule {

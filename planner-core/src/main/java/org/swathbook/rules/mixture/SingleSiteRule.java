@@ -16,8 +16,8 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SiteControl;
 
 /** Too few sites that each carry a driver weed alone: what survives one is not met by another. */
 public final class SingleSiteRule implements PassRule {

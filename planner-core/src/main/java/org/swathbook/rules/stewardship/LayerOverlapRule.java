@@ -13,8 +13,8 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** A layer that starts too late to take over from the one before it. */
 public final class LayerOverlapRule implements ProgramRule {

@@ -17,9 +17,9 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** A driver weed much of which is still to come, and nothing in the soil against it. */
 public final class NoResidualRule implements ProgramRule {

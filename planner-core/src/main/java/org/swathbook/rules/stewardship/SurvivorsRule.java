@@ -12,7 +12,7 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** Plants of a driver weed that live to set seed. */
 public final class SurvivorsRule implements ProgramRule {

@@ -12,7 +12,7 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.WeedOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** A weed that the whole season leaves in numbers. */
 public final class WeedNotCoveredRule implements ProgramRule {

@@ -11,7 +11,7 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /** A program whose passes do not find their day in too many years. */
 public final class WindowConfidenceRule implements ProgramRule {

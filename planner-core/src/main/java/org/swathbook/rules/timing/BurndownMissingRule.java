@@ -19,10 +19,10 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.PassWeed;
 import org.swathbook.season.Standing;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
 
 /** Weeds that stand when the crop is planted and that nothing takes for weeks. */
 public final class BurndownMissingRule implements ProgramRule {

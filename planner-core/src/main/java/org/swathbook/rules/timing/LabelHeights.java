@@ -17,7 +17,7 @@ import org.swathbook.rules.LabelUses;
 import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.ProgramFacts;
 import org.swathbook.rules.Rated;
-import org.swathbook.season.PassOutcome;
+import org.swathbook.season.outcome.PassOutcome;
 
 /** The tallest plants of a weed that the labels of a pass let it be sprayed at. */
 final class LabelHeights {

@@ -15,8 +15,8 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.LayerSpan;
-import org.swathbook.season.WalkedPasses;
+import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.WalkedPasses;
 
 /** A layer that waits too long for the rain that carries it to the seeds. */
 public final class NoActivatingRainRule implements PassRule {

@@ -29,8 +29,8 @@ import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
 import org.swathbook.rules.Where;
-import org.swathbook.season.PassWeed;
-import org.swathbook.season.SiteControl;
+import org.swathbook.season.outcome.PassWeed;
+import org.swathbook.season.outcome.SiteControl;
 
 /** Standing plants taller than the label of the partner that is counted on for them. */
 public final class WeedTooTallRule implements PassRule {

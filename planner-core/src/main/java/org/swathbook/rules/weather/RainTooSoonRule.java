@@ -16,7 +16,7 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.PassWeed;
+import org.swathbook.season.outcome.PassWeed;
 
 /** Rain before leaves have taken the spray up, or rain that carries it off the field. */
 public final class RainTooSoonRule implements DayRule {

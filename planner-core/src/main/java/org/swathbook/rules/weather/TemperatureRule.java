@@ -19,7 +19,7 @@ import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
-import org.swathbook.season.PassWeed;
+import org.swathbook.season.outcome.PassWeed;
 
 /** Heat and cold against labels, and against what leaves take up and crops stand. */
 public final class TemperatureRule implements DayRule {

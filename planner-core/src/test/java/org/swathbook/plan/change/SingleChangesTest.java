@@ -21,8 +21,8 @@ import org.swathbook.plan.DemoCopy;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.Kernel;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** Changes to the demo's own program, under three weather years. */
 class SingleChangesTest {

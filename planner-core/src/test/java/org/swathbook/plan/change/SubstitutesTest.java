@@ -21,9 +21,9 @@ import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
-import org.swathbook.season.PassOutcome;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /** What goes into one pass of several with the very same tank, under three weather years. */
 class SubstitutesTest {

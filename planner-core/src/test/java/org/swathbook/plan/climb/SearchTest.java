@@ -21,8 +21,8 @@ import org.swathbook.plan.draft.PlanSpace;
 import org.swathbook.plan.draft.Stop;
 import org.swathbook.plan.draft.Walked;
 import org.swathbook.rules.Verdict;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * The search on one field of the demo book, held against a look at every program of a small shape.

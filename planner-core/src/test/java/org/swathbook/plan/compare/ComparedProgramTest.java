@@ -20,9 +20,9 @@ import org.swathbook.plan.DemoCopy;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
-import org.swathbook.season.SeasonOutcome;
 import org.swathbook.season.SeasonWalk;
-import org.swathbook.season.YearNet;
+import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.YearNet;
 
 /** Programs side by side, and the program that the journal holds of an earlier season. */
 class ComparedProgramTest {

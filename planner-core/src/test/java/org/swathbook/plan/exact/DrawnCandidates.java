@@ -19,7 +19,19 @@ record DrawnCandidates(DrawnPrograms programs, Candidates candidates, Random ran
 
   /** Empty where nothing may be sprayed in the book that is drawn. */
   static Optional<DrawnCandidates> of(long seed) {
+    return of(SmallBook.draw(DEMO, seed), seed);
+  }
+
+  /** The same of the next book in which somebody counted a weed: one in three is. */
+  static Optional<DrawnCandidates> counted(long seed) {
     SmallBook small = SmallBook.draw(DEMO, seed);
+    for (long next = seed + 1; small.book.scoutings().isEmpty(); next++) {
+      small = SmallBook.draw(DEMO, next);
+    }
+    return of(small, seed);
+  }
+
+  private static Optional<DrawnCandidates> of(SmallBook small, long seed) {
     Random random = new Random(seed);
     List<Stop> stops = small.passes(MOST_PASSES);
     if (stops.isEmpty()) {
@@ -33,6 +45,15 @@ record DrawnCandidates(DrawnPrograms programs, Candidates candidates, Random ran
   /** Whether somebody counted a weed: bounds then say less than what is, and never more. */
   boolean isCounted(int weed) {
     return candidates.kernel().traces().years().stream().anyMatch(y -> y.cohorts(weed).isScouted());
+  }
+
+  int place(Stop stop) {
+    for (int c = 0; c < candidates.size(); c++) {
+      if (candidates.get(c).stop().equals(stop)) {
+        return c;
+      }
+    }
+    throw new IllegalArgumentException("no candidate " + stop);
   }
 
   /** Some of the programs, drawn one by one. */

@@ -34,7 +34,7 @@ class EveryProgramProperties {
 
   private static final Book DEMO = DemoCopy.inMemory();
 
-  @Property(tries = 10)
+  @Property(tries = 30)
   void noProgramIsBetterThanTheOneFound(@ForAll long seed) {
     compare(seed);
   }

@@ -25,6 +25,12 @@ class ExposureBoundsProperties {
     DrawnCandidates.of(seed).ifPresent(ExposureBoundsProperties::compare);
   }
 
+  /** Counted cohorts stand for others; what holds of the rest may not be said of them. */
+  @Property(tries = 15)
+  void whereWeedsWereCountedNoneLeavesLessEither(@ForAll long seed) {
+    DrawnCandidates.counted(seed).ifPresent(ExposureBoundsProperties::compare);
+  }
+
   @Property(tries = 1000)
   @Tag("slow")
   void noneOfThousandsLeavesLessExposed(@ForAll long seed) {

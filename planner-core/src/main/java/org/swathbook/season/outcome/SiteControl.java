@@ -1,0 +1,34 @@
+package org.swathbook.season.outcome;
+
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Site;
+
+/**
+ * What one site does to a weed in one pass, by itself: mean over the years.
+ *
+ * @param best the ingredient of the site that does most
+ * @param controlPct foliar: share of the plants standing, at the house size percentile, before the
+ *     share that no partner reaches; soil: mean over its first 21 active days
+ * @param struck a listed or suspected resistance strikes it from the counts
+ * @param watched nothing but the watch list strikes it: suspected, not listed
+ * @param effective counts as effective: not struck and at or above the house threshold
+ */
+public record SiteControl(
+    Site site,
+    IngredientId best,
+    double controlPct,
+    boolean struck,
+    boolean watched,
+    boolean effective) {
+
+  /** Of which no suspicion stands on the watch list. */
+  public SiteControl(
+      Site site, IngredientId best, double controlPct, boolean struck, boolean effective) {
+    this(site, best, controlPct, struck, false, effective);
+  }
+
+  /** A half: 50 % up to the threshold, shown but not counted. */
+  public boolean half() {
+    return !struck && !effective && controlPct >= 50;
+  }
+}
