@@ -100,7 +100,8 @@ final class ChangedSeason {
       ToIntFunction<Map<WeedId, SitesMet.OfPass>> counted) {
     boolean own = to.get(at).mix().doses().isEmpty();
     DayInSeason day = season.dayOf(to, at);
-    int most = own ? 0 : counted.applyAsInt(day.sites(to.get(at).mix()));
+    List<WeedId> told = weeds.stream().map(w -> w.weed().id()).toList();
+    int most = own ? 0 : counted.applyAsInt(day.sites(to.get(at).mix(), told));
     Optional<PricedDoses> best = Optional.empty();
     List<String> open = List.of();
     Set<IngredientId> inTank =
@@ -115,7 +116,7 @@ final class ChangedSeason {
         continue;
       }
       List<Made> more = SeasonTrial.with(to, at, d.dose());
-      int brings = counted.applyAsInt(day.sites(more.get(at).mix()));
+      int brings = counted.applyAsInt(day.sites(more.get(at).mix(), told));
       if (brings > most) {
         SeasonTrial.Verdict verdict =
             trial.judged(more, season.walk(more), Set.of(d.active().id()));
@@ -139,6 +140,13 @@ final class ChangedSeason {
               + (own ? " in a pass of its own on " : " into the pass of ")
               + Say.date(to.get(at).date()));
     }
+  }
+
+  /** What a pass, as it is by now, does to each driver weed. */
+  Map<WeedId, SitesMet.OfPass> sites(int at) {
+    return season
+        .dayOf(passes, at)
+        .sites(passes.get(at).mix(), drivers().stream().map(w -> w.weed().id()).toList());
   }
 
   static SitesMet.OfPass of(Map<WeedId, SitesMet.OfPass> sites, WeedPressure weed) {

@@ -3,19 +3,16 @@ package org.swathbook.audit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.swathbook.audit.FieldChange.Outcome;
 import org.swathbook.audit.JournalJudge.Made;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Weed;
-import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.measure.Numbers;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Say;
-import org.swathbook.season.SitesMet;
 
 /** A soil residual in the first post pass, or where there is none in a pass of its own. */
 final class ResidualAdded {
@@ -38,9 +35,7 @@ final class ResidualAdded {
     if (post.isPresent()) {
       int at = post.getAsInt();
       Made pass = season.passes().get(at);
-      Map<WeedId, SitesMet.OfPass> there =
-          season.season().dayOf(season.passes(), at).sites(pass.mix());
-      if (ChangedSeason.of(there, driver.get()).effectiveSoilSites() > 0) {
+      if (ChangedSeason.of(season.sites(at), driver.get()).effectiveSoilSites() > 0) {
         return season.ended(
             Outcome.NOT_NEEDED,
             "the pass of " + Say.date(pass.date()) + " brings an effective residual");

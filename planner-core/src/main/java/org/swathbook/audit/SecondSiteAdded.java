@@ -30,8 +30,7 @@ final class SecondSiteAdded {
         continue;
       }
       post = true;
-      Map<WeedId, SitesMet.OfPass> there =
-          season.season().dayOf(season.passes(), p).sites(pass.mix());
+      Map<WeedId, SitesMet.OfPass> there = season.sites(p);
       List<WeedPressure> needing =
           season.drivers().stream()
               .filter(w -> ChangedSeason.of(there, w).stands())

@@ -2,6 +2,7 @@ package org.swathbook.season;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,13 +82,16 @@ public final class DayInSeason {
     return new WalkedPasses(IntStream.range(0, all.size()).mapToObj(describe::of).toList(), years);
   }
 
-  /** What a tank on the day does to each weed of the field, site by site. */
-  public Map<WeedId, SitesMet.OfPass> sites(Mix mix) {
+  /** What a tank on the day does to some weeds of the field, site by site. */
+  public Map<WeedId, SitesMet.OfPass> sites(Mix mix, Collection<WeedId> weeds) {
     PreparedPass pass = kernel.made(mix, timing);
     PassSites sites = new PassSites(kernel, census);
     Map<WeedId, SitesMet.OfPass> out = new HashMap<>();
     for (int w = 0; w < traces().weeds().size(); w++) {
-      out.put(traces().weeds().get(w).weed().id(), sites.of(pass, before.size(), w));
+      WeedId id = traces().weeds().get(w).weed().id();
+      if (weeds.contains(id)) {
+        out.put(id, sites.of(pass, before.size(), w));
+      }
     }
     return Map.copyOf(out);
   }

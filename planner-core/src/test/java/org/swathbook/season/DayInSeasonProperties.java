@@ -38,7 +38,8 @@ class DayInSeasonProperties {
     DayInSeason day = DayInSeason.of(Fixtures.book(), kernel, before, date);
     for (Mix mix : List.of(last.mix(), RandomPrograms.plan(random).mix(), last.mix())) {
       assertThat(day.with(mix)).isEqualTo(whole(kernel, before, date, mix));
-      assertThat(day.sites(mix)).isEqualTo(sites(whole(kernel, before, date, mix), before.size()));
+      assertThat(day.sites(mix, weeds(kernel)))
+          .isEqualTo(sites(whole(kernel, before, date, mix), before.size()));
     }
   }
 
@@ -58,8 +59,12 @@ class DayInSeasonProperties {
     for (int p = 0; p < made.size(); p++) {
       DayInSeason day =
           DayInSeason.of(Fixtures.book(), kernel, made.subList(0, p), made.get(p).date());
-      assertThat(day.sites(made.get(p).mix())).isEqualTo(sites(whole, p));
+      assertThat(day.sites(made.get(p).mix(), weeds(kernel))).isEqualTo(sites(whole, p));
     }
+  }
+
+  private static List<WeedId> weeds(Kernel kernel) {
+    return kernel.traces().weeds().stream().map(w -> w.weed().id()).toList();
   }
 
   private static Map<WeedId, SitesMet.OfPass> sites(WalkedPasses walked, int at) {
