@@ -11,8 +11,8 @@ import org.swathbook.catalog.Crop;
 public final class SeasonTrace {
 
   /**
-   * Everything by day. Fields share what is the same on all of them, so nobody writes to it once it
-   * is here.
+   * Everything by day, the height as if the crop were never harvested. Fields share what is the
+   * same on all of them, so nobody writes to it once it is here.
    */
   // A copy for every field would cost more than what it saves, and nobody compares two of them.
   @SuppressWarnings("ArrayRecordComponent")
@@ -170,8 +170,9 @@ public final class SeasonTrace {
     return Math.max(0, (s - up) / (firstLeafStage - up));
   }
 
+  /** 0 after harvest. */
   public double cropHeightCm(int day) {
-    return cropHeightCm[day];
+    return day > harvestDay ? 0 : cropHeightCm[day];
   }
 
   /** Share of the ground under the crop, 0 to 1. */

@@ -216,7 +216,7 @@ public final class TraceBuilder {
     SeasonTrace.Daily daily =
         new SeasonTrace.Daily(
             clock.stage(),
-            heightsCm(course, harvestDay, scouted.cropHeightsCm()),
+            heightsCm(course, scouted.cropHeightsCm()),
             canopy.covers(days.size()),
             soil.rainMm(),
             soil.age(),
@@ -250,17 +250,16 @@ public final class TraceBuilder {
         .orElse(days - 1);
   }
 
-  private static double[] heightsCm(
-      CropCourse crop, int harvestDay, SortedMap<Integer, Double> seenCm) {
+  private static double[] heightsCm(CropCourse crop, SortedMap<Integer, Double> seenCm) {
+    if (seenCm.isEmpty()) {
+      return crop.heightCm();
+    }
     double[] out = new double[crop.heightCm().length];
     double above = 0;
-    for (int d = 0; d <= harvestDay; d++) {
+    for (int d = 0; d < out.length; d++) {
       double modelledCm = crop.heightCm()[d];
       // From the height that was seen on it grows as the model does.
-      above =
-          !seenCm.isEmpty() && seenCm.containsKey(d)
-              ? seenCm.getOrDefault(d, 0.0) - modelledCm
-              : above;
+      above = seenCm.containsKey(d) ? seenCm.getOrDefault(d, 0.0) - modelledCm : above;
       out[d] = Math.max(0, modelledCm + above);
     }
     return out;
