@@ -6,6 +6,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.PastSeason;
@@ -28,7 +29,14 @@ final class RecordedSeasons {
     book.pastSeasons().stream()
         .filter(p -> p.field().equals(field.id()))
         .forEach(p -> grown.putIfAbsent(p.season(), p));
-    book.journal().of(field.id()).forEach(a -> sprayed.add(a.season()));
+    int last = Integer.MIN_VALUE;
+    for (Application a : book.journal().of(field.id())) {
+      // Rows of one season mostly stand together.
+      if (a.season() != last) {
+        last = a.season();
+        sprayed.add(last);
+      }
+    }
   }
 
   /** Those that both have, in order. */
