@@ -304,4 +304,33 @@ class AuditCommandTest {
     assertThat(Called.with("audit", book, "XX-1").err())
         .contains("FIELD:1:1: 'XX-1' is no field of the book");
   }
+
+  /**
+   * A resistance has no year in weeds.csv, and whoever reads of an earlier season is to know it.
+   */
+  @Test
+  void todaysResistanceStrikesSitesOfAllSeasonsAndTheReportSaysSo() throws IOException {
+    Path page = folder.resolve("audit.html");
+    assertThat(Called.with("audit", book, "OB-4", "--html", page.toString()).code()).isZero();
+    for (String report :
+        List.of(Called.with("audit", book, "OB-4").out(), Files.readString(page))) {
+      assertThat(report.replaceAll("\\s+", " "))
+          .contains(
+              "weeds.csv writes no year to a resistance: what is listed today counts for all seasons");
+    }
+    JsonNode seasons =
+        new ObjectMapper()
+            .readTree(Called.with("audit", book, "OB-4", "--json").out())
+            .get("fields");
+    assertThat(seasons).hasSizeGreaterThan(1);
+    for (JsonNode season : seasons) {
+      // Glyphosate each year; weeds.csv lists site 9 on this field's Palmer amaranth.
+      assertThat(numbers(season.get("sitesApplied"))).contains(9);
+      assertThat(numbers(season.get("effectiveSites"))).doesNotContain(9);
+    }
+  }
+
+  private static List<Integer> numbers(JsonNode sites) {
+    return StreamSupport.stream(sites.spliterator(), false).map(JsonNode::intValue).toList();
+  }
 }

@@ -3,6 +3,8 @@ package org.swathbook.audit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
@@ -12,12 +14,14 @@ import org.swathbook.audit.FieldChange.WeedEffect;
 import org.swathbook.audit.JournalJudge.Made;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Money;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Rated;
 import org.swathbook.rules.Say;
-import org.swathbook.season.outcome.PassOutcome;
-import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.DayInSeason;
+import org.swathbook.season.SitesMet;
+import org.swathbook.season.outcome.SeasonSums;
 
 /**
  * A past season of a field that is being changed: what is changed so far, what it costs, and what
@@ -70,12 +74,7 @@ final class ChangedSeason {
     return !changes.isEmpty();
   }
 
-  /** The walked pass at a place; empty when it lies after harvest. */
-  Optional<PassOutcome> passOf(SeasonOutcome outcome, int at) {
-    return season.passOf(outcome, passes, at);
-  }
-
-  SeasonOutcome walk() {
+  SeasonSums walk() {
     return season.walk(passes);
   }
 
@@ -90,16 +89,19 @@ final class ChangedSeason {
 
   /**
    * Adds to a pass the product that brings most of what is counted, of equal ones the cheapest, if
-   * any brings more than the pass has.
+   * any brings more than the pass has. What stands there is walked once for all of them, and the
+   * whole season only with one that brings more.
    */
   void add(
       int at,
       List<Made> to,
       List<WeedPressure> weeds,
       boolean throughSoil,
-      ToIntFunction<PassOutcome> counted) {
+      ToIntFunction<Map<WeedId, SitesMet.OfPass>> counted) {
     boolean own = to.get(at).mix().doses().isEmpty();
-    int most = own ? 0 : counted.applyAsInt(season.passOf(season.walk(to), to, at).orElseThrow());
+    DayInSeason day = season.dayOf(to, at);
+    List<WeedId> told = weeds.stream().map(w -> w.weed().id()).toList();
+    int most = own ? 0 : counted.applyAsInt(day.sites(to.get(at).mix(), told));
     Optional<PricedDoses> best = Optional.empty();
     List<String> open = List.of();
     Set<IngredientId> inTank =
@@ -114,10 +116,10 @@ final class ChangedSeason {
         continue;
       }
       List<Made> more = SeasonTrial.with(to, at, d.dose());
-      SeasonOutcome after = season.walk(more);
-      int brings = counted.applyAsInt(season.passOf(after, more, at).orElseThrow());
+      int brings = counted.applyAsInt(day.sites(more.get(at).mix(), told));
       if (brings > most) {
-        SeasonTrial.Verdict verdict = trial.judged(more, after, Set.of(d.active().id()));
+        SeasonTrial.Verdict verdict =
+            trial.judged(more, season.walk(more), Set.of(d.active().id()));
         if (verdict.refusals().isEmpty()) {
           most = brings;
           best = Optional.of(d);
@@ -138,6 +140,17 @@ final class ChangedSeason {
               + (own ? " in a pass of its own on " : " into the pass of ")
               + Say.date(to.get(at).date()));
     }
+  }
+
+  /** What a pass, as it is by now, does to each driver weed. */
+  Map<WeedId, SitesMet.OfPass> sites(int at) {
+    return season
+        .dayOf(passes, at)
+        .sites(passes.get(at).mix(), drivers().stream().map(w -> w.weed().id()).toList());
+  }
+
+  static SitesMet.OfPass of(Map<WeedId, SitesMet.OfPass> sites, WeedPressure weed) {
+    return Objects.requireNonNull(sites.get(weed.weed().id()));
   }
 
   static String said(List<Finding> refusals) {

@@ -11,7 +11,7 @@ import org.swathbook.audit.JournalJudge.Made;
 import org.swathbook.catalog.Crop;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.rules.Say;
-import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonSums;
 
 /** The first post pass by a crop stage; later ones keep their distance to it. */
 final class EarlierPosts {
@@ -53,13 +53,11 @@ final class EarlierPosts {
     for (int p = 0; p < season.passes().size(); p++) {
       Made m = season.passes().get(p);
       boolean moves =
-          p >= post.getAsInt()
-              && season.trial().isPost(m)
-              && season.passOf(season.trial().before(), p).isPresent();
+          p >= post.getAsInt() && season.trial().isPost(m) && season.season().isWalked(m.date());
       moved.add(moves ? new Made(m.id(), m.date().minusDays(earlier), m.mix()) : m);
     }
     moved.sort(Comparator.comparing(Made::date));
-    SeasonOutcome after = season.season().walk(moved);
+    SeasonSums after = season.season().walk(moved);
     SeasonTrial.Verdict verdict = season.trial().judged(moved, after, Set.of());
     season.say(
         "the first post pass on "

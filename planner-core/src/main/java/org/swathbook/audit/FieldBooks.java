@@ -7,7 +7,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.book.Journal;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.program.FieldId;
@@ -44,7 +43,7 @@ final class FieldBooks {
         book.resprayExtra(),
         List.of(field),
         weeds.getOrDefault(field.id(), List.of()),
-        new Journal(book.journal().of(field.id())),
+        book.journal().only(field.id()),
         seasons.getOrDefault(field.id(), List.of()),
         book.prices(),
         book.stations(),

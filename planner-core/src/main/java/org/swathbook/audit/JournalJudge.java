@@ -36,7 +36,7 @@ import org.swathbook.rules.UseFacts;
 import org.swathbook.rules.mixture.AntagonismRule;
 import org.swathbook.rules.timing.StageWindowRule;
 import org.swathbook.season.outcome.PassOutcome;
-import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WalkedPasses;
 
 /**
  * Passes of a season judged by the rules of a plan: each use, each pair in a tank, and all passes
@@ -59,22 +59,25 @@ final class JournalJudge {
 
   private final Book past;
   private final TraceSet traces;
-  private final SeasonOutcome outcome;
+  private final WalkedPasses walked;
   private final List<Made> passes;
 
   /**
-   * @param outcome of a walk of those passes that it could walk, in the same order
+   * @param walked those of the passes that could be walked, in the same order
    */
-  JournalJudge(Book past, TraceSet traces, SeasonOutcome outcome, List<Made> passes) {
+  JournalJudge(Book past, TraceSet traces, WalkedPasses walked, List<Made> passes) {
     this.past = past;
     this.traces = traces;
-    this.outcome = outcome;
+    this.walked = walked;
     this.passes = List.copyOf(passes);
   }
 
   /** Blocks and warnings, by pass, then severity. */
   List<JournalFinding> judge() {
-    return judged(List.of(new AntagonismRule()), Findings.objections()).sorted().stream()
+    return judged(
+            List.of(new AntagonismRule()), new TankOffers(past, traces), Findings.objections())
+        .sorted()
+        .stream()
         .filter(f -> f.severity() == Severity.BLOCK || f.severity() == Severity.WARN)
         .filter(f -> f.about().pass().isPresent())
         // "Look before spraying" comes too late for a pass that was made.
@@ -84,12 +87,16 @@ final class JournalJudge {
         .toList();
   }
 
-  /** The same passes as a plan, by the rules of a tank too; asks among what is found. */
-  Findings judgeAsPlanned() {
-    return judged(RuleBook.ofScope(PassRule.class), Findings.all());
+  /**
+   * What blocks the same passes as a plan, by the rules of a tank too, and what they ask.
+   *
+   * @param offers of the season; they do not hang on its passes
+   */
+  Findings judgeAsPlanned(TankOffers offers) {
+    return judged(RuleBook.ofScope(PassRule.class), offers, Findings.refusals());
   }
 
-  private Findings judged(List<PassRule> ofTanks, Findings out) {
+  private Findings judged(List<PassRule> ofTanks, TankOffers offers, Findings out) {
     List<List<ActiveUse>> tanks = new ArrayList<>();
     List<DatedMix> dated = new ArrayList<>();
     for (int p = 0; p < passes.size(); p++) {
@@ -107,7 +114,7 @@ final class JournalJudge {
       tanks.add(List.copyOf(tank));
     }
     SequenceJudge.judge(past, traces.field(), dated, out);
-    ofTanks(ofTanks, tanks, out);
+    ofTanks(ofTanks, tanks, offers, out);
     return out;
   }
 
@@ -116,10 +123,10 @@ final class JournalJudge {
   }
 
   /** Rules that need the walked pass; what is not walked they cannot judge. */
-  private void ofTanks(List<PassRule> rules, List<List<ActiveUse>> tanks, Findings out) {
+  private void ofTanks(
+      List<PassRule> rules, List<List<ActiveUse>> tanks, TankOffers offers, Findings out) {
     int next = 0;
-    TankOffers offers = new TankOffers(past, traces);
-    for (PassOutcome pass : outcome.passes()) {
+    for (PassOutcome pass : walked.passes()) {
       while (!isSame(passes.get(next), pass)) {
         next++;
       }
@@ -128,7 +135,7 @@ final class JournalJudge {
           new PassFacts(
               past,
               traces,
-              outcome.walkedPasses(),
+              walked,
               pass,
               PassPositions.of(traces, pass.timing()),
               tanks.get(next),

@@ -29,6 +29,7 @@ import org.swathbook.program.Program;
 import org.swathbook.rules.Say;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonSums;
 import org.swathbook.season.outcome.WeedOutcome;
 import org.swathbook.weather.StationWeather;
 
@@ -138,7 +139,7 @@ public final class PlanAgainstJournal {
                         + Say.date(p.earliest())
                         + " would have missed its labels' windows in that season; as planned it"
                         + " counts as not made."));
-    accounts.add(account(Kind.PLANNED, 1, inItsWeather));
+    accounts.add(account(Kind.PLANNED, 1, inItsWeather.sums()));
     accounts.add(account(Kind.SPRAYED, 1, season.walk(season.passes())));
     return new PlannedAndApplied(
         season.field(),
@@ -174,7 +175,7 @@ public final class PlanAgainstJournal {
     try {
       TraceSet traces = TraceBuilder.build(then, season.field());
       return Optional.of(
-          account(Kind.PROMISED, years.size(), SeasonWalk.walk(then, traces, program)));
+          account(Kind.PROMISED, years.size(), SeasonWalk.walk(then, traces, program).sums()));
     } catch (IllegalArgumentException e) {
       notes.add("What was promised cannot be walked: " + e.getMessage() + ".");
       return Optional.empty();
@@ -194,14 +195,14 @@ public final class PlanAgainstJournal {
     return PastBook.withStations(past, stations);
   }
 
-  private Account account(Kind kind, int years, SeasonOutcome outcome) {
+  private Account account(Kind kind, int years, SeasonSums sums) {
     boolean priced = book.crops().containsKey(season.field().crop());
     return new Account(
         kind,
         years,
-        outcome.cost(),
-        priced ? outcome.net() : Optional.empty(),
-        season.drivers().stream().map(w -> stand(w, outcome.weed(w.weed().id()))).toList());
+        sums.cost(),
+        priced ? sums.net() : Optional.empty(),
+        season.drivers().stream().map(w -> stand(w, sums.weed(w.weed().id()))).toList());
   }
 
   private static Stand stand(WeedPressure weed, WeedOutcome w) {

@@ -13,7 +13,6 @@ import org.swathbook.growth.SeasonTrace;
 import org.swathbook.measure.Numbers;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Say;
-import org.swathbook.season.outcome.PassOutcome;
 
 /** A soil residual in the first post pass, or where there is none in a pass of its own. */
 final class ResidualAdded {
@@ -35,13 +34,11 @@ final class ResidualAdded {
     OptionalInt post = season.trial().firstPost();
     if (post.isPresent()) {
       int at = post.getAsInt();
-      PassOutcome pass = season.passOf(season.trial().before(), at).orElseThrow();
-      if (SeasonTrial.weed(pass, driver.get()).effectiveSoilSites() > 0) {
+      Made pass = season.passes().get(at);
+      if (ChangedSeason.of(season.sites(at), driver.get()).effectiveSoilSites() > 0) {
         return season.ended(
             Outcome.NOT_NEEDED,
-            "the pass of "
-                + Say.date(season.passes().get(at).date())
-                + " brings an effective residual");
+            "the pass of " + Say.date(pass.date()) + " brings an effective residual");
       }
       layer(at, season.passes(), driver.get());
     }
@@ -69,7 +66,7 @@ final class ResidualAdded {
         on,
         List.of(weed),
         true,
-        o -> Math.min(1, SeasonTrial.weed(o, weed).effectiveSoilSites()));
+        sites -> Math.min(1, ChangedSeason.of(sites, weed).effectiveSoilSites()));
     if (season.isChanged()) {
       season.walk().weed(weed.weed().id()).overlaps().stream()
           // Passes that are not walked lie after harvest, so places agree.

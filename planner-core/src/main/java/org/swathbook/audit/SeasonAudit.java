@@ -19,12 +19,10 @@ import org.swathbook.measure.Numbers;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
-import org.swathbook.program.Program;
 import org.swathbook.rules.Say;
-import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.SitesMet;
-import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonSums;
 import org.swathbook.season.outcome.WeedOutcome;
 
 /** The driver weeds of one field in one season of the journal. */
@@ -129,15 +127,19 @@ final class SeasonAudit {
   static Result of(Book book, Field today, PastSeason row, SharedTraces shared) {
     SeasonAudit audit = new SeasonAudit(book, today, row);
     Optional<TraceSet> trace = audit.trace(shared);
-    Optional<SeasonOutcome> outcome = trace.map(t -> audit.walk(shared.kernel(audit.past, t)));
+    Optional<SeasonSums> walked =
+        trace.map(
+            t ->
+                SeasonWalk.sumsMade(
+                    audit.past, shared.kernel(audit.past, t), audit.walkedPasses()));
     List<SeasonSites> sites = new ArrayList<>();
     for (WeedPressure w : audit.drivers) {
-      Optional<WeedOutcome> of = outcome.map(o -> o.weed(w.weed().id()));
-      sites.add(audit.sites(w, outcome.map(o -> SitesMet.of(o, w.weed().id())), of));
+      Optional<WeedOutcome> of = walked.map(o -> o.weed(w.weed().id()));
+      sites.add(audit.sites(w, walked.map(o -> SitesMet.of(o, w.weed().id())), of));
     }
     return new Result(
         sites,
-        trace.map(t -> audit.judged(t, outcome.orElseThrow())).orElse(List.of()),
+        trace.map(t -> audit.judged(t, walked.orElseThrow())).orElse(List.of()),
         audit.unjudged);
   }
 
@@ -161,7 +163,7 @@ final class SeasonAudit {
   }
 
   /** What the rules say of all passes, those on a part of the field too. */
-  private List<JournalFinding> judged(TraceSet trace, SeasonOutcome outcome) {
+  private List<JournalFinding> judged(TraceSet trace, SeasonSums walked) {
     List<JournalJudge.Made> made = new ArrayList<>();
     all.forEach(
         (tank, rows) -> {
@@ -174,7 +176,7 @@ final class SeasonAudit {
                     rows.get(0).record()));
           }
         });
-    return new JournalJudge(past, trace, outcome, made).judge();
+    return new JournalJudge(past, trace, walked.walkedPasses(), made).judge();
   }
 
   private boolean isOfTheYear(LocalDate date) {
@@ -228,11 +230,6 @@ final class SeasonAudit {
 
   private static String unjudged(PastSeason row, String why) {
     return row.season() + " is not judged by rules, for " + why + ".";
-  }
-
-  private SeasonOutcome walk(Kernel kernel) {
-    Program program = new Program("As sprayed in " + row.season(), field.id(), walkedPasses());
-    return SeasonWalk.walkMade(past, kernel, program);
   }
 
   private List<Pass> walkedPasses() {

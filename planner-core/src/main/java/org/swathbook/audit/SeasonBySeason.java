@@ -43,7 +43,8 @@ final class SeasonBySeason {
    */
   SeasonBySeason(Book own, Field field, SharedTraces shared) {
     this.field = field;
-    this.seasons = FieldAudit.seasons(own, field);
+    RecordedSeasons recorded = new RecordedSeasons(own, field);
+    this.seasons = recorded.both();
     List<String> unjudged = new ArrayList<>();
     for (int s = 0; s < seasons.size(); s++) {
       PastSeason season = seasons.get(s);
@@ -53,7 +54,7 @@ final class SeasonBySeason {
       unjudged.addAll(SeasonAudit.unjudged(own, field, season, shared));
     }
     drives.keySet().forEach(w -> known.put(w, new SeasonFigures[seasons.size()]));
-    this.silent = FieldAudit.silent(own, field, unjudged, drives.isEmpty());
+    this.silent = FieldAudit.silent(field, recorded, unjudged, drives.isEmpty());
     this.left = seasons.size();
     pass();
     this.most = findMost();

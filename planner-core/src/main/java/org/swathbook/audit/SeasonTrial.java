@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.audit.JournalJudge.Made;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.IngredientId;
@@ -17,34 +18,50 @@ import org.swathbook.rules.Findings;
 import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Severity;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.PassWeed;
-import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonSums;
 import org.swathbook.season.outcome.WeedOutcome;
 
-/** A season as it was sprayed, against which changes are held. */
+/**
+ * A season as it was sprayed, against which changes are held. It is walked and judged when that is
+ * first asked for: of many seasons nothing is to be changed. Belongs to one thread.
+ */
 final class SeasonTrial {
   private final SprayedSeason season;
-  private final SeasonOutcome before;
-  private final Set<Objection> objections;
+  private final TankOffers offers;
+  private @Nullable SeasonSums before;
+  private @Nullable Set<Objection> objections;
 
   /** A block, whatever its numbers: an old mistake in a pass is no reason against a change. */
   private record Objection(String pass, RuleId rule, Optional<IngredientId> active) {}
 
   SeasonTrial(SprayedSeason season) {
     this.season = season;
-    this.before = season.walk(season.passes());
-    this.objections = new HashSet<>();
-    blocks(judge(season.passes(), before))
-        .forEach(f -> objections.add(objection(season.passes(), f)));
+    this.offers = new TankOffers(season.past(), season.traces());
   }
 
-  SeasonOutcome before() {
+  SeasonSums before() {
+    if (before == null) {
+      before = season.walk(season.passes());
+    }
     return before;
   }
 
-  private Findings judge(List<Made> passes, SeasonOutcome outcome) {
-    return new JournalJudge(season.past(), season.traces(), outcome, passes).judgeAsPlanned();
+  private Set<Objection> objections() {
+    if (objections == null) {
+      Set<Objection> found = new HashSet<>();
+      blocks(judge(season.passes(), before()))
+          .forEach(f -> found.add(objection(season.passes(), f)));
+      objections = found;
+    }
+    return objections;
+  }
+
+  private Findings judge(List<Made> passes, SeasonSums walked) {
+    return new JournalJudge(season.past(), season.traces(), walked.walkedPasses(), passes)
+        .judgeAsPlanned(offers);
   }
 
   private static List<Finding> blocks(Findings found) {
@@ -66,14 +83,14 @@ final class SeasonTrial {
    */
   record Verdict(List<Finding> refusals, List<String> notKnown) {}
 
-  Verdict judged(List<Made> changed, SeasonOutcome outcome, Set<IngredientId> added) {
-    Findings found = judge(changed, outcome);
+  Verdict judged(List<Made> changed, SeasonSums walked, Set<IngredientId> added) {
+    Findings found = judge(changed, walked);
     List<Finding> refusals =
         blocks(found).stream()
             .filter(
                 f ->
                     f.about().ingredient().filter(added::contains).isPresent()
-                        || !objections.contains(objection(changed, f)))
+                        || !objections().contains(objection(changed, f)))
             .toList();
     List<String> asks =
         found.sortedAsks().stream()
@@ -94,7 +111,7 @@ final class SeasonTrial {
   OptionalInt firstPost() {
     List<Made> made = season.passes();
     for (int p = 0; p < made.size(); p++) {
-      if (isPost(made.get(p)) && season.passOf(before, made, p).isPresent()) {
+      if (isPost(made.get(p)) && season.isWalked(made.get(p).date())) {
         return OptionalInt.of(p);
       }
     }
@@ -116,12 +133,12 @@ final class SeasonTrial {
   }
 
   /** Driver weeds before and after. */
-  List<FieldChange.WeedEffect> effects(SeasonOutcome after) {
+  List<FieldChange.WeedEffect> effects(SeasonSums after) {
     return season.drivers().stream()
         .map(
             w ->
                 new FieldChange.WeedEffect(
-                    w, figures(before.weed(w.weed().id())), figures(after.weed(w.weed().id()))))
+                    w, figures(before().weed(w.weed().id())), figures(after.weed(w.weed().id()))))
         .toList();
   }
 

@@ -2,10 +2,14 @@ package org.swathbook.audit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.swathbook.audit.FieldChange.Outcome;
+import org.swathbook.audit.JournalJudge.Made;
 import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.rules.Say;
+import org.swathbook.season.SitesMet;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.PassWeed;
 
@@ -21,15 +25,16 @@ final class SecondSiteAdded {
     boolean post = false;
     boolean wanting = false;
     for (int p = 0; p < season.passes().size(); p++) {
-      Optional<PassOutcome> pass = season.passOf(season.walk(), p);
-      if (pass.isEmpty() || !season.trial().isPost(season.passes().get(p))) {
+      Made pass = season.passes().get(p);
+      if (!season.season().isWalked(pass.date()) || !season.trial().isPost(pass)) {
         continue;
       }
       post = true;
+      Map<WeedId, SitesMet.OfPass> there = season.sites(p);
       List<WeedPressure> needing =
           season.drivers().stream()
-              .filter(w -> SeasonTrial.weed(pass.get(), w).stands())
-              .filter(w -> SeasonTrial.weed(pass.get(), w).effectiveFoliarSites() < 2)
+              .filter(w -> ChangedSeason.of(there, w).stands())
+              .filter(w -> ChangedSeason.of(there, w).effectiveFoliarSites() < 2)
               .toList();
       if (!needing.isEmpty()) {
         wanting = true;
@@ -38,9 +43,9 @@ final class SecondSiteAdded {
             season.passes(),
             needing,
             false,
-            o ->
+            sites ->
                 needing.stream()
-                    .mapToInt(w -> Math.min(2, SeasonTrial.weed(o, w).effectiveFoliarSites()))
+                    .mapToInt(w -> Math.min(2, ChangedSeason.of(sites, w).effectiveFoliarSites()))
                     .sum());
       }
     }
@@ -58,7 +63,8 @@ final class SecondSiteAdded {
   private String tall() {
     List<String> out = new ArrayList<>();
     for (int p = 0; p < season.passes().size(); p++) {
-      Optional<PassOutcome> pass = season.passOf(season.trial().before(), p);
+      Optional<PassOutcome> pass =
+          season.season().passOf(season.trial().before(), season.passes(), p);
       if (pass.isPresent() && season.trial().isPost(season.passes().get(p))) {
         for (WeedPressure w : season.drivers()) {
           PassWeed at = SeasonTrial.weed(pass.get(), w);

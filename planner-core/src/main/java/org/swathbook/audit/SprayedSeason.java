@@ -12,11 +12,11 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
-import org.swathbook.program.Program;
+import org.swathbook.season.DayInSeason;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.PassOutcome;
-import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonSums;
 
 /**
  * A past season of a field, ready to be walked in its own weather with other passes than were made.
@@ -50,19 +50,18 @@ record SprayedSeason(
   }
 
   /** What passes come to, those after harvest left out. */
-  SeasonOutcome walk(List<Made> made) {
+  SeasonSums walk(List<Made> made) {
     List<Pass> walked = new ArrayList<>();
     for (Made m : made) {
       if (isWalked(m.date())) {
         walked.add(new Pass(new Anchor.OnDate(m.date()), m.mix()));
       }
     }
-    return SeasonWalk.walkMade(
-        past, kernel, new Program("As sprayed in " + row.season(), field.id(), walked));
+    return SeasonWalk.sumsMade(past, kernel, walked);
   }
 
   /** The walked pass at a place among passes by date; empty when it lies after harvest. */
-  Optional<PassOutcome> passOf(SeasonOutcome outcome, List<Made> made, int at) {
+  Optional<PassOutcome> passOf(SeasonSums walked, List<Made> made, int at) {
     if (!isWalked(made.get(at).date())) {
       return Optional.empty();
     }
@@ -70,10 +69,20 @@ record SprayedSeason(
     for (Made m : made.subList(0, at)) {
       before += isWalked(m.date()) ? 1 : 0;
     }
-    return Optional.of(outcome.passes().get(before));
+    return Optional.of(walked.passes().get(before));
   }
 
-  private boolean isWalked(LocalDate date) {
+  /** The day of a pass at a place among passes by date, after those before it. */
+  DayInSeason dayOf(List<Made> made, int at) {
+    List<DayInSeason.Made> before = new ArrayList<>();
+    for (Made m : made.subList(0, at)) {
+      before.add(new DayInSeason.Made(m.date(), m.mix()));
+    }
+    return DayInSeason.of(past, kernel, before, made.get(at).date());
+  }
+
+  /** After harvest nothing is walked. */
+  boolean isWalked(LocalDate date) {
     return !date.isAfter(field.harvestDate().orElse(LocalDate.of(row.season(), 10, 31)));
   }
 }

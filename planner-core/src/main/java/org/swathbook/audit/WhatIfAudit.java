@@ -1,6 +1,5 @@
 package org.swathbook.audit;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.audit.FieldChange.Outcome;
@@ -25,18 +24,14 @@ public final class WhatIfAudit {
   }
 
   private static FieldChange of(Book own, Field field, WhatIf change, SharedTraces shared) {
-    Optional<PastSeason> last =
-        own.pastSeasons().stream()
-            .filter(p -> p.season() < own.season())
-            .filter(
-                p -> own.journal().of(field.id()).stream().anyMatch(a -> a.season() == p.season()))
-            .max(Comparator.comparing(PastSeason::season));
-    if (last.isEmpty()) {
+    List<PastSeason> seasons = new RecordedSeasons(own, field).both();
+    if (seasons.isEmpty()) {
       return notTried(field, 0, "no season that both seasons.csv and applications.csv have");
     }
-    SprayedSeason.Found found = SeasonAudit.sprayed(own, field, last.get(), shared);
+    PastSeason last = seasons.get(seasons.size() - 1);
+    SprayedSeason.Found found = SeasonAudit.sprayed(own, field, last, shared);
     if (found.season().isEmpty()) {
-      return notTried(field, last.get().season(), String.join(" ", found.remarks()));
+      return notTried(field, last.season(), String.join(" ", found.remarks()));
     }
     ChangedSeason season = new ChangedSeason(found.season().get(), found.remarks());
     if (season.drivers().isEmpty()) {

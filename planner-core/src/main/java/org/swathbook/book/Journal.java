@@ -42,6 +42,18 @@ public final class Journal {
         });
   }
 
+  private Journal(FieldId field, List<Application> inOrder) {
+    this.rows = inOrder;
+    this.byField = Map.of(field, inOrder);
+    this.ordered = inOrder;
+  }
+
+  /** What it has of one field, which is in order already. */
+  public Journal only(FieldId field) {
+    List<Application> its = of(field);
+    return its.isEmpty() ? EMPTY : new Journal(field, its);
+  }
+
   /** Written out, for most of a million comparisons end at the date. */
   private static int compare(Application a, Application b) {
     int c = a.date().compareTo(b.date());

@@ -41,6 +41,10 @@ final class CohortBuilder {
     double[] moment = new double[bins];
     double total = 0;
     for (int d = 0; d < length; d++) {
+      // As on most days of a year, which is to cost nothing.
+      if (perM2[d] == 0) {
+        continue;
+      }
       int bin = Math.floorDiv(d - offset, BIN_DAYS) + 1;
       sum[bin] += perM2[d];
       moment[bin] += perM2[d] * d;

@@ -68,7 +68,7 @@ public final class FieldOutdoors {
       cohorts.add(
           ScoutedCohorts.apply(
               y.modelled().get(w),
-              scouted.sights(weeds.get(w).weed().id(), y.daily().stage.length),
+              scouted.sights(weeds.get(w).weed().id(), y.daily().stage().length),
               y.plantingDay(),
               tilled));
     }

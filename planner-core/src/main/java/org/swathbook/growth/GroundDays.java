@@ -7,12 +7,14 @@ import org.swathbook.weather.WeatherDay;
 /** What the days of a weather year bring to every bare soil, whatever its texture and latitude. */
 final class GroundDays {
   private final List<WeatherDay> days;
+  private final double[] rainMm;
   private final double[] rainOfTenDaysMm;
   private final double[] soilC;
   private final double[] warmth;
 
   GroundDays(List<WeatherDay> days) {
     this.days = List.copyOf(days);
+    this.rainMm = days.stream().mapToDouble(WeatherDay::rainMm).toArray();
     this.rainOfTenDaysMm = new double[days.size()];
     this.soilC = new double[days.size()];
     this.warmth = new double[days.size()];
@@ -28,6 +30,11 @@ final class GroundDays {
 
   List<WeatherDay> days() {
     return days;
+  }
+
+  /** Rain of each day; not to be written to. */
+  double[] rainMm() {
+    return rainMm;
   }
 
   /** Of a day and the nine before it, mm. */

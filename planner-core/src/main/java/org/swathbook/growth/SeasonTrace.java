@@ -10,24 +10,19 @@ import org.swathbook.catalog.Crop;
  */
 public final class SeasonTrace {
 
-  /** Everything by day, filled in by the builder and copied by the trace. */
-  static final class Daily {
-    final double[] stage;
-    final double[] cropHeightCm;
-    final double[] cover;
-    final double[] rainMm;
-    final double[] soilAge;
-    final boolean[] sprayable;
-
-    Daily(int days) {
-      stage = new double[days];
-      cropHeightCm = new double[days];
-      cover = new double[days];
-      rainMm = new double[days];
-      soilAge = new double[days];
-      sprayable = new boolean[days];
-    }
-  }
+  /**
+   * Everything by day, the height as if the crop were never harvested. Fields share what is the
+   * same on all of them, so nobody writes to it once it is here.
+   */
+  // A copy for every field would cost more than what it saves, and nobody compares two of them.
+  @SuppressWarnings("ArrayRecordComponent")
+  record Daily(
+      double[] stage,
+      double[] cropHeightCm,
+      double[] cover,
+      double[] rainMm,
+      double[] soilAge,
+      boolean[] sprayable) {}
 
   private final int year;
   private final LocalDate first;
@@ -67,12 +62,12 @@ public final class SeasonTrace {
     this.emergenceDay = emergenceDay;
     this.harvestDay = harvestDay;
     this.canopyDay = canopyDay;
-    this.stage = daily.stage.clone();
-    this.cropHeightCm = daily.cropHeightCm.clone();
-    this.cover = daily.cover.clone();
-    this.rainMm = daily.rainMm.clone();
-    this.soilAge = daily.soilAge.clone();
-    this.sprayable = daily.sprayable.clone();
+    this.stage = daily.stage;
+    this.cropHeightCm = daily.cropHeightCm;
+    this.cover = daily.cover;
+    this.rainMm = daily.rainMm;
+    this.soilAge = daily.soilAge;
+    this.sprayable = daily.sprayable;
     this.weeds = List.copyOf(weeds);
     this.neededUntil = neededUntil.clone();
     this.firstLeafStage = crop.findStage(crop.leafStages().get(0)).orElseThrow();
@@ -175,8 +170,9 @@ public final class SeasonTrace {
     return Math.max(0, (s - up) / (firstLeafStage - up));
   }
 
+  /** 0 after harvest. */
   public double cropHeightCm(int day) {
-    return cropHeightCm[day];
+    return day > harvestDay ? 0 : cropHeightCm[day];
   }
 
   /** Share of the ground under the crop, 0 to 1. */

@@ -71,8 +71,13 @@ final class SoilCourse {
     return on;
   }
 
-  /** Stated-length days to the end of a day. */
-  double age(int day) {
-    return age[day];
+  /** Stated-length days to the end of each day; not to be written to. */
+  double[] age() {
+    return age;
+  }
+
+  /** Of each day; not to be written to. */
+  double[] rainMm() {
+    return ground.rainMm();
   }
 }

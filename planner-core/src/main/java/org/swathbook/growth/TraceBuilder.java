@@ -199,12 +199,6 @@ public final class TraceBuilder {
             : CropCourse.of(crop, new CropClock(crop, days, plantingDay, stages));
     CropClock clock = course.clock();
     CanopyClock canopy = new CanopyClock(crop, field, clock, harvestDay);
-    SeasonTrace.Daily daily = new SeasonTrace.Daily(days.size());
-    fillCrop(daily, course, canopy, harvestDay, scouted.cropHeightsCm());
-    // Water from a pivot is no weather that holds a sprayer back.
-    boolean[] sprayable = heat.sprayDays(book.house(), book.station(field));
-    System.arraycopy(sprayable, 0, daily.sprayable, 0, sprayable.length);
-
     boolean tilled = field.tillage() == Tillage.TILLED;
     SoilCourse soil =
         days == weather
@@ -219,7 +213,15 @@ public final class TraceBuilder {
                 soil,
                 days == weather)
             .run(soil, canopy);
-    fillSoil(daily, days, soil);
+    SeasonTrace.Daily daily =
+        new SeasonTrace.Daily(
+            clock.stage(),
+            heightsCm(course, scouted.cropHeightsCm()),
+            canopy.covers(days.size()),
+            soil.rainMm(),
+            soil.age(),
+            // Water from a pivot is no weather that holds a sprayer back.
+            heat.sprayDays(book.house(), book.station(field)));
     List<CohortSet> cohorts = new ArrayList<>();
     List<Integer> neededUntil = new ArrayList<>();
     for (int w = 0; w < weeds.size(); w++) {
@@ -248,25 +250,19 @@ public final class TraceBuilder {
         .orElse(days - 1);
   }
 
-  private static void fillCrop(
-      SeasonTrace.Daily daily,
-      CropCourse crop,
-      CanopyClock canopy,
-      int harvestDay,
-      SortedMap<Integer, Double> seenCm) {
-    double[] stage = crop.clock().stage();
+  private static double[] heightsCm(CropCourse crop, SortedMap<Integer, Double> seenCm) {
+    if (seenCm.isEmpty()) {
+      return crop.heightCm();
+    }
+    double[] out = new double[crop.heightCm().length];
     double above = 0;
-    for (int d = 0; d < daily.stage.length; d++) {
-      daily.stage[d] = stage[d];
+    for (int d = 0; d < out.length; d++) {
       double modelledCm = crop.heightCm()[d];
       // From the height that was seen on it grows as the model does.
-      above =
-          !seenCm.isEmpty() && seenCm.containsKey(d)
-              ? seenCm.getOrDefault(d, 0.0) - modelledCm
-              : above;
-      daily.cropHeightCm[d] = d <= harvestDay ? Math.max(0, modelledCm + above) : 0;
-      daily.cover[d] = canopy.cover(d);
+      above = seenCm.containsKey(d) ? seenCm.getOrDefault(d, 0.0) - modelledCm : above;
+      out[d] = Math.max(0, modelledCm + above);
     }
+    return out;
   }
 
   /**
@@ -287,13 +283,6 @@ public final class TraceBuilder {
               : heat.makeWeed(p.weed(), tilledOn, texture, soil));
     }
     return new OutdoorModel(courses);
-  }
-
-  private static void fillSoil(SeasonTrace.Daily daily, List<WeatherDay> days, SoilCourse soil) {
-    for (int d = 0; d < daily.soilAge.length; d++) {
-      daily.soilAge[d] = soil.age(d);
-      daily.rainMm[d] = days.get(d).rainMm();
-    }
   }
 
   /** What the reference prints. */

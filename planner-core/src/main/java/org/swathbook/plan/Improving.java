@@ -36,9 +36,7 @@ final class Improving {
    * @param combine the best program found of some passes
    */
   Improving(
-      Search search,
-      Surroundings surroundings,
-      Function<Set<Stop>, Optional<Walked>> combine) {
+      Search search, Surroundings surroundings, Function<Set<Stop>, Optional<Walked>> combine) {
     this.search = search;
     this.surroundings = surroundings;
     this.combine = combine;
@@ -61,9 +59,7 @@ final class Improving {
   }
 
   private boolean isBetterOf(List<Walked> between, Walked best) {
-    combine
-        .apply(surroundings.of(between, MOST_PASSES))
-        .ifPresent(w -> search.walk(w.draft()));
+    combine.apply(surroundings.of(between, MOST_PASSES)).ifPresent(w -> search.walk(w.draft()));
     return !search.best().get().equals(best);
   }
 
@@ -88,8 +84,7 @@ final class Improving {
     List<Walked> walked = search.walked().stream().filter(Walked::hasPasses).toList();
     Map<Integer, Walked> bySize = new TreeMap<>();
     for (Walked w : walked) {
-      bySize.merge(
-          w.draft().stops().size(), w, (a, b) -> Goal.BEST.compare(a, b) <= 0 ? a : b);
+      bySize.merge(w.draft().stops().size(), w, (a, b) -> Goal.BEST.compare(a, b) <= 0 ? a : b);
     }
     Set<Walked> out = new LinkedHashSet<>(bySize.values());
     walked.stream()

@@ -43,6 +43,7 @@ public final class Findings {
   private enum Kept {
     WORDS,
     OBJECTIONS,
+    REFUSALS,
     PLACES,
     COUNTS
   }
@@ -76,6 +77,11 @@ public final class Findings {
     return new Findings(Kept.OBJECTIONS);
   }
 
+  /** Blocks and asks with their words; warnings and notes are only counted. */
+  public static Findings refusals() {
+    return new Findings(Kept.REFUSALS);
+  }
+
   /** Only counts, by severity. */
   public static Findings counting() {
     return new Findings(Kept.COUNTS);
@@ -107,6 +113,7 @@ public final class Findings {
     return switch (kept) {
       case WORDS, PLACES -> true;
       case OBJECTIONS -> severity == Severity.BLOCK || severity == Severity.WARN;
+      case REFUSALS -> severity == Severity.BLOCK || severity == Severity.ASK;
       case COUNTS -> false;
     };
   }

@@ -2,10 +2,14 @@ package org.swathbook.season;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.swathbook.book.Book;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
 import org.swathbook.growth.TraceSet;
@@ -78,6 +82,20 @@ public final class DayInSeason {
               byWeed.stream().flatMap(w -> w.get(year).stream()).toList()));
     }
     return new WalkedPasses(IntStream.range(0, all.size()).mapToObj(describe::of).toList(), years);
+  }
+
+  /** What a tank on the day does to some weeds of the field, site by site. */
+  public Map<WeedId, SitesMet.OfPass> sites(Mix mix, Collection<WeedId> weeds) {
+    PreparedPass pass = kernel.made(mix, timing);
+    PassSites sites = new PassSites(kernel, census);
+    Map<WeedId, SitesMet.OfPass> out = new HashMap<>();
+    for (int w = 0; w < traces().weeds().size(); w++) {
+      WeedId id = traces().weeds().get(w).weed().id();
+      if (weeds.contains(id)) {
+        out.put(id, sites.of(pass, before.size(), w));
+      }
+    }
+    return Map.copyOf(out);
   }
 
   private List<PreparedPass> passes(Mix mix) {

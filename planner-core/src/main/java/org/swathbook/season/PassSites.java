@@ -39,6 +39,11 @@ final class PassSites {
     return PassOutcomes.stands(Stats.median(perM2(index, weed)));
   }
 
+  SitesMet.OfPass of(PreparedPass pass, int index, int weed) {
+    return new SitesMet.OfPass(
+        stands(index, weed), foliar(pass, index, weed), pass.soilSites(kernel, weed));
+  }
+
   /** What each site of the pass does through the leaves of the plants that it is judged by. */
   List<SiteControl> foliar(PreparedPass pass, int index, int weed) {
     return counts.foliar(pass, weed, standing(perM2(index, weed)), heightClasses(index, weed));

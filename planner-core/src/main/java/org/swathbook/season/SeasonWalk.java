@@ -73,9 +73,8 @@ public final class SeasonWalk {
    *
    * @throws IllegalArgumentException when a pass has no date, or one outside the field's season
    */
-  public static SeasonOutcome walkMade(Book book, Kernel kernel, Program program) {
-    return new SeasonWalk(book, kernel, SitesMet.prepare(kernel, program.passes()))
-        .outcome(program);
+  public static SeasonSums sumsMade(Book book, Kernel kernel, List<Pass> made) {
+    return sums(book, kernel, SitesMet.prepare(kernel, made));
   }
 
   /** The passes of a program in the order of their dates, those of one date as written. */

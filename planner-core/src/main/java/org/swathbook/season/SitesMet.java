@@ -9,14 +9,14 @@ import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.PassWeed;
-import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SeasonSums;
 import org.swathbook.season.outcome.SiteControl;
 import org.swathbook.season.outcome.WeedOutcome;
 
 /**
  * Which sites of action the passes of a season bring to one weed, and how many of them its
  * emergence met: of a walk the part by which a long journal is ranked, without layers, costs and
- * what hangs on a single site. The same figures as in {@link SeasonWalk#walkMade}, to the last bit.
+ * what hangs on a single site. The same figures as in {@link SeasonWalk#sumsMade}, to the last bit.
  *
  * @param passes in the order of their dates
  * @param metNonePct share of the season's emergence that met none, one, two or more effective
@@ -34,6 +34,14 @@ public record SitesMet(
     public OfPass {
       foliar = List.copyOf(foliar);
       soil = List.copyOf(soil);
+    }
+
+    public int effectiveFoliarSites() {
+      return SiteControl.effective(foliar);
+    }
+
+    public int effectiveSoilSites() {
+      return SiteControl.effective(soil);
     }
   }
 
@@ -56,9 +64,7 @@ public record SitesMet(
     for (int w = 0; w < kernel.traces().weeds().size(); w++) {
       List<OfPass> byPass = new ArrayList<>();
       for (int p = 0; p < passes.size(); p++) {
-        PreparedPass pass = passes.get(p);
-        boolean stands = sites.stands(p, w);
-        byPass.add(new OfPass(stands, sites.foliar(pass, p, w), pass.soilSites(kernel, w)));
+        byPass.add(sites.of(passes.get(p), p, w));
       }
       double[] met = census.metPct(w);
       out.add(new SitesMet(byPass, met[0], met[1], met[2]));
@@ -67,14 +73,14 @@ public record SitesMet(
   }
 
   /** Of a walk that tells more. */
-  public static SitesMet of(SeasonOutcome outcome, WeedId weed) {
+  public static SitesMet of(SeasonSums sums, WeedId weed) {
     List<OfPass> byPass = new ArrayList<>();
-    for (PassOutcome pass : outcome.passes()) {
+    for (PassOutcome pass : sums.passes()) {
       PassWeed w =
           pass.weeds().stream().filter(x -> x.weed().equals(weed)).findFirst().orElseThrow();
       byPass.add(new OfPass(w.stands(), w.foliar(), w.soil()));
     }
-    WeedOutcome of = outcome.weed(weed);
+    WeedOutcome of = sums.weed(weed);
     return new SitesMet(byPass, of.metNonePct(), of.metOnePct(), of.metTwoOrMorePct());
   }
 

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.BookLoader;
+import org.swathbook.testing.BookParts;
 
 /**
  * The two past seasons of the demo book, read row by row as an adviser would before anything was
@@ -132,21 +133,9 @@ class DemoSitesTest {
   @Test
   void aSeasonGoneBreaksNoOther() {
     Book less =
-        new Book(
-            BOOK.name(),
-            BOOK.season(),
-            BOOK.catalog(),
-            BOOK.house(),
-            BOOK.crops(),
-            BOOK.passCost(),
-            BOOK.resprayExtra(),
-            BOOK.fields(),
-            BOOK.weeds(),
-            BOOK.journal(),
-            BOOK.pastSeasons().stream().filter(p -> p.season() == 2026).toList(),
-            BOOK.prices(),
-            BOOK.stations(),
-            BOOK.notes());
+        BookParts.of(BOOK)
+            .pastSeasons(BOOK.pastSeasons().stream().filter(p -> p.season() == 2026).toList())
+            .whole();
     List<SeasonSites> of2026 =
         AUDIT.ranked().stream().map(RankedSites::sites).filter(s -> s.season() == 2026).toList();
     List<SeasonSites> alone =

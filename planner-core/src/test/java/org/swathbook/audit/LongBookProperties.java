@@ -18,11 +18,11 @@ import net.jqwik.api.Tag;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.book.Journal;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.program.FieldId;
+import org.swathbook.testing.BookParts;
 
 /**
  * What is told of the worst of many fields, found by their figures alone, is what walking and
@@ -150,21 +150,12 @@ class LongBookProperties {
         }
       }
     }
-    return new Book(
-        DEMO.name(),
-        DEMO.season(),
-        DEMO.catalog(),
-        DEMO.house(),
-        DEMO.crops(),
-        DEMO.passCost(),
-        DEMO.resprayExtra(),
-        fields,
-        weeds,
-        new Journal(rows),
-        seasons,
-        DEMO.prices(),
-        DEMO.stations(),
-        List.of());
+    return BookParts.of(DEMO)
+        .fields(fields)
+        .weeds(weeds)
+        .journal(rows)
+        .pastSeasons(seasons)
+        .whole();
   }
 
   private static Application copy(Application a, FieldId field, LocalDate date) {

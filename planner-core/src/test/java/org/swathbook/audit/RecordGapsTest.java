@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.Book;
-import org.swathbook.book.Journal;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.program.FieldId;
+import org.swathbook.testing.BookParts;
 
 /** What nobody wrote down is told as not known, and makes no season one without herbicides. */
 class RecordGapsTest {
@@ -18,26 +18,16 @@ class RecordGapsTest {
 
   /** The demo book with some seasons of a field out of the journal, or out of seasons.csv. */
   private static Book without(IntPredicate sprayed, IntPredicate grown) {
-    return new Book(
-        DEMO.name(),
-        DEMO.season(),
-        DEMO.catalog(),
-        DEMO.house(),
-        DEMO.crops(),
-        DEMO.passCost(),
-        DEMO.resprayExtra(),
-        DEMO.fields(),
-        DEMO.weeds(),
-        new Journal(
+    return BookParts.of(DEMO)
+        .journal(
             DEMO.journal().applications().stream()
                 .filter(a -> !a.field().equals(FIELD) || !sprayed.test(a.season()))
-                .toList()),
-        DEMO.pastSeasons().stream()
-            .filter(p -> !p.field().equals(FIELD) || !grown.test(p.season()))
-            .toList(),
-        DEMO.prices(),
-        DEMO.stations(),
-        List.of());
+                .toList())
+        .pastSeasons(
+            DEMO.pastSeasons().stream()
+                .filter(p -> !p.field().equals(FIELD) || !grown.test(p.season()))
+                .toList())
+        .whole();
   }
 
   private static SiteAudit audit(Book book) {

@@ -19,13 +19,13 @@ import net.jqwik.api.Tag;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.book.Journal;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
 import org.swathbook.season.outcome.SiteControl;
+import org.swathbook.testing.BookParts;
 
 /** What holds of every audit: of passes drawn at random, and of journals drawn from the demo's. */
 class SiteAuditProperties {
@@ -180,21 +180,7 @@ class SiteAuditProperties {
   }
 
   private static Book book(List<Field> fields, List<Application> rows, List<PastSeason> seasons) {
-    return new Book(
-        DEMO.name(),
-        DEMO.season(),
-        DEMO.catalog(),
-        DEMO.house(),
-        DEMO.crops(),
-        DEMO.passCost(),
-        DEMO.resprayExtra(),
-        fields,
-        DEMO.weeds(),
-        new Journal(rows),
-        seasons,
-        DEMO.prices(),
-        DEMO.stations(),
-        List.of());
+    return BookParts.of(DEMO).fields(fields).journal(rows).pastSeasons(seasons).whole();
   }
 
   private static void shuffledRows(long seed) {

@@ -13,6 +13,7 @@ import org.swathbook.book.PastSeason;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.catalog.Trait;
 import org.swathbook.measure.Money;
+import org.swathbook.testing.BookParts;
 
 /** Changes of the last season of the demo book, held to what an adviser reads from its rows. */
 class WhatIfAuditTest {
@@ -89,21 +90,7 @@ class WhatIfAuditTest {
   }
 
   static Book withSeasons(Book book, List<PastSeason> seasons) {
-    return new Book(
-        book.name(),
-        book.season(),
-        book.catalog(),
-        book.house(),
-        book.crops(),
-        book.passCost(),
-        book.resprayExtra(),
-        book.fields(),
-        book.weeds(),
-        book.journal(),
-        seasons,
-        book.prices(),
-        book.stations(),
-        book.notes());
+    return BookParts.of(book).pastSeasons(seasons).whole();
   }
 
   /** The journal has the first post pass of ND-1 at V7: V7 is met, V6 is not. */

@@ -23,6 +23,7 @@ import org.swathbook.program.Observation;
 import org.swathbook.program.PassConditions;
 import org.swathbook.program.PlantCounts;
 import org.swathbook.program.SeenWeed;
+import org.swathbook.testing.BookParts;
 import org.swathbook.weather.StationWeather;
 import org.swathbook.weather.WeatherDay;
 
@@ -43,22 +44,7 @@ class WarmDaysTest {
     }
     Map<String, StationWeather> stations = new HashMap<>(DEMO.stations());
     stations.put(FIELD.station(), new StationWeather(known.id(), days, known.gaps()));
-    return new Book(
-        DEMO.name(),
-        DEMO.season(),
-        DEMO.catalog(),
-        DEMO.house(),
-        DEMO.crops(),
-        DEMO.passCost(),
-        DEMO.resprayExtra(),
-        DEMO.fields(),
-        DEMO.weeds(),
-        DEMO.journal(),
-        DEMO.pastSeasons(),
-        DEMO.prices(),
-        stations,
-        DEMO.scoutings(),
-        DEMO.notes());
+    return BookParts.of(DEMO).stations(stations).whole();
   }
 
   @ParameterizedTest

@@ -2,6 +2,7 @@ package org.swathbook.growth;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.swathbook.testing.Fixtures;
 
@@ -22,15 +23,18 @@ public final class SplitCohorts {
   }
 
   private static SeasonTrace year(SeasonTrace t, int season, double place, double first) {
-    SeasonTrace.Daily daily = new SeasonTrace.Daily(t.days());
+    boolean[] sprayable = new boolean[t.days()];
     for (int d = 0; d < t.days(); d++) {
-      daily.stage[d] = t.stage(d);
-      daily.cropHeightCm[d] = t.cropHeightCm(d);
-      daily.cover[d] = t.cover(d);
-      daily.rainMm[d] = t.rainMm(d);
-      daily.soilAge[d] = t.soilAge(0, d);
-      daily.sprayable[d] = t.sprayable(d);
+      sprayable[d] = t.sprayable(d);
     }
+    SeasonTrace.Daily daily =
+        new SeasonTrace.Daily(
+            byDay(t, t::stage),
+            byDay(t, t::cropHeightCm),
+            byDay(t, t::cover),
+            byDay(t, t::rainMm),
+            byDay(t, d -> t.soilAge(0, d)),
+            sprayable);
     List<CohortSet> weeds = new ArrayList<>();
     for (int w = 0; w < t.weedCount(); w++) {
       weeds.add(split(t.cohorts(w), t.days(), place, first));
@@ -46,6 +50,10 @@ public final class SplitCohorts {
         daily,
         weeds,
         IntStream.range(0, t.weedCount()).map(t::neededUntil).toArray());
+  }
+
+  private static double[] byDay(SeasonTrace t, IntToDoubleFunction figure) {
+    return IntStream.range(0, t.days()).mapToDouble(figure).toArray();
   }
 
   private static CohortSet split(CohortSet all, int days, double place, double first) {

@@ -91,7 +91,10 @@ public final class BookLoader {
     FieldList fields = new FieldsReader(names, crops, dates, problems).read(folder);
     List<Field> sound = problems.count() == before ? fields.fields() : List.of();
     // Weather takes longest, and knows nothing of the tables that are read meanwhile.
-    StationsReading weather = StationsReading.begin(folder, ofAsked(fields.fields(), asked));
+    List<String> named =
+        ofAsked(fields.fields(), asked).stream().map(Field::station).distinct().sorted().toList();
+    ReadBeside<Map<String, StationWeather>> weather =
+        ReadBeside.begin((found, said) -> WeatherReader.read(folder, named, found, said));
     HouseRules house = new HouseRulesReader(names, problems).read(yaml.houseRules());
     before = problems.count();
     List<WeedPressure> weeds = new WeedsReader(names, fields, problems).read(folder);
@@ -99,8 +102,12 @@ public final class BookLoader {
     Prices prices =
         new StockReader(names, sound, prices(folder, names, problems, notes), problems)
             .read(folder);
+    ReadBeside<List<PastSeason>> seasons =
+        ReadBeside.beginIf(
+            SeasonsReader.TABLE.isLong(folder),
+            (found, said) -> pastSeasons(folder, names, fields, dates, found, said));
     Journal journal = new ApplicationsReader(names, fields, prices, problems).read(folder);
-    List<PastSeason> past = pastSeasons(folder, names, fields, dates, problems, notes);
+    List<PastSeason> past = seasons.finished(problems, notes);
     List<Scouting> seen = List.of();
     if (ScoutingReader.TABLE.isThere(folder)) {
       Optional<List<WeedPressure>> known = weedsRead ? Optional.of(weeds) : Optional.empty();

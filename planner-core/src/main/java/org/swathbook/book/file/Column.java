@@ -1,7 +1,5 @@
 package org.swathbook.book.file;
 
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.measure.MeasureException;
@@ -11,19 +9,16 @@ import org.swathbook.source.TextParser;
 
 /**
  * A column of a long table, which repeats few values often. Where it stands is looked up once, what
- * was made of a text is not made again, and what stands in the row before is not even looked up.
- * Remembers no problems, and no more than some thousands of texts.
+ * was made of a text is {@link Remembered}, and what stands in the row before is not even looked
+ * up. Problems are not remembered.
  *
  * @param <T> something immutable
  */
 final class Column<T> {
-  private static final int MOST = 20_000;
-
   private final String name;
   private final TextParser<T> parser;
   private final String example;
-  private final int most;
-  private final Map<String, Optional<T>> known = new HashMap<>();
+  private final Remembered<Optional<T>> known;
 
   private @Nullable CsvHeader header;
   private int place;
@@ -33,25 +28,25 @@ final class Column<T> {
 
   private Optional<T> made = Optional.empty();
 
-  private Column(String name, TextParser<T> parser, String example, int most) {
+  private Column(String name, TextParser<T> parser, String example, Remembered<Optional<T>> known) {
     this.name = name;
     this.parser = parser;
     this.example = example;
-    this.most = most;
+    this.known = known;
   }
 
   static <T> Column<T> of(String name, TextParser<T> parser, String example) {
-    return new Column<>(name, parser, example, MOST);
+    return new Column<>(name, parser, example, Remembered.some());
   }
 
   /** A column in which no text comes again but in the rows that follow at once. */
   static <T> Column<T> ofNew(String name, TextParser<T> parser, String example) {
-    return new Column<>(name, parser, example, 0);
+    return new Column<>(name, parser, example, Remembered.none());
   }
 
   /** A column whose text is taken as it is. */
   static Column<String> ofText(String name) {
-    return new Column<>(name, t -> t, name, 0);
+    return new Column<>(name, t -> t, name, Remembered.none());
   }
 
   String name() {
@@ -87,12 +82,10 @@ final class Column<T> {
   }
 
   private Optional<T> make(String text) {
-    Optional<T> out = known.getOrDefault(text, Optional.empty());
-    if (out.isEmpty()) {
+    Optional<T> out = known.find(text);
+    if (out == null) {
       out = Optional.of(parser.parse(text));
-      if (known.size() < most) {
-        known.put(text, out);
-      }
+      known.keep(text, out);
     }
     return out;
   }

@@ -1,24 +1,20 @@
 package org.swathbook.book.file;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.swathbook.source.TextParser;
 
 /**
  * A column of a long table whose cells hold several values between semicolons. As of a {@link
- * Column}, what was made of a text is not made again.
+ * Column}, what was made of a text is {@link Remembered}.
  *
  * @param <T> something immutable
  */
 final class Parts<T> {
-  private static final int MOST = 20_000;
-
   private final String name;
   private final TextParser<T> parser;
   private final String example;
   private final Column<String> texts;
-  private final Map<String, List<T>> known = new HashMap<>();
+  private final Remembered<List<T>> known = Remembered.some();
 
   Parts(String name, TextParser<T> parser, String example) {
     this.name = name;
@@ -33,14 +29,14 @@ final class Parts<T> {
     if (text.isEmpty()) {
       return List.of();
     }
-    List<T> there = known.get(text);
+    List<T> there = known.find(text);
     if (there != null) {
       return there;
     }
     int before = row.problems();
     List<T> made = List.copyOf(row.all(name, parser, example));
-    if (row.problems() == before && known.size() < MOST) {
-      known.put(text, made);
+    if (row.problems() == before) {
+      known.keep(text, made);
     }
     return made;
   }

@@ -20,7 +20,7 @@ import org.swathbook.source.ProblemsException;
  * @param file name relative to the book, with slashes
  */
 record Table(String file, CsvColumns columns) {
-  /** A table of so many bytes takes longer to read than a thread to start. */
+  /** Of so many bytes a table is long. */
   private static final long LONG_BYTES = 4_000_000;
 
   /** Rows one by one; a file that is missing or cannot be read is a problem. */
@@ -32,7 +32,7 @@ record Table(String file, CsvColumns columns) {
   Optional<CsvHeader> read(Path book, CsvStart start, Problems problems, Consumer<CsvRow> sink) {
     String ifMissing = "write one that starts with '" + String.join(",", columns.required()) + "'";
     try (InputStream in = BookFiles.open(book, file, ifMissing)) {
-      if (Files.size(book.resolve(file)) < LONG_BYTES) {
+      if (!isLong(book)) {
         return new CsvReader().stream(file, in, start, columns, problems, sink);
       }
       Problems ofForm = new Problems();
@@ -52,5 +52,14 @@ record Table(String file, CsvColumns columns) {
 
   boolean isThere(Path book) {
     return Files.exists(book.resolve(file));
+  }
+
+  /** Whether it takes longer to read than a thread to start; one that cannot be read does not. */
+  boolean isLong(Path book) {
+    try {
+      return Files.size(book.resolve(file)) >= LONG_BYTES;
+    } catch (IOException e) {
+      return false;
+    }
   }
 }

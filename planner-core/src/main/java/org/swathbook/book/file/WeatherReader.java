@@ -3,7 +3,9 @@ package org.swathbook.book.file;
 import java.nio.file.Path;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
@@ -29,6 +31,16 @@ final class WeatherReader {
   private static final int MOST_YEARS = 300;
 
   private WeatherReader() {}
+
+  /** Weather by station, of those with which nothing is wrong. */
+  static Map<String, StationWeather> read(
+      Path book, List<String> stations, Problems problems, List<String> notes) {
+    Map<String, StationWeather> out = new TreeMap<>();
+    for (String station : stations) {
+      read(book, station, problems, notes).ifPresent(w -> out.put(station, w));
+    }
+    return out;
+  }
 
   /** The station's weather, empty with problems when something is wrong with it. */
   static Optional<StationWeather> read(

@@ -81,8 +81,8 @@ public final class Search {
   }
 
   /**
-   * Climbs again from near misses. Such programs are often met beside the way and left for a neighbour of better net
-   * return.
+   * Climbs again from near misses. Such programs are often met beside the way and left for a
+   * neighbour of better net return.
    */
   public void fromNearMisses(int mostPasses) {
     for (Walked w : nearMisses()) {

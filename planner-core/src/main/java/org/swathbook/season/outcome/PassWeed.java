@@ -32,10 +32,10 @@ public record PassWeed(
   }
 
   public int effectiveFoliarSites() {
-    return (int) foliar.stream().filter(SiteControl::effective).count();
+    return SiteControl.effective(foliar);
   }
 
   public int effectiveSoilSites() {
-    return (int) soil.stream().filter(SiteControl::effective).count();
+    return SiteControl.effective(soil);
   }
 }

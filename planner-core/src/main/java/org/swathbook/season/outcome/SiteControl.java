@@ -1,5 +1,6 @@
 package org.swathbook.season.outcome;
 
+import java.util.List;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
 
@@ -25,6 +26,11 @@ public record SiteControl(
   public SiteControl(
       Site site, IngredientId best, double controlPct, boolean struck, boolean effective) {
     this(site, best, controlPct, struck, false, effective);
+  }
+
+  /** How many of them are effective. */
+  public static int effective(List<SiteControl> sites) {
+    return (int) sites.stream().filter(SiteControl::effective).count();
   }
 
   /** A half: 50 % up to the threshold, shown but not counted. */
