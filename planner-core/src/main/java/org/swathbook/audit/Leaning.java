@@ -66,7 +66,7 @@ record Leaning(
         last.weed().weed().id(),
         last.field().acres(),
         seasons.stream().map(SeasonFigures::of).toList(),
-        Math.round(last.dependence().map(d -> d.controlPct() - d.withoutPct()).orElse(0.0)),
+        hanging(last),
         last.season());
   }
 
@@ -87,6 +87,17 @@ record Leaning(
         hanging,
         lastSeason,
         seasons.get(seasons.size() - 1).effective());
+  }
+
+  /** The same when it is known what hangs on one site. */
+  Leaning hanging(long points) {
+    return new Leaning(
+        field, weed, leaning, acres, onOne, streak, points, lastSeason, lastEffective);
+  }
+
+  /** Points of control that hang on one site, of the last season of a weed. */
+  static long hanging(SeasonSites last) {
+    return Math.round(last.dependence().map(d -> d.controlPct() - d.withoutPct()).orElse(0.0));
   }
 
   LastSites last() {

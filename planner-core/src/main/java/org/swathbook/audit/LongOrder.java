@@ -9,9 +9,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.program.FieldId;
 
 /**
@@ -56,22 +58,22 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
     List<Leaning> order = new ArrayList<>();
     fields.stream().filter(SeasonBySeason::isWhole).forEach(f -> order.addAll(f.leanings()));
     order.sort(Leaning.WORST_FIRST);
-    Function<Set<FieldId>, Map<FieldId, FieldAudit>> whole =
-        which -> whole(fields, which, own, shared);
-    Map<FieldId, FieldAudit> known = whole.apply(first(order, most, true));
-    know(order, known);
+    Map<FieldId, SeasonBySeason> byId = new HashMap<>();
+    fields.forEach(f -> byId.put(f.field().id(), f));
+    Set<FieldId> known = first(order, most, true);
+    know(order, known, byId, own, shared);
     Set<FieldId> told = first(order, most, false);
     int behind = behindLast(order, told);
     Set<FieldId> equals = equalsOf(told, order.subList(0, behind));
-    equals.removeAll(known.keySet());
-    know(order, whole.apply(equals));
+    equals.removeAll(known);
+    know(order, equals, byId, own, shared);
     return new LongOrder(
         order.subList(0, behind),
         order.subList(behind, order.size()).stream().filter(l -> told.contains(l.field())).toList(),
-        fields.stream()
-            .map(f -> f.field().id())
-            .filter(told::contains)
-            .map(id -> Objects.requireNonNull(known.get(id)))
+        fields.parallelStream()
+            .map(SeasonBySeason::field)
+            .filter(f -> told.contains(f.id()))
+            .map(f -> FieldAudit.of(own.apply(f), f, shared))
             .toList());
   }
 
@@ -149,32 +151,24 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
     return out;
   }
 
-  private static Map<FieldId, FieldAudit> whole(
-      List<SeasonBySeason> fields,
+  /**
+   * Finds what hangs on one site for the weeds of some fields that are walked whole, and puts each
+   * where it belongs then.
+   */
+  private static void know(
+      List<Leaning> order,
       Set<FieldId> which,
+      Map<FieldId, SeasonBySeason> fields,
       Function<Field, Book> own,
       SharedTraces shared) {
-    Map<FieldId, FieldAudit> out = new HashMap<>();
-    fields.parallelStream()
-        .map(SeasonBySeason::field)
-        .filter(f -> which.contains(f.id()))
-        .map(f -> FieldAudit.of(own.apply(f), f, shared))
-        .toList()
-        .forEach(a -> out.put(a.today().id(), a));
-    return out;
-  }
-
-  /** Puts what is known now in the place of the figures, and each where it belongs. */
-  private static void know(List<Leaning> order, Map<FieldId, FieldAudit> known) {
+    Map<FieldId, Map<WeedId, Long>> hanging = new ConcurrentHashMap<>();
+    which.parallelStream()
+        .map(id -> Objects.requireNonNull(fields.get(id)))
+        .forEach(f -> hanging.put(f.field().id(), f.hanging(own.apply(f.field()), shared)));
     order.replaceAll(
         l -> {
-          FieldAudit of = known.get(l.field());
-          return of == null
-              ? l
-              : of.leanings().stream()
-                  .filter(k -> k.weed().equals(l.weed()))
-                  .findFirst()
-                  .orElseThrow();
+          Map<WeedId, Long> of = hanging.get(l.field());
+          return of == null ? l : l.hanging(Objects.requireNonNull(of.get(l.weed())));
         });
     order.sort(Leaning.WORST_FIRST);
   }

@@ -125,6 +125,16 @@ final class SeasonAudit {
 
   /** Weeds that the season's row names, or all where it names none; in the order of the file. */
   static Result of(Book book, Field today, PastSeason row, SharedTraces shared) {
+    return of(book, today, row, shared, true);
+  }
+
+  /** The same without asking the rules. */
+  static Result notJudged(Book book, Field today, PastSeason row, SharedTraces shared) {
+    return of(book, today, row, shared, false);
+  }
+
+  private static Result of(
+      Book book, Field today, PastSeason row, SharedTraces shared, boolean judged) {
     SeasonAudit audit = new SeasonAudit(book, today, row);
     Optional<TraceSet> trace = audit.trace(shared);
     Optional<SeasonSums> walked =
@@ -139,7 +149,7 @@ final class SeasonAudit {
     }
     return new Result(
         sites,
-        trace.map(t -> audit.judged(t, walked.orElseThrow())).orElse(List.of()),
+        trace.filter(t -> judged).map(t -> audit.judged(t, walked.orElseThrow())).orElse(List.of()),
         audit.unjudged);
   }
 

@@ -1,6 +1,7 @@
 package org.swathbook.audit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -141,15 +142,37 @@ final class SeasonBySeason {
     return out;
   }
 
+  /** By weed the points of control that hang on one site in its last season, which are walked. */
+  Map<WeedId, Long> hanging(Book own, SharedTraces shared) {
+    Map<WeedId, Long> out = new HashMap<>();
+    for (int s = seasons.size() - 1; s >= 0 && out.size() < drives.size(); s--) {
+      if (isLastOfAny(s)) {
+        for (SeasonSites of : SeasonAudit.notJudged(own, field, seasons.get(s), shared).sites()) {
+          out.putIfAbsent(of.weed().weed().id(), Leaning.hanging(of));
+        }
+      }
+    }
+    return out;
+  }
+
+  private boolean isLastOfAny(int season) {
+    return drives.values().stream().anyMatch(its -> its[season] && last(its) == season);
+  }
+
+  private static int last(boolean[] its) {
+    int last = its.length - 1;
+    while (!its[last]) {
+      last--;
+    }
+    return last;
+  }
+
   /** By weed, but for the control that hangs on one site, which counts as 0: all are walked. */
   List<Leaning> leanings() {
     List<Leaning> out = new ArrayList<>();
     for (WeedId weed : drives.keySet()) {
       boolean[] its = Objects.requireNonNull(drives.get(weed));
-      int last = its.length - 1;
-      while (!its[last]) {
-        last--;
-      }
+      int last = last(its);
       List<SeasonFigures> figures =
           seasonsOf(weed).stream().map(f -> Objects.requireNonNull(f)).toList();
       out.add(Leaning.of(field.id(), weed, field.acres(), figures, 0, seasons.get(last).season()));
