@@ -73,8 +73,7 @@ public final class Search {
 
   /**
    * The same with posts added to a program from when the first weeds are up. It finds what no step
-   * finds with a post at its usual time; but a step too early may lead away from a higher hill, so
-   * that both are worth climbing.
+   * finds with a post at its usual time, though a step too early may lead away from a higher hill.
    */
   public Optional<Walked> climbWithEarlyPosts(Draft start, int mostPasses) {
     return climb(start, EARLY_POST, d -> d.stops().size() <= mostPasses);

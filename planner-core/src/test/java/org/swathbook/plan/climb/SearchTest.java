@@ -6,10 +6,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
+import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.check.ProgramJudge;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.plan.DemoCopy;
@@ -17,6 +21,7 @@ import org.swathbook.plan.PlanGround;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.FieldEvaluator;
 import org.swathbook.plan.draft.Goal;
+import org.swathbook.plan.draft.HouseDeficit;
 import org.swathbook.plan.draft.PlanSpace;
 import org.swathbook.plan.draft.Stop;
 import org.swathbook.plan.draft.Walked;
@@ -80,10 +85,37 @@ class SearchTest {
         }
       }
       assertThat(evaluator.quick(w.draft()))
-          .isCloseTo(w.net().dollars() - fine, org.assertj.core.data.Offset.offset(0.02));
+          .isCloseTo(w.net().dollars() - fine, Offset.offset(0.02));
       seen++;
     }
     assertThat(seen).isGreaterThan(50);
+  }
+
+  @Test
+  void theQuickGoalTakesControlAndExposureOffAndIsNeverBelowTheGoal() {
+    Set<String> told = Set.of(HouseRuleCheck.SEASON_CONTROL, HouseRuleCheck.MAX_EXPOSED_EMERGENCE);
+    double asked = 100 * book.house().oneSiteGone();
+    int fined = 0;
+    for (Walked w : search.walked()) {
+      Set<String> rules = new TreeSet<>(w.brokenNames());
+      rules.retainAll(told);
+      double deficit =
+          HouseDeficit.of(w.broken().stream().filter(b -> told.contains(b.name())).toList());
+      for (var o : w.outcome().weeds()) {
+        if (o.pressure().driver().isDriver() && o.controlPct() < asked) {
+          // With a site gone it is lower still.
+          rules.add(HouseRuleCheck.ONE_SITE_GONE);
+          deficit += (asked - o.controlPct()) / 10;
+        }
+      }
+      double quick = evaluator.quickGoal(w.draft());
+      assertThat(quick)
+          .as(w.toString())
+          .isCloseTo(w.net().dollars() - 400 * rules.size() - 60 * deficit, Offset.offset(0.02))
+          .isGreaterThanOrEqualTo(Goal.of(w) - 0.02);
+      fined += rules.isEmpty() ? 0 : 1;
+    }
+    assertThat(fined).isGreaterThan(50).isLessThan(search.walked().size());
   }
 
   @Test
