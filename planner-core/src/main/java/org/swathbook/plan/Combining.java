@@ -33,10 +33,10 @@ import org.swathbook.plan.exact.Pruning;
  */
 final class Combining {
   /** Passes that are combined: default, ours. */
-  private static final int MOST_PASSES = 100;
+  static final int MOST_PASSES = 100;
 
   /** Of them, those around the best program: default, ours. */
-  private static final int MOST_AROUND = 50;
+  static final int MOST_AROUND = 50;
 
   /** Programs scored when a better program is looked for on the way: default, ours. */
   private static final int MOST_SCORED_ON_THE_WAY = 1_000;
@@ -134,7 +134,7 @@ final class Combining {
       Delay delay,
       List<Walked> known,
       Set<Stop> around) {
-    Set<Stop> passes = new LinkedHashSet<>(around.stream().limit(MOST_AROUND).toList());
+    Set<Stop> passes = new LinkedHashSet<>(around);
     addThoseOfTheBest(known, passes);
     return new Combining(book, space, evaluator, delay, known, passes).run();
   }

@@ -25,9 +25,6 @@ final class Improving {
   /** Combinings at most: default, ours. */
   private static final int MOST_ROUNDS = 20;
 
-  /** Passes combined in one of them: default, ours. */
-  static final int MOST_PASSES = 100;
-
   private final Search search;
   private final Surroundings surroundings;
   private final Function<Set<Stop>, Optional<Walked>> combine;
@@ -59,7 +56,9 @@ final class Improving {
   }
 
   private boolean isBetterOf(List<Walked> between, Walked best) {
-    combine.apply(surroundings.of(between, MOST_PASSES)).ifPresent(w -> search.walk(w.draft()));
+    combine
+        .apply(surroundings.of(between, Combining.MOST_PASSES))
+        .ifPresent(w -> search.walk(w.draft()));
     return !search.best().get().equals(best);
   }
 

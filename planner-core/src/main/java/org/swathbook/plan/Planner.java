@@ -138,7 +138,7 @@ public final class Planner {
             passes -> Combining.soon(book, space, evaluator, delay, search.walked(), passes))
         .run();
     Set<Stop> around =
-        search.best().map(w -> surroundings.of(List.of(w), Improving.MOST_PASSES)).orElse(Set.of());
+        search.best().map(w -> surroundings.of(List.of(w), Combining.MOST_AROUND)).orElse(Set.of());
     Combining.Result combined =
         Combining.of(book, space, evaluator, delay, search.walked(), around);
     combined.found().forEach(w -> search.walk(w.draft()));

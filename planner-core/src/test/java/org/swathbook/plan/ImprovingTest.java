@@ -43,7 +43,7 @@ class ImprovingTest {
           return Optional.empty();
         });
     assertThat(asked).isNotEmpty().hasSizeLessThanOrEqualTo(20);
-    assertThat(asked).allMatch(passes -> passes.size() <= Improving.MOST_PASSES);
+    assertThat(asked).allMatch(passes -> passes.size() <= Combining.MOST_PASSES);
     assertThat(asked.get(0)).containsAll(before.draft().stops());
     // Neighbours are walked on the way, and may be better themselves.
     assertThat(Goal.BEST.compare(search.best().orElseThrow(), before)).isLessThanOrEqualTo(0);
