@@ -23,6 +23,9 @@ public final class FoliarTable {
   private final byte[][] setback;
   private final boolean idle;
 
+  /** By biotype: whether it feels all that the one before it does. */
+  private final boolean[] asBefore;
+
   private FoliarTable(List<double[]> plain, double[] left, double[][] survival, byte[][] setback) {
     this.plain = plain;
     this.left = left;
@@ -33,6 +36,11 @@ public final class FoliarTable {
       none &= s[0] == 1;
     }
     this.idle = none;
+    this.asBefore = new boolean[survival.length];
+    for (int b = 1; b < asBefore.length; b++) {
+      asBefore[b] =
+          Arrays.equals(survival[b], survival[b - 1]) && Arrays.equals(setback[b], setback[b - 1]);
+    }
   }
 
   /**
@@ -114,6 +122,11 @@ public final class FoliarTable {
   /** Whether it does nothing to any biotype at any height. */
   public boolean isIdle() {
     return idle;
+  }
+
+  /** Whether a biotype, not the first, feels it as the one before it does. */
+  public boolean isFeltAsBefore(int biotype) {
+    return asBefore[biotype];
   }
 
   /**

@@ -8,25 +8,17 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Site;
 import org.swathbook.control.FoliarTable;
-import org.swathbook.control.Setback;
-import org.swathbook.season.loss.CountCosts;
 
 /**
  * Walks the cells of one weed in one year through all passes. Holds its scratch arrays, so one walk
  * belongs to one thread.
  */
 final class CellWalk {
-  private static final double[] PAUSE =
-      Arrays.stream(Setback.values()).mapToDouble(Setback::pauseDegreeDays).toArray();
-
   private final PreparedPass[] passes;
   private final SoilJoint soil;
   private final Optional<Site> without;
   private final HouseRules house;
   private final HeightClock[] clocks;
-
-  /** Of any weed in any year. */
-  private final int mostCohorts;
 
   private final @Nullable Census census;
   private final double @Nullable [] loads;
@@ -35,20 +27,25 @@ final class CellWalk {
   /** Place of the first cohort of the next biotype among all loads. */
   private int loadsFrom;
 
-  /** Of the plants that the soil lets live, the share that the leaves' actives have left. */
-  private double[] alive = new double[0];
+  private final StruckCohorts struck;
+  private final double[] aliveWhenRated;
+  private final double[] inSoil;
+  private final double[] escapesAll;
+  private final double[] escapesAllUnmet;
+  private final double[] aliveNow;
+  private final double[] heightNow;
+  private final byte[] classNow;
 
-  private double[] aliveWhenRated = new double[0];
-  private double[] cost = new double[0];
-  private double[] delay = new double[0];
-  private double[] floor = new double[0];
-  private double[] inSoil = new double[0];
-  private double[] escapesAll = new double[0];
-  private double[] escapesAllUnmet = new double[0];
-  private boolean[] met = new boolean[0];
-  private double[] aliveNow = new double[0];
-  private double[] heightNow = new double[0];
-  private byte[] classNow = new byte[0];
+  /** Whether a pass came after the day of rating, so that what lived then is kept apart. */
+  private boolean late;
+
+  // Sums over the biotype walked last, as if all plants were of it.
+  private double weightedAlive;
+  private double weightedKilled;
+  private double bears;
+  private double aliveUpByNeeded;
+  private double aliveUpLater;
+  private double seeds;
 
   private double load;
   private double ratedAlive;
@@ -68,7 +65,15 @@ final class CellWalk {
       @Nullable Census census,
       double @Nullable [] loads,
       double @Nullable [] rated) {
-    this.mostCohorts = mostCohorts;
+    this.struck = new StruckCohorts(house, mostCohorts);
+    this.aliveWhenRated = new double[mostCohorts];
+    this.inSoil = new double[mostCohorts];
+    this.escapesAll = new double[mostCohorts];
+    this.escapesAllUnmet = new double[mostCohorts];
+    int told = census == null ? 0 : mostCohorts;
+    this.aliveNow = new double[told];
+    this.heightNow = new double[told];
+    this.classNow = new byte[told];
     this.passes = passes.toArray(PreparedPass[]::new);
     this.without = without;
     this.soil = new SoilJoint(this.passes, without.map(Site::number).orElse(-1), house.missSoil());
@@ -77,6 +82,13 @@ final class CellWalk {
     this.census = census;
     this.loads = loads;
     this.rated = rated;
+  }
+
+  /**
+   * Where the next weed's first cohort stands among all of which loads or plants rated are told.
+   */
+  void tellFrom(int place) {
+    loadsFrom = place;
   }
 
   /** Plants/m² that count in the yield loss. */
@@ -119,7 +131,6 @@ final class CellWalk {
 
   void weed(int year, int weed, YearWeed cell, WeedPressure pressure, int harvest) {
     int n = cell.cohorts;
-    ensure(n);
     Arrays.fill(escapesAll, 0, n, 0);
     Arrays.fill(escapesAllUnmet, 0, n, 0);
     load = 0;
@@ -135,26 +146,6 @@ final class CellWalk {
     // More plants than the model had, killed at once, give back more than the model's had cost.
     load = Math.max(0, load);
     expose(cell);
-  }
-
-  private void ensure(int cohorts) {
-    if (alive.length < cohorts) {
-      int n = Math.max(cohorts, mostCohorts);
-      alive = new double[n];
-      aliveWhenRated = new double[n];
-      cost = new double[n];
-      delay = new double[n];
-      floor = new double[n];
-      inSoil = new double[n];
-      escapesAll = new double[n];
-      escapesAllUnmet = new double[n];
-      met = new boolean[n];
-      if (census != null) {
-        aliveNow = new double[n];
-        heightNow = new double[n];
-        classNow = new byte[n];
-      }
-    }
   }
 
   /** Whether any pass comes when late removal costs less after a layer than without. */
@@ -179,21 +170,43 @@ final class CellWalk {
 
   private void biotype(
       int year, int weed, int b, YearWeed cell, double share, int harvest, boolean layer) {
-    int n = cell.cohorts;
+    boolean asBefore = b > 0 && cell.costs == null && soil.feelsAlike(weed, b - 1, b);
     // What a biotype felt as the one before it stands there still, unless a count has changed it.
-    if (b == 0 || cell.costs != null || !soil.feelsAlike(weed, b - 1, b)) {
-      soil.compute(year, weed, b, n, passes.length, harvest, inSoil);
+    if (!asBefore) {
+      soil.compute(year, weed, b, cell.cohorts, passes.length, harvest, inSoil);
     }
-    boolean late = leaves(year, weed, b, cell, harvest, layer, 0);
-    ratedAlive += share * weighted(cell, late ? aliveWhenRated : alive);
-    killedBeforeCounts += share * killed(cell);
-    tellRated(cell, share, late ? aliveWhenRated : alive);
-    close(cell, share);
-    loadsFrom += n;
+    if (!asBefore || census != null || !leavesFeelAsBefore(year, weed, b, harvest)) {
+      leaves(year, weed, b, cell, harvest, layer, 0);
+      sum(cell);
+    }
+    tell(cell, share);
+    ratedAlive += share * weightedAlive;
+    killedBeforeCounts += share * weightedKilled;
+    load += share * bears;
+    survivors += share * aliveUpByNeeded;
+    allSurvivors += share * (aliveUpByNeeded + aliveUpLater);
+    seeding += share * seeds;
+    loadsFrom += cell.cohorts;
     if (cell.costs != null) {
       inherit(cell);
     }
     escape(cell, share);
+  }
+
+  /** Whether a biotype feels all that the passes do through leaves as the one before it does. */
+  private boolean leavesFeelAsBefore(int year, int weed, int biotype, int harvest) {
+    for (PreparedPass pass : passes) {
+      if (acts(pass, year, harvest)
+          && !pass.foliar(year, weed, without).isFeltAsBefore(biotype)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean acts(PreparedPass pass, int year, int harvest) {
+    int day = pass.day(year);
+    return pass.view(year) != null && day >= 0 && day <= harvest;
   }
 
   /**
@@ -202,7 +215,6 @@ final class CellWalk {
    * @param pressure of the weed
    */
   void standingAtLast(int year, int weed, YearWeed cell, WeedPressure pressure, int harvest) {
-    ensure(cell.cohorts);
     for (int b = 0; b < pressure.biotypes().size(); b++) {
       leaves(year, weed, b, cell, harvest, false, passes.length - 1);
     }
@@ -212,16 +224,12 @@ final class CellWalk {
    * What the passes do through leaves.
    *
    * @param toldFrom first pass that the census sees
-   * @return whether a pass came after the day of rating, so that what lived then is kept apart
    */
-  private boolean leaves(
+  private void leaves(
       int year, int weed, int b, YearWeed cell, int harvest, boolean layer, int toldFrom) {
     int n = cell.cohorts;
-    Arrays.fill(alive, 0, n, 1);
-    Arrays.fill(cost, 0, n, 0);
-    Arrays.fill(delay, 0, n, 0);
-    Arrays.fill(met, 0, n, false);
-    boolean late = false;
+    struck.begin(n);
+    late = false;
     int scoutings = 0;
     for (int p = 0; p < passes.length; p++) {
       PreparedPass pass = passes[p];
@@ -230,27 +238,25 @@ final class CellWalk {
         continue;
       }
       if (view.scoutings[weed] != scoutings) {
-        // The size that was seen already holds what earlier passes had set back.
-        Arrays.fill(delay, 0, n, 0);
+        struck.forgetSetbacks(n);
         scoutings = view.scoutings[weed];
       }
       if (census != null && p >= toldFrom) {
         tell(census, p, year, weed, b, n, harvest, view);
       }
-      int day = pass.day(year);
-      if (day < 0 || day > harvest) {
+      if (!acts(pass, year, harvest)) {
         continue;
       }
-      if (!late && day > cell.ratedOn) {
-        System.arraycopy(alive, 0, aliveWhenRated, 0, n);
+      if (!late && pass.day(year) > cell.ratedOn) {
+        System.arraycopy(struck.alive, 0, aliveWhenRated, 0, n);
         late = true;
       }
       FoliarTable table = pass.foliar(year, weed, without);
       if (!table.isIdle()) {
-        foliar(table, b, view, weed, cell.costs, layer);
+        double already = layer ? view.costAfterResidual : view.costBare;
+        struck.strike(table, b, view, weed, clocks[weed], already, cell.costs);
       }
     }
-    return late;
   }
 
   /**
@@ -263,54 +269,27 @@ final class CellWalk {
       double plants = 0;
       double escapes = 0;
       for (int heir = cell.set.heirsFrom(c); heir < cell.set.heirsTo(c); heir++) {
-        all &= met[heir];
+        all &= struck.met[heir];
         plants += cell.start[heir];
         escapes += cell.start[heir] * inSoil[heir];
       }
       if (plants > 0) {
-        met[c] |= all;
+        struck.met[c] |= all;
         inSoil[c] *= escapes / plants;
       }
     }
   }
 
-  private void foliar(
-      FoliarTable table, int b, DayView view, int weed, @Nullable CountCosts costs, boolean layer) {
-    double miss = view.canopy ? house.missUnderCanopy() : house.missFoliar();
-    double already = layer ? view.costAfterResidual : view.costBare;
-    HeightClock clock = clocks[weed];
-    double[] ages = view.age[weed];
-    byte[] classes = view.heightClass[weed];
-    double inSize = 1 - house.effectiveSite();
-    double[] survival = table.survival(b);
-    for (int c = view.from[weed]; c < view.up[weed]; c++) {
-      double age = ages[c];
-      int k = classes[c];
-      if (delay[c] > 0) {
-        age = Math.max(floor[c], age - delay[c]);
-        k = clock.classAt(age);
-      }
-      double lives = survival[k];
-      if (lives < 1) {
-        double before = alive[c];
-        alive[c] = before * (miss + (1 - miss) * lives);
-        cost[c] += (before - alive[c]) * (costs == null ? already : costs.since(c, already));
-        if (lives <= inSize) {
-          met[c] = true;
-        }
-        int back = table.setbackRank(b, k);
-        if (back > 0) {
-          floor[c] = Math.min(age, clock.ageAfter(back, k));
-          delay[c] = ages[c] - floor[c] + PAUSE[back];
-        }
-      }
-    }
+  private void sum(YearWeed cell) {
+    weightedKilled = killed(cell);
+    weightedAlive = weighted(cell, late ? aliveWhenRated : struck.alive);
+    close(cell);
   }
 
   private double killed(YearWeed cell) {
     double sum = 0;
     for (int c = 0; c < cell.endedWhenRated; c++) {
-      sum += cell.start[c] * cell.weight[c] * (1 - alive[c] * inSoil[c]);
+      sum += cell.start[c] * cell.weight[c] * (1 - struck.alive[c] * inSoil[c]);
     }
     return sum;
   }
@@ -324,49 +303,57 @@ final class CellWalk {
     return sum;
   }
 
-  private void close(YearWeed cell, double share) {
-    double loadSum = 0;
+  private void close(YearWeed cell) {
+    double sum = 0;
     double before = 0;
     double after = 0;
-    double seeds = 0;
-    CountCosts costs = cell.costs;
-    for (int c = 0; costs != null && c < cell.endedByHarvest; c++) {
-      double start = cell.start[c] * inSoil[c];
-      double bears = start * cell.weight[c] * (alive[c] * costs.left(c) + cost[c]);
-      loadSum += bears;
-      tell(c, share * bears);
+    double setSeed = 0;
+    for (int c = 0; cell.costs != null && c < cell.endedByHarvest; c++) {
+      sum += bears(cell, c);
     }
+    double[] alive = struck.alive;
     for (int c = cell.endedByHarvest; c < cell.upByHarvest; c++) {
-      // What the soil kills costs nothing whenever it does: plants are an inch tall at most.
       double start = cell.start[c] * inSoil[c];
-      double lives = costs == null ? alive[c] : alive[c] * costs.left(c);
-      double bears = start * cell.weight[c] * (lives + cost[c]);
-      loadSum += bears;
-      tell(c, share * bears);
-      seeds += start * cell.weight[c] * alive[c];
+      sum += bears(cell, c);
+      setSeed += start * cell.weight[c] * alive[c];
       if (cell.upByNeeded[c]) {
         before += start * alive[c];
       } else {
         after += start * alive[c];
       }
     }
-    load += share * loadSum;
-    survivors += share * before;
-    allSurvivors += share * (before + after);
-    seeding += share * seeds;
+    bears = sum;
+    seeds = setSeed;
+    aliveUpByNeeded = before;
+    aliveUpLater = after;
   }
 
-  private void tellRated(YearWeed cell, double share, double[] alive) {
+  /**
+   * Plants/m² of a cohort that count in the yield loss. What the soil kills costs nothing whenever
+   * it does: plants are an inch tall at most.
+   */
+  private double bears(YearWeed cell, int c) {
+    double start = cell.start[c] * inSoil[c];
+    double alive = struck.alive[c];
+    double lives = cell.costs == null ? alive : alive * cell.costs.left(c);
+    return start * cell.weight[c] * (lives + struck.cost[c]);
+  }
+
+  private void tell(YearWeed cell, double share) {
     if (rated != null) {
-      for (int c = cell.endedWhenRated; c < cell.upWhenRated; c++) {
-        rated[loadsFrom + c] = share * cell.start[c] * cell.weight[c] * (alive[c] * inSoil[c]);
+      tellRated(cell, rated, share);
+    }
+    if (loads != null) {
+      for (int c = cell.costs == null ? cell.endedByHarvest : 0; c < cell.upByHarvest; c++) {
+        loads[loadsFrom + c] = share * bears(cell, c);
       }
     }
   }
 
-  private void tell(int cohort, double load) {
-    if (loads != null) {
-      loads[loadsFrom + cohort] = load;
+  private void tellRated(YearWeed cell, double[] to, double share) {
+    double[] alive = late ? aliveWhenRated : struck.alive;
+    for (int c = cell.endedWhenRated; c < cell.upWhenRated; c++) {
+      to[loadsFrom + c] = share * cell.start[c] * cell.weight[c] * (alive[c] * inSoil[c]);
     }
   }
 
@@ -374,7 +361,7 @@ final class CellWalk {
     for (int c = cell.exposedFrom; c < cell.exposedTo; c++) {
       double escapes = share * inSoil[c];
       escapesAll[c] += escapes;
-      if (!met[c]) {
+      if (!struck.met[c]) {
         escapesAllUnmet[c] += escapes;
       }
     }
@@ -397,15 +384,15 @@ final class CellWalk {
   private void tell(Census to, int p, int year, int weed, int b, int n, int harvest, DayView view) {
     soil.compute(year, weed, b, n, p, harvest, aliveNow);
     for (int c = 0; c < n; c++) {
-      aliveNow[c] *= alive[c];
+      aliveNow[c] *= struck.alive[c];
     }
     int up = view.up[weed];
     int from = view.from[weed];
     double[] heights = view.heightCm(weed);
     for (int c = from; c < up; c++) {
       byte k = view.heightClass[weed][c];
-      if (delay[c] > 0) {
-        double age = Math.max(floor[c], view.age[weed][c] - delay[c]);
+      if (struck.isSetBack(c)) {
+        double age = struck.age(c, view.age[weed]);
         k = (byte) clocks[weed].classAt(age);
         heightNow[c] = aliveNow[c] > 0 ? clocks[weed].heightCm(age) : Double.NaN;
       } else {

@@ -109,7 +109,7 @@ public final class ControlBounds {
    * @param weeds by their places among the field's
    */
   public List<Left> left(List<PreparedPass> after, Optional<Site> without, List<Integer> weeds) {
-    double[] alive = kernel.rated(after, without);
+    double[] alive = kernel.rated(after, without, weeds);
     TraceSet traces = kernel.traces();
     int years = traces.years().size();
     List<Left> out = new ArrayList<>();

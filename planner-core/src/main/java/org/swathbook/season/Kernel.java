@@ -207,18 +207,18 @@ public final class Kernel {
 
   /** What the passes do; given in the order of their planned dates. */
   public Score score(List<PreparedPass> passes) {
-    return run(passes, Optional.empty(), null, null, null);
+    return run(passes, Optional.empty(), null, null);
   }
 
   /** The same with a site that does nothing to any plant, though its products are sprayed. */
   public Score score(List<PreparedPass> passes, Site without) {
-    return run(passes, Optional.of(without), null, null, null);
+    return run(passes, Optional.of(without), null, null);
   }
 
   /** What the passes leave to cost the crop, cohort by cohort. */
   public Loads loads(List<PreparedPass> passes) {
     double[] loads = new double[cohorts.size()];
-    Score score = run(passes, Optional.empty(), null, loads, null);
+    Score score = run(passes, Optional.empty(), null, loads);
     for (int y = 0; y < grid.length; y++) {
       double x = 0;
       for (int w = 0; w < clocks.length; w++) {
@@ -237,24 +237,31 @@ public final class Kernel {
   }
 
   /**
-   * Plants/m² alive when control is rated, as an eye weighs them, by cohort; a site may do nothing.
+   * Plants/m² of some weeds alive when control is rated, as an eye weighs them, by cohort; a site
+   * may do nothing. Of the other weeds nothing is told.
    */
-  double[] rated(List<PreparedPass> passes, Optional<Site> without) {
+  double[] rated(List<PreparedPass> passes, Optional<Site> without, List<Integer> weeds) {
     double[] rated = new double[cohorts.size()];
-    run(passes, without, null, null, rated);
+    CellWalk walk =
+        new CellWalk(passes, without, house, clocks, cohorts.most(), null, null, rated);
+    for (int y = 0; y < grid.length; y++) {
+      for (int w : weeds) {
+        walk.tellFrom(cohorts.from(y, w));
+        controlPct(walk, y, w);
+      }
+    }
     return rated;
   }
 
   Score run(List<PreparedPass> passes, Optional<Site> without, @Nullable Census census) {
-    return run(passes, without, census, null, null);
+    return run(passes, without, census, null);
   }
 
   private Score run(
       List<PreparedPass> passes,
       Optional<Site> without,
       @Nullable Census census,
-      double @Nullable [] loads,
-      double @Nullable [] rated) {
+      double @Nullable [] loads) {
     for (int p = 1; p < passes.size(); p++) {
       if (passes.get(p).planned().isBefore(passes.get(p - 1).planned())) {
         throw new IllegalArgumentException("passes come in the order of their dates");
@@ -262,7 +269,7 @@ public final class Kernel {
     }
     Score score = new Score(grid.length, clocks.length, dollarsPerAcre);
     CellWalk walk =
-        new CellWalk(passes, without, house, clocks, cohorts.most(), census, loads, rated);
+        new CellWalk(passes, without, house, clocks, cohorts.most(), census, loads, null);
     for (int y = 0; y < grid.length; y++) {
       double x = 0;
       for (int w = 0; w < clocks.length; w++) {

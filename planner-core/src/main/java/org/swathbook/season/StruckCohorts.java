@@ -1,0 +1,149 @@
+package org.swathbook.season;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+import org.swathbook.book.HouseRules;
+import org.swathbook.control.FoliarTable;
+import org.swathbook.control.Setback;
+import org.swathbook.season.loss.CountCosts;
+
+/**
+ * What passes have done through leaves to the cohorts of one biotype of a weed in one year: the
+ * share of each that is alive, what its dead have cost the crop, and how far the living are set
+ * back. A walk's own arrays, filled anew for each biotype; they belong to one thread.
+ */
+final class StruckCohorts {
+  private static final double[] PAUSE =
+      Arrays.stream(Setback.values()).mapToDouble(Setback::pauseDegreeDays).toArray();
+
+  private final HouseRules house;
+
+  /** Of the plants that the soil lets live, the share that the leaves' actives have left. */
+  final double[] alive;
+
+  /** Of what a plant alive would cost, what the dead of a cohort have cost by their deaths. */
+  final double[] cost;
+
+  /** Whether an effective pass met the cohort while it was small enough. */
+  final boolean[] met;
+
+  /** Thermal age that the living have lost, and the age below which they never fall. */
+  private final double[] delay;
+
+  private final double[] floor;
+
+  /** No cohort from here on has been set back. */
+  private int setBackTo;
+
+  private final double[] ageNow;
+  private final byte[] classNow;
+
+  /**
+   * @param most cohorts of any weed in any year
+   */
+  StruckCohorts(HouseRules house, int most) {
+    this.house = house;
+    alive = new double[most];
+    cost = new double[most];
+    met = new boolean[most];
+    delay = new double[most];
+    floor = new double[most];
+    ageNow = new double[most];
+    classNow = new byte[most];
+  }
+
+  /** As many cohorts, untouched. */
+  void begin(int cohorts) {
+    Arrays.fill(alive, 0, cohorts, 1);
+    Arrays.fill(cost, 0, cohorts, 0);
+    Arrays.fill(met, 0, cohorts, false);
+    forgetSetbacks(cohorts);
+  }
+
+  /** A size that was seen already holds what earlier passes had set back. */
+  void forgetSetbacks(int cohorts) {
+    Arrays.fill(delay, 0, cohorts, 0);
+    setBackTo = 0;
+  }
+
+  boolean isSetBack(int cohort) {
+    return delay[cohort] > 0;
+  }
+
+  /** Thermal age of a cohort that is set back. */
+  double age(int cohort, double[] ages) {
+    return Math.max(floor[cohort], ages[cohort] - delay[cohort]);
+  }
+
+  /**
+   * One pass. Cohorts of one height feel it alike, and stand beside each other: the older ones are
+   * the taller ones, but for those set back.
+   *
+   * @param already share of their cost that plants have cost by this day, where none were counted
+   */
+  void strike(
+      FoliarTable table,
+      int biotype,
+      DayView view,
+      int weed,
+      HeightClock clock,
+      double already,
+      @Nullable CountCosts costs) {
+    int from = view.from[weed];
+    int up = view.up[weed];
+    int setBack = Math.max(from, Math.min(up, setBackTo));
+    double[] ages = view.age[weed];
+    byte[] classes = view.heightClass[weed];
+    for (int c = from; c < setBack; c++) {
+      boolean back = isSetBack(c);
+      ageNow[c] = back ? age(c, ages) : ages[c];
+      classNow[c] = back ? (byte) clock.classAt(ageNow[c]) : classes[c];
+    }
+    double miss = view.canopy ? house.missUnderCanopy() : house.missFoliar();
+    double[] survival = table.survival(biotype);
+    for (int c = from; c < up; ) {
+      boolean back = c < setBack;
+      byte[] tall = back ? classNow : classes;
+      int end = sameHeight(tall, c, back ? setBack : up);
+      int k = tall[c];
+      if (survival[k] < 1) {
+        kill(c, end, miss + (1 - miss) * survival[k], already, costs);
+        if (survival[k] <= 1 - house.effectiveSite()) {
+          Arrays.fill(met, c, end, true);
+        }
+        int rank = table.setbackRank(biotype, k);
+        if (rank > 0) {
+          setBack(c, end, back ? ageNow : ages, ages, clock.ageAfter(rank, k), PAUSE[rank]);
+        }
+      }
+      c = end;
+    }
+  }
+
+  private static int sameHeight(byte[] heightClass, int from, int to) {
+    int end = from + 1;
+    while (end < to && heightClass[end] == heightClass[from]) {
+      end++;
+    }
+    return end;
+  }
+
+  private void kill(int from, int to, double leaves, double already, @Nullable CountCosts costs) {
+    for (int c = from; c < to; c++) {
+      double before = alive[c];
+      double after = before * leaves;
+      alive[c] = after;
+      cost[c] += (before - after) * (costs == null ? already : costs.since(c, already));
+    }
+  }
+
+  private void setBack(
+      int from, int to, double[] now, double[] ages, double fallTo, double pause) {
+    for (int c = from; c < to; c++) {
+      double least = Math.min(now[c], fallTo);
+      floor[c] = least;
+      delay[c] = ages[c] - least + pause;
+    }
+    setBackTo = Math.max(setBackTo, to);
+  }
+}
