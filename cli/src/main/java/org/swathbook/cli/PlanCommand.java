@@ -65,6 +65,7 @@ final class PlanCommand implements Callable<Integer> {
   @Mixin CompareOption compareOption = new CompareOption();
   @Mixin KeepOption keepOption = new KeepOption();
   @Mixin QueueOption queueOption = new QueueOption();
+  @Mixin EffortOption effortOption = new EffortOption();
 
   @Option(
       names = "--save",
@@ -111,10 +112,15 @@ final class PlanCommand implements Callable<Integer> {
             || compareOption.isGiven()
             || keepOption.isGiven()
             || wishOptions.isGiven()
+            || effortOption.isGiven()
             || pages.handout != null)) {
       throw new ParameterException(
           spec.commandLine(),
           "--queue plans nothing; it goes with fields, --today, --json, --html and --force alone");
+    }
+    if (effortOption.isGiven() && (compareOption.isGiven() || keepOption.isGiven())) {
+      throw new ParameterException(
+          spec.commandLine(), "--effort goes without --compare and --keep");
     }
     pages.check(spec.commandLine(), output.json, force);
     LocalDate today = todayOption.read();
@@ -227,7 +233,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private PlannedField planned(Book book, PlanWishes wishes, Field field, LocalDate today) {
-    FieldPlan plan = new Planner(book, wishes).plan(field, today);
+    FieldPlan plan = new Planner(book, wishes, effortOption.effort).plan(field, today);
     pages.keep(book, plan);
     List<WhyNot> answers = new ArrayList<>();
     for (Ingredient active : wishOptions.asked(book.catalog())) {

@@ -78,6 +78,7 @@ class JsonKeysTest {
             "field.search",
             "search.options",
             "search.dates",
+            "search.effort",
             "search.labels",
             "search.combined",
             "search.exact",

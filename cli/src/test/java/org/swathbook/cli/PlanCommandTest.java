@@ -54,6 +54,25 @@ class PlanCommandTest {
   }
 
   @Test
+  void aQuickLookSaysThatItIsOne() throws IOException {
+    Called quick = call("plan", "ND-1", "--effort", "quick", "--max-passes", "2");
+    assertThat(quick.code()).isEqualTo(ExitCode.DONE);
+    assertThat(quick.out()).contains("This was a quick look");
+    assertThat(text.out()).doesNotContain("quick look");
+    assertThat(field(0).get("search").get("effort").asText()).isEqualTo("usual");
+  }
+
+  @Test
+  void anEffortThatIsNoneIsRefused() {
+    Called wrong = call("plan", "ND-1", "--effort", "most");
+    assertThat(wrong.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(wrong.err()).contains("'most' is no effort; one of quick, usual, thorough");
+    assertThat(call("plan", "--queue", "--effort", "quick").code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(call("plan", "ND-1", "--compare", "best", "--effort", "quick").err())
+        .contains("--effort goes without --compare and --keep");
+  }
+
+  @Test
   void textSaysWhichFieldIsRefusedAndFitsThePage() {
     assertThat(text.code()).isEqualTo(ExitCode.DONE);
     assertThat(text.out())

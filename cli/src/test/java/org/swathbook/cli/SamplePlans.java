@@ -14,6 +14,7 @@ import org.swathbook.cli.report.ComparedField;
 import org.swathbook.cli.report.KeptField;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.Effort;
 import org.swathbook.plan.FrontProgram;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
@@ -102,6 +103,7 @@ final class SamplePlans {
         programs.length == 0 ? List.of() : without(programs[0]),
         front(programs),
         new SearchNote(
+            Effort.USUAL,
             214,
             38,
             41233,

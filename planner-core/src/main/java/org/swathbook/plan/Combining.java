@@ -32,42 +32,13 @@ import org.swathbook.plan.exact.Pruning;
  * programs apart and compares all programs that can be put together of them.
  */
 final class Combining {
-  /** Passes that are combined: default, ours. */
-  static final int MOST_PASSES = 100;
-
-  /** Of them, those around the best program: default, ours. */
-  static final int MOST_AROUND = 50;
-
-  /** Programs scored when a better program is looked for on the way: default, ours. */
-  private static final int MOST_SCORED_ON_THE_WAY = 1_000;
-
-  /** Programs scored before a proof is given up, of the program to recommend: default, ours. */
-  private static final int MOST_SCORED = 20_000;
-
-  /** The same of the least bad program, where none meets the house rules: default, ours. */
-  private static final int MOST_SCORED_LEAST_BAD = 6_000;
-
-  /** The same of the cheapest program and of those with fewer passes: default, ours. */
-  private static final int MOST_SCORED_SMALLER = 2_000;
-
-  /** The same of the other programs shown beside the first: default, ours. */
-  private static final int MOST_SCORED_BESIDE = 800;
-
-  /**
-   * The same of the front, each site of a program gone scored too, and what later passes may bring:
-   * default, ours.
-   */
-  private static final int MOST_SCORED_FRONT = 8_000;
-
-  /** The same with one house rule loosened: default, ours. */
-  private static final int MOST_SCORED_LOOSENED = 200;
-
   private final Book book;
   private final Candidates candidates;
   private final int maxPasses;
   private final FieldEvaluator evaluator;
   private final Delay delay;
   private final List<Walked> known;
+  private final Effort effort;
   private long scored;
 
   private Combining(
@@ -76,7 +47,9 @@ final class Combining {
       FieldEvaluator evaluator,
       Delay delay,
       List<Walked> known,
-      Set<Stop> passes) {
+      Set<Stop> passes,
+      Effort effort) {
+    this.effort = effort;
     this.book = book;
     this.candidates = new Candidates(book, evaluator, space, passes);
     this.maxPasses = space.maxPasses();
@@ -133,46 +106,58 @@ final class Combining {
       FieldEvaluator evaluator,
       Delay delay,
       List<Walked> known,
-      Set<Stop> around) {
+      Set<Stop> around,
+      Effort effort) {
     Set<Stop> passes = new LinkedHashSet<>(around);
-    addThoseOfTheBest(known, passes);
-    return new Combining(book, space, evaluator, delay, known, passes).run();
+    addThoseOfTheBest(known, passes, effort.combined().passes());
+    return new Combining(book, space, evaluator, delay, known, passes, effort).run();
   }
+
+  /**
+   * @param best the best program, else the least bad
+   * @param scored programs scored
+   */
+  record Soon(Optional<Walked> best, long scored) {}
 
   /**
    * The best program, else the least bad, that is soon found of some passes.
    *
    * @param known programs met so far
    */
-  static Optional<Walked> soon(
+  static Soon soon(
       Book book,
       PlanSpace space,
       FieldEvaluator evaluator,
       Delay delay,
       List<Walked> known,
-      Set<Stop> passes) {
-    Combining all = new Combining(book, space, evaluator, delay, known, passes);
-    return all.search(Aim.BEST, all.maxPasses, MOST_SCORED_ON_THE_WAY)
-        .best()
-        .or(() -> all.search(Aim.LEAST_BAD, all.maxPasses, MOST_SCORED_ON_THE_WAY).best());
+      Set<Stop> passes,
+      Effort effort) {
+    Combining all = new Combining(book, space, evaluator, delay, known, passes, effort);
+    int most = effort.combined().scored();
+    Optional<Walked> best =
+        all.search(Aim.BEST, all.maxPasses, most)
+            .best()
+            .or(() -> all.search(Aim.LEAST_BAD, all.maxPasses, most).best());
+    return new Soon(best, all.scored);
   }
 
   private Result run() {
     if (candidates.size() == 0) {
       return new Result(0, 0, Optional.empty(), Map.of(), List.of(), Optional.empty());
     }
-    ExactSearch.Result best = search(Aim.BEST, maxPasses, MOST_SCORED);
+    ExactSearch.Result best = search(Aim.BEST, maxPasses, effort.proofs().first());
     Result found = best.best().isPresent() ? within(best, best.best().get()) : leastBad(best);
     List<Walked> seen = Stream.concat(known.stream(), found.bests()).toList();
-    return found.with(FrontProof.of(candidates, maxPasses, evaluator, seen, MOST_SCORED_FRONT));
+    return found.with(
+        FrontProof.of(candidates, maxPasses, evaluator, seen, effort.proofs().front()));
   }
 
   private Result within(ExactSearch.Result search, Walked best) {
     Map<String, ExactSearch.Result> beside = new LinkedHashMap<>();
-    beside.put(Named.CHEAPEST, search(Aim.CHEAPEST, maxPasses, MOST_SCORED_SMALLER));
-    beside.put(Named.ASIDE, search(Aim.HOUSE_RULES_ASIDE, maxPasses, MOST_SCORED_BESIDE));
+    beside.put(Named.CHEAPEST, search(Aim.CHEAPEST, maxPasses, effort.proofs().smaller()));
+    beside.put(Named.ASIDE, search(Aim.HOUSE_RULES_ASIDE, maxPasses, effort.proofs().beside()));
     fewest(best.draft().stops().size()).ifPresent(r -> beside.put(Named.FEWEST, r));
-    beside.put(Named.LATE, search(Aim.LEAST_HURT_BY_DELAY, maxPasses, MOST_SCORED_BESIDE));
+    beside.put(Named.LATE, search(Aim.LEAST_HURT_BY_DELAY, maxPasses, effort.proofs().beside()));
     return new Result(
         candidates.size(), scored, Optional.of(search), beside, List.of(), Optional.empty());
   }
@@ -181,7 +166,7 @@ final class Combining {
   private Optional<ExactSearch.Result> fewest(int than) {
     boolean exact = true;
     for (int most = 1; most < than; most++) {
-      ExactSearch.Result found = search(Aim.BEST, most, MOST_SCORED_SMALLER);
+      ExactSearch.Result found = search(Aim.BEST, most, effort.proofs().smaller());
       exact &= found.exact();
       if (found.best().isPresent()) {
         return Optional.of(
@@ -192,14 +177,15 @@ final class Combining {
   }
 
   private Result leastBad(ExactSearch.Result strict) {
-    ExactSearch.Result first = search(Aim.LEAST_BAD, maxPasses, MOST_SCORED_LEAST_BAD);
+    ExactSearch.Result first = search(Aim.LEAST_BAD, maxPasses, effort.proofs().leastBad());
     Map<String, ExactSearch.Result> beside = new LinkedHashMap<>();
-    beside.put(Named.ASIDE, search(Aim.HOUSE_RULES_ASIDE, maxPasses, MOST_SCORED_BESIDE));
-    beside.put(Named.SECURE, search(Aim.SECURE, maxPasses, MOST_SCORED_BESIDE));
+    beside.put(Named.ASIDE, search(Aim.HOUSE_RULES_ASIDE, maxPasses, effort.proofs().beside()));
+    beside.put(Named.SECURE, search(Aim.SECURE, maxPasses, effort.proofs().beside()));
     List<String> noHelp = new ArrayList<>();
     // A looser rule makes a proof harder: where there was none there will be none.
     for (String rule : strict.exact() ? HouseRuleCheck.NAMES : List.<String>of()) {
-      ExactSearch.Result loosened = search(Aim.loosening(rule), maxPasses, MOST_SCORED_LOOSENED);
+      ExactSearch.Result loosened =
+          search(Aim.loosening(rule), maxPasses, effort.proofs().loosened());
       beside.put(rule, loosened);
       if (loosened.exact() && loosened.best().isEmpty()) {
         noHelp.add(rule);
@@ -238,17 +224,17 @@ final class Combining {
    * Passes of the best programs of each number of passes in turn: the best programs are mostly
    * alike, and a pass that only a longer one holds is what they may lack.
    */
-  private static void addThoseOfTheBest(List<Walked> walked, Set<Stop> passes) {
+  private static void addThoseOfTheBest(List<Walked> walked, Set<Stop> passes, int most) {
     TreeMap<Integer, Deque<Walked>> bySize = new TreeMap<>();
     walked.stream()
         .sorted(Goal.BEST)
         .forEach(
             w -> bySize.computeIfAbsent(w.draft().stops().size(), n -> new ArrayDeque<>()).add(w));
     bySize.remove(0);
-    while (passes.size() < MOST_PASSES && !bySize.isEmpty()) {
+    while (passes.size() < most && !bySize.isEmpty()) {
       for (Deque<Walked> same : bySize.values()) {
         same.remove().draft().stops().stream()
-            .filter(s -> passes.size() < MOST_PASSES)
+            .filter(s -> passes.size() < most)
             .forEach(passes::add);
       }
       bySize.values().removeIf(Deque::isEmpty);

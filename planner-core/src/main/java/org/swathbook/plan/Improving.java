@@ -22,18 +22,20 @@ import org.swathbook.plan.draft.Walked;
  * best program and one that is the best in another way.
  */
 final class Improving {
-  /** Combinings at most: default, ours. */
-  private static final int MOST_ROUNDS = 20;
-
   private final Search search;
   private final Surroundings surroundings;
   private final Function<Set<Stop>, Optional<Walked>> combine;
+  private final Effort.Combined most;
 
   /**
    * @param combine the best program found of some passes
    */
   Improving(
-      Search search, Surroundings surroundings, Function<Set<Stop>, Optional<Walked>> combine) {
+      Search search,
+      Surroundings surroundings,
+      Function<Set<Stop>, Optional<Walked>> combine,
+      Effort.Combined most) {
+    this.most = most;
     this.search = search;
     this.surroundings = surroundings;
     this.combine = combine;
@@ -47,7 +49,7 @@ final class Improving {
       better = false;
       Optional<Walked> best = search.best();
       for (List<Walked> between : best.map(this::between).orElse(List.of())) {
-        if (tried.size() < MOST_ROUNDS && tried.add(between) && isBetterOf(between, best.get())) {
+        if (tried.size() < most.times() && tried.add(between) && isBetterOf(between, best.get())) {
           better = true;
           break;
         }
@@ -56,9 +58,7 @@ final class Improving {
   }
 
   private boolean isBetterOf(List<Walked> between, Walked best) {
-    combine
-        .apply(surroundings.of(between, Combining.MOST_PASSES))
-        .ifPresent(w -> search.walk(w.draft()));
+    combine.apply(surroundings.of(between, most.passes())).ifPresent(search::keep);
     return !search.best().get().equals(best);
   }
 

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.check.AddedSite;
@@ -22,15 +21,11 @@ import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.plan.choice.Strengths;
 import org.swathbook.plan.climb.Mending;
 import org.swathbook.plan.climb.Moves;
-import org.swathbook.plan.climb.Search;
 import org.swathbook.plan.climb.Starts;
-import org.swathbook.plan.climb.Surroundings;
 import org.swathbook.plan.draft.Delay;
-import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.FieldEvaluator;
 import org.swathbook.plan.draft.Legality;
 import org.swathbook.plan.draft.PlanSpace;
-import org.swathbook.plan.draft.Stop;
 import org.swathbook.plan.draft.Tanks;
 import org.swathbook.plan.draft.Walked;
 import org.swathbook.plan.exact.Front;
@@ -50,6 +45,7 @@ import org.swathbook.season.outcome.SeasonOutcome;
 public final class Planner {
   private final Book book;
   private final PlanWishes wishes;
+  private final Effort effort;
 
   public Planner(Book book) {
     this(book, PlanWishes.NONE);
@@ -57,8 +53,14 @@ public final class Planner {
 
   /** A planner that does as it is asked beside the house rules. */
   public Planner(Book book, PlanWishes wishes) {
+    this(book, wishes, Effort.USUAL);
+  }
+
+  /** The same with more or less effort than usual. */
+  public Planner(Book book, PlanWishes wishes, Effort effort) {
     this.book = book;
     this.wishes = wishes;
+    this.effort = effort;
   }
 
   /**
@@ -119,40 +121,32 @@ public final class Planner {
     Starts starts =
         new Starts(space, strengths, book.house(), evaluator, space.grid().firstFrom(today));
     Mending mending = new Mending(space, strengths, book.house(), evaluator.offers(), moves);
-    Search search = new Search(moves, mending, starts, evaluator);
-    for (Draft start : starts.all()) {
-      search.climb(start, space.maxPasses());
-    }
-    if (!meetsHouseRules(search)) {
-      search.fromNearMisses(space.maxPasses());
-    }
-    if (!meetsHouseRules(search)) {
-      search.best().ifPresent(w -> search.withoutEachActiveOf(w, space));
-    }
     Delay delay = new Delay(space, evaluator);
-    Surroundings surroundings =
-        new Surroundings(search, moves, mending, starts, evaluator, space.maxPasses());
-    new Improving(
-            search,
-            surroundings,
-            passes -> Combining.soon(book, space, evaluator, delay, search.walked(), passes))
-        .run();
-    Set<Stop> around =
-        search.best().map(w -> surroundings.of(List.of(w), Combining.MOST_AROUND)).orElse(Set.of());
+    ProgramHunt hunt =
+        ProgramHunt.of(book, space, evaluator, delay, starts, moves, mending, effort);
+    Effort spent = hunt.spent();
     Combining.Result combined =
-        Combining.of(book, space, evaluator, delay, search.walked(), around);
-    combined.found().forEach(w -> search.walk(w.draft()));
+        Combining.of(
+            book,
+            space,
+            evaluator,
+            delay,
+            hunt.walked(),
+            hunt.around(spent.combined().around()),
+            spent);
+    hunt.add(combined.found());
     List<Walked> walked =
-        search.walked().stream().filter(w -> w.hasPasses() && w.lacking() == 0).toList();
+        hunt.walked().stream().filter(w -> w.hasPasses() && w.lacking() == 0).toList();
     Tanks tanks = new Tanks(book, traces, space, legality, soFar.made());
     Shown shown = named(traces, space, tanks, walked, delay, today);
     List<PlannedProgram> programs = shown.programs();
     Proof proof = Proof.of(combined, shown.walked());
     SearchNote note =
         new SearchNote(
+            spent,
             space.options().size(),
             space.grid().size(),
-            evaluator.scored() + (int) combined.scored(),
+            evaluator.scored() + (int) (hunt.scored() + combined.scored()),
             combined.passes(),
             proof.exact(),
             proof.gap(),
@@ -196,10 +190,6 @@ public final class Planner {
     return wishes.equals(PlanWishes.NONE)
         ? made.options()
         : made.options().stream().filter(o -> wishes.include().contains(o.ingredient())).toList();
-  }
-
-  private static boolean meetsHouseRules(Search search) {
-    return search.best().filter(Walked::meetsHouseRules).isPresent();
   }
 
   /**
@@ -259,7 +249,7 @@ public final class Planner {
         : now;
   }
 
-  private static FieldPlan refused(
+  private FieldPlan refused(
       TraceSet traces, List<Finding> because, OptionMaker.Made made, DateGrid grid) {
     return new FieldPlan(
         traces.field(),
@@ -269,6 +259,7 @@ public final class Planner {
         List.of(),
         List.of(),
         new SearchNote(
+            effort,
             made.options().size(),
             grid.size(),
             0,

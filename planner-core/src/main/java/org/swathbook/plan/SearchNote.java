@@ -7,6 +7,7 @@ import org.swathbook.measure.Money;
 /**
  * How the programs were found.
  *
+ * @param effort spent in the end
  * @param options doses that may be chosen on some date, {@code dates} candidate dates, {@code
  *     labels} programs scored
  * @param combined passes of the best programs met, of which all programs were then compared; 0 when
@@ -23,6 +24,7 @@ import org.swathbook.measure.Money;
  * @param leftOut products that were left out before the search and why, for the reader
  */
 public record SearchNote(
+    Effort effort,
     int options,
     int dates,
     int labels,

@@ -52,7 +52,9 @@ public record WhyNot(
     if (first.filter(p -> uses(p.outcome(), active)).isPresent()) {
       return new WhyNot(active, true, Optional.empty(), "", List.of(), List.of());
     }
-    FieldPlan with = new Planner(book, wishes.including(active.id())).plan(plan.field(), today);
+    FieldPlan with =
+        new Planner(book, wishes.including(active.id()), plan.search().effort())
+            .plan(plan.field(), today);
     Optional<PlannedProgram> best = with.programs().stream().findFirst();
     String givesUp =
         first.isPresent() && best.isPresent() ? GivesUp.against(first.get(), best.get()) : "";

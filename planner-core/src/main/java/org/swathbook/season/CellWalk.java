@@ -196,8 +196,7 @@ final class CellWalk {
   /** Whether a biotype feels all that the passes do through leaves as the one before it does. */
   private boolean leavesFeelAsBefore(int year, int weed, int biotype, int harvest) {
     for (PreparedPass pass : passes) {
-      if (acts(pass, year, harvest)
-          && !pass.foliar(year, weed, without).isFeltAsBefore(biotype)) {
+      if (acts(pass, year, harvest) && !pass.foliar(year, weed, without).isFeltAsBefore(biotype)) {
         return false;
       }
     }

@@ -242,8 +242,7 @@ public final class Kernel {
    */
   double[] rated(List<PreparedPass> passes, Optional<Site> without, List<Integer> weeds) {
     double[] rated = new double[cohorts.size()];
-    CellWalk walk =
-        new CellWalk(passes, without, house, clocks, cohorts.most(), null, null, rated);
+    CellWalk walk = new CellWalk(passes, without, house, clocks, cohorts.most(), null, null, rated);
     for (int y = 0; y < grid.length; y++) {
       for (int w : weeds) {
         walk.tellFrom(cohorts.from(y, w));

@@ -137,8 +137,7 @@ final class StruckCohorts {
     }
   }
 
-  private void setBack(
-      int from, int to, double[] now, double[] ages, double fallTo, double pause) {
+  private void setBack(int from, int to, double[] now, double[] ages, double fallTo, double pause) {
     for (int c = from; c < to; c++) {
       double least = Math.min(now[c], fallTo);
       floor[c] = least;

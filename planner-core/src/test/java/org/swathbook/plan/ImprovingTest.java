@@ -43,7 +43,7 @@ class ImprovingTest {
           return Optional.empty();
         });
     assertThat(asked).isNotEmpty().hasSizeLessThanOrEqualTo(20);
-    assertThat(asked).allMatch(passes -> passes.size() <= Combining.MOST_PASSES);
+    assertThat(asked).allMatch(passes -> passes.size() <= Effort.THOROUGH.combined().passes());
     assertThat(asked.get(0)).containsAll(before.draft().stops());
     // Neighbours are walked on the way, and may be better themselves.
     assertThat(Goal.BEST.compare(search.best().orElseThrow(), before)).isLessThanOrEqualTo(0);
@@ -58,7 +58,14 @@ class ImprovingTest {
         passes -> {
           Optional<Walked> w =
               Combining.soon(
-                  ground.book, ground.space, ground.evaluator, delay, search.walked(), passes);
+                      ground.book,
+                      ground.space,
+                      ground.evaluator,
+                      delay,
+                      search.walked(),
+                      passes,
+                      Effort.THOROUGH)
+                  .best();
           w.ifPresent(found::add);
           return w;
         });
@@ -79,7 +86,8 @@ class ImprovingTest {
                 ground.starts,
                 ground.evaluator,
                 ground.space.maxPasses()),
-            combine)
+            combine,
+            Effort.THOROUGH.combined())
         .run();
   }
 }

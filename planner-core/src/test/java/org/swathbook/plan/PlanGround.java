@@ -45,6 +45,6 @@ public final class PlanGround {
 
   /** A search that has met no program yet. */
   public Search search() {
-    return new Search(moves, mending, starts, evaluator);
+    return new Search(moves, mending, starts, evaluator, 12);
   }
 }

@@ -151,7 +151,7 @@ public final class SmallBook {
   public Search search(FieldEvaluator evaluator) {
     Moves moves = new Moves(space, evaluator);
     Mending mending = new Mending(space, strengths(), book.house(), evaluator.offers(), moves);
-    return new Search(moves, mending, starts(evaluator), evaluator);
+    return new Search(moves, mending, starts(evaluator), evaluator, 12);
   }
 
   private Strengths strengths() {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.swathbook.book.Book;
@@ -92,6 +93,7 @@ public final class PlanJson {
       }
     }
     ObjectNode search = node.putObject("search");
+    search.put("effort", plan.search().effort().name().toLowerCase(Locale.ROOT));
     search.put("options", plan.search().options());
     search.put("dates", plan.search().dates());
     search.put("labels", plan.search().labels());

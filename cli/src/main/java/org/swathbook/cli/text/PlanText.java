@@ -12,6 +12,7 @@ import org.swathbook.cli.report.HouseRuleWords;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.Effort;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
@@ -210,6 +211,11 @@ public final class PlanText {
                 + " programs scored; exact: "
                 + exact(note, !plan.programs().isEmpty() && plan.programs().get(0).recommended()));
     front(note).ifPresent(parts::add);
+    if (note.effort() == Effort.QUICK && note.labels() > 0) {
+      parts.add(
+          "This was a quick look: without --effort quick, better programs may be found, and some that"
+              + " meet the house rules where none is shown");
+    }
     plan.millis().ifPresent(ms -> parts.add("It took " + Figures.count((double) ms) + " ms"));
     if (!note.leftOut().isEmpty()) {
       parts.add("Left out before the search: " + String.join("; ", note.leftOut()));

@@ -26,12 +26,6 @@ import org.swathbook.plan.draft.Walked;
  * better. Heuristic: a better program may exist, so its result is never called exact.
  */
 public final class Search {
-  /**
-   * Neighbours walked in full at each step: of each way to change a program the best by net return
-   * and as many by what a quick score knows of the goal.
-   */
-  private static final int WALKED = 12;
-
   /** Days from planting from which a post is added: default, ours. */
   private static final int FIRST_POST = 15;
 
@@ -47,13 +41,35 @@ public final class Search {
   private final Mending mending;
   private final Starts starts;
   private final Evaluator evaluator;
-  private final Map<Draft, Walked> walked = new LinkedHashMap<>();
+  private final int mostWalked;
+  private final Map<Draft, Walked> walked;
 
-  public Search(Moves moves, Mending mending, Starts starts, Evaluator evaluator) {
+  /**
+   * @param mostWalked neighbours walked in full at each step: of each way to change a program the
+   *     best by net return and as many by what a quick score knows of the goal
+   */
+  public Search(Moves moves, Mending mending, Starts starts, Evaluator evaluator, int mostWalked) {
+    this(moves, mending, starts, evaluator, mostWalked, new LinkedHashMap<>());
+  }
+
+  private Search(
+      Moves moves,
+      Mending mending,
+      Starts starts,
+      Evaluator evaluator,
+      int mostWalked,
+      Map<Draft, Walked> walked) {
+    this.mostWalked = mostWalked;
+    this.walked = walked;
     this.moves = moves;
     this.mending = mending;
     this.starts = starts;
     this.evaluator = evaluator;
+  }
+
+  /** The same search, which walks another number of neighbours from here on. */
+  public Search walking(int most) {
+    return new Search(moves, mending, starts, evaluator, most, walked);
   }
 
   /** All programs walked so far, in the order in which they were first met. */
@@ -178,8 +194,8 @@ public final class Search {
             mending.of(now),
             starts.withOneMorePass(now.draft(), firstPost))) {
       List<Draft> drafts = way.stream().filter(allowed).toList();
-      out.addAll(top(drafts, WALKED, evaluator::quick));
-      out.addAll(top(drafts, WALKED, evaluator::quickGoal));
+      out.addAll(top(drafts, mostWalked, evaluator::quick));
+      out.addAll(top(drafts, mostWalked, evaluator::quickGoal));
     }
     return out;
   }
@@ -202,6 +218,11 @@ public final class Search {
     scored.sort(
         Comparator.comparingDouble(Scored::score).reversed().thenComparing(s -> s.draft().key()));
     return scored.stream().map(Scored::draft).toList();
+  }
+
+  /** Keeps a program that was walked elsewhere, by the same evaluator. */
+  public void keep(Walked program) {
+    walked.putIfAbsent(program.draft(), program);
   }
 
   /** The draft walked in full; empty when a rule blocks it. */

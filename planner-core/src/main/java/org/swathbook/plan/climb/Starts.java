@@ -62,6 +62,12 @@ public final class Starts {
     return List.copyOf(out);
   }
 
+  /** Those that score best, the best first; all in their own order when there are no more. */
+  public List<Draft> best(int most) {
+    List<Draft> all = all();
+    return all.size() <= most ? all : Search.inOrder(all, evaluator::quickGoal).subList(0, most);
+  }
+
   /** In a season that has begun: a pass soon, with another to follow. */
   private void underWay(Set<Draft> out) {
     for (int wait : new int[] {0, 7, 14}) {

@@ -1,0 +1,47 @@
+package org.swathbook.cli;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.swathbook.plan.Effort;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** How much is looked at before a plan is shown. */
+final class EffortOption {
+  @Option(
+      names = "--effort",
+      paramLabel = "WORD",
+      converter = Word.class,
+      description =
+          "quick: a first look at many fields, which may miss the better programs. usual: when left"
+              + " out. thorough: some five times as long as usual, for a field or two.")
+  Effort effort = Effort.USUAL;
+
+  boolean isGiven() {
+    return effort != Effort.USUAL;
+  }
+
+  static final class Word implements ITypeConverter<Effort> {
+    @Override
+    public Effort convert(String word) {
+      return Arrays.stream(Effort.values())
+          .filter(e -> word(e).equals(word))
+          .findFirst()
+          .orElseThrow(
+              () ->
+                  new TypeConversionException(
+                      "'"
+                          + word
+                          + "' is no effort; one of "
+                          + Arrays.stream(Effort.values())
+                              .map(EffortOption::word)
+                              .collect(Collectors.joining(", "))));
+    }
+  }
+
+  private static String word(Effort effort) {
+    return effort.name().toLowerCase(Locale.ROOT);
+  }
+}

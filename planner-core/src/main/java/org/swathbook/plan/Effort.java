@@ -1,0 +1,71 @@
+package org.swathbook.plan;
+
+/**
+ * How much is looked at before a plan is shown: counts of programs, never time, so that a plan is
+ * the same everywhere. More effort finds better programs and proves them over more passes; it never
+ * changes what a program is said to do. All counts are defaults, ours, chosen on the demo fields.
+ */
+public enum Effort {
+  /** A first look at many fields. */
+  QUICK(new Climbs(3, 4), new Combined(4, 24, 12, 300), new Proofs(1_000, 500, 200, 100, 300, 20)),
+
+  /** What a field is planned by. */
+  USUAL(
+      new Climbs(5, 6), new Combined(12, 40, 20, 500), new Proofs(2_000, 1_000, 400, 200, 600, 50)),
+
+  /** For those who wait. */
+  THOROUGH(
+      new Climbs(Integer.MAX_VALUE, 12),
+      new Combined(20, 100, 50, 1_000),
+      new Proofs(20_000, 6_000, 2_000, 800, 8_000, 200));
+
+  private final Climbs climbs;
+  private final Combined combined;
+  private final Proofs proofs;
+
+  Effort(Climbs climbs, Combined combined, Proofs proofs) {
+    this.climbs = climbs;
+    this.combined = combined;
+    this.proofs = proofs;
+  }
+
+  /**
+   * @param starts programs climbed from, those that score best
+   * @param walked neighbours walked in full at each step, of each way to change a program and each
+   *     way to look at it
+   */
+  record Climbs(int starts, int walked) {}
+
+  /**
+   * @param times how often passes around the best program are combined in search of a better one
+   * @param passes how many are combined, then and for the proofs
+   * @param around how many of those for the proofs stand around the best program
+   * @param scored programs scored each time
+   */
+  record Combined(int times, int passes, int around, int scored) {}
+
+  /**
+   * Programs scored before a proof is given up.
+   *
+   * @param first of the program to recommend
+   * @param leastBad of the least bad program, where none meets the house rules
+   * @param smaller of the cheapest program and of those with fewer passes
+   * @param beside of each of the other programs shown beside the first
+   * @param front of the front, each site of a program gone scored too, and what later passes may
+   *     bring
+   * @param loosened of the best program with one house rule loosened
+   */
+  record Proofs(int first, int leastBad, int smaller, int beside, int front, int loosened) {}
+
+  Climbs climbs() {
+    return climbs;
+  }
+
+  Combined combined() {
+    return combined;
+  }
+
+  Proofs proofs() {
+    return proofs;
+  }
+}

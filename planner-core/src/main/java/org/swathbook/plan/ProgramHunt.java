@@ -1,0 +1,138 @@
+package org.swathbook.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.swathbook.book.Book;
+import org.swathbook.plan.climb.Mending;
+import org.swathbook.plan.climb.Moves;
+import org.swathbook.plan.climb.Search;
+import org.swathbook.plan.climb.Starts;
+import org.swathbook.plan.climb.Surroundings;
+import org.swathbook.plan.draft.Delay;
+import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.FieldEvaluator;
+import org.swathbook.plan.draft.PlanSpace;
+import org.swathbook.plan.draft.Stop;
+import org.swathbook.plan.draft.Walked;
+
+/**
+ * Looks for the best program: climbs from several starts, then leaves the hill by several steps at
+ * once. That nothing meets the house rules is not said before all effort was spent on it, but for a
+ * quick look. One hunt is of one field and one thread.
+ */
+final class ProgramHunt {
+  private final Book book;
+  private final PlanSpace space;
+  private final FieldEvaluator evaluator;
+  private final Delay delay;
+  private final Starts starts;
+  private final Moves moves;
+  private final Mending mending;
+  private final Search search;
+  private final Surroundings surroundings;
+  private long scored;
+  private Effort spent = Effort.QUICK;
+
+  private ProgramHunt(
+      Book book,
+      PlanSpace space,
+      FieldEvaluator evaluator,
+      Delay delay,
+      Starts starts,
+      Moves moves,
+      Mending mending) {
+    this.book = book;
+    this.space = space;
+    this.evaluator = evaluator;
+    this.delay = delay;
+    this.starts = starts;
+    this.moves = moves;
+    this.mending = mending;
+    this.search = new Search(moves, mending, starts, evaluator, 0);
+    this.surroundings =
+        new Surroundings(search, moves, mending, starts, evaluator, space.maxPasses());
+  }
+
+  /**
+   * Looks with an effort, and where that finds nothing that meets the house rules once more from
+   * the beginning with all of it: what is met on a short way may lead away from what a long one
+   * finds.
+   */
+  static ProgramHunt of(
+      Book book,
+      PlanSpace space,
+      FieldEvaluator evaluator,
+      Delay delay,
+      Starts starts,
+      Moves moves,
+      Mending mending,
+      Effort effort) {
+    ProgramHunt hunt = new ProgramHunt(book, space, evaluator, delay, starts, moves, mending);
+    hunt.look(effort);
+    return effort == Effort.USUAL && !hunt.meetsHouseRules() ? hunt.again() : hunt;
+  }
+
+  private ProgramHunt again() {
+    ProgramHunt longer = new ProgramHunt(book, space, evaluator, delay, starts, moves, mending);
+    longer.look(Effort.THOROUGH);
+    longer.add(walked());
+    longer.scored += scored;
+    return longer;
+  }
+
+  private void look(Effort effort) {
+    spent = effort;
+    climb(search.walking(effort.climbs().walked()), effort);
+    new Improving(search, surroundings, passes -> combined(passes, effort), effort.combined())
+        .run();
+  }
+
+  private Optional<Walked> combined(Set<Stop> passes, Effort effort) {
+    Combining.Soon found = Combining.soon(book, space, evaluator, delay, walked(), passes, effort);
+    scored += found.scored();
+    return found.best();
+  }
+
+  private void climb(Search climbing, Effort effort) {
+    for (Draft start : starts.best(effort.climbs().starts())) {
+      climbing.climb(start, space.maxPasses());
+    }
+    if (!meetsHouseRules()) {
+      climbing.fromNearMisses(space.maxPasses());
+    }
+    if (!meetsHouseRules() && effort != Effort.QUICK) {
+      search.best().ifPresent(w -> climbing.withoutEachActiveOf(w, space));
+    }
+  }
+
+  private boolean meetsHouseRules() {
+    return search.best().filter(Walked::meetsHouseRules).isPresent();
+  }
+
+  /** All programs walked so far, in the order in which they were first met. */
+  List<Walked> walked() {
+    return search.walked();
+  }
+
+  /** The effort spent in the end, and to spend on proofs. */
+  Effort spent() {
+    return spent;
+  }
+
+  /** Programs scored when passes were combined. */
+  long scored() {
+    return scored;
+  }
+
+  /** Keeps programs that were found elsewhere. */
+  void add(List<Walked> found) {
+    found.forEach(search::keep);
+  }
+
+  /** Passes that stand around the best program. */
+  Set<Stop> around(int most) {
+    Optional<Walked> best = search.best();
+    return best.map(w -> surroundings.of(List.of(w), most)).orElse(Set.of());
+  }
+}

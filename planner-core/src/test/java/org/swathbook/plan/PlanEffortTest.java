@@ -1,0 +1,93 @@
+package org.swathbook.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.book.Book;
+import org.swathbook.plan.choice.PlanWishes;
+import org.swathbook.plan.climb.Search;
+import org.swathbook.plan.draft.Draft;
+import org.swathbook.season.SeasonWalk;
+
+/** What more or less effort changes of a plan, and what it does not. */
+class PlanEffortTest {
+  private static final LocalDate TODAY = LocalDate.parse("2027-03-01");
+  private static final PlanWishes ONE_PASS =
+      new PlanWishes(
+          new TreeSet<>(), new TreeSet<>(), new TreeSet<>(), Optional.empty(), OptionalInt.of(1));
+
+  @TempDir static Path folder;
+  private static Book book;
+
+  @BeforeAll
+  static void load() {
+    book = new DemoCopy(folder.resolve("book")).load();
+  }
+
+  private static FieldPlan plan(String field, PlanWishes wishes, Effort effort) {
+    return new Planner(book, wishes, effort).plan(book.findField(field).orElseThrow(), TODAY);
+  }
+
+  @Test
+  void aQuickLookScoresFewerProgramsAndTellsTheSameOfThoseItShows() {
+    FieldPlan quick = plan("ND-4", PlanWishes.NONE, Effort.QUICK);
+    FieldPlan usual = plan("ND-4", PlanWishes.NONE, Effort.USUAL);
+    assertThat(quick.search().effort()).isEqualTo(Effort.QUICK);
+    assertThat(usual.search().effort()).isEqualTo(Effort.USUAL);
+    assertThat(quick.search().labels()).isLessThan(usual.search().labels());
+    assertThat(quick.search().combined()).isEqualTo(Effort.QUICK.combined().passes());
+    assertThat(quick.programs()).isNotEmpty();
+    for (PlannedProgram p : quick.programs()) {
+      assertThat(SeasonWalk.walk(book, quick.traces(), p.outcome().program()).net())
+          .isEqualTo(p.outcome().net());
+    }
+  }
+
+  @Test
+  void thatNothingMeetsTheHouseRulesIsSaidOnlyAfterAllEffort() {
+    FieldPlan quick = plan("QH-2", ONE_PASS, Effort.QUICK);
+    FieldPlan usual = plan("QH-2", ONE_PASS, Effort.USUAL);
+    FieldPlan thorough = plan("QH-2", ONE_PASS, Effort.THOROUGH);
+    assertThat(quick.programs().get(0).recommended()).isFalse();
+    assertThat(quick.search().effort()).isEqualTo(Effort.QUICK);
+    assertThat(usual.programs().get(0).recommended()).isFalse();
+    assertThat(usual.search().effort()).isEqualTo(Effort.THOROUGH);
+    assertThat(broken(usual)).isLessThanOrEqualTo(broken(thorough));
+  }
+
+  private static int broken(FieldPlan plan) {
+    return plan.programs().get(0).judgement().brokenHouseRules().size();
+  }
+
+  @Test
+  void climbsBeginWithTheStartsThatScoreBest() {
+    PlanGround ground = new PlanGround(book, "ND-4");
+    List<Draft> all = ground.starts.all();
+    List<Draft> best = ground.starts.best(3);
+    assertThat(ground.starts.best(all.size())).isEqualTo(all);
+    assertThat(best).hasSize(3);
+    double least = best.stream().mapToDouble(ground.evaluator::quickGoal).min().orElseThrow();
+    assertThat(all)
+        .filteredOn(d -> !best.contains(d))
+        .allMatch(d -> ground.evaluator.quickGoal(d) <= least);
+  }
+
+  @Test
+  void aSearchThatWalksMoreGoesOnFromWhatTheFirstOneMet() {
+    PlanGround ground = new PlanGround(book, "ND-4");
+    Search few = ground.search().walking(1);
+    few.climb(ground.starts.all().get(0), 2);
+    Search more = few.walking(2);
+    assertThat(more.walked()).isEqualTo(few.walked()).isNotEmpty();
+    more.climb(ground.starts.all().get(1), 2);
+    assertThat(few.walked()).isEqualTo(more.walked());
+  }
+}
