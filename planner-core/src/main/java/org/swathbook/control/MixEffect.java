@@ -96,6 +96,11 @@ public final class MixEffect {
     return effects.traces().weeds().size();
   }
 
+  /** Number of biotypes of a weed. */
+  public int biotypes(int weed) {
+    return effects.traces().weeds().get(weed).biotypes().size();
+  }
+
   /** Whether an active of the tank is of a site. */
   public boolean has(Site site) {
     return (sites & bit(site)) != 0;

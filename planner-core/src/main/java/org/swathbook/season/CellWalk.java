@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
-import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Site;
 import org.swathbook.control.FoliarTable;
 
@@ -129,7 +128,7 @@ final class CellWalk {
     return exposedToNothing;
   }
 
-  void weed(int year, int weed, YearWeed cell, WeedPressure pressure, int harvest) {
+  void weed(int year, int weed, YearWeed cell, int harvest) {
     int n = cell.cohorts;
     Arrays.fill(escapesAll, 0, n, 0);
     Arrays.fill(escapesAllUnmet, 0, n, 0);
@@ -139,9 +138,9 @@ final class CellWalk {
     survivors = 0;
     allSurvivors = 0;
     seeding = 0;
-    boolean layer = layerMatters(year) && layerAtCropEmergence(year, weed, pressure);
-    for (int b = 0; b < pressure.biotypes().size(); b++) {
-      biotype(year, weed, b, cell, pressure.biotypes().get(b).share(), harvest, layer);
+    boolean layer = layerMatters(year) && layerAtCropEmergence(year, weed, cell.shares);
+    for (int b = 0; b < cell.shares.length; b++) {
+      biotype(year, weed, b, cell, cell.shares[b], harvest, layer);
     }
     // More plants than the model had, killed at once, give back more than the model's had cost.
     load = Math.max(0, load);
@@ -160,17 +159,17 @@ final class CellWalk {
   }
 
   /** Whether a layer holds on the day the crop comes up: then late removal costs less. */
-  private boolean layerAtCropEmergence(int year, int weed, WeedPressure pressure) {
+  private boolean layerAtCropEmergence(int year, int weed, double[] shares) {
     double escapes = 0;
-    for (int b = 0; b < pressure.biotypes().size(); b++) {
-      escapes += pressure.biotypes().get(b).share() * soil.atCropEmergence(year, weed, b);
+    for (int b = 0; b < shares.length; b++) {
+      escapes += shares[b] * soil.atCropEmergence(year, weed, b);
     }
     return 1 - escapes >= house.layerThreshold();
   }
 
   private void biotype(
       int year, int weed, int b, YearWeed cell, double share, int harvest, boolean layer) {
-    boolean asBefore = b > 0 && cell.costs == null && soil.feelsAlike(weed, b - 1, b);
+    boolean asBefore = b > 0 && cell.costs == null && soil.isFeltAsBefore(weed, b);
     // What a biotype felt as the one before it stands there still, unless a count has changed it.
     if (!asBefore) {
       soil.compute(year, weed, b, cell.cohorts, passes.length, harvest, inSoil);
@@ -196,7 +195,11 @@ final class CellWalk {
   /** Whether a biotype feels all that the passes do through leaves as the one before it does. */
   private boolean leavesFeelAsBefore(int year, int weed, int biotype, int harvest) {
     for (PreparedPass pass : passes) {
-      if (acts(pass, year, harvest) && !pass.foliar(year, weed, without).isFeltAsBefore(biotype)) {
+      boolean asBefore =
+          without.isPresent()
+              ? pass.foliar(year, weed, without).isFeltAsBefore(biotype)
+              : pass.leavesFeelAsBefore(weed, biotype);
+      if (!asBefore && acts(pass, year, harvest)) {
         return false;
       }
     }
@@ -208,13 +211,9 @@ final class CellWalk {
     return pass.view(year) != null && day >= 0 && day <= harvest;
   }
 
-  /**
-   * Tells the census what stands at the last of the passes, and nothing of those before it.
-   *
-   * @param pressure of the weed
-   */
-  void standingAtLast(int year, int weed, YearWeed cell, WeedPressure pressure, int harvest) {
-    for (int b = 0; b < pressure.biotypes().size(); b++) {
+  /** Tells the census what stands at the last of the passes, and nothing of those before it. */
+  void standingAtLast(int year, int weed, YearWeed cell, int harvest) {
+    for (int b = 0; b < cell.shares.length; b++) {
       leaves(year, weed, b, cell, harvest, false, passes.length - 1);
     }
   }

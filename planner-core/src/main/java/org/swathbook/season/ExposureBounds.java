@@ -115,14 +115,14 @@ public final class ExposureBounds {
           raise(strongest, p, y, weed);
         }
         if (!further || date >= 0) {
-          out[y] = exposed(cell, weed, strongest);
+          out[y] = exposed(cell, strongest);
         }
       }
     }
     return new Exposed(Stats.upperMedian(out), Stats.worstFifth(out));
   }
 
-  private double exposed(YearWeed cell, int weed, double[][][] strongest) {
+  private double exposed(YearWeed cell, double[][][] strongest) {
     double sum = 0;
     for (int c = cell.exposedFrom; c < cell.exposedTo; c++) {
       double escapes = 0;
@@ -131,9 +131,7 @@ public final class ExposureBounds {
         for (double[] bySite : strongest[b]) {
           lives *= 1 - bySite[c];
         }
-        escapes +=
-            kernel.traces().weeds().get(weed).biotypes().get(b).share()
-                * JointAction.withMisses(kernel.house().missSoil(), lives);
+        escapes += cell.shares[b] * JointAction.withMisses(kernel.house().missSoil(), lives);
       }
       if (1 - escapes < kernel.house().layerThreshold() - ROUNDING) {
         sum += cell.emergence[c] * escapes;

@@ -72,7 +72,7 @@ public final class Kernel {
       clocks[w] =
           shared.clock(traces.weeds().get(w).weed(), traces.years().get(0).cohorts(w).model());
       for (int y = 0; y < grid.length; y++) {
-        grid[y][w] = new YearWeed(traces.years().get(y), w, removal);
+        grid[y][w] = new YearWeed(traces.years().get(y), w, traces.weeds().get(w), removal);
       }
     }
     this.views = new DayViews(traces, clocks, removal);
@@ -293,7 +293,7 @@ public final class Kernel {
   /** Walks a weed in a year and tells its control as an eye rates it, percent. */
   double controlPct(CellWalk walk, int year, int weed) {
     YearWeed cell = grid[year][weed];
-    walk.weed(year, weed, cell, traces.weeds().get(weed), traces.years().get(year).harvestDay());
+    walk.weed(year, weed, cell, traces.years().get(year).harvestDay());
     double untreated = cell.untreatedWhenRated + walk.killedBeforeCounts();
     return untreated > 0 ? 100 * (1 - walk.ratedAlive() / untreated) : 100;
   }
@@ -305,7 +305,7 @@ public final class Kernel {
     for (int y = 0; y < grid.length; y++) {
       int harvest = traces.years().get(y).harvestDay();
       for (int w : weeds) {
-        walk.standingAtLast(y, w, grid[y][w], traces.weeds().get(w), harvest);
+        walk.standingAtLast(y, w, grid[y][w], harvest);
       }
     }
   }

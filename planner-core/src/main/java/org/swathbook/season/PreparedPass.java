@@ -39,6 +39,9 @@ public final class PreparedPass {
    */
   private final @Nullable FoliarTable[] foliar;
 
+  /** By weed, found when first asked for: by biotype, whether its leaves feel it as before. */
+  private final boolean @Nullable [][] leavesAsBefore;
+
   private final OwnLayers layers;
 
   /** By weed, found when first asked for. */
@@ -70,6 +73,7 @@ public final class PreparedPass {
     this.layers = new OwnLayers(effect.weeds());
     this.soilSites = SiteCounts.none(effect.weeds());
     this.foliar = new FoliarTable[day.length * effect.weeds()];
+    this.leavesAsBefore = new boolean[effect.weeds()][];
     this.soilSite = new int[soilActive.length];
     for (int j = 0; j < soilActive.length; j++) {
       soilSite[j] = effect.actives().get(soilActive[j]).ingredient().site().number();
@@ -142,6 +146,34 @@ public final class PreparedPass {
       foliar[at] = table;
     }
     return table;
+  }
+
+  /**
+   * Whether leaves of a biotype, not the first, feel it in every year as the one before it does.
+   */
+  boolean leavesFeelAsBefore(int weed, int biotype) {
+    boolean[] known = leavesAsBefore[weed];
+    if (known == null) {
+      known = new boolean[effect.biotypes(weed)];
+      for (int b = 1; b < known.length; b++) {
+        known[b] = true;
+        for (int y = 0; y < day.length; y++) {
+          known[b] &= foliar(y, weed, Optional.empty()).isFeltAsBefore(b);
+        }
+      }
+      leavesAsBefore[weed] = known;
+    }
+    return known[biotype];
+  }
+
+  /** Whether a biotype, not the first, feels its soil doses as the one before it does. */
+  boolean soilIsFeltAsBefore(int weed, int biotype) {
+    for (double[][] dose : keepsInSoil) {
+      if (dose[weed][biotype] != dose[weed][biotype - 1]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** By year: the layer that it lays by itself against a weed. */

@@ -129,13 +129,11 @@ final class SoilJoint {
     }
   }
 
-  /** Whether two biotypes of a weed feel all that is in the soil alike. */
-  boolean feelsAlike(int weed, int a, int b) {
+  /** Whether a biotype, not the first, feels all that is in the soil as the one before it does. */
+  boolean isFeltAsBefore(int weed, int biotype) {
     for (PreparedPass pass : passes) {
-      for (int j = 0; j < pass.soilDoses(); j++) {
-        if (pass.keepsInSoil(j, weed, a) != pass.keepsInSoil(j, weed, b)) {
-          return false;
-        }
+      if (!pass.soilIsFeltAsBefore(weed, biotype)) {
+        return false;
       }
     }
     return true;

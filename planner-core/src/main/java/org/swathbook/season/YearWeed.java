@@ -2,6 +2,8 @@ package org.swathbook.season;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.swathbook.book.Biotype;
+import org.swathbook.book.WeedPressure;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.model.ModelCard;
@@ -16,6 +18,9 @@ final class YearWeed {
 
   /** Least days from planting at which control is rated. */
   private static final int RATED_FROM_DAYS = 60;
+
+  /** Of each biotype of the weed. */
+  final double[] shares;
 
   final CohortSet set;
   final int cohorts;
@@ -46,7 +51,8 @@ final class YearWeed {
   final int exposedFrom;
   final int exposedTo;
 
-  YearWeed(SeasonTrace trace, int weed, Removal removal) {
+  YearWeed(SeasonTrace trace, int weed, WeedPressure pressure, Removal removal) {
+    shares = pressure.biotypes().stream().mapToDouble(Biotype::share).toArray();
     set = trace.cohorts(weed);
     cohorts = set.count();
     start = new double[cohorts];
