@@ -195,15 +195,19 @@ final class CellWalk {
   /** Whether a biotype feels all that the passes do through leaves as the one before it does. */
   private boolean leavesFeelAsBefore(int year, int weed, int biotype, int harvest) {
     for (PreparedPass pass : passes) {
-      boolean asBefore =
-          without.isPresent()
-              ? pass.foliar(year, weed, without).isFeltAsBefore(biotype)
-              : pass.leavesFeelAsBefore(weed, biotype);
-      if (!asBefore && acts(pass, year, harvest)) {
+      if (acts(pass, year, harvest)
+          && pass.view(year).from[weed] < pass.view(year).up[weed]
+          && !leavesFeelAsBefore(pass, year, weed, biotype)) {
         return false;
       }
     }
     return true;
+  }
+
+  private boolean leavesFeelAsBefore(PreparedPass pass, int year, int weed, int biotype) {
+    return without.isPresent()
+        ? pass.foliar(year, weed, without).isFeltAsBefore(biotype)
+        : pass.leavesFeelAsBefore(weed, biotype);
   }
 
   private static boolean acts(PreparedPass pass, int year, int harvest) {
@@ -249,10 +253,12 @@ final class CellWalk {
         System.arraycopy(struck.alive, 0, aliveWhenRated, 0, n);
         late = true;
       }
-      FoliarTable table = pass.foliar(year, weed, without);
-      if (!table.isIdle()) {
-        double already = layer ? view.costAfterResidual : view.costBare;
-        struck.strike(table, b, view, weed, clocks[weed], already, cell.costs);
+      if (view.from[weed] < view.up[weed]) {
+        FoliarTable table = pass.foliar(year, weed, without);
+        if (!table.isIdle()) {
+          double already = layer ? view.costAfterResidual : view.costBare;
+          struck.strike(table, b, view, weed, clocks[weed], already, cell.costs);
+        }
       }
     }
   }
