@@ -11,7 +11,7 @@ public enum Effort {
 
   /** What a field is planned by. */
   USUAL(
-      new Climbs(5, 6), new Combined(12, 40, 20, 500), new Proofs(2_000, 1_000, 400, 200, 600, 50)),
+      new Climbs(5, 4), new Combined(12, 40, 20, 500), new Proofs(2_000, 1_000, 400, 200, 600, 50)),
 
   /** For those who wait. */
   THOROUGH(
