@@ -50,15 +50,24 @@ final class SeasonBySeason {
     for (int s = 0; s < seasons.size(); s++) {
       PastSeason season = seasons.get(s);
       for (WeedPressure w : SeasonAudit.drivers(own, field, season)) {
-        drives.computeIfAbsent(w.weed().id(), k -> new boolean[seasons.size()])[s] = true;
+        drives(w.weed().id())[s] = true;
       }
-      unjudged.addAll(SeasonAudit.unjudged(own, field, season, shared));
+      SeasonAudit.unjudged(own, field, season, shared).ifPresent(unjudged::add);
     }
-    drives.keySet().forEach(w -> known.put(w, new SeasonFigures[seasons.size()]));
     this.silent = FieldAudit.silent(field, recorded, unjudged, drives.isEmpty());
     this.left = seasons.size();
     pass();
     this.most = findMost();
+  }
+
+  private boolean[] drives(WeedId weed) {
+    boolean[] its = drives.get(weed);
+    if (its == null) {
+      its = new boolean[seasons.size()];
+      drives.put(weed, its);
+      known.put(weed, new SeasonFigures[seasons.size()]);
+    }
+    return its;
   }
 
   /** Goes on to the latest season that is not walked and that some weed drives. */
@@ -69,7 +78,12 @@ final class SeasonBySeason {
   }
 
   private boolean isDriven(int season) {
-    return drives.values().stream().anyMatch(d -> d[season]);
+    for (boolean[] its : drives.values()) {
+      if (its[season]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   Field field() {

@@ -5,10 +5,8 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.ConcurrentHashMap;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.Book;
 import org.swathbook.book.DriverKind;
@@ -44,7 +42,6 @@ final class SharedTraces {
 
   private final Cache<Same, TraceSet> known =
       Caffeine.newBuilder().maximumSize(KEPT).executor(Runnable::run).build();
-  private final Map<String, List<Integer>> fullYears = new ConcurrentHashMap<>();
   private final SharedOutdoors outdoors = new SharedOutdoors();
   private final SharedKernels kernels;
 
@@ -87,9 +84,7 @@ final class SharedTraces {
   boolean has(Book book, Field field, LocalDate planted, int season) {
     return !planted.isBefore(LocalDate.of(season - 1, 9, 1))
         && !planted.isAfter(LocalDate.of(season, 10, 31))
-        && fullYears
-            .computeIfAbsent(field.station(), k -> book.station(field).scenarioYears())
-            .contains(season);
+        && book.station(field).scenarioYears().contains(season);
   }
 
   /** The outdoors of the book's very season, which {@link #has} found to be known. */

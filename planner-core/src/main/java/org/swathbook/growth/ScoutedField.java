@@ -60,13 +60,16 @@ public final class ScoutedField {
       if (!s.field().equals(field.id()) || s.date().isAfter(observedTo)) {
         continue;
       }
-      s.weed()
-          .ifPresent(
-              w ->
-                  seen.computeIfAbsent(s.date(), d -> new TreeMap<>())
-                      .computeIfAbsent(w, k -> new ArrayList<>())
-                      .add(s));
-      s.cropStage().ifPresent(c -> stages.merge(s.date(), c, (a, b) -> later(crop, a, b)));
+      if (s.weed().isPresent()) {
+        seen.computeIfAbsent(s.date(), d -> new TreeMap<>())
+            .computeIfAbsent(s.weed().get(), k -> new ArrayList<>())
+            .add(s);
+      }
+      if (s.cropStage().isPresent()) {
+        String known = stages.get(s.date());
+        String now = s.cropStage().get();
+        stages.put(s.date(), known == null ? now : later(crop, known, now));
+      }
       if (s.irrigationMm() > 0) {
         irrigationMm.merge(s.date(), s.irrigationMm(), Math::max);
       }
