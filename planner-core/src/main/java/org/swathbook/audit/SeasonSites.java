@@ -3,7 +3,6 @@ package org.swathbook.audit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -75,10 +74,12 @@ public record SeasonSites(
   }
 
   /**
+   * By site, in their order.
+   *
    * @param all those that the weed resists too
    */
-  private SortedMap<Site, Double> kill(boolean all) {
-    SortedMap<Site, Double> out = new TreeMap<>();
+  private Map<Site, Double> kill(boolean all) {
+    Map<Site, Double> out = new TreeMap<>();
     for (SprayedPass p : passes) {
       add(out, p.foliar(), all);
       add(out, p.soil(), all);
@@ -86,7 +87,7 @@ public record SeasonSites(
     return out;
   }
 
-  private static void add(SortedMap<Site, Double> to, List<SiteControl> sites, boolean all) {
+  private static void add(Map<Site, Double> to, List<SiteControl> sites, boolean all) {
     for (SiteControl s : sites) {
       double share = Math.min(MOST_CONTROL, s.controlPct() / 100);
       if (share > 0 && (all || !s.struck())) {
@@ -110,8 +111,12 @@ public record SeasonSites(
     return dominant(kill(true));
   }
 
-  /** Of equal ones the first by number. */
-  private static Optional<Site> dominant(SortedMap<Site, Double> kill) {
+  /**
+   * Of equal ones the first.
+   *
+   * @param kill by site, in their order
+   */
+  private static Optional<Site> dominant(Map<Site, Double> kill) {
     Site most = null;
     double kills = 0;
     for (Map.Entry<Site, Double> e : kill.entrySet()) {
@@ -125,7 +130,7 @@ public record SeasonSites(
 
   /** Its part in the kill, 0 to 1; 0 when nothing killed. */
   public double dominantShare() {
-    SortedMap<Site, Double> kill = kill(true);
+    Map<Site, Double> kill = kill(true);
     double sum = kill.values().stream().mapToDouble(Double::doubleValue).sum();
     return sum > 0 ? dominant(kill).map(kill::get).orElse(0.0) / sum : 0;
   }

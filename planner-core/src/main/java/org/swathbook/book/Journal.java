@@ -1,6 +1,7 @@
 package org.swathbook.book;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,8 @@ public final class Journal {
 
   public static final Journal EMPTY = new Journal(List.of());
 
+  private static final int LONG = 100_000;
+
   private final List<Application> rows;
   private final Map<FieldId, List<Application>> byField;
 
@@ -24,22 +27,24 @@ public final class Journal {
   public Journal(List<Application> applications) {
     this.rows = List.copyOf(applications);
     this.byField = new HashMap<>();
-    Map<FieldId, List<Application>> sorted = new HashMap<>();
     FieldId last = null;
     List<Application> its = List.of();
     for (Application a : rows) {
       // The rows of a pass mostly stand together.
       if (!a.field().equals(last)) {
         last = a.field();
-        its = sorted.computeIfAbsent(last, f -> new ArrayList<>());
+        its = byField.computeIfAbsent(last, f -> new ArrayList<>());
       }
       its.add(a);
     }
-    sorted.forEach(
-        (field, of) -> {
-          of.sort(Journal::compare);
-          byField.put(field, List.copyOf(of));
-        });
+    // No field knows of another. A thread takes longer to start than a short journal to sort.
+    Collection<List<Application>> all = byField.values();
+    (rows.size() < LONG ? all.stream() : all.parallelStream()).forEach(Journal::sort);
+    byField.replaceAll((field, of) -> List.copyOf(of));
+  }
+
+  private static void sort(List<Application> ofField) {
+    ofField.sort(Journal::compare);
   }
 
   private Journal(FieldId field, List<Application> inOrder) {

@@ -1,7 +1,9 @@
 package org.swathbook.control;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
@@ -16,7 +18,7 @@ import org.swathbook.catalog.Site;
  */
 public final class MixEffect {
 
-  private static final int PHASES = Position.Phase.values().length;
+  private static final List<Position.Phase> PHASES = List.of(Position.Phase.values());
 
   private record Key(Position.Phase phase, int weed, int site) {}
 
@@ -30,7 +32,8 @@ public final class MixEffect {
    * Of the whole tank by phase, then by weed, each made when first asked for. Two threads may both
    * make one: they make the same, and it never changes.
    */
-  private final @Nullable FoliarTable[] whole;
+  private final Map<Position.Phase, @Nullable FoliarTable[]> whole =
+      new EnumMap<>(Position.Phase.class);
 
   private final boolean[][] struck;
   private final double[][] felt;
@@ -43,7 +46,9 @@ public final class MixEffect {
     this.tank = tank;
     this.actives = tank.actives;
     int weeds = effects.traces().weeds().size();
-    this.whole = new FoliarTable[PHASES * weeds];
+    for (Position.Phase phase : PHASES) {
+      whole.put(phase, new FoliarTable[weeds]);
+    }
     this.struck = new boolean[actives.size()][];
     this.felt = new double[actives.size()][];
     this.fresh = new OptionalDouble[actives.size()][];
@@ -101,11 +106,11 @@ public final class MixEffect {
   }
 
   public FoliarTable foliar(int weed, Position.Phase phase) {
-    int at = phase.ordinal() * weeds() + weed;
-    FoliarTable table = whole[at];
+    @Nullable FoliarTable[] byWeed = Objects.requireNonNull(whole.get(phase));
+    FoliarTable table = byWeed[weed];
     if (table == null) {
       table = table(weed, phase, Optional.empty());
-      whole[at] = table;
+      byWeed[weed] = table;
     }
     return table;
   }

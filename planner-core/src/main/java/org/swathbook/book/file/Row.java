@@ -100,11 +100,11 @@ final class Row {
 
   /** As {@link #need(String, TextParser, String)}. */
   <T> Optional<T> need(Column<T> column) {
-    if (isBlank(column)) {
+    Optional<T> found = find(column);
+    if (found.isEmpty() && isBlank(column)) {
       blank(column.name(), column.example());
-      return Optional.empty();
     }
-    return find(column);
+    return found;
   }
 
   /** The parts of a cell between semicolons, each read by the parser. */
