@@ -245,9 +245,11 @@ final class CellWalk {
         System.arraycopy(alive, 0, aliveWhenRated, 0, n);
         late = true;
       }
-      FoliarTable table = pass.foliar(year, weed, without);
-      if (!table.isIdle()) {
-        foliar(table, b, view, weed, cell.costs, layer);
+      if (view.from[weed] < view.up[weed]) {
+        FoliarTable table = pass.foliar(year, weed, without);
+        if (!table.isIdle()) {
+          foliar(table, b, view, weed, cell.costs, layer);
+        }
       }
     }
     return late;

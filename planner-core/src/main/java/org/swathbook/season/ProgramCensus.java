@@ -79,7 +79,9 @@ final class ProgramCensus implements Census {
     SeasonTrace trace = traces.years().get(up.year());
     int day = prepared.timing().years().get(up.year()).day();
     standing[up.pass()][up.year()][up.weed()].add(kernel, day, up);
-    if (!prepared.isMissed(up.year()) && day <= trace.harvestDay()) {
+    // Before a weed is up no leaf is met, and what the tank does to leaves need not be known.
+    boolean any = up.from() < up.up();
+    if (any && !prepared.isMissed(up.year()) && day <= trace.harvestDay()) {
       meet(prepared, up);
     }
   }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Application;
 import org.swathbook.book.Journal;
@@ -85,6 +86,10 @@ final class ApplicationsReader {
           "tempF",
           "note");
 
+  /** Columns in which the rows of a pass differ. */
+  private static final Set<String> OF_ONE_ROW =
+      Set.of("id", "line", "corrects", "product", "epaRegNo", "rate", "unit");
+
   private final Names names;
   private final Problems problems;
   private final Column<String> ids = Column.ofNew("id", ApplicationsReader::key, "A-27-001");
@@ -117,7 +122,23 @@ final class ApplicationsReader {
   /** Problems of a row; a new one after each that has any. */
   private Problems none = new Problems();
 
-  /** Of the row before: the products of a pass have one. */
+  /** What the rows of a pass mostly share. */
+  private record Spraying(
+      LocalDate date,
+      FieldId field,
+      int season,
+      OptionalDouble acres,
+      String crop,
+      String position,
+      SprayRecord record,
+      String note) {}
+
+  private final AlikeCells ofPass =
+      new AlikeCells(TABLE.columns().all().stream().filter(c -> !OF_ONE_ROW.contains(c)).toList());
+
+  /** Of the row before; null where it could not be read. */
+  private @Nullable Spraying spraying;
+
   private SprayRecord record = SprayRecord.EMPTY;
 
   ApplicationsReader(Names names, FieldList fields, Prices prices, Problems problems) {
@@ -256,11 +277,34 @@ final class ApplicationsReader {
 
   /** Null of a row with problems. */
   private @Nullable Application application(Row row, String id, String line) {
+    Optional<Dose> dose = doses.read(row);
+    Spraying of = row.isAsBefore(ofPass) && spraying != null ? spraying : spraying(row);
+    spraying = of;
+    if (of == null || !row.isSound()) {
+      return null;
+    }
+    return new Application(
+        id,
+        line,
+        of.date,
+        of.field,
+        of.season,
+        of.acres,
+        dose.orElseThrow(),
+        row.text(epaRegNos),
+        of.crop,
+        of.position,
+        of.record,
+        of.note);
+  }
+
+  /** Null where something of it could not be read. */
+  private @Nullable Spraying spraying(Row row) {
+    int before = row.problems();
     Optional<LocalDate> date = row.need(dates);
     Optional<FieldId> field = row.need(fields);
     Optional<Integer> season = row.need(seasons);
     Optional<OptionalDouble> treated = row.find(acres);
-    Optional<Dose> dose = doses.read(row);
     Optional<String> crop = row.find(crops);
     if (crop.isPresent()) {
       row.find(stages(crop.get()));
@@ -272,21 +316,17 @@ final class ApplicationsReader {
           "a spraying of " + date.get() + " cannot be for the season " + season.get(),
           "write the year of the crop's harvest; fall burndown belongs to the next season");
     }
-    if (!row.isSound()) {
-      return null;
-    }
-    return new Application(
-        id,
-        line,
-        date.orElseThrow(),
-        field.orElseThrow(),
-        season.orElseThrow(),
-        treated.orElse(OptionalDouble.empty()),
-        dose.orElseThrow(),
-        crop.orElse(""),
-        row.text(positions),
-        record,
-        row.text(notes));
+    return row.problems() > before
+        ? null
+        : new Spraying(
+            date.orElseThrow(),
+            field.orElseThrow(),
+            season.orElseThrow(),
+            treated.orElse(OptionalDouble.empty()),
+            crop.orElse(""),
+            row.text(positions),
+            record,
+            row.text(notes));
   }
 
   private Column<String> stages(String crop) {
@@ -303,7 +343,6 @@ final class ApplicationsReader {
         new SprayRecord(
             row.find(starts),
             row.find(ends),
-            row.text(epaRegNos),
             row.text(mixes),
             row.text(targets),
             row.text(applicators),

@@ -47,12 +47,20 @@ final class JournalDrafts {
   private final Map<Integer, List<Problem>> problems = new HashMap<>();
   private final Map<Integer, Map<String, Integer>> longPasses = new HashMap<>();
 
-  /** First rows of passes, each one place further, by the hash of the id; 0 where none stands. */
+  /**
+   * Passes by the hash of the id, which is the upper half; the lower one is the place of the first
+   * row, one further. 0 where none stands.
+   */
+  private long[] table = new long[1 << 7];
+
   private int bits = 7;
 
-  private int[] table = new int[1 << bits];
-
   private int passes;
+
+  /** What was looked up at last, and where it stands or would. */
+  private @Nullable String lastId;
+
+  private int lastSlot;
 
   /** Pass of the last row: the rows of a pass mostly stand together. */
   private int lastPass = NONE;
@@ -156,15 +164,41 @@ final class JournalDrafts {
     last[at] = at;
     passes++;
     if (2 * passes > table.length) {
-      bits++;
-      table = new int[1 << bits];
-      for (int p = 0; p < at; p++) {
-        if (first[p] == p) {
-          table[slot(id(p))] = p + 1;
+      widen();
+    }
+    table[slot(id)] = (long) id.hashCode() << Integer.SIZE | at + 1;
+  }
+
+  private void widen() {
+    long[] narrow = table;
+    bits++;
+    table = new long[1 << bits];
+    lastId = null;
+    for (long pass : narrow) {
+      if (pass != 0) {
+        int slot = firstSlot(hash(pass));
+        while (table[slot] != 0) {
+          slot = next(slot);
         }
+        table[slot] = pass;
       }
     }
-    table[slot(id)] = at + 1;
+  }
+
+  private static int hash(long pass) {
+    return (int) (pass >>> Integer.SIZE);
+  }
+
+  /**
+   * Ids that count up have hashes that do, which are scattered by the golden ratio (Knuth 1998, The
+   * Art of Computer Programming 3, 6.4).
+   */
+  private int firstSlot(int hash) {
+    return hash * GOLDEN_RATIO >>> Integer.SIZE - bits;
+  }
+
+  private int next(int slot) {
+    return slot + 1 & table.length - 1;
   }
 
   private void grow() {
@@ -181,18 +215,23 @@ final class JournalDrafts {
 
   /** Place of the first row of a pass. */
   private int pass(String id) {
-    return lastPass != NONE && id.equals(ids[lastPass]) ? lastPass : table[slot(id)] - 1;
+    return lastPass != NONE && id.equals(ids[lastPass]) ? lastPass : (int) table[slot(id)] - 1;
   }
 
-  /**
-   * Where a pass stands in the table, or would. Ids that count up have hashes that do, which are
-   * scattered by the golden ratio (Knuth 1998, The Art of Computer Programming 3, 6.4).
-   */
+  /** Where a pass stands in the table, or would. */
   private int slot(String id) {
-    int slot = id.hashCode() * GOLDEN_RATIO >>> Integer.SIZE - bits;
-    while (table[slot] != 0 && !id.equals(ids[table[slot] - 1])) {
-      slot = (slot + 1) & (table.length - 1);
+    // A row is looked up before it goes in.
+    if (id.equals(lastId)) {
+      return lastSlot;
     }
+    int hash = id.hashCode();
+    int slot = firstSlot(hash);
+    while (table[slot] != 0
+        && !(hash(table[slot]) == hash && id.equals(ids[(int) table[slot] - 1]))) {
+      slot = next(slot);
+    }
+    lastId = id;
+    lastSlot = slot;
     return slot;
   }
 

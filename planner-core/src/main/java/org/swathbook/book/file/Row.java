@@ -84,6 +84,10 @@ final class Row {
     return column.text(row);
   }
 
+  boolean isAsBefore(AlikeCells cells) {
+    return cells.asBefore(row);
+  }
+
   boolean isBlank(Column<?> column) {
     return column.text(row).isEmpty();
   }
