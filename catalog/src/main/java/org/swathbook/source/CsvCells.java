@@ -261,6 +261,16 @@ final class CsvCells {
     return buffer[from[cell]];
   }
 
+  /** Texts of the first cells, without the blanks around them. */
+  String[] texts(int number) {
+    for (int cell = 0; cell < number; cell++) {
+      if (texts[cell] == null) {
+        text(cell);
+      }
+    }
+    return Arrays.copyOf(texts, number);
+  }
+
   /** Text of a cell without the blanks around it. */
   String text(int cell) {
     String text = texts[cell];

@@ -30,6 +30,9 @@ final class SeasonBySeason {
   /** Means of the same figures added up otherwise differ by less. */
   private static final double ROUNDING = 1e-9;
 
+  /** By so much leans a season of which nothing is known, percent. */
+  private static final double ALL = 100;
+
   private final Field field;
   private final List<PastSeason> seasons;
 
@@ -69,7 +72,7 @@ final class SeasonBySeason {
       }
     }
     this.silent = FieldAudit.silent(field, recorded, unjudged, drives.isEmpty());
-    this.most = findMost();
+    this.most = drives.isEmpty() ? -1 : Math.round(ALL);
   }
 
   private boolean[] drives(WeedId weed) {
@@ -163,7 +166,7 @@ final class SeasonBySeason {
   }
 
   private static double most(@Nullable SeasonFigures season) {
-    return season == null ? 100 : season.leaningPct();
+    return season == null ? ALL : season.leaningPct();
   }
 
   /** In order; null of one that is not walked. */

@@ -32,10 +32,19 @@ import org.swathbook.season.SharedKernels;
  */
 final class SharedTraces {
   /** Fields by weather and soil, so that those that share them stand side by side. */
-  static final Comparator<Field> BY_OUTDOORS =
-      Comparator.comparing(Field::station)
-          .thenComparing(f -> f.soilTextures().isEmpty() ? "" : f.soilTextures().get(0).name())
-          .thenComparingDouble(f -> f.latitude().orElse(0));
+  static final Comparator<Field> BY_OUTDOORS = SharedTraces::byOutdoors;
+
+  private static int byOutdoors(Field a, Field b) {
+    int c = a.station().compareTo(b.station());
+    if (c == 0) {
+      c = texture(a).compareTo(texture(b));
+    }
+    return c != 0 ? c : Double.compare(a.latitude().orElse(0), b.latitude().orElse(0));
+  }
+
+  private static String texture(Field f) {
+    return f.soilTextures().isEmpty() ? "" : f.soilTextures().get(0).name();
+  }
 
   /** So many are kept; a field whose like comes later has its own made again. */
   private static final int KEPT = 1000;

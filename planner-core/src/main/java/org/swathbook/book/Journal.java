@@ -1,10 +1,10 @@
 package org.swathbook.book;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.program.FieldId;
 
@@ -38,13 +38,14 @@ public final class Journal {
       its.add(a);
     }
     // No field knows of another. A thread takes longer to start than a short journal to sort.
-    Collection<List<Application>> all = byField.values();
-    (rows.size() < LONG ? all.stream() : all.parallelStream()).forEach(Journal::sort);
-    byField.replaceAll((field, of) -> List.copyOf(of));
+    Set<Map.Entry<FieldId, List<Application>>> all = byField.entrySet();
+    (rows.size() < LONG ? all.stream() : all.parallelStream())
+        .forEach(e -> e.setValue(inOrder(e.getValue())));
   }
 
-  private static void sort(List<Application> ofField) {
+  private static List<Application> inOrder(List<Application> ofField) {
     ofField.sort(Journal::compare);
+    return List.copyOf(ofField);
   }
 
   private Journal(FieldId field, List<Application> inOrder) {
