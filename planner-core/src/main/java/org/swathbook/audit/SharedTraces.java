@@ -67,14 +67,27 @@ final class SharedTraces {
       List<SoilTexture> soilTextures,
       Optional<Double> latitude,
       List<SameWeed> weeds,
-      List<SameSight> seen) {}
+      List<SameSight> seen) {
+
+    /** By what tells most of them apart: all of it would take longer than to compare it once. */
+    @Override
+    public int hashCode() {
+      return 31 * (31 * (31 * season + station.hashCode()) + crop.hashCode())
+          + plantDate.hashCode();
+    }
+  }
 
   private record SameWeed(
       WeedId weed,
       double perM2,
       DriverKind driver,
       List<Biotype> biotypes,
-      List<Resistance> listed) {}
+      List<Resistance> listed) {
+
+    static SameWeed of(WeedPressure w) {
+      return new SameWeed(w.weed().id(), w.perM2(), w.driver(), w.biotypes(), w.listed());
+    }
+  }
 
   private record SameSight(LocalDate date, Optional<String> cropStage) {}
 
@@ -120,9 +133,7 @@ final class SharedTraces {
         field.tillage(),
         field.soilTextures(),
         boxed(field.latitude()),
-        weeds.stream()
-            .map(w -> new SameWeed(w.weed().id(), w.perM2(), w.driver(), w.biotypes(), w.listed()))
-            .toList(),
+        weeds.stream().map(SameWeed::of).toList(),
         past.scoutings().stream().map(s -> new SameSight(s.date(), s.cropStage())).toList());
   }
 
