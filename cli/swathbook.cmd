@@ -144,10 +144,10 @@ rem methods early, and no bytecode made for what is built by reflection.
 if not defined SB_LONG set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:CompileThresholdScaling=0.3 -XX:C1MaxInlineSize=10 -XX:C1MaxInlineLevel=2 -Xmn24m -Dsun.reflect.inflationThreshold=2147483647"
 rem Much code, each part of it for a short while: the second compiler would work longer on it than the
 rem code it makes does. A journal of a million rows stays until the end: there is room for it at
-rem once, and what outlives a collection is moved by all processors.
+rem once, and what outlives a collection is moved once and by all processors.
 set "SB_COLLECTOR=-XX:+UseSerialGC"
 if "%SB_LONG%"=="audit" set "SB_COLLECTOR=-XX:+UseParallelGC -XX:-UseAdaptiveSizePolicy"
-if "%SB_LONG%"=="audit" set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -Xms1g -Xmn192m -XX:MaxTenuringThreshold=1"
+if "%SB_LONG%"=="audit" set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -Xms1g -Xmn128m -XX:MaxTenuringThreshold=0 -XX:SurvivorRatio=30"
 set "SB_FLAGS=%SB_FLAGS% %SB_COLLECTOR%"
 if not exist "%SB_KEEP%.jsa" goto start_plain
 "%SB_JAVA%" %SB_FLAGS% -XX:SharedArchiveFile="%SB_KEEP%.jsa" -jar "%SB_JAR%" %*

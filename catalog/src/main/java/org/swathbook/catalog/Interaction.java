@@ -68,6 +68,6 @@ public record Interaction(
   }
 
   public boolean concerns(Weed weed) {
-    return weeds.contains(weed.id()) || kindOfWeed.filter(k -> k == weed.kind()).isPresent();
+    return weeds.contains(weed.id()) || kindOfWeed.isPresent() && kindOfWeed.get() == weed.kind();
   }
 }

@@ -24,6 +24,9 @@ final class CsvCells {
   /** Texts remembered of a column; a power of two. */
   private static final int REMEMBERED = 1024;
 
+  /** A column with so many texts one after the other that were not remembered repeats none. */
+  private static final int NEVER_AGAIN = 4096;
+
   private final String file;
   private final int lineShift;
   private final Reader in;
@@ -68,6 +71,9 @@ final class CsvCells {
   private int rawColumn;
   private String[][] known = new String[32][];
   private char[][][] knownSigns = new char[32][][];
+
+  /** Of each column the texts since the last one that was remembered. */
+  private int[] fresh = new int[32];
 
   CsvCells(String file, int lineShift, Reader in) {
     this.file = file;
@@ -255,6 +261,16 @@ final class CsvCells {
     return buffer[from[cell]];
   }
 
+  /** Texts of the first cells, without the blanks around them. */
+  String[] texts(int number) {
+    for (int cell = 0; cell < number; cell++) {
+      if (texts[cell] == null) {
+        text(cell);
+      }
+    }
+    return Arrays.copyOf(texts, number);
+  }
+
   /** Text of a cell without the blanks around it. */
   String text(int cell) {
     String text = texts[cell];
@@ -277,6 +293,9 @@ final class CsvCells {
       knownSigns[cell] = signs;
     }
     char[] chars = buffer;
+    if (fresh[cell] == NEVER_AGAIN) {
+      return new String(chars, start, length);
+    }
     int last = start + length - 1;
     int hash = length;
     hash = 31 * hash + chars[start];
@@ -289,6 +308,9 @@ final class CsvCells {
     if (there == null || there.length != length || !isAt(there, chars, start)) {
       signs[place] = Arrays.copyOfRange(chars, start, start + length);
       all[place] = new String(chars, start, length);
+      fresh[cell]++;
+    } else {
+      fresh[cell] = 0;
     }
     return all[place];
   }
@@ -467,6 +489,7 @@ final class CsvCells {
     texts = Arrays.copyOf(texts, length);
     known = Arrays.copyOf(known, length);
     knownSigns = Arrays.copyOf(knownSigns, length);
+    fresh = Arrays.copyOf(fresh, length);
   }
 
   /** The character that comes next; END, at {@link #end}, when none does. */

@@ -37,7 +37,8 @@ public record CsvColumns(List<String> required, List<String> optional, boolean o
     return others || required.contains(name) || optional.contains(name);
   }
 
-  List<String> all() {
+  /** Those that must be there first. */
+  public List<String> all() {
     List<String> all = new ArrayList<>(required);
     all.addAll(optional);
     return all;

@@ -168,7 +168,7 @@ public final class CsvReader {
     }
 
     private void readHeader(int used) {
-      List<String> names = List.of(texts(used));
+      List<String> names = List.of(cells.texts(used));
       Mark start = cells.mark(0);
       header = Optional.of(new CsvHeader(start, names));
       if (used == 1 && (names.get(0).contains(";") || names.get(0).contains("\t"))) {
@@ -200,14 +200,6 @@ public final class CsvReader {
       }
     }
 
-    private String[] texts(int number) {
-      String[] out = new String[number];
-      for (int i = 0; i < number; i++) {
-        out[i] = cells.text(i);
-      }
-      return out;
-    }
-
     private void readRow(CsvHeader known, int used) {
       int wanted = known.names().size();
       if (isTotal()) {
@@ -227,8 +219,8 @@ public final class CsvReader {
         int line = cells.plainLine();
         sink.accept(
             line > 0
-                ? CsvRow.plain(known, texts(wanted), line)
-                : CsvRow.of(known, texts(wanted), cells.lines(), cells.columns()));
+                ? CsvRow.plain(known, cells.texts(wanted), line)
+                : CsvRow.of(known, cells.texts(wanted), cells.lines(), cells.columns()));
       }
     }
 

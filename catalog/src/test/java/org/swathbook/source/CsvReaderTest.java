@@ -8,6 +8,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -34,6 +35,25 @@ class CsvReaderTest {
     assertThat(second.mark("weed").line()).isEqualTo(5);
     assertThat(second.mark("field").line()).isEqualTo(6);
     assertThat(second.find("density")).isEmpty();
+  }
+
+  /** More of them than a column is watched for, and then one that came before. */
+  @Test
+  void aLongColumnThatRepeatsNothingReadsAsItStands() {
+    StringBuilder text = new StringBuilder("weed,field,density\n");
+    List<String> weeds = new ArrayList<>();
+    for (int i = 0; i < 9000; i++) {
+      weeds.add(i % 4500 == 4499 ? "W-0" : "W-" + i);
+      text.append(weeds.get(i)).append(",ND-").append(i % 3).append(",\n");
+    }
+    Problems problems = new Problems();
+    CsvTable table = Reading.csv(text.toString(), problems);
+    assertThat(problems.sorted()).isEmpty();
+    assertThat(table.rows()).extracting(r -> r.text("weed")).containsExactlyElementsOf(weeds);
+    assertThat(table.rows())
+        .extracting(r -> r.text("field"))
+        .startsWith("ND-0", "ND-1", "ND-2")
+        .endsWith("ND-0", "ND-1", "ND-2");
   }
 
   @Test

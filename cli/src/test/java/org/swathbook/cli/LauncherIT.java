@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.cli.ProgramProcess.Result;
@@ -88,6 +89,22 @@ class LauncherIT {
       // Java 25 was seen to leave class files as old as these out of its archives.
       assertThat(loaded.out()).contains("picocli.CommandLine source: shared objects file");
     }
+  }
+
+  /** A million rows have room at once; where room is counted when it is asked for, none is. */
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void anAuditStartsWhereMemoryIsScarce() throws Exception {
+    String book = CLI.resolveSibling("demo-data").toString();
+    Result result =
+        launch(
+            "/bin/sh",
+            "-c",
+            "ulimit -v 4000000; exec \"$0\" audit --book \"$1\" --today 2027-11-20",
+            LAUNCHER.toString(),
+            book);
+    assertThat(result.code()).isEqualTo(ExitCode.DONE);
+    assertThat(result.out()).startsWith("Swathbook");
   }
 
   @Test

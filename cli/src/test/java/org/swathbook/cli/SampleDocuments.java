@@ -219,6 +219,7 @@ final class SampleDocuments {
         2027,
         OptionalDouble.of(70),
         MixWords.dose(book, "glyphosate 0.75 lb ae/acre"),
+        "",
         "soybean",
         "V3",
         SprayRecord.EMPTY,

@@ -1,10 +1,10 @@
 package org.swathbook.audit;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.PastSeason;
@@ -27,8 +27,19 @@ final class FieldBooks {
   }
 
   private static <T> Map<FieldId, List<T>> byField(List<T> rows, Function<T, FieldId> field) {
-    return rows.stream()
-        .collect(Collectors.groupingBy(field, LinkedHashMap::new, Collectors.toList()));
+    Map<FieldId, List<T>> out = new HashMap<>();
+    FieldId last = null;
+    List<T> its = List.of();
+    for (T row : rows) {
+      FieldId of = field.apply(row);
+      // The rows of a field mostly stand together.
+      if (!of.equals(last)) {
+        last = of;
+        its = out.computeIfAbsent(of, f -> new ArrayList<>());
+      }
+      its.add(row);
+    }
+    return out;
   }
 
   /** The book with nothing in it of other fields. */

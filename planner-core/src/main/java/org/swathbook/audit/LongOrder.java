@@ -70,11 +70,17 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
     return new LongOrder(
         order.subList(0, behind),
         order.subList(behind, order.size()).stream().filter(l -> told.contains(l.field())).toList(),
-        fields.parallelStream()
-            .map(SeasonBySeason::field)
-            .filter(f -> told.contains(f.id()))
-            .map(f -> FieldAudit.of(own.apply(f), f, shared))
-            .toList());
+        tell(
+            fields.stream().map(SeasonBySeason::field).filter(f -> told.contains(f.id())).toList(),
+            own,
+            shared));
+  }
+
+  private static List<FieldAudit> tell(
+      List<Field> fields, Function<Field, Book> own, SharedTraces shared) {
+    Map<FieldId, FieldAudit> told = new ConcurrentHashMap<>();
+    AllHands.each(fields, f -> told.put(f.id(), FieldAudit.of(own.apply(f), f, shared)));
+    return fields.stream().map(f -> Objects.requireNonNull(told.get(f.id()))).toList();
   }
 
   private static void walkFirst(
@@ -94,15 +100,15 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
       // Out of the order while what it goes by changes.
       open.forEach(order::remove);
       open.sort(Comparator.comparing(SeasonBySeason::field, SharedTraces.BY_OUTDOORS));
-      open.parallelStream()
-          .forEach(
-              f -> {
-                Book book = own.apply(f.field());
-                do {
-                  f.walkNext(book, shared);
-                } while (!f.isWhole()
-                    && (f.most() > leaning || f.most() == leaning && f.field().acres() >= acres));
-              });
+      AllHands.each(
+          open,
+          f -> {
+            Book book = own.apply(f.field());
+            do {
+              f.walkNext(book, shared);
+            } while (!f.isWhole()
+                && (f.most() > leaning || f.most() == leaning && f.field().acres() >= acres));
+          });
       order.addAll(open);
     }
   }
@@ -162,9 +168,9 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
       Function<Field, Book> own,
       SharedTraces shared) {
     Map<FieldId, Map<WeedId, Long>> hanging = new ConcurrentHashMap<>();
-    which.parallelStream()
-        .map(id -> Objects.requireNonNull(fields.get(id)))
-        .forEach(f -> hanging.put(f.field().id(), f.hanging(own.apply(f.field()), shared)));
+    List<SeasonBySeason> asked =
+        which.stream().map(id -> Objects.requireNonNull(fields.get(id))).toList();
+    AllHands.each(asked, f -> hanging.put(f.field().id(), f.hanging(own.apply(f.field()), shared)));
     order.replaceAll(
         l -> {
           Map<WeedId, Long> of = hanging.get(l.field());

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.CropEconomics;
 import org.swathbook.book.Field;
@@ -80,9 +81,12 @@ final class PastBook {
   }
 
   private static Optional<PastSeason> of(Book book, PastSeason row, int season) {
-    return book.pastSeasons().stream()
-        .filter(p -> p.field().equals(row.field()) && p.season() == season)
-        .findFirst();
+    for (PastSeason p : book.pastSeasons()) {
+      if (p.season() == season && p.field().equals(row.field())) {
+        return Optional.of(p);
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -93,10 +97,14 @@ final class PastBook {
 
   private static Journal journal(Book book, Field field, PastSeason row) {
     int first = row.season() - YEARS_ASKED;
-    return new Journal(
-        book.journal().of(field.id()).stream()
-            .filter(a -> a.date().getYear() >= first && a.date().getYear() <= row.season())
-            .toList());
+    List<Application> asked = new ArrayList<>();
+    for (Application a : book.journal().of(field.id())) {
+      int year = a.date().getYear();
+      if (year >= first && year <= row.season()) {
+        asked.add(a);
+      }
+    }
+    return new Journal(asked);
   }
 
   /** A book of that season that holds this field alone. */
@@ -203,20 +211,22 @@ final class PastBook {
   /** Crop stages as the journal has them count as seen, and the model goes by them. */
   private static List<Scouting> stagesSeen(Book book, Field field, PastSeason row) {
     Crop crop = book.catalog().crop(row.crop());
-    return book.journal().of(field.id()).stream()
-        .filter(a -> a.season() == row.season())
-        .filter(a -> crop.findStage(a.position().strip()).isPresent())
-        .map(
-            a ->
-                new Scouting(
-                    a.date(),
-                    field.id(),
-                    "",
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.of(a.position().strip()),
-                    0))
-        .toList();
+    List<Scouting> out = new ArrayList<>();
+    for (Application a : book.journal().of(field.id())) {
+      String stage = a.season() == row.season() ? a.position().strip() : "";
+      if (!stage.isEmpty() && crop.findStage(stage).isPresent()) {
+        out.add(
+            new Scouting(
+                a.date(),
+                field.id(),
+                "",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(stage),
+                0));
+      }
+    }
+    return List.copyOf(out);
   }
 }

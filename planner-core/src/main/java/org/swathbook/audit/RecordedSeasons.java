@@ -26,9 +26,11 @@ final class RecordedSeasons {
   RecordedSeasons(Book book, Field field) {
     this.field = field;
     this.now = book.season();
-    book.pastSeasons().stream()
-        .filter(p -> p.field().equals(field.id()))
-        .forEach(p -> grown.putIfAbsent(p.season(), p));
+    for (PastSeason p : book.pastSeasons()) {
+      if (p.field().equals(field.id())) {
+        grown.putIfAbsent(p.season(), p);
+      }
+    }
     int last = Integer.MIN_VALUE;
     for (Application a : book.journal().of(field.id())) {
       // Rows of one season mostly stand together.
@@ -41,7 +43,13 @@ final class RecordedSeasons {
 
   /** Those that both have, in order. */
   List<PastSeason> both() {
-    return grown.headMap(now).values().stream().filter(p -> sprayed.contains(p.season())).toList();
+    List<PastSeason> out = new ArrayList<>();
+    for (PastSeason p : grown.values()) {
+      if (p.season() < now && sprayed.contains(p.season())) {
+        out.add(p);
+      }
+    }
+    return List.copyOf(out);
   }
 
   /** What is not known of the others, one sentence each. */
@@ -80,11 +88,12 @@ final class RecordedSeasons {
 
   /** Seasons that nobody wrote down, after the first that somebody did. */
   private List<String> gaps() {
-    SortedSet<Integer> known = new TreeSet<>(grown.keySet());
-    known.addAll(sprayed);
+    int first = now;
+    first = grown.isEmpty() ? first : Math.min(first, grown.firstKey());
+    first = sprayed.isEmpty() ? first : Math.min(first, sprayed.first());
     List<String> out = new ArrayList<>();
-    for (int s = known.isEmpty() ? now : known.first(); s < now; s++) {
-      if (!known.contains(s)) {
+    for (int s = first; s < now; s++) {
+      if (!grown.containsKey(s) && !sprayed.contains(s)) {
         out.add(Integer.toString(s));
       }
     }

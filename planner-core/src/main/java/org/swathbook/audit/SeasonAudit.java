@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
@@ -16,7 +17,9 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Site;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Numbers;
+import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Anchor;
+import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.rules.Say;
@@ -44,7 +47,17 @@ final class SeasonAudit {
     }
   }
 
-  private record Tank(LocalDate date, String id) {}
+  private record Tank(LocalDate date, String id) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Tank o && id.equals(o.id) && date.equals(o.date);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * date.hashCode() + id.hashCode();
+    }
+  }
 
   private final Book past;
   private final List<WeedPressure> drivers;
@@ -76,7 +89,9 @@ final class SeasonAudit {
         all.computeIfAbsent(new Tank(a.date(), a.pass()), t -> new ArrayList<>()).add(a);
       }
     }
-    all.forEach(this::take);
+    for (Map.Entry<Tank, List<Application>> tank : all.entrySet()) {
+      take(tank.getKey(), tank.getValue());
+    }
   }
 
   /**
@@ -89,18 +104,7 @@ final class SeasonAudit {
     if (trace.isEmpty()) {
       return new SprayedSeason.Found(Optional.empty(), audit.notWalked);
     }
-    List<JournalJudge.Made> made = new ArrayList<>();
-    audit.tanks.forEach(
-        (tank, rows) -> {
-          if (audit.isOfTheYear(tank.date())) {
-            made.add(
-                new JournalJudge.Made(
-                    tank.id(),
-                    tank.date(),
-                    Mix.of(rows.stream().map(Application::dose).toList()),
-                    rows.get(0).record()));
-          }
-        });
+    List<JournalJudge.Made> made = audit.made(audit.tanks);
     Book past = PastBook.without(audit.past, audit.field.id(), row.season());
     return new SprayedSeason.Found(
         Optional.of(
@@ -117,10 +121,13 @@ final class SeasonAudit {
 
   /** Driver weeds that the season's row names, or all where it names none. */
   static List<WeedPressure> drivers(Book book, Field field, PastSeason row) {
-    return book.weedsOf(field.id()).stream()
-        .filter(w -> w.driver().isDriver())
-        .filter(w -> row.weeds().isEmpty() || row.weeds().contains(w.weed().id()))
-        .toList();
+    List<WeedPressure> out = new ArrayList<>();
+    for (WeedPressure w : book.weedsOf(field.id())) {
+      if (w.driver().isDriver() && (row.weeds().isEmpty() || row.weeds().contains(w.weed().id()))) {
+        out.add(w);
+      }
+    }
+    return List.copyOf(out);
   }
 
   /** Weeds that the season's row names, or all where it names none; in the order of the file. */
@@ -160,33 +167,42 @@ final class SeasonAudit {
   static Result figures(Book book, Field today, PastSeason row, SharedTraces shared) {
     SeasonAudit audit = new SeasonAudit(book, today, row, true);
     List<WeedPressure> drivers = audit.drivers;
-    Optional<List<SitesMet>> met =
-        audit
-            .trace(shared)
-            .map(t -> SitesMet.of(shared.kernel(audit.past, t), audit.walkedPasses()));
+    Optional<TraceSet> trace = audit.trace(shared);
+    List<SitesMet> met =
+        trace.isPresent()
+            ? SitesMet.of(shared.kernel(audit.past, trace.get()), audit.walkedPasses())
+            : List.of();
     List<SeasonSites> sites = new ArrayList<>();
     for (int w = 0; w < drivers.size(); w++) {
-      int at = w;
-      sites.add(audit.sites(drivers.get(w), met.map(m -> m.get(at)), Optional.empty()));
+      Optional<SitesMet> its = met.isEmpty() ? Optional.empty() : Optional.of(met.get(w));
+      sites.add(audit.sites(drivers.get(w), its, Optional.empty()));
     }
     return new Result(sites, List.of(), audit.unjudged);
   }
 
   /** What the rules say of all passes, those on a part of the field too. */
   private List<JournalFinding> judged(TraceSet trace, SeasonSums walked) {
+    return new JournalJudge(past, trace, walked.walkedPasses(), made(all)).judge();
+  }
+
+  private List<JournalJudge.Made> made(Map<Tank, List<Application>> of) {
     List<JournalJudge.Made> made = new ArrayList<>();
-    all.forEach(
-        (tank, rows) -> {
-          if (isOfTheYear(tank.date())) {
-            made.add(
-                new JournalJudge.Made(
-                    tank.id(),
-                    tank.date(),
-                    Mix.of(rows.stream().map(Application::dose).toList()),
-                    rows.get(0).record()));
-          }
-        });
-    return new JournalJudge(past, trace, walked.walkedPasses(), made).judge();
+    for (Map.Entry<Tank, List<Application>> e : of.entrySet()) {
+      Tank tank = e.getKey();
+      List<Application> rows = e.getValue();
+      if (isOfTheYear(tank.date())) {
+        made.add(new JournalJudge.Made(tank.id(), tank.date(), mix(rows), rows.get(0).record()));
+      }
+    }
+    return made;
+  }
+
+  private static Mix mix(List<Application> rows) {
+    List<Dose> doses = new ArrayList<>(rows.size());
+    for (Application a : rows) {
+      doses.add(a.dose());
+    }
+    return Mix.of(doses);
   }
 
   private boolean isOfTheYear(LocalDate date) {
@@ -195,7 +211,10 @@ final class SeasonAudit {
   }
 
   private void take(Tank tank, List<Application> rows) {
-    double acres = rows.stream().mapToDouble(a -> a.acres().orElse(field.acres())).max().orElse(0);
+    double acres = 0;
+    for (Application a : rows) {
+      acres = Math.max(acres, a.acres().orElse(field.acres()));
+    }
     if (acres < HALF_THE_FIELD * field.acres()) {
       notes.add(
           "The pass of "
@@ -234,8 +253,9 @@ final class SeasonAudit {
   }
 
   /** Why a season is not judged by rules; empty where it is. */
-  static List<String> unjudged(Book book, Field field, PastSeason row, SharedTraces shared) {
-    return notWalkable(book, field, row, shared).map(why -> unjudged(row, why)).stream().toList();
+  static Optional<String> unjudged(Book book, Field field, PastSeason row, SharedTraces shared) {
+    Optional<String> why = notWalkable(book, field, row, shared);
+    return why.isPresent() ? Optional.of(unjudged(row, why.get())) : why;
   }
 
   private static String unjudged(PastSeason row, String why) {
@@ -244,15 +264,12 @@ final class SeasonAudit {
 
   private List<Pass> walkedPasses() {
     List<Pass> passes = new ArrayList<>();
-    tanks.forEach(
-        (tank, rows) -> {
-          if (isWalked(tank.date())) {
-            passes.add(
-                new Pass(
-                    new Anchor.OnDate(tank.date()),
-                    Mix.of(rows.stream().map(Application::dose).toList())));
-          }
-        });
+    for (Map.Entry<Tank, List<Application>> e : tanks.entrySet()) {
+      LocalDate date = e.getKey().date();
+      if (isWalked(date)) {
+        passes.add(new Pass(new Anchor.OnDate(date), mix(e.getValue())));
+      }
+    }
     return passes;
   }
 
@@ -282,8 +299,11 @@ final class SeasonAudit {
     int walked = 0;
     for (Map.Entry<Tank, List<Application>> t : tanks.entrySet()) {
       Tank tank = t.getKey();
-      t.getValue()
-          .forEach(a -> a.dose().actives().forEach(d -> applied.add(d.ingredient().site())));
+      for (Application a : t.getValue()) {
+        for (ActiveDose d : a.dose().actives()) {
+          applied.add(d.ingredient().site());
+        }
+      }
       if (met.isPresent() && isWalked(tank.date())) {
         passes.add(walked(tank, met.get().passes().get(walked++)));
       } else {

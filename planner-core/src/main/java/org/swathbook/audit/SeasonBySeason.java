@@ -1,26 +1,37 @@
 package org.swathbook.audit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.program.ActiveDose;
+import org.swathbook.rules.Rated;
 
 /**
- * A field whose seasons are walked one after the other, from the last on, with how much it can lean
- * at most by those that are. No season leans by more than all of its emergence: so that bound never
- * rises, and is what the field leans by once all are walked. Belongs to one thread at a time.
+ * A field whose seasons are walked one after the other, with how much it can lean at most by those
+ * that are. No season leans by more than all of its emergence: so that bound never rises, and is
+ * what the field leans by once all are walked. The last season comes first, for it is asked for of
+ * every field; then those that are likely to lower the bound most. Belongs to one thread at a time.
  */
 final class SeasonBySeason {
   /** Means of the same figures added up otherwise differ by less. */
   private static final double ROUNDING = 1e-9;
+
+  /** By so much leans a season of which nothing is known, percent. */
+  private static final double ALL = 100;
 
   private final Field field;
   private final List<PastSeason> seasons;
@@ -33,8 +44,11 @@ final class SeasonBySeason {
 
   private final List<String> silent;
 
-  /** Seasons before this place are not walked yet. */
-  private int left;
+  /** Places of the seasons that some weed drives, in the order in which they are walked. */
+  private final List<Integer> order = new ArrayList<>();
+
+  /** So many of them are walked. */
+  private int walked;
 
   /** Asked for far more often than it changes. */
   private long most;
@@ -50,26 +64,34 @@ final class SeasonBySeason {
     for (int s = 0; s < seasons.size(); s++) {
       PastSeason season = seasons.get(s);
       for (WeedPressure w : SeasonAudit.drivers(own, field, season)) {
-        drives.computeIfAbsent(w.weed().id(), k -> new boolean[seasons.size()])[s] = true;
+        drives(w.weed().id())[s] = true;
       }
-      unjudged.addAll(SeasonAudit.unjudged(own, field, season, shared));
+      SeasonAudit.unjudged(own, field, season, shared).ifPresent(unjudged::add);
+      if (isDriven(s)) {
+        order.add(0, s);
+      }
     }
-    drives.keySet().forEach(w -> known.put(w, new SeasonFigures[seasons.size()]));
     this.silent = FieldAudit.silent(field, recorded, unjudged, drives.isEmpty());
-    this.left = seasons.size();
-    pass();
-    this.most = findMost();
+    this.most = drives.isEmpty() ? -1 : Math.round(ALL);
   }
 
-  /** Goes on to the latest season that is not walked and that some weed drives. */
-  private void pass() {
-    while (left > 0 && !isDriven(left - 1)) {
-      left--;
+  private boolean[] drives(WeedId weed) {
+    boolean[] its = drives.get(weed);
+    if (its == null) {
+      its = new boolean[seasons.size()];
+      drives.put(weed, its);
+      known.put(weed, new SeasonFigures[seasons.size()]);
     }
+    return its;
   }
 
   private boolean isDriven(int season) {
-    return drives.values().stream().anyMatch(d -> d[season]);
+    for (boolean[] its : drives.values()) {
+      if (its[season]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   Field field() {
@@ -82,17 +104,51 @@ final class SeasonBySeason {
   }
 
   boolean isWhole() {
-    return left == 0;
+    return walked == order.size();
   }
 
-  /** Walks the latest of the seasons that are left. */
+  /** Walks the next of the seasons that are left. */
   void walkNext(Book own, SharedTraces shared) {
-    left--;
-    for (SeasonSites s : SeasonAudit.figures(own, field, seasons.get(left), shared).sites()) {
-      Objects.requireNonNull(known.get(s.weed().weed().id()))[left] = SeasonFigures.of(s);
+    if (walked == 1) {
+      likeliestFirst(own);
     }
-    pass();
+    int at = order.get(walked);
+    walked++;
+    for (SeasonSites s : SeasonAudit.figures(own, field, seasons.get(at), shared).sites()) {
+      Objects.requireNonNull(known.get(s.weed().weed().id()))[at] = SeasonFigures.of(s);
+    }
     most = findMost();
+  }
+
+  /**
+   * Of the seasons behind the last, first those with the most sites in the journal that the weed
+   * does not resist: where few were sprayed the emergence cannot have met many.
+   */
+  private void likeliestFirst(Book own) {
+    int[] sites = new int[seasons.size()];
+    for (int at : order) {
+      sites[at] = fewestSites(own, seasons.get(at));
+    }
+    order.subList(1, order.size()).sort(Comparator.comparingInt(at -> -sites[at]));
+  }
+
+  /** Sites that were sprayed in a season on the driver weed that resists most of them. */
+  private int fewestSites(Book own, PastSeason season) {
+    int fewest = Integer.MAX_VALUE;
+    for (WeedPressure w : SeasonAudit.drivers(own, field, season)) {
+      Set<Site> sites = new HashSet<>();
+      for (Application a : own.journal().of(field.id())) {
+        if (a.season() == season.season()) {
+          for (ActiveDose active : a.dose().actives()) {
+            if (!Rated.isResisted(w, active.ingredient())) {
+              sites.add(active.ingredient().site());
+            }
+          }
+        }
+      }
+      fewest = Math.min(fewest, sites.size());
+    }
+    return fewest;
   }
 
   /** By how much the field can lean at most, whole percent; below zero when no weed drives it. */
@@ -110,7 +166,7 @@ final class SeasonBySeason {
   }
 
   private static double most(@Nullable SeasonFigures season) {
-    return season == null ? 100 : season.leaningPct();
+    return season == null ? ALL : season.leaningPct();
   }
 
   /** In order; null of one that is not walked. */
@@ -129,7 +185,7 @@ final class SeasonBySeason {
   /** Of every weed that drives the last season that has any; it is walked by then. */
   List<LastSites> last() {
     List<LastSites> out = new ArrayList<>();
-    for (int s = seasons.size() - 1; s >= left && out.isEmpty(); s--) {
+    for (int s = seasons.size() - 1; s >= 0 && out.isEmpty(); s--) {
       for (@Nullable SeasonFigures[] of : known.values()) {
         SeasonFigures figures = of[s];
         if (figures != null) {

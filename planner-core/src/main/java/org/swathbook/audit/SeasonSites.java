@@ -1,14 +1,11 @@
 package org.swathbook.audit;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import org.swathbook.book.Field;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Ordered;
@@ -61,11 +58,10 @@ public record SeasonSites(
   /** Sites that were effective in some pass, through leaves or through the soil. */
   public SortedSet<Site> effective() {
     SortedSet<Site> out = new TreeSet<>();
-    passes.forEach(
-        p -> {
-          out.addAll(p.effectiveFoliar());
-          out.addAll(p.effectiveSoil());
-        });
+    for (SprayedPass p : passes) {
+      SprayedPass.addEffective(p.foliar(), out);
+      SprayedPass.addEffective(p.soil(), out);
+    }
     return out;
   }
 
@@ -74,49 +70,69 @@ public record SeasonSites(
    * logarithms add (ours; a proposal). A resisted site counts by what it still kills.
    */
   public Map<Site, Double> kill() {
-    return kill(s -> true);
+    return Ordered.map(kill(true));
   }
 
-  private Map<Site, Double> kill(Predicate<SiteControl> counted) {
-    SortedMap<Site, Double> out = new TreeMap<>();
+  /**
+   * By site, in their order.
+   *
+   * @param all those that the weed resists too
+   */
+  private Map<Site, Double> kill(boolean all) {
+    Map<Site, Double> out = new TreeMap<>();
     for (SprayedPass p : passes) {
-      p.foliar().stream().filter(counted).forEach(s -> add(out, s));
-      p.soil().stream().filter(counted).forEach(s -> add(out, s));
+      add(out, p.foliar(), all);
+      add(out, p.soil(), all);
     }
-    return Ordered.map(out);
+    return out;
   }
 
-  private static void add(SortedMap<Site, Double> to, SiteControl s) {
-    double share = Math.min(MOST_CONTROL, s.controlPct() / 100);
-    if (share > 0) {
-      to.merge(s.site(), -Math.log(1 - share), Double::sum);
+  private static void add(Map<Site, Double> to, List<SiteControl> sites, boolean all) {
+    for (SiteControl s : sites) {
+      double share = Math.min(MOST_CONTROL, s.controlPct() / 100);
+      if (share > 0 && (all || !s.struck())) {
+        to.merge(s.site(), -Math.log(1 - share), Double::sum);
+      }
     }
   }
 
   /** Sites that the weed does not resist, as many as equal parts of the kill would be. */
   public double effectiveNumber() {
-    return HillNumber.shannon(kill(s -> !s.struck()).values());
+    return HillNumber.shannon(kill(false).values());
   }
 
   /** The same by the inverse of Simpson's index, in which small parts weigh less. */
   public double inverseSimpson() {
-    return HillNumber.inverseSimpson(kill(s -> !s.struck()).values());
+    return HillNumber.inverseSimpson(kill(false).values());
   }
 
   /** The site that did most of the killing, resisted ones among them. */
   public Optional<Site> dominant() {
-    return kill().entrySet().stream()
-        .max(
-            Map.Entry.<Site, Double>comparingByValue()
-                .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
-        .map(Map.Entry::getKey);
+    return dominant(kill(true));
+  }
+
+  /**
+   * Of equal ones the first.
+   *
+   * @param kill by site, in their order
+   */
+  private static Optional<Site> dominant(Map<Site, Double> kill) {
+    Site most = null;
+    double kills = 0;
+    for (Map.Entry<Site, Double> e : kill.entrySet()) {
+      if (e.getValue() > kills) {
+        most = e.getKey();
+        kills = e.getValue();
+      }
+    }
+    return Optional.ofNullable(most);
   }
 
   /** Its part in the kill, 0 to 1; 0 when nothing killed. */
   public double dominantShare() {
-    Map<Site, Double> kill = kill();
+    Map<Site, Double> kill = kill(true);
     double sum = kill.values().stream().mapToDouble(Double::doubleValue).sum();
-    return sum > 0 ? dominant().map(kill::get).orElse(0.0) / sum : 0;
+    return sum > 0 ? dominant(kill).map(kill::get).orElse(0.0) / sum : 0;
   }
 
   /**

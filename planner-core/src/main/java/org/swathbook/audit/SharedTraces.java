@@ -5,10 +5,8 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.ConcurrentHashMap;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.Book;
 import org.swathbook.book.DriverKind;
@@ -34,17 +32,25 @@ import org.swathbook.season.SharedKernels;
  */
 final class SharedTraces {
   /** Fields by weather and soil, so that those that share them stand side by side. */
-  static final Comparator<Field> BY_OUTDOORS =
-      Comparator.comparing(Field::station)
-          .thenComparing(f -> f.soilTextures().isEmpty() ? "" : f.soilTextures().get(0).name())
-          .thenComparingDouble(f -> f.latitude().orElse(0));
+  static final Comparator<Field> BY_OUTDOORS = SharedTraces::byOutdoors;
+
+  private static int byOutdoors(Field a, Field b) {
+    int c = a.station().compareTo(b.station());
+    if (c == 0) {
+      c = texture(a).compareTo(texture(b));
+    }
+    return c != 0 ? c : Double.compare(a.latitude().orElse(0), b.latitude().orElse(0));
+  }
+
+  private static String texture(Field f) {
+    return f.soilTextures().isEmpty() ? "" : f.soilTextures().get(0).name();
+  }
 
   /** So many are kept; a field whose like comes later has its own made again. */
   private static final int KEPT = 1000;
 
   private final Cache<Same, TraceSet> known =
       Caffeine.newBuilder().maximumSize(KEPT).executor(Runnable::run).build();
-  private final Map<String, List<Integer>> fullYears = new ConcurrentHashMap<>();
   private final SharedOutdoors outdoors = new SharedOutdoors();
   private final SharedKernels kernels;
 
@@ -61,14 +67,27 @@ final class SharedTraces {
       List<SoilTexture> soilTextures,
       Optional<Double> latitude,
       List<SameWeed> weeds,
-      List<SameSight> seen) {}
+      List<SameSight> seen) {
+
+    /** By what tells most of them apart: all of it would take longer than to compare it once. */
+    @Override
+    public int hashCode() {
+      return 31 * (31 * (31 * season + station.hashCode()) + crop.hashCode())
+          + plantDate.hashCode();
+    }
+  }
 
   private record SameWeed(
       WeedId weed,
       double perM2,
       DriverKind driver,
       List<Biotype> biotypes,
-      List<Resistance> listed) {}
+      List<Resistance> listed) {
+
+    static SameWeed of(WeedPressure w) {
+      return new SameWeed(w.weed().id(), w.perM2(), w.driver(), w.biotypes(), w.listed());
+    }
+  }
 
   private record SameSight(LocalDate date, Optional<String> cropStage) {}
 
@@ -87,9 +106,7 @@ final class SharedTraces {
   boolean has(Book book, Field field, LocalDate planted, int season) {
     return !planted.isBefore(LocalDate.of(season - 1, 9, 1))
         && !planted.isAfter(LocalDate.of(season, 10, 31))
-        && fullYears
-            .computeIfAbsent(field.station(), k -> book.station(field).scenarioYears())
-            .contains(season);
+        && book.station(field).scenarioYears().contains(season);
   }
 
   /** The outdoors of the book's very season, which {@link #has} found to be known. */
@@ -116,9 +133,7 @@ final class SharedTraces {
         field.tillage(),
         field.soilTextures(),
         boxed(field.latitude()),
-        weeds.stream()
-            .map(w -> new SameWeed(w.weed().id(), w.perM2(), w.driver(), w.biotypes(), w.listed()))
-            .toList(),
+        weeds.stream().map(SameWeed::of).toList(),
         past.scoutings().stream().map(s -> new SameSight(s.date(), s.cropStage())).toList());
   }
 

@@ -91,16 +91,16 @@ public record SiteAudit(
     }
     places.sort(Comparator.comparing(fields::get, SharedTraces.BY_OUTDOORS));
     SeasonBySeason[] out = new SeasonBySeason[fields.size()];
-    places.parallelStream()
-        .forEach(
-            i -> {
-              Field field = fields.get(i);
-              Book own = books.of(field);
-              out[i] = new SeasonBySeason(own, field, shared);
-              if (!out[i].isWhole()) {
-                out[i].walkNext(own, shared);
-              }
-            });
+    AllHands.each(
+        places,
+        i -> {
+          Field field = fields.get(i);
+          Book own = books.of(field);
+          out[i] = new SeasonBySeason(own, field, shared);
+          if (!out[i].isWhole()) {
+            out[i].walkNext(own, shared);
+          }
+        });
     return List.of(out);
   }
 

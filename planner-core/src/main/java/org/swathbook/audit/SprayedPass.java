@@ -40,7 +40,15 @@ public record SprayedPass(
 
   private static SortedSet<Site> effective(List<SiteControl> sites) {
     SortedSet<Site> out = new TreeSet<>();
-    sites.stream().filter(SiteControl::effective).forEach(s -> out.add(s.site()));
+    addEffective(sites, out);
     return out;
+  }
+
+  static void addEffective(List<SiteControl> sites, SortedSet<Site> to) {
+    for (SiteControl s : sites) {
+      if (s.effective()) {
+        to.add(s.site());
+      }
+    }
   }
 }

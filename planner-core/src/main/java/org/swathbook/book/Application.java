@@ -10,6 +10,7 @@ import org.swathbook.program.FieldId;
  *
  * @param pass id that the rows of one pass share
  * @param season the season it was made for; a fall burndown belongs to the next season
+ * @param epaRegNo registration number of the product as written; empty when nobody did
  * @param record what else was written down of the spraying
  * @param position the crop stage as written: {@code pre}, {@code V6}, {@code stubble}
  */
@@ -21,6 +22,7 @@ public record Application(
     int season,
     OptionalDouble acres,
     Dose dose,
+    String epaRegNo,
     String crop,
     String position,
     SprayRecord record,

@@ -105,7 +105,13 @@ public record Book(
 
   /** Weeds of a field in the order of their file. */
   public List<WeedPressure> weedsOf(FieldId field) {
-    return weeds.stream().filter(w -> w.field().equals(field)).toList();
+    List<WeedPressure> out = new ArrayList<>();
+    for (WeedPressure w : weeds) {
+      if (w.field().equals(field)) {
+        out.add(w);
+      }
+    }
+    return List.copyOf(out);
   }
 
   public StationWeather station(Field field) {

@@ -84,7 +84,7 @@ public record FederalRecord(
   /** What a row lacks of what only a row can hold. */
   public static List<String> missing(Application row) {
     List<String> out = new ArrayList<>();
-    need(out, row.record().epaRegNo(), "the EPA registration number");
+    need(out, row.epaRegNo(), "the EPA registration number");
     if (row.acres().isEmpty()) {
       out.add("the acres");
     }

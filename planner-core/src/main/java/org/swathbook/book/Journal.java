@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.program.FieldId;
 
@@ -15,6 +16,8 @@ public final class Journal {
 
   public static final Journal EMPTY = new Journal(List.of());
 
+  private static final int LONG = 100_000;
+
   private final List<Application> rows;
   private final Map<FieldId, List<Application>> byField;
 
@@ -24,22 +27,25 @@ public final class Journal {
   public Journal(List<Application> applications) {
     this.rows = List.copyOf(applications);
     this.byField = new HashMap<>();
-    Map<FieldId, List<Application>> sorted = new HashMap<>();
     FieldId last = null;
     List<Application> its = List.of();
     for (Application a : rows) {
       // The rows of a pass mostly stand together.
       if (!a.field().equals(last)) {
         last = a.field();
-        its = sorted.computeIfAbsent(last, f -> new ArrayList<>());
+        its = byField.computeIfAbsent(last, f -> new ArrayList<>());
       }
       its.add(a);
     }
-    sorted.forEach(
-        (field, of) -> {
-          of.sort(Journal::compare);
-          byField.put(field, List.copyOf(of));
-        });
+    // No field knows of another. A thread takes longer to start than a short journal to sort.
+    Set<Map.Entry<FieldId, List<Application>>> all = byField.entrySet();
+    (rows.size() < LONG ? all.stream() : all.parallelStream())
+        .forEach(e -> e.setValue(inOrder(e.getValue())));
+  }
+
+  private static List<Application> inOrder(List<Application> ofField) {
+    ofField.sort(Journal::compare);
+    return List.copyOf(ofField);
   }
 
   private Journal(FieldId field, List<Application> inOrder) {

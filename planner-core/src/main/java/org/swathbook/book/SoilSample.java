@@ -58,9 +58,14 @@ public record SoilSample(
   }
 
   private static <T> List<Optional<T>> orEmpty(List<T> values) {
-    return values.isEmpty()
-        ? List.of(Optional.empty())
-        : values.stream().map(Optional::of).toList();
+    if (values.isEmpty()) {
+      return List.of(Optional.empty());
+    }
+    List<Optional<T>> out = new ArrayList<>(values.size());
+    for (T value : values) {
+      out.add(Optional.of(value));
+    }
+    return out;
   }
 
   private static OptionalDouble box(Optional<Double> d) {

@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a journal row keeps of a spraying besides product and rate; much of it is what the law asks
- * of restricted products. Texts are empty when nothing was written.
+ * What a journal keeps of a spraying besides products and rates, and what the rows of a pass share;
+ * much of it is what the law asks of restricted products. Texts are empty when nothing was written.
  *
  * @param mix id of the mix, as the loading pad knows it
  * @param target the weed aimed at, as written
@@ -20,7 +20,6 @@ import org.jspecify.annotations.Nullable;
 public record SprayRecord(
     Optional<LocalTime> start,
     Optional<LocalTime> end,
-    String epaRegNo,
     String mix,
     String target,
     String applicator,
@@ -36,7 +35,6 @@ public record SprayRecord(
     return other instanceof SprayRecord o
         && start.equals(o.start)
         && end.equals(o.end)
-        && epaRegNo.equals(o.epaRegNo)
         && mix.equals(o.mix)
         && target.equals(o.target)
         && applicator.equals(o.applicator)
@@ -49,7 +47,7 @@ public record SprayRecord(
 
   @Override
   public int hashCode() {
-    return 31 * (31 * start.hashCode() + epaRegNo.hashCode()) + mix.hashCode();
+    return 31 * (31 * start.hashCode() + certNo.hashCode()) + mix.hashCode();
   }
 
   /** Nothing was written. */
@@ -57,7 +55,6 @@ public record SprayRecord(
       new SprayRecord(
           Optional.empty(),
           Optional.empty(),
-          "",
           "",
           "",
           "",
@@ -75,7 +72,6 @@ public record SprayRecord(
   public SprayRecord(
       Optional<LocalTime> start,
       Optional<LocalTime> end,
-      String epaRegNo,
       String mix,
       String target,
       String applicator,
@@ -83,8 +79,7 @@ public record SprayRecord(
       OptionalDouble windMph,
       String windFrom,
       OptionalDouble tempF) {
-    this(
-        start, end, epaRegNo, mix, target, applicator, certNo, windMph, windFrom, tempF, List.of());
+    this(start, end, mix, target, applicator, certNo, windMph, windFrom, tempF, List.of());
   }
 
   /** The same with insecticides of that day. */
@@ -92,7 +87,6 @@ public record SprayRecord(
     return new SprayRecord(
         start,
         end,
-        epaRegNo,
         mix,
         target,
         applicator,

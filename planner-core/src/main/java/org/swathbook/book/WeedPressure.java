@@ -30,8 +30,16 @@ public record WeedPressure(
 
   /** Whether no resistance to an active is listed and one is suspected, by the watch list alone. */
   public boolean isOnlyWatched(Ingredient active) {
-    List<Resistance> of = listed.stream().filter(r -> r.concerns(active)).toList();
-    return !of.isEmpty() && of.stream().allMatch(Resistance::isWatched);
+    boolean watched = false;
+    for (Resistance r : listed) {
+      if (r.concerns(active)) {
+        if (!r.isWatched()) {
+          return false;
+        }
+        watched = true;
+      }
+    }
+    return watched;
   }
 
   /** The same weed with a site that is watched; the plants stay as they are. */

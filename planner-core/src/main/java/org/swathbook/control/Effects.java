@@ -8,11 +8,13 @@ import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Biotype;
+import org.swathbook.book.Resistance;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Residual;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Weed;
 import org.swathbook.growth.Kept;
@@ -21,9 +23,11 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Mix;
 
 /**
- * All that doses do to the weeds of one field, computed once and kept. Safe for several threads.
- * Whoever shows, checks or searches takes the effects from here, so a number is the same everywhere
- * to the last bit.
+ * All that doses do to the weeds of one field, computed once and kept. Safe for several threads:
+ * two may both compute what is not there yet, to the same bits. A long journal has a field's
+ * effects made for each of its seasons, so what is asked for makes no closures. Whoever shows,
+ * checks or searches takes the effects from here, so a number is the same everywhere to the last
+ * bit.
  */
 public final class Effects {
 
@@ -100,9 +104,15 @@ public final class Effects {
   public Effects(SharedEffects shared, TraceSet traces) {
     this.shared = shared;
     this.ground = shared.ground(traces.field());
-    this.stands = traces.weeds().stream().map(shared::stand).toList();
+    this.stands = new ArrayList<>();
+    for (WeedPressure w : traces.weeds()) {
+      stands.add(shared.stand(w));
+    }
     this.traces = traces;
-    this.years = traces.years().stream().map(SoilYear::new).toList();
+    this.years = new ArrayList<>();
+    for (SeasonTrace year : traces.years()) {
+      years.add(new SoilYear(year));
+    }
   }
 
   public TraceSet traces() {
@@ -111,8 +121,13 @@ public final class Effects {
 
   public MixEffect of(Mix mix) {
     List<TankActive> actives = TankActive.of(mix);
-    List<ActiveKey> key = actives.stream().map(Effects::key).toList();
-    return mixes.get(key, k -> new MixEffect(this, shared.tank(key, actives)));
+    List<ActiveKey> keys = new ArrayList<>(actives.size());
+    for (TankActive a : actives) {
+      keys.add(key(a));
+    }
+    List<ActiveKey> key = List.copyOf(keys);
+    MixEffect known = mixes.find(key);
+    return known != null ? known : mixes.keep(key, new MixEffect(this, shared.tank(key, actives)));
   }
 
   private static ActiveKey key(TankActive a) {
@@ -129,33 +144,35 @@ public final class Effects {
 
   /** Of each weed, whether a listed or suspected resistance, at any share, is to the active. */
   boolean[] struck(Ingredient active) {
-    return struck.computeIfAbsent(
-        active.id(),
-        id -> {
-          boolean[] out = new boolean[traces.weeds().size()];
-          for (int w = 0; w < out.length; w++) {
-            out[w] = traces.weeds().get(w).listed().stream().anyMatch(r -> r.concerns(active));
-          }
-          return out;
-        });
+    boolean[] known = struck.get(active.id());
+    if (known == null) {
+      known = new boolean[traces.weeds().size()];
+      for (int w = 0; w < known.length; w++) {
+        for (Resistance r : traces.weeds().get(w).listed()) {
+          known[w] |= r.concerns(active);
+        }
+      }
+      struck.put(active.id(), known);
+    }
+    return known;
   }
 
   /** Of each weed, the share of the control through leaves that its biotypes feel by share. */
   double[] felt(Ingredient active) {
-    return felt.computeIfAbsent(
-        active.id(),
-        id -> {
-          double[] out = new double[traces.weeds().size()];
-          for (int w = 0; w < out.length; w++) {
-            WeedPressure p = traces.weeds().get(w);
-            double sum = 0;
-            for (Biotype b : p.biotypes()) {
-              sum += b.share() * ResistanceFactors.foliar(p.weed(), b, active);
-            }
-            out[w] = Math.min(1, sum);
-          }
-          return out;
-        });
+    double[] known = felt.get(active.id());
+    if (known == null) {
+      known = new double[traces.weeds().size()];
+      for (int w = 0; w < known.length; w++) {
+        WeedPressure p = traces.weeds().get(w);
+        double sum = 0;
+        for (Biotype b : p.biotypes()) {
+          sum += b.share() * ResistanceFactors.foliar(p.weed(), b, active);
+        }
+        known[w] = Math.min(1, sum);
+      }
+      felt.put(active.id(), known);
+    }
+    return known;
   }
 
   OptionalDouble fresh(Ingredient active, int weed) {
@@ -164,8 +181,13 @@ public final class Effects {
 
   /** Control through leaves by height class of an active by itself; empty when not known. */
   Optional<SharedEffects.Plain> foliar(TankActive active, int weed, Position.Phase phase) {
-    return foliar.computeIfAbsent(
-        new FoliarKey(key(active), phase, weed), k -> plain(active, weed, phase));
+    FoliarKey key = new FoliarKey(key(active), phase, weed);
+    Optional<SharedEffects.Plain> known = foliar.get(key);
+    if (known == null) {
+      known = plain(active, weed, phase);
+      foliar.put(key, known);
+    }
+    return known;
   }
 
   private Optional<SharedEffects.Plain> plain(TankActive active, int weed, Position.Phase phase) {
@@ -191,28 +213,40 @@ public final class Effects {
 
   /** The course of an active in the soil; empty for one without soil activity. */
   Optional<ResidualCurve> residual(TankActive active, int year, int day) {
-    return residual.computeIfAbsent(
-        new SoilKey(active.ingredient().id(), bits(active), year, day),
-        k -> curve(active, year, day));
+    return residual(
+        new SoilKey(active.ingredient().id(), bits(active), year, day), active, year, day);
+  }
+
+  private Optional<ResidualCurve> residual(SoilKey key, TankActive active, int year, int day) {
+    Optional<ResidualCurve> known = residual.get(key);
+    if (known == null) {
+      known = curve(active, year, day);
+      residual.put(key, known);
+    }
+    return known;
   }
 
   private Optional<ResidualCurve> curve(TankActive active, int year, int day) {
     Ingredient i = active.ingredient();
     double share = ground.soilShare(i);
     boolean leaches = i.site().number() != 3 && Responses.isCoarse(traces.field());
-    return i.residual()
-        .find()
-        .map(r -> ResidualCurve.of(years.get(year), r, active.kgPerHa() / share, leaches, day));
+    Optional<Residual> stated = i.residual().find();
+    return stated.isPresent()
+        ? Optional.of(
+            ResidualCurve.of(years.get(year), stated.get(), active.kgPerHa() / share, leaches, day))
+        : Optional.empty();
   }
 
   /** On each weed; empty for an active without soil activity. */
   List<SoilEffect> soil(TankActive active, int year, int day) {
-    return soil.computeIfAbsent(
-        new SoilKey(active.ingredient().id(), bits(active), year, day),
-        k ->
-            residual(active, year, day)
-                .map(c -> onWeeds(active.ingredient(), c, year))
-                .orElse(List.of()));
+    SoilKey key = new SoilKey(active.ingredient().id(), bits(active), year, day);
+    List<SoilEffect> known = soil.get(key);
+    if (known == null) {
+      Optional<ResidualCurve> curve = residual(key, active, year, day);
+      known = curve.isPresent() ? onWeeds(active.ingredient(), curve.get(), year) : List.of();
+      soil.put(key, known);
+    }
+    return known;
   }
 
   private List<SoilEffect> onWeeds(Ingredient active, ResidualCurve curve, int year) {

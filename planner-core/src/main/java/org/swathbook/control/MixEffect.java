@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
+import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
 
@@ -16,6 +17,8 @@ import org.swathbook.catalog.Site;
  * what it does through leaves by phase. Made by {@link Effects}, which keeps it.
  */
 public final class MixEffect {
+
+  private static final List<Position.Phase> PHASES = List.of(Position.Phase.values());
 
   private record Key(Position.Phase phase, int weed, int site) {}
 
@@ -26,8 +29,8 @@ public final class MixEffect {
   private final Map<Key, FoliarTable> without = new ConcurrentHashMap<>();
 
   /**
-   * Of the whole tank by phase and weed, each made when first asked for. Two threads may both make
-   * one: they make the same, and it never changes.
+   * Of the whole tank by phase, then by weed, each made when first asked for. Two threads may both
+   * make one: they make the same, and it never changes.
    */
   private final Map<Position.Phase, @Nullable FoliarTable[]> whole =
       new EnumMap<>(Position.Phase.class);
@@ -43,23 +46,24 @@ public final class MixEffect {
     this.tank = tank;
     this.actives = tank.actives;
     int weeds = effects.traces().weeds().size();
-    for (Position.Phase phase : Position.Phase.values()) {
+    for (Position.Phase phase : PHASES) {
       whole.put(phase, new FoliarTable[weeds]);
     }
-    this.sites =
-        actives.stream().mapToLong(a -> bit(a.ingredient().site())).reduce(0, (a, b) -> a | b);
     this.struck = new boolean[actives.size()][];
     this.felt = new double[actives.size()][];
+    this.fresh = new OptionalDouble[actives.size()][];
+    long all = 0;
     for (int a = 0; a < actives.size(); a++) {
-      struck[a] = effects.struck(actives.get(a).ingredient());
-      felt[a] = effects.felt(actives.get(a).ingredient());
-    }
-    this.fresh = new OptionalDouble[actives.size()][weeds];
-    for (int a = 0; a < actives.size(); a++) {
+      Ingredient active = actives.get(a).ingredient();
+      all |= bit(active.site());
+      struck[a] = effects.struck(active);
+      felt[a] = effects.felt(active);
+      fresh[a] = new OptionalDouble[weeds];
       for (int w = 0; w < weeds; w++) {
-        fresh[a][w] = effects.fresh(actives.get(a).ingredient(), w);
+        fresh[a][w] = effects.fresh(active, w);
       }
     }
+    this.sites = all;
   }
 
   private static long bit(Site site) {

@@ -3,7 +3,9 @@ package org.swathbook.control;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Interaction;
+import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Weed;
 
 /**
@@ -88,13 +90,20 @@ final class MixInteractions {
   }
 
   private boolean matches(Interaction.Side side, int active) {
-    TankActive a = actives.get(active);
-    return side.ingredient().map(id -> id.equals(a.ingredient().id())).orElse(true)
-        && side.site().map(s -> s.equals(a.ingredient().site())).orElse(true)
-        && (side.ingredient().isPresent() || side.site().isPresent())
-        && side.with()
-            .map(s -> actives.stream().anyMatch(o -> o.ingredient().site().equals(s)))
-            .orElse(true);
+    Ingredient i = actives.get(active).ingredient();
+    return (side.ingredient().isPresent() || side.site().isPresent())
+        && (side.ingredient().isEmpty() || side.ingredient().get().equals(i.id()))
+        && (side.site().isEmpty() || side.site().get().equals(i.site()))
+        && (side.with().isEmpty() || isInTank(side.with().get()));
+  }
+
+  private boolean isInTank(Site site) {
+    for (TankActive a : actives) {
+      if (a.ingredient().site().equals(site)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether an active is in the tank at the rate from which on the pair does not show. */

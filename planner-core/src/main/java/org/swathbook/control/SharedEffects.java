@@ -1,5 +1,6 @@
 package org.swathbook.control;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +23,8 @@ import org.swathbook.growth.Kept;
 
 /**
  * What doses do that rests on labels, soils and biotypes and on no field's outdoors: computed once
- * for all fields of a book. One of these serves one catalog; several threads may use it.
+ * for all fields of a book. One of these serves one catalog; several threads may use it, and two
+ * may both compute what is not there yet, to the same bits.
  */
 public final class SharedEffects {
   /**
@@ -46,10 +48,25 @@ public final class SharedEffects {
     }
   }
 
+  private record HighKey(IngredientId active, List<String> formulations, Position.Phase phase) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof HighKey o
+          && phase == o.phase
+          && active.equals(o.active)
+          && formulations.equals(o.formulations);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * active.hashCode() + formulations.hashCode()) + phase.hashCode();
+    }
+  }
+
   /** What labels measure doses by on one ground. */
   static final class Ground {
     private final Field example;
-    private final Map<List<Object>, OptionalDouble> highs = new ConcurrentHashMap<>();
+    private final Map<HighKey, OptionalDouble> highs = new ConcurrentHashMap<>();
     private final Map<IngredientId, Double> soilShares = new ConcurrentHashMap<>();
 
     private Ground(Field example) {
@@ -57,13 +74,64 @@ public final class SharedEffects {
     }
 
     OptionalDouble high(TankActive active, Position.Phase phase) {
-      return highs.computeIfAbsent(
-          List.of(active.ingredient().id(), active.formulations(), phase),
-          k -> LabelRates.high(active, example, phase));
+      HighKey key = new HighKey(active.ingredient().id(), active.formulations(), phase);
+      OptionalDouble known = highs.get(key);
+      if (known == null) {
+        known = LabelRates.high(active, example, phase);
+        highs.put(key, known);
+      }
+      return known;
     }
 
     double soilShare(Ingredient active) {
-      return soilShares.computeIfAbsent(active.id(), k -> LabelRates.soilShare(active, example));
+      Double known = soilShares.get(active.id());
+      if (known == null) {
+        known = LabelRates.soilShare(active, example);
+        soilShares.put(active.id(), known);
+      }
+      return known;
+    }
+  }
+
+  /** An active on a weed. */
+  private record OnWeed(IngredientId active, WeedId weed) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof OnWeed o && active.equals(o.active) && weed.equals(o.weed);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * active.hashCode() + weed.hashCode();
+    }
+  }
+
+  private record CurveKey(IngredientId active, WeedId weed, Position.Phase phase) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof CurveKey o
+          && phase == o.phase
+          && active.equals(o.active)
+          && weed.equals(o.weed);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * active.hashCode() + weed.hashCode()) + phase.hashCode();
+    }
+  }
+
+  private record PlainKey(FoliarCurve curve, double shareOfHigh) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof PlainKey o
+          && Double.compare(shareOfHigh, o.shareOfHigh) == 0
+          && curve.equals(o.curve);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * curve.hashCode() + Double.hashCode(shareOfHigh);
     }
   }
 
@@ -131,10 +199,10 @@ public final class SharedEffects {
   private final Catalog catalog;
   private final Map<GroundKey, Ground> grounds = new ConcurrentHashMap<>();
   private final Map<WeedKey, Stand> stands = new ConcurrentHashMap<>();
-  private final Map<List<Object>, OptionalDouble> fresh = new ConcurrentHashMap<>();
-  private final Map<List<Object>, Optional<FoliarCurve>> curves = new ConcurrentHashMap<>();
+  private final Map<OnWeed, OptionalDouble> fresh = new ConcurrentHashMap<>();
+  private final Map<CurveKey, Optional<FoliarCurve>> curves = new ConcurrentHashMap<>();
   private final Kept<Object, Tank> tanks = new Kept<>(TABLES_KEPT);
-  private final Kept<List<Object>, Plain> plains = new Kept<>(TABLES_KEPT);
+  private final Kept<PlainKey, Plain> plains = new Kept<>(TABLES_KEPT);
   private final Kept<TableKey, FoliarTable> tables = new Kept<>(TABLES_KEPT);
 
   public SharedEffects(Catalog catalog) {
@@ -142,47 +210,64 @@ public final class SharedEffects {
   }
 
   Ground ground(Field field) {
-    return grounds.computeIfAbsent(
-        new GroundKey(field.crop(), field.state(), SoilSample.of(field)), k -> new Ground(field));
+    GroundKey key = new GroundKey(field.crop(), field.state(), SoilSample.of(field));
+    Ground known = grounds.get(key);
+    return known != null ? known : grounds.computeIfAbsent(key, k -> new Ground(field));
   }
 
   Stand stand(WeedPressure weed) {
-    return stands.computeIfAbsent(
-        new WeedKey(weed.weed().id(), weed.biotypes()), k -> new Stand(weed));
+    WeedKey key = new WeedKey(weed.weed().id(), weed.biotypes());
+    Stand known = stands.get(key);
+    return known != null ? known : stands.computeIfAbsent(key, k -> new Stand(weed));
   }
 
   /**
    * @param key equal for actives that are equal to the last bit
    */
   Tank tank(Object key, List<TankActive> actives) {
-    return tanks.get(
-        key, k -> new Tank(actives, new MixInteractions(actives, catalog.interactions())));
+    Tank known = tanks.find(key);
+    return known != null
+        ? known
+        : tanks.keep(key, new Tank(actives, new MixInteractions(actives, catalog.interactions())));
   }
 
   OptionalDouble fresh(Ingredient active, Weed weed) {
-    return fresh.computeIfAbsent(
-        List.of(active.id(), weed.id()), k -> Responses.fresh(catalog, active, weed));
+    OnWeed key = new OnWeed(active.id(), weed.id());
+    OptionalDouble known = fresh.get(key);
+    if (known == null) {
+      known = Responses.fresh(catalog, active, weed);
+      fresh.put(key, known);
+    }
+    return known;
   }
 
   Optional<FoliarCurve> curve(Ingredient active, Weed weed, Position.Phase phase) {
-    return curves.computeIfAbsent(
-        List.of(active.id(), weed.id(), phase),
-        k -> Responses.foliar(catalog, active, weed, phase));
+    CurveKey key = new CurveKey(active.id(), weed.id(), phase);
+    Optional<FoliarCurve> known = curves.get(key);
+    if (known == null) {
+      known = Responses.foliar(catalog, active, weed, phase);
+      curves.put(key, known);
+    }
+    return known;
   }
 
   Plain plain(FoliarCurve curve, double shareOfHigh) {
-    return plains.get(List.of(curve, shareOfHigh), k -> new Plain(curve.table(shareOfHigh)));
+    PlainKey key = new PlainKey(curve, shareOfHigh);
+    Plain known = plains.find(key);
+    return known != null ? known : plains.keep(key, new Plain(curve.table(shareOfHigh)));
   }
 
   FoliarTable table(Tank tank, Stand stand, List<Plain> plain, Optional<Site> without) {
-    return tables.get(
-        new TableKey(tank, stand, plain, without),
-        k ->
-            FoliarTable.of(
-                stand.example,
-                tank.actives,
-                tank.interactions,
-                plain.stream().map(p -> p.byClass).toList(),
-                without));
+    TableKey key = new TableKey(tank, stand, plain, without);
+    FoliarTable known = tables.find(key);
+    if (known != null) {
+      return known;
+    }
+    List<double[]> byClass = new ArrayList<>(plain.size());
+    for (Plain p : plain) {
+      byClass.add(p.byClass);
+    }
+    return tables.keep(
+        key, FoliarTable.of(stand.example, tank.actives, tank.interactions, byClass, without));
   }
 }

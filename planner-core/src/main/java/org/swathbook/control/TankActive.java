@@ -3,10 +3,9 @@ package org.swathbook.control;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Product;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
@@ -22,35 +21,66 @@ public record TankActive(Ingredient ingredient, List<String> formulations, doubl
     formulations = List.copyOf(formulations);
   }
 
-  private record Part(String product, String formulation, ActiveDose active) {}
+  /** What one product brings of an active. */
+  private record Part(Product product, Ingredient ingredient, double kgPerHa) {
+
+    /** Written out, for it is asked for every pass of a long journal. */
+    static final Comparator<Part> IN_ORDER =
+        (a, b) -> {
+          int c = a.ingredient.site().compareTo(b.ingredient.site());
+          if (c == 0) {
+            c = a.ingredient.id().compareTo(b.ingredient.id());
+          }
+          if (c == 0) {
+            c = a.product.id().value().compareTo(b.product.id().value());
+          }
+          return c != 0 ? c : Double.compare(a.kgPerHa, b.kgPerHa);
+        };
+
+    boolean brings(Ingredient other) {
+      return ingredient.id().equals(other.id());
+    }
+  }
 
   /**
    * The actives of a mix, each once, by site and then by id: the same list, to the last bit, in
    * whatever order the products were named.
    */
   public static List<TankActive> of(Mix mix) {
-    SortedMap<String, List<Part>> parts = new TreeMap<>();
+    List<Part> parts = new ArrayList<>();
     for (Dose dose : mix.doses()) {
       for (ActiveDose a : dose.actives()) {
-        parts
-            .computeIfAbsent(a.ingredient().id().value(), k -> new ArrayList<>())
-            .add(new Part(dose.product().id().value(), dose.product().formulation(), a));
+        parts.add(new Part(dose.product(), a.ingredient(), a.kgPerHa()));
       }
     }
-    List<TankActive> out = new ArrayList<>();
-    for (List<Part> of : parts.values()) {
-      of.sort(Comparator.comparing(Part::product).thenComparingDouble(p -> p.active().kgPerHa()));
-      double sum = 0;
-      TreeSet<String> formulations = new TreeSet<>();
-      for (Part p : of) {
-        sum += p.active().kgPerHa();
-        formulations.add(p.formulation());
+    parts.sort(Part.IN_ORDER);
+    List<TankActive> out = new ArrayList<>(parts.size());
+    int from = 0;
+    for (int p = 1; p <= parts.size(); p++) {
+      if (p == parts.size() || !parts.get(p).brings(parts.get(from).ingredient)) {
+        out.add(of(parts.subList(from, p)));
+        from = p;
       }
-      out.add(new TankActive(of.get(0).active().ingredient(), List.copyOf(formulations), sum));
     }
-    out.sort(
-        Comparator.comparing((TankActive a) -> a.ingredient().site())
-            .thenComparing(a -> a.ingredient().id()));
+    return List.copyOf(out);
+  }
+
+  private static TankActive of(List<Part> sameActive) {
+    double sum = 0;
+    for (Part p : sameActive) {
+      sum += p.kgPerHa;
+    }
+    return new TankActive(sameActive.get(0).ingredient, formulations(sameActive), sum);
+  }
+
+  private static List<String> formulations(List<Part> sameActive) {
+    if (sameActive.size() == 1) {
+      return List.of(sameActive.get(0).product.formulation());
+    }
+    TreeSet<String> out = new TreeSet<>();
+    for (Part p : sameActive) {
+      out.add(p.product.formulation());
+    }
     return List.copyOf(out);
   }
 }

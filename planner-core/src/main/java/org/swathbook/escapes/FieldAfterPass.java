@@ -78,6 +78,7 @@ final class FieldAfterPass {
               book.season(),
               OptionalDouble.empty(),
               d,
+              "",
               field.crop().value(),
               "",
               SprayRecord.EMPTY,

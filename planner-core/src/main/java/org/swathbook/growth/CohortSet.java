@@ -22,6 +22,8 @@ public final class CohortSet {
   private final @Nullable Seen seen;
 
   /**
+   * The arrays are handed over: nobody writes to them any more.
+   *
    * @param emergedOn day on which each cohort counts as up, rising
    * @param perM2 plants per m² of each cohort, all biotypes
    * @param tillageSurvival share that lives through the tillage of this field, 0 to 1
@@ -46,10 +48,10 @@ public final class CohortSet {
       @Nullable Seen seen) {
     this.weed = weed;
     this.model = new HeightModel(weed.height());
-    this.emergedOn = emergedOn.clone();
-    this.perM2 = perM2.clone();
-    this.tillageSurvival = tillageSurvival.clone();
-    this.thermal = thermal.clone();
+    this.emergedOn = emergedOn;
+    this.perM2 = perM2;
+    this.tillageSurvival = tillageSurvival;
+    this.thermal = thermal;
     this.seen = seen;
   }
 
@@ -184,7 +186,8 @@ public final class CohortSet {
     return sum;
   }
 
+  /** Not to be written to. */
   double[] thermal() {
-    return thermal.clone();
+    return thermal;
   }
 }

@@ -57,7 +57,11 @@ public final class FieldOutdoors {
         || !weedsSeen.irrigationMm().equals(seen.irrigationMm())) {
       throw new IllegalArgumentException("crop and water were seen otherwise");
     }
-    return new TraceSet(field, crop, weeds, years.stream().map(y -> trace(y, weedsSeen)).toList());
+    List<SeasonTrace> traces = new ArrayList<>(years.size());
+    for (Year y : years) {
+      traces.add(trace(y, weedsSeen));
+    }
+    return new TraceSet(field, crop, weeds, traces);
   }
 
   private SeasonTrace trace(Year y, ScoutedField weedsSeen) {

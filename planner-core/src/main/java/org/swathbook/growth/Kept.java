@@ -3,6 +3,7 @@ package org.swathbook.growth;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What was computed, by key, so that it is computed once. With more than so many all are forgotten
@@ -30,9 +31,28 @@ public final class Kept<K, V> {
     if (known != null) {
       return known;
     }
+    makeRoom();
+    return values.computeIfAbsent(key, compute);
+  }
+
+  /** The value of a key if it is there: whoever asks most often makes no closure for it. */
+  public @Nullable V find(K key) {
+    return values.get(key);
+  }
+
+  /**
+   * Keeps what was computed because it was not found. Two threads may both compute one; both go on
+   * with that of the first.
+   */
+  public V keep(K key, V computed) {
+    makeRoom();
+    V first = values.putIfAbsent(key, computed);
+    return first != null ? first : computed;
+  }
+
+  private void makeRoom() {
     if (values.size() >= most) {
       values.clear();
     }
-    return values.computeIfAbsent(key, compute);
   }
 }

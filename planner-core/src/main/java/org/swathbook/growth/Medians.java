@@ -1,7 +1,9 @@
 package org.swathbook.growth;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /** Middle values over the weather years. */
@@ -10,7 +12,7 @@ final class Medians {
 
   /** Mean of the two middle ones where there are two. */
   static double of(double[] values) {
-    double[] sorted = values.clone();
+    double[] sorted = Arrays.copyOf(values, values.length);
     Arrays.sort(sorted);
     int n = sorted.length;
     return (sorted[(n - 1) / 2] + sorted[n / 2]) / 2;
@@ -18,6 +20,8 @@ final class Medians {
 
   /** The lower one of two. */
   static LocalDate of(List<LocalDate> dates) {
-    return dates.stream().sorted().toList().get((dates.size() - 1) / 2);
+    List<LocalDate> sorted = new ArrayList<>(dates);
+    Collections.sort(sorted);
+    return sorted.get((sorted.size() - 1) / 2);
   }
 }

@@ -9,7 +9,11 @@ final class OutdoorYear {
   final double[][] thermal;
 
   OutdoorYear(int weeds, int days) {
-    this.emerging = new double[weeds][days];
-    this.thermal = new double[weeds][days];
+    this.emerging = new double[weeds][];
+    this.thermal = new double[weeds][];
+    for (int w = 0; w < weeds; w++) {
+      emerging[w] = new double[days];
+      thermal[w] = new double[days];
+    }
   }
 }

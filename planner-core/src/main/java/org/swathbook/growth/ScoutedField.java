@@ -2,6 +2,7 @@ package org.swathbook.growth;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -39,15 +40,16 @@ public final class ScoutedField {
   private final SortedMap<LocalDate, Double> cropHeightsCm;
   private final SortedMap<LocalDate, Double> irrigationMm;
 
+  /** The maps are handed over: nobody writes to them any more. */
   private ScoutedField(
       List<WeedSeen> weeds,
       SortedMap<LocalDate, String> stages,
       SortedMap<LocalDate, Double> cropHeightsCm,
       SortedMap<LocalDate, Double> irrigationMm) {
     this.weeds = List.copyOf(weeds);
-    this.stages = stages;
-    this.cropHeightsCm = cropHeightsCm;
-    this.irrigationMm = irrigationMm;
+    this.stages = Collections.unmodifiableSortedMap(stages);
+    this.cropHeightsCm = Collections.unmodifiableSortedMap(cropHeightsCm);
+    this.irrigationMm = Collections.unmodifiableSortedMap(irrigationMm);
   }
 
   /** What the book says of a field on days up to and with this one. */
@@ -60,13 +62,16 @@ public final class ScoutedField {
       if (!s.field().equals(field.id()) || s.date().isAfter(observedTo)) {
         continue;
       }
-      s.weed()
-          .ifPresent(
-              w ->
-                  seen.computeIfAbsent(s.date(), d -> new TreeMap<>())
-                      .computeIfAbsent(w, k -> new ArrayList<>())
-                      .add(s));
-      s.cropStage().ifPresent(c -> stages.merge(s.date(), c, (a, b) -> later(crop, a, b)));
+      if (s.weed().isPresent()) {
+        seen.computeIfAbsent(s.date(), d -> new TreeMap<>())
+            .computeIfAbsent(s.weed().get(), k -> new ArrayList<>())
+            .add(s);
+      }
+      if (s.cropStage().isPresent()) {
+        String known = stages.get(s.date());
+        String now = s.cropStage().get();
+        stages.put(s.date(), known == null ? now : later(crop, known, now));
+      }
       if (s.irrigationMm() > 0) {
         irrigationMm.merge(s.date(), s.irrigationMm(), Math::max);
       }
@@ -141,21 +146,27 @@ public final class ScoutedField {
   }
 
   List<WeedSeen> weeds(WeedId weed) {
-    return weeds.stream().filter(w -> w.weed().equals(weed)).toList();
+    List<WeedSeen> out = new ArrayList<>();
+    for (WeedSeen w : weeds) {
+      if (w.weed().equals(weed)) {
+        out.add(w);
+      }
+    }
+    return List.copyOf(out);
   }
 
   /** Stage of the crop by date. */
   public SortedMap<LocalDate, String> stages() {
-    return new TreeMap<>(stages);
+    return stages;
   }
 
   /** Height of the crop by date, cm. */
   SortedMap<LocalDate, Double> cropHeightsCm() {
-    return new TreeMap<>(cropHeightsCm);
+    return cropHeightsCm;
   }
 
   /** Water put on by date, mm. */
   public SortedMap<LocalDate, Double> irrigationMm() {
-    return new TreeMap<>(irrigationMm);
+    return irrigationMm;
   }
 }

@@ -103,7 +103,9 @@ final class SeasonHeat {
 
   /** A soil of the station through these days, with no water but rain. */
   SoilCourse soil(SoilTexture texture, double latitude, Topsoil topsoil, SoilAge age) {
-    return soils.get(List.of(texture, latitude), k -> SoilCourse.of(ground(), topsoil, age));
+    List<Object> key = List.of(texture, latitude);
+    SoilCourse known = soils.find(key);
+    return known != null ? known : soils.get(key, k -> SoilCourse.of(ground(), topsoil, age));
   }
 
   /** Two threads may both make them, of the same figures. */
@@ -118,9 +120,12 @@ final class SeasonHeat {
 
   /** A crop that nobody has looked at. */
   CropCourse crop(Crop crop, int plantingDay) {
-    return crops.get(
-        List.of(crop.id(), plantingDay),
-        k -> CropCourse.of(crop, new CropClock(crop, of(crop.clock()), plantingDay)));
+    List<Object> key = List.of(crop.id(), plantingDay);
+    CropCourse known = crops.find(key);
+    return known != null
+        ? known
+        : crops.get(
+            key, k -> CropCourse.of(crop, new CropClock(crop, of(crop.clock()), plantingDay)));
   }
 
   /**
@@ -130,9 +135,12 @@ final class SeasonHeat {
    */
   WeedCourse weed(Weed weed, int tilledOn, SoilTexture texture, SoilCourse soil) {
     // How wet a soil is differs between soils; how much it rained does not.
-    return weed.emergence().waterBaseMPa().isPresent()
-        ? makeWeed(weed, tilledOn, texture, soil)
-        : weeds.get(List.of(weed.id(), tilledOn), k -> makeWeed(weed, tilledOn, texture, soil));
+    if (weed.emergence().waterBaseMPa().isPresent()) {
+      return makeWeed(weed, tilledOn, texture, soil);
+    }
+    List<Object> key = List.of(weed.id(), tilledOn);
+    WeedCourse known = weeds.find(key);
+    return known != null ? known : weeds.get(key, k -> makeWeed(weed, tilledOn, texture, soil));
   }
 
   /** The same with whatever water the soil has had. */

@@ -21,9 +21,10 @@ final class SeedlingDays {
     for (double share : emerging) {
       total += share;
     }
-    double[] out = emerging.clone();
+    double[] out = new double[emerging.length];
+    double perShare = density / total;
     for (int d = 0; total > 0 && d < out.length; d++) {
-      out[d] *= density / total;
+      out[d] = emerging[d] * perShare;
     }
     return out;
   }

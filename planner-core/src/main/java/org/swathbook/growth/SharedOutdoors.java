@@ -26,27 +26,40 @@ public final class SharedOutdoors {
 
   /** The days of a weather year that nobody edits. */
   SeasonHeat season(StationWeather station, int year, int season, LocalDate observedTo) {
-    return seasons.get(
-        List.of(station.id(), year, season, observedTo),
-        k -> new SeasonHeat(ScenarioDays.of(station, year, season, observedTo, WeatherEdit.NONE)));
+    List<Object> key = List.of(station.id(), year, season, observedTo);
+    SeasonHeat known = seasons.find(key);
+    return known != null
+        ? known
+        : seasons.get(
+            key,
+            k ->
+                new SeasonHeat(
+                    ScenarioDays.of(station, year, season, observedTo, WeatherEdit.NONE)));
   }
 
   /** Fields and their seasons mostly come one after the other, so few are kept. */
   private final Kept<List<Object>, Topsoil> topsoils = new Kept<>(SOILS_KEPT);
 
   Topsoil topsoil(SoilTexture texture, double latitude) {
-    return topsoils.get(
-        List.of(texture, latitude), k -> new Topsoil(Topsoil.Parameters.of(texture, latitude)));
+    List<Object> key = List.of(texture, latitude);
+    Topsoil known = topsoils.find(key);
+    return known != null
+        ? known
+        : topsoils.get(key, k -> new Topsoil(Topsoil.Parameters.of(texture, latitude)));
   }
 
   SoilAge.Parameters ageing(
       StationWeather station, SoilTexture texture, double latitude, Topsoil topsoil) {
-    return known.computeIfAbsent(
-        List.of(station.id(), texture, latitude),
-        k ->
-            new SoilAge.Parameters(
-                weeks
-                    .computeIfAbsent(station.id(), s -> new ReferenceWeeks(station))
-                    .meanActivity(topsoil)));
+    List<Object> key = List.of(station.id(), texture, latitude);
+    SoilAge.Parameters made = known.get(key);
+    return made != null
+        ? made
+        : known.computeIfAbsent(
+            key,
+            k ->
+                new SoilAge.Parameters(
+                    weeks
+                        .computeIfAbsent(station.id(), s -> new ReferenceWeeks(station))
+                        .meanActivity(topsoil)));
   }
 }

@@ -71,7 +71,8 @@ public final class UseFinder {
   /** Whether a use is registered in the field's state; a field that names none closes nothing. */
   public static boolean mayBeIn(Use use, Field field) {
     StateLimit limit = use.registration().states();
-    if (field.state().isEmpty()) {
+    boolean anywhere = limit.only().isEmpty() && limit.refused().isEmpty();
+    if (anywhere || field.state().isEmpty()) {
       return true;
     }
     String code = field.state().get().strip().toUpperCase(Locale.ROOT);

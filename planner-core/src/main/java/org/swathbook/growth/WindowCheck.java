@@ -44,28 +44,32 @@ public final class WindowCheck {
     if (day < 0 || day >= trace.days()) {
       return new Answer(false, false, false, false, List.of());
     }
-    boolean byPosition = Phases.positions(trace, day).stream().anyMatch(use.positions()::contains);
+    boolean byPosition = byPosition(use, trace, day);
     boolean byStage = timing.contains(day);
+    boolean byHeight = byHeight(use.cropHeightCm(), trace, day);
     List<String> unknown = new ArrayList<>(timing.unknown());
-    boolean byHeight = byHeight(use.cropHeightCm(), trace, day, unknown);
+    // An unknown limit matters over a crop only.
+    if (use.cropHeightCm() instanceof Stated.Unknown<Limit> limit
+        && Phases.of(trace, day) == Position.Phase.IN_CROP) {
+      unknown.add(limit.what());
+    }
     return new Answer(byPosition && byStage && byHeight, byPosition, byStage, byHeight, unknown);
   }
 
-  /**
-   * A crop that is not up has no height to be limited; an unknown limit matters over a crop only.
-   */
-  private static boolean byHeight(
-      Stated<Limit> limit, SeasonTrace trace, int day, List<String> unknown) {
-    if (Phases.of(trace, day) != Position.Phase.IN_CROP) {
-      return true;
+  private static boolean byPosition(Use use, SeasonTrace trace, int day) {
+    for (Position p : Phases.positions(trace, day)) {
+      if (use.positions().contains(p)) {
+        return true;
+      }
     }
-    return limit.match(
-        (allowed, source) -> allowed.allows(trace.cropHeightCm(day)),
-        source -> true,
-        what -> {
-          unknown.add(what);
-          return true;
-        });
+    return false;
+  }
+
+  /** A crop that is not up has no height to be limited. */
+  private static boolean byHeight(Stated<Limit> limit, SeasonTrace trace, int day) {
+    return !(limit instanceof Stated.Value<Limit> allowed)
+        || Phases.of(trace, day) != Position.Phase.IN_CROP
+        || allowed.value().allows(trace.cropHeightCm(day));
   }
 
   /** The days of a year that are inside, from the first to the last; empty when there is none. */
@@ -75,7 +79,7 @@ public final class WindowCheck {
     int last = -1;
     int end = Math.min(trace.days() - 1, timing.last());
     for (int d = Math.max(0, timing.first()); d <= end; d++) {
-      if (check(use, trace, d, timing).inside()) {
+      if (byHeight(use.cropHeightCm(), trace, d) && byPosition(use, trace, d)) {
         first = first < 0 ? d : first;
         last = d;
       }

@@ -19,8 +19,9 @@ import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Product;
 import org.swathbook.measure.Quantity;
-import org.swathbook.program.Dose;
+import org.swathbook.program.ActiveDose;
 
 /**
  * All that went and is planned to go on one field, active by active. The journal counts as if every
@@ -42,7 +43,9 @@ public final class Ledger {
   private final double fieldAcres;
 
   private Ledger(List<LedgerEntry> entries, double fieldAcres) {
-    this.entries = entries.stream().sorted(LedgerEntry::compare).toList();
+    List<LedgerEntry> sorted = new ArrayList<>(entries);
+    sorted.sort(LedgerEntry::compare);
+    this.entries = List.copyOf(sorted);
     this.fieldAcres = fieldAcres;
   }
 
@@ -59,22 +62,22 @@ public final class Ledger {
       List<Application> journal,
       List<PlannedApplication> planned) {
     Map<List<String>, Set<Position>> positions = new HashMap<>();
-    Stream<LedgerEntry> applied =
-        journal.stream()
-            .filter(a -> a.field().equals(field.id()))
-            .flatMap(
-                a ->
-                    ofRow(
-                        a,
-                        dated(
-                            a,
-                            field,
-                            season,
-                            positions.computeIfAbsent(
-                                List.of(a.crop(), a.position()),
-                                k -> Positions.find(catalog, k.get(0), k.get(1))))));
-    Stream<LedgerEntry> toCome = planned.stream().flatMap(p -> ofPlanned(p, season, field));
-    return new Ledger(Stream.concat(applied, toCome).toList(), field.acres());
+    List<LedgerEntry> entries = new ArrayList<>();
+    for (Application a : journal) {
+      if (a.field().equals(field.id())) {
+        List<String> words = List.of(a.crop(), a.position());
+        Set<Position> stage = positions.get(words);
+        if (stage == null) {
+          stage = Positions.find(catalog, a.crop(), a.position());
+          positions.put(words, stage);
+        }
+        addRow(a, dated(a, field, season, stage), entries);
+      }
+    }
+    for (PlannedApplication p : planned) {
+      addPlanned(p, season, field, entries);
+    }
+    return new Ledger(entries, field.acres());
   }
 
   /**
@@ -90,27 +93,21 @@ public final class Ledger {
     return early ? NOTHING_UP : stage;
   }
 
-  private static Stream<LedgerEntry> ofRow(Application a, Set<Position> positions) {
-    Dose dose = a.dose();
-    return dose.actives().stream()
-        .map(
-            d ->
-                new LedgerEntry(
-                    a.date(), a.season(), d, dose.product(), positions, a.acres(), Optional.of(a)));
+  private static void addRow(Application a, Set<Position> positions, List<LedgerEntry> to) {
+    Product product = a.dose().product();
+    for (ActiveDose d : a.dose().actives()) {
+      to.add(
+          new LedgerEntry(a.date(), a.season(), d, product, positions, a.acres(), Optional.of(a)));
+    }
   }
 
-  private static Stream<LedgerEntry> ofPlanned(PlannedApplication p, int season, Field field) {
-    return p.dose().actives().stream()
-        .map(
-            d ->
-                new LedgerEntry(
-                    p.date(),
-                    season,
-                    d,
-                    p.dose().product(),
-                    p.positions(),
-                    OptionalDouble.of(field.acres()),
-                    Optional.empty()));
+  private static void addPlanned(
+      PlannedApplication p, int season, Field field, List<LedgerEntry> to) {
+    Product product = p.dose().product();
+    OptionalDouble acres = OptionalDouble.of(field.acres());
+    for (ActiveDose d : p.dose().actives()) {
+      to.add(new LedgerEntry(p.date(), season, d, product, p.positions(), acres, Optional.empty()));
+    }
   }
 
   /** Everything, by date. */
@@ -138,19 +135,25 @@ public final class Ledger {
    * application counts until the same day of the month twelve months on, when it no longer does.
    */
   public UsedAndLeft used(Predicate<LedgerEntry> kind, Cap cap, int season, LocalDate on) {
-    return UsedAndLeft.of(
-        cap,
-        upTo(on)
-            .filter(e -> kind.test(e) && e.countsFor(cap))
-            .filter(
-                e ->
-                    switch (cap.per()) {
-                      case SEASON, CROP_YEAR -> e.season() == season;
-                      case CALENDAR_YEAR -> e.date().getYear() == on.getYear();
-                      case TWELVE_MONTHS -> e.date().plusMonths(12).isAfter(on);
-                      case TWO_CALENDAR_YEARS -> e.date().getYear() >= on.getYear() - 1;
-                    })
-            .toList());
+    List<LedgerEntry> counted = new ArrayList<>();
+    for (LedgerEntry e : entries) {
+      if (!e.date().isAfter(on)
+          && isInPeriod(e, cap, season, on)
+          && kind.test(e)
+          && e.countsFor(cap)) {
+        counted.add(e);
+      }
+    }
+    return UsedAndLeft.of(cap, List.copyOf(counted));
+  }
+
+  private static boolean isInPeriod(LedgerEntry e, Cap cap, int season, LocalDate on) {
+    return switch (cap.per()) {
+      case SEASON, CROP_YEAR -> e.season() == season;
+      case CALENDAR_YEAR -> e.date().getYear() == on.getYear();
+      case TWELVE_MONTHS -> e.date().plusMonths(12).isAfter(on);
+      case TWO_CALENDAR_YEARS -> e.date().getYear() >= on.getYear() - 1;
+    };
   }
 
   /** Applications of a group in a season up to a day, in order; see {@link OneApplication}. */
@@ -166,17 +169,23 @@ public final class Ledger {
    * whole field.
    */
   public Optional<LedgerEntry> lastApplication(String capGroup, LocalDate before) {
-    List<LedgerEntry> group =
-        entries.stream()
-            .filter(e -> e.capGroup().equals(capGroup) && !e.date().isAfter(before))
-            .toList();
+    List<LedgerEntry> group = new ArrayList<>();
+    for (LedgerEntry e : entries) {
+      if (!e.date().isAfter(before) && e.capGroup().equals(capGroup)) {
+        group.add(e);
+      }
+    }
     List<OneApplication> runs = runs(group);
     boolean partOfOneJob =
         !runs.isEmpty()
             && runs.get(runs.size() - 1).last().equals(before)
             && fitsTheField(runs.get(runs.size() - 1));
     LocalDate limit = partOfOneJob ? runs.get(runs.size() - 1).first() : before;
-    return group.stream().filter(e -> e.date().isBefore(limit)).reduce((a, b) -> b);
+    LedgerEntry last = null;
+    for (LedgerEntry e : group) {
+      last = e.date().isBefore(limit) ? e : last;
+    }
+    return Optional.ofNullable(last);
   }
 
   /**

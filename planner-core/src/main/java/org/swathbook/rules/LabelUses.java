@@ -1,13 +1,15 @@
 package org.swathbook.rules;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Trait;
 import org.swathbook.catalog.Use;
 import org.swathbook.growth.UseFinder;
 
@@ -20,7 +22,13 @@ public final class LabelUses {
 
   /** Uses that are not refused, of a crop, in the order of the catalog. */
   public static List<Use> inCrop(Ingredient ingredient, Field field) {
-    return ingredient.uses().stream().filter(u -> !u.refused() && u.isFor(field.crop())).toList();
+    List<Use> out = new ArrayList<>();
+    for (Use u : ingredient.uses()) {
+      if (!u.refused() && u.isFor(field.crop())) {
+        out.add(u);
+      }
+    }
+    return List.copyOf(out);
   }
 
   /** Whether the crop of a field may be sprayed over the top with an active while it stands. */
@@ -36,7 +44,12 @@ public final class LabelUses {
 
   /** Whether a use may be made in one of these positions. */
   public static boolean isIn(Use use, Set<Position> positions) {
-    return use.positions().stream().anyMatch(positions::contains);
+    for (Position p : use.positions()) {
+      if (positions.contains(p)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Positions in words: {@code before emergence}. */
@@ -62,10 +75,15 @@ public final class LabelUses {
       String formulation,
       Method method) {
     Position.Phase phase = phase(positions);
-    return inCrop(ingredient, field).stream()
-        .filter(u -> u.isIn(phase) && u.isBy(method))
-        .filter(u -> u.formulations().isEmpty() || u.formulations().contains(formulation))
-        .toList();
+    List<Use> out = new ArrayList<>();
+    for (Use u : inCrop(ingredient, field)) {
+      if (u.isIn(phase)
+          && u.isBy(method)
+          && (u.formulations().isEmpty() || u.formulations().contains(formulation))) {
+        out.add(u);
+      }
+    }
+    return List.copyOf(out);
   }
 
   /** Positions of one day all lie in one part of the crop's life. */
@@ -78,21 +96,21 @@ public final class LabelUses {
    * trait that is not known to be there counts as missing.
    */
   public static List<Of> ofGroup(Catalog catalog, String capGroup, Field field) {
-    return catalog.ofCapGroup(capGroup).stream().flatMap(i -> open(i, field)).toList();
-  }
-
-  private static Stream<Of> open(Ingredient ingredient, Field field) {
-    return inCrop(ingredient, field).stream()
-        .filter(u -> u.isBy(Method.BROADCAST))
-        .filter(u -> hasTraits(u, field) && UseFinder.mayBeIn(u, field))
-        .map(u -> new Of(ingredient, u));
+    List<Of> out = new ArrayList<>();
+    for (Ingredient i : catalog.ofCapGroup(capGroup)) {
+      for (Use u : inCrop(i, field)) {
+        if (u.isBy(Method.BROADCAST) && hasTraits(u, field) && UseFinder.mayBeIn(u, field)) {
+          out.add(new Of(i, u));
+        }
+      }
+    }
+    return List.copyOf(out);
   }
 
   /** Whether the field is known to have every trait that a use needs. */
   public static boolean hasTraits(Use use, Field field) {
-    return use.traits()
-        .find()
-        .map(needed -> field.traits().map(has -> has.containsAll(needed)).orElse(false))
-        .orElse(true);
+    Optional<Set<Trait>> needed = use.traits().find();
+    return needed.isEmpty()
+        || field.traits().isPresent() && field.traits().get().containsAll(needed.get());
   }
 }

@@ -2,6 +2,7 @@ package org.swathbook.rules;
 
 import java.util.OptionalDouble;
 import org.swathbook.book.HouseRules;
+import org.swathbook.book.Resistance;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Response;
@@ -49,7 +50,12 @@ public final class Rated {
 
   /** Whether a resistance is listed or suspected, at any share. */
   public static boolean isResisted(WeedPressure weed, Ingredient active) {
-    return weed.listed().stream().anyMatch(r -> r.concerns(active));
+    for (Resistance r : weed.listed()) {
+      if (r.concerns(active)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

@@ -132,7 +132,10 @@ public final class Kernel {
 
   /** The same with its day in every year at hand, for many mixes on one date. */
   PreparedPass made(Mix mix, PassTiming timing) {
-    int[] day = timing.years().stream().mapToInt(PassTiming.YearDay::day).toArray();
+    int[] day = new int[timing.years().size()];
+    for (int y = 0; y < day.length; y++) {
+      day[y] = timing.years().get(y).day();
+    }
     boolean[] met = new boolean[day.length];
     java.util.Arrays.fill(met, true);
     return prepared(mix, effects.of(mix), timing, day, met, true);
@@ -145,15 +148,17 @@ public final class Kernel {
     int weeds = traces.weeds().size();
     Position.Phase[] phase = new Position.Phase[years];
     DayView[] view = new DayView[years];
-    SoilEffect[][][] soil = new SoilEffect[years][soilActive.length][weeds];
+    SoilEffect[][][] soil = new SoilEffect[years][][];
     for (int y = 0; y < years; y++) {
       SeasonTrace trace = traces.years().get(y);
       int d = timing.years().get(y).day();
       boolean inSeason = day[y] >= 0 && d <= trace.harvestDay();
       phase[y] = Phases.of(trace, Math.min(d, trace.days() - 1));
       view[y] = d < trace.days() ? views.of(y, d) : null;
+      soil[y] = new SoilEffect[soilActive.length][];
       for (int j = 0; j < soilActive.length; j++) {
         List<SoilEffect> onWeeds = inSeason ? effect.soil(soilActive[j], y, d) : List.of();
+        soil[y][j] = new SoilEffect[weeds];
         for (int w = 0; w < weeds; w++) {
           soil[y][j][w] = onWeeds.isEmpty() ? SoilEffect.NONE : onWeeds.get(w);
         }
@@ -174,14 +179,20 @@ public final class Kernel {
   }
 
   private static int[] withSoilActivity(List<TankActive> actives) {
-    return java.util.stream.IntStream.range(0, actives.size())
-        .filter(a -> actives.get(a).ingredient().hasSoilActivity())
-        .toArray();
+    int[] places = new int[actives.size()];
+    int n = 0;
+    for (int a = 0; a < places.length; a++) {
+      if (actives.get(a).ingredient().hasSoilActivity()) {
+        places[n++] = a;
+      }
+    }
+    return java.util.Arrays.copyOf(places, n);
   }
 
   private double[][][] keeps(List<TankActive> actives, int[] soilActive) {
-    double[][][] out = new double[soilActive.length][traces.weeds().size()][];
+    double[][][] out = new double[soilActive.length][][];
     for (int j = 0; j < out.length; j++) {
+      out[j] = new double[traces.weeds().size()][];
       for (int w = 0; w < out[j].length; w++) {
         WeedPressure p = traces.weeds().get(w);
         out[j][w] = new double[p.biotypes().size()];

@@ -1,5 +1,6 @@
 package org.swathbook.season;
 
+import java.util.Arrays;
 import java.util.List;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.HouseRules;
@@ -30,20 +31,29 @@ final class ProgramCensus implements Census {
     this.passes = passes;
     int years = traces.years().size();
     int weeds = traces.weeds().size();
-    this.standing = new StandingPlants[passes.size()][years][weeds];
-    this.metSites = new long[years][weeds][][];
+    this.standing = new StandingPlants[passes.size()][years][];
+    this.metSites = new long[years][][][];
     for (int y = 0; y < years; y++) {
+      for (int p = 0; p < passes.size(); p++) {
+        standing[p][y] = noneStanding(weeds);
+      }
+      metSites[y] = new long[weeds][][];
       for (int w = 0; w < weeds; w++) {
-        for (int p = 0; p < passes.size(); p++) {
-          standing[p][y][w] = new StandingPlants();
-        }
         long[] inSoil = soilSites(y, w);
         metSites[y][w] = new long[traces.weeds().get(w).biotypes().size()][];
         for (int b = 0; b < metSites[y][w].length; b++) {
-          metSites[y][w][b] = inSoil.clone();
+          metSites[y][w][b] = Arrays.copyOf(inSoil, inSoil.length);
         }
       }
     }
+  }
+
+  private static StandingPlants[] noneStanding(int weeds) {
+    StandingPlants[] out = new StandingPlants[weeds];
+    for (int w = 0; w < weeds; w++) {
+      out[w] = new StandingPlants();
+    }
+    return out;
   }
 
   private long[] soilSites(int year, int weed) {
@@ -69,7 +79,9 @@ final class ProgramCensus implements Census {
     SeasonTrace trace = traces.years().get(up.year());
     int day = prepared.timing().years().get(up.year()).day();
     standing[up.pass()][up.year()][up.weed()].add(kernel, day, up);
-    if (!prepared.isMissed(up.year()) && day <= trace.harvestDay()) {
+    // Before a weed is up no leaf is met, and what the tank does to leaves need not be known.
+    boolean any = up.from() < up.up();
+    if (any && !prepared.isMissed(up.year()) && day <= trace.harvestDay()) {
       meet(prepared, up);
     }
   }
@@ -130,7 +142,7 @@ final class ProgramCensus implements Census {
 
   /** Plants that a count replaced have met what all that stand in their place have met. */
   private static long[] inherited(YearWeed cell, long[] met) {
-    long[] out = met.clone();
+    long[] out = Arrays.copyOf(met, met.length);
     for (int c = cell.cohorts - 1; c >= 0; c--) {
       long all = -1;
       for (int heir = cell.set.heirsFrom(c); heir < cell.set.heirsTo(c); heir++) {

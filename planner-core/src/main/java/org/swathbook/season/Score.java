@@ -21,13 +21,21 @@ public final class Score {
 
   Score(int years, int weeds, double dollarsPerAcre) {
     loss = new double[years];
-    controlPct = new double[weeds][years];
-    exposed = new double[weeds][years];
-    exposedToNothing = new double[weeds][years];
-    survivors = new double[weeds][years];
-    allSurvivors = new double[weeds][years];
-    seedReturn = new double[weeds][years];
+    controlPct = byWeed(weeds, years);
+    exposed = byWeed(weeds, years);
+    exposedToNothing = byWeed(weeds, years);
+    survivors = byWeed(weeds, years);
+    allSurvivors = byWeed(weeds, years);
+    seedReturn = byWeed(weeds, years);
     this.dollarsPerAcre = dollarsPerAcre;
+  }
+
+  private static double[][] byWeed(int weeds, int years) {
+    double[][] out = new double[weeds][];
+    for (int w = 0; w < weeds; w++) {
+      out[w] = new double[years];
+    }
+    return out;
   }
 
   public int years() {

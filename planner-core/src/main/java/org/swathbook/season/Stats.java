@@ -25,7 +25,7 @@ final class Stats {
     if (values.length == 0) {
       return Double.NaN;
     }
-    double[] sorted = values.clone();
+    double[] sorted = Arrays.copyOf(values, values.length);
     Arrays.sort(sorted);
     return sorted[rank];
   }

@@ -10,6 +10,7 @@ public final class StationWeather {
   private final String id;
   private final List<WeatherDay> days;
   private final Gaps gaps;
+  private final List<Integer> scenarioYears;
 
   /** A record in which every day was observed. */
   public StationWeather(String id, List<WeatherDay> days) {
@@ -31,6 +32,7 @@ public final class StationWeather {
             "station " + id + " has a gap before " + days.get(i).date());
       }
     }
+    this.scenarioYears = List.copyOf(findScenarioYears());
   }
 
   public String id() {
@@ -64,6 +66,10 @@ public final class StationWeather {
    * left out for their gaps.
    */
   public List<Integer> scenarioYears() {
+    return scenarioYears;
+  }
+
+  private List<Integer> findScenarioYears() {
     List<Integer> years = new ArrayList<>();
     if (days.isEmpty()) {
       return years;

@@ -167,6 +167,7 @@ class LongBookProperties {
         a.season(),
         OptionalDouble.empty(),
         a.dose(),
+        a.epaRegNo(),
         a.crop(),
         a.position(),
         a.record(),

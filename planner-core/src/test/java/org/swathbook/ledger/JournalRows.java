@@ -50,6 +50,7 @@ final class JournalRows {
         day.getMonthValue() > 10 ? day.getYear() + 1 : day.getYear(),
         acres,
         dose(active, lbPerAcre),
+        "",
         "corn",
         stage,
         SprayRecord.EMPTY,

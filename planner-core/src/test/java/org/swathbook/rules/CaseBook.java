@@ -194,6 +194,7 @@ final class CaseBook {
             ? OptionalDouble.of(field.acres())
             : OptionalDouble.of(Double.parseDouble(row[6])),
         dose(row[2], row[3]),
+        "",
         row[4],
         row[5],
         SprayRecord.EMPTY,

@@ -187,7 +187,6 @@ final class JobCases {
         new SprayRecord(
             Optional.of(LocalTime.of(9, 0)),
             Optional.empty(),
-            "99999-1",
             "",
             "",
             "R. Invented",
@@ -199,7 +198,6 @@ final class JobCases {
         new SprayRecord(
             whole.start(),
             whole.end(),
-            whole.epaRegNo(),
             "",
             "",
             whole.applicator(),
@@ -213,11 +211,15 @@ final class JobCases {
             "a row of atrazine without the certificate number, three weeks old",
             corn()
                 .applied(3, "atrazine 1.0 ai", "corn", 2027, noCertificate)
+                .registered("99999-1")
                 .tank("glyphosate 1.0 ae")),
         silent(
             "record-incomplete",
             "a row of atrazine with all of it",
-            corn().applied(3, "atrazine 1.0 ai", "corn", 2027, whole).tank("glyphosate 1.0 ae")),
+            corn()
+                .applied(3, "atrazine 1.0 ai", "corn", 2027, whole)
+                .registered("99999-1")
+                .tank("glyphosate 1.0 ae")),
         trips(
             "replant-crop",
             "acetochlor emulsion on corn that failed, then soybean",

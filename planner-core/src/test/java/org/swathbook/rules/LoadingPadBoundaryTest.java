@@ -240,11 +240,10 @@ class LoadingPadBoundaryTest {
         of("value-from-memory", "note", "78 days of 70 left", remembered("2027-07-15")));
   }
 
-  private static SprayRecord record(String reg, String name, String certificate) {
+  private static SprayRecord record(String name, String certificate) {
     return new SprayRecord(
         Optional.of(LocalTime.of(9, 0)),
         Optional.empty(),
-        reg,
         "",
         "",
         name,
@@ -255,29 +254,30 @@ class LoadingPadBoundaryTest {
   }
 
   /** A row of the tenth day after planting, judged some days later. */
-  private static MixCase row(int later, String tank, SprayRecord record) {
-    return corn().day(10 + later, "V4", 9).applied(10, tank, "corn", 2027, record);
+  private static MixCase row(int later, String tank, String reg, SprayRecord record) {
+    return corn().day(10 + later, "V4", 9).applied(10, tank, "corn", 2027, record).registered(reg);
   }
 
-  private static MixCase atrazine(int later, SprayRecord record) {
-    return row(later, "atrazine 0.5 ai", record).tank("glyphosate 1.0 ae");
+  private static MixCase atrazine(int later, String reg, SprayRecord record) {
+    return row(later, "atrazine 0.5 ai", reg, record).tank("glyphosate 1.0 ae");
   }
 
   private static List<Case> records() {
     String rule = "record-incomplete";
-    SprayRecord whole = record("99999-1", "R. Invented", "NE-0001");
-    SprayRecord noCertificate = record("99999-1", "R. Invented", "");
+    String reg = "99999-1";
+    SprayRecord whole = record("R. Invented", "NE-0001");
+    SprayRecord noCertificate = record("R. Invented", "");
     return List.of(
-        of(rule, NONE, "all of it", atrazine(15, whole)),
-        of(rule, "note", "no certificate number on day 14", atrazine(14, noCertificate)),
-        of(rule, "warn", "no certificate number on day 15", atrazine(15, noCertificate)),
-        of(rule, "warn", "no name", atrazine(15, record("99999-1", "", "NE-0001"))),
-        of(rule, "warn", "no registration number", atrazine(15, record("", "R. I.", "NE-0001"))),
+        of(rule, NONE, "all of it", atrazine(15, reg, whole)),
+        of(rule, "note", "no certificate number on day 14", atrazine(14, reg, noCertificate)),
+        of(rule, "warn", "no certificate number on day 15", atrazine(15, reg, noCertificate)),
+        of(rule, "warn", "no name", atrazine(15, reg, record("", "NE-0001"))),
+        of(rule, "warn", "no registration number", atrazine(15, "", record("R. I.", "NE-0001"))),
         of(
             rule,
             NONE,
             "a row of a product that is not restricted",
-            row(15, "glyphosate 1.0 ae", noCertificate).tank("glyphosate 1.0 ae")));
+            row(15, "glyphosate 1.0 ae", reg, noCertificate).tank("glyphosate 1.0 ae")));
   }
 
   private static List<Case> replanted() {

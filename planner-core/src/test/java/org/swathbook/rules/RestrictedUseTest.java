@@ -52,7 +52,6 @@ class RestrictedUseTest {
             Optional.empty(),
             "",
             "",
-            "",
             "R. Invented",
             "",
             OptionalDouble.empty(),

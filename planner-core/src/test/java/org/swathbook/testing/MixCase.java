@@ -253,6 +253,7 @@ public final class MixCase {
               season,
               OptionalDouble.of(80),
               dose(part),
+              "",
               onCrop,
               position,
               record,
@@ -273,6 +274,27 @@ public final class MixCase {
             a.season(),
             OptionalDouble.empty(),
             a.dose(),
+            a.epaRegNo(),
+            a.crop(),
+            a.position(),
+            a.record(),
+            a.note()));
+    return this;
+  }
+
+  /** The last row of the journal names the registration number of its product. */
+  public MixCase registered(String epaRegNo) {
+    Application a = applied.remove(applied.size() - 1);
+    applied.add(
+        new Application(
+            a.pass(),
+            a.line(),
+            a.date(),
+            a.field(),
+            a.season(),
+            a.acres(),
+            a.dose(),
+            epaRegNo,
             a.crop(),
             a.position(),
             a.record(),

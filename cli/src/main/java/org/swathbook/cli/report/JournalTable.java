@@ -71,7 +71,7 @@ public final class JournalTable {
     c.put("target", a.record().target());
     c.put("acres", number(a.acres(), 2));
     c.put("product", d.named() ? "" : d.product().name());
-    c.put("epaRegNo", a.record().epaRegNo());
+    c.put("epaRegNo", a.epaRegNo());
     c.put(
         "ingredients",
         d.actives().stream().map(x -> x.ingredient().name()).collect(Collectors.joining("; ")));

@@ -107,7 +107,7 @@ public final class NoticeText {
       Rate rate = d.named() ? d.actives().get(0).rate() : d.rate();
       table.row(
           d.named() ? "(product not named)" : d.product().name(),
-          "EPA " + (a.record().epaRegNo().isBlank() ? "____________" : a.record().epaRegNo()),
+          "EPA " + (a.epaRegNo().isBlank() ? "____________" : a.epaRegNo()),
           Numbers.decimals(rate.amount(), 4) + " " + rate.unitText(),
           String.join(" + ", d.actives().stream().map(x -> x.ingredient().name()).toList()));
     }

@@ -2,9 +2,12 @@ package org.swathbook.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Breaks paragraphs into lines at spaces; a word longer than a line is cut. */
 final class Wrap {
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
+
   private Wrap() {}
 
   /**
@@ -18,7 +21,7 @@ final class Wrap {
   private static List<String> cut(String paragraph, int first, int rest) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : paragraph.strip().split("\\s+")) {
+    for (String word : BLANKS.split(paragraph.strip())) {
       int width = lines.isEmpty() ? first : rest;
       if (!line.isEmpty() && line.length() + 1 + word.length() > width) {
         lines.add(line.toString());

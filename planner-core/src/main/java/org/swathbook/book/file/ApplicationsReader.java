@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Application;
 import org.swathbook.book.Journal;
 import org.swathbook.book.Prices;
@@ -24,6 +26,7 @@ import org.swathbook.source.CsvReader;
 import org.swathbook.source.CsvRow;
 import org.swathbook.source.CsvTable;
 import org.swathbook.source.Mark;
+import org.swathbook.source.Problem;
 import org.swathbook.source.Problems;
 import org.swathbook.source.TextParser;
 import org.swathbook.source.Texts;
@@ -83,6 +86,10 @@ final class ApplicationsReader {
           "tempF",
           "note");
 
+  /** Columns in which the rows of a pass differ. */
+  private static final Set<String> OF_ONE_ROW =
+      Set.of("id", "line", "corrects", "product", "epaRegNo", "rate", "unit");
+
   private final Names names;
   private final Problems problems;
   private final Column<String> ids = Column.ofNew("id", ApplicationsReader::key, "A-27-001");
@@ -115,7 +122,23 @@ final class ApplicationsReader {
   /** Problems of a row; a new one after each that has any. */
   private Problems none = new Problems();
 
-  /** Of the row before: the products of a pass have one. */
+  /** What the rows of a pass mostly share. */
+  private record Spraying(
+      LocalDate date,
+      FieldId field,
+      int season,
+      OptionalDouble acres,
+      String crop,
+      String position,
+      SprayRecord record,
+      String note) {}
+
+  private final AlikeCells ofPass =
+      new AlikeCells(TABLE.columns().all().stream().filter(c -> !OF_ONE_ROW.contains(c)).toList());
+
+  /** Of the row before; null where it could not be read. */
+  private @Nullable Spraying spraying;
+
   private SprayRecord record = SprayRecord.EMPTY;
 
   ApplicationsReader(Names names, FieldList fields, Prices prices, Problems problems) {
@@ -144,29 +167,36 @@ final class ApplicationsReader {
   }
 
   private Journal journal() {
-    List<Application> live = new ArrayList<>();
-    for (JournalDrafts.Draft d : drafts.rows()) {
-      if (d.replacedInRow == 0) {
-        problems.addAll(d.problems);
-        if (d.application != null) {
-          live.add(d.application);
-          checkField(d, d.application.field());
+    List<Application> live = new ArrayList<>(drafts.size());
+    // By first row of a pass, where its first row that counts is.
+    @Nullable FieldId[] fieldOf = new FieldId[drafts.size()];
+    for (int d = 0; d < drafts.size(); d++) {
+      if (drafts.replacedIn(d) != 0) {
+        continue;
+      }
+      if (!drafts.problems(d).isEmpty()) {
+        problems.addAll(drafts.problems(d));
+      }
+      Application application = drafts.application(d);
+      if (application != null) {
+        live.add(application);
+        int pass = drafts.pass(d);
+        FieldId first = fieldOf[pass];
+        if (first == null) {
+          fieldOf[pass] = application.field();
+        } else if (!first.equals(application.field())) {
+          onTwoFields(drafts.row(d), application, first);
         }
       }
     }
     return new Journal(live);
   }
 
-  private void checkField(JournalDrafts.Draft d, FieldId field) {
-    FieldId first = d.pass.field;
-    if (first == null) {
-      d.pass.field = field;
-    } else if (!first.equals(field)) {
-      problems.add(
-          new Mark(TABLE.file(), d.row, 1),
-          "the pass " + d.pass.id + " is on " + field + " here and on " + first + " above",
-          "give the pass of every field its own id");
-    }
+  private void onTwoFields(int row, Application a, FieldId first) {
+    problems.add(
+        new Mark(TABLE.file(), row, 1),
+        "the pass " + a.pass() + " is on " + a.field() + " here and on " + first + " above",
+        "give the pass of every field its own id");
   }
 
   private void row(CsvRow csv) {
@@ -180,27 +210,24 @@ final class ApplicationsReader {
       problems.addAll(own.sorted());
       return;
     }
-    JournalDrafts.Lines pass = drafts.pass(id.get());
-    Optional<JournalDrafts.Draft> target = corrected(row, pass, line.get());
+    String pass = drafts.same(id.get());
+    int target = corrected(row, pass, line.get());
     boolean voids = !row.isBlank(corrections) && isZero(row.text(rates));
-    Optional<Application> application =
-        voids ? Optional.empty() : application(row, pass.id, line.get());
-    JournalDrafts.Draft draft =
-        new JournalDrafts.Draft(
-            row.line(),
-            pass,
-            line.get(),
-            application.orElse(null),
-            own.isEmpty() ? List.of() : own.sorted());
-    drafts
-        .add(draft)
-        .ifPresent(
-            first ->
-                problems.add(
-                    row.mark("line"),
-                    "the line " + draft.key() + " stands here again, first in line " + first.row,
-                    "count the lines of a pass 1, 2, 3; to mend a row name it in 'corrects'"));
-    target.ifPresent(t -> t.replacedInRow = row.line());
+    Application application = voids ? null : application(row, pass, line.get());
+    List<Problem> wrong = own.isEmpty() ? List.of() : own.sorted();
+    int first = drafts.add(row.line(), pass, line.get(), application, wrong);
+    if (first != JournalDrafts.NONE) {
+      problems.add(
+          row.mark("line"),
+          "the line "
+              + drafts.key(first)
+              + " stands here again, first in line "
+              + drafts.row(first),
+          "count the lines of a pass 1, 2, 3; to mend a row name it in 'corrects'");
+    }
+    if (target != JournalDrafts.NONE) {
+      drafts.replace(target, row.line());
+    }
   }
 
   /** A part of {@code ID/LINE}. */
@@ -213,52 +240,75 @@ final class ApplicationsReader {
   }
 
   /** The row above that this one corrects; problems of it are reported at once. */
-  private Optional<JournalDrafts.Draft> corrected(Row row, JournalDrafts.Lines pass, String line) {
+  private int corrected(Row row, String pass, String line) {
     if (row.isBlank(corrections)) {
-      return Optional.empty();
+      return JournalDrafts.NONE;
     }
     String wanted = row.text(corrections);
-    List<JournalDrafts.Draft> hits = drafts.find(wanted);
+    List<Integer> hits = drafts.find(wanted);
     if (hits.isEmpty()) {
       problems.add(
           row.mark("corrects"),
           "no row above is '" + wanted + "'",
           "write id and line of the row that is wrong, as A-27-001/2");
-      return Optional.empty();
+      return JournalDrafts.NONE;
     }
     if (hits.size() > 1) {
       problems.add(
           row.mark("corrects"),
           "the pass " + wanted + " has " + hits.size() + " lines",
-          "say which one is wrong, as " + hits.get(0).key());
-      return Optional.empty();
+          "say which one is wrong, as " + drafts.key(hits.get(0)));
+      return JournalDrafts.NONE;
     }
-    JournalDrafts.Draft hit = hits.get(0);
-    if (hit.replacedInRow != 0) {
+    int hit = hits.get(0);
+    if (drafts.replacedIn(hit) != 0) {
       problems.add(
           row.mark("corrects"),
-          hit.key() + " is corrected already, in line " + hit.replacedInRow,
+          drafts.key(hit) + " is corrected already, in line " + drafts.replacedIn(hit),
           "correct the row in that line");
-      return Optional.empty();
+      return JournalDrafts.NONE;
     }
-    if (hit.pass == pass && hit.line.equals(line)) {
-      return Optional.empty();
-    }
-    return Optional.of(hit);
+    return drafts.is(hit, pass, line) ? JournalDrafts.NONE : hit;
   }
 
   private static boolean isZero(String rate) {
     return rate.matches("0+(\\.0*)?");
   }
 
-  private Optional<Application> application(Row row, String id, String line) {
+  /** Null of a row with problems. */
+  private @Nullable Application application(Row row, String id, String line) {
+    Optional<Dose> dose = doses.read(row);
+    Spraying of = row.isAsBefore(ofPass) && spraying != null ? spraying : spraying(row);
+    spraying = of;
+    if (of == null || !row.isSound()) {
+      return null;
+    }
+    return new Application(
+        id,
+        line,
+        of.date,
+        of.field,
+        of.season,
+        of.acres,
+        dose.orElseThrow(),
+        row.text(epaRegNos),
+        of.crop,
+        of.position,
+        of.record,
+        of.note);
+  }
+
+  /** Null where something of it could not be read. */
+  private @Nullable Spraying spraying(Row row) {
+    int before = row.problems();
     Optional<LocalDate> date = row.need(dates);
     Optional<FieldId> field = row.need(fields);
     Optional<Integer> season = row.need(seasons);
     Optional<OptionalDouble> treated = row.find(acres);
-    Optional<Dose> dose = doses.read(row);
     Optional<String> crop = row.find(crops);
-    crop.ifPresent(c -> row.find(stages(c)));
+    if (crop.isPresent()) {
+      row.find(stages(crop.get()));
+    }
     SprayRecord record = record(row);
     if (date.isPresent() && season.isPresent() && !belongs(season.get(), date.get())) {
       row.problem(
@@ -266,27 +316,26 @@ final class ApplicationsReader {
           "a spraying of " + date.get() + " cannot be for the season " + season.get(),
           "write the year of the crop's harvest; fall burndown belongs to the next season");
     }
-    if (!row.isSound()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Application(
-            id,
-            line,
+    return row.problems() > before
+        ? null
+        : new Spraying(
             date.orElseThrow(),
             field.orElseThrow(),
             season.orElseThrow(),
             treated.orElse(OptionalDouble.empty()),
-            dose.orElseThrow(),
             crop.orElse(""),
             row.text(positions),
             record,
-            row.text(notes)));
+            row.text(notes));
   }
 
   private Column<String> stages(String crop) {
-    return stages.computeIfAbsent(
-        crop, c -> Column.of("cropStage", new StageParser(names.catalog(), c), "V6"));
+    Column<String> known = stages.get(crop);
+    if (known == null) {
+      known = Column.of("cropStage", new StageParser(names.catalog(), crop), "V6");
+      stages.put(crop, known);
+    }
+    return known;
   }
 
   private SprayRecord record(Row row) {
@@ -294,7 +343,6 @@ final class ApplicationsReader {
         new SprayRecord(
             row.find(starts),
             row.find(ends),
-            row.text(epaRegNos),
             row.text(mixes),
             row.text(targets),
             row.text(applicators),

@@ -1,146 +1,280 @@
 package org.swathbook.book.file;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Application;
-import org.swathbook.program.FieldId;
 import org.swathbook.source.Problem;
 
 /**
- * Rows of a journal as they are read, findable by pass and line. Made for a million of them: a row
- * keeps no text of its own for that.
+ * Rows of a journal as they are read, findable by pass and line, each by its place among them. Made
+ * for a million of them: they stand in columns, and neither a row nor a pass has an object for it,
+ * which the collector of garbage would move about while the rest is read.
  */
 final class JournalDrafts {
+  static final int NONE = -1;
+
   /** Passes of more lines than that look them up. */
   private static final int FEW_LINES = 16;
 
-  private final List<Draft> rows = new ArrayList<>();
-  private final Map<String, Lines> byPass = new HashMap<>();
+  /** Of 2^32. */
+  private static final int GOLDEN_RATIO = 0x9E3779B9;
 
-  /** Of the last row: the rows of a pass mostly stand together. */
-  private @Nullable Lines last;
+  private int size;
+  private int[] rows = new int[64];
+  private String[] lines = new String[64];
 
-  /** A row as read. It has an application, or problems, or neither when it only voids another. */
-  static final class Draft {
-    final int row;
-    final String line;
-    final Lines pass;
-    final @Nullable Application application;
-    final List<Problem> problems;
+  /** Null of a row that has problems, or only voids another. */
+  private @Nullable Application[] applications = new Application[64];
 
-    /** Line of the file in which a later row stands that takes its place; 0 for none. */
-    int replacedInRow;
+  /** Line of the file in which a later row stands that takes its place; 0 for none. */
+  private int[] replacedIn = new int[64];
 
-    /** The next row of the pass. */
-    private @Nullable Draft next;
+  /** Place of the first row of the pass. */
+  private int[] first = new int[64];
 
-    Draft(
-        int row,
-        Lines pass,
-        String line,
-        @Nullable Application application,
-        List<Problem> problems) {
-      this.row = row;
-      this.pass = pass;
-      this.line = line;
-      this.application = application;
-      this.problems = problems;
-    }
+  /** Place of the next row of the pass. */
+  private int[] next = new int[64];
 
-    /** {@code ID/LINE}. */
-    String key() {
-      return pass.id + "/" + line;
-    }
+  /** Of the first row of a pass: id of the pass, and the place of its last row so far. */
+  private @Nullable String[] ids = new String[64];
+
+  private int[] last = new int[64];
+
+  private final Map<Integer, List<Problem>> problems = new HashMap<>();
+  private final Map<Integer, Map<String, Integer>> longPasses = new HashMap<>();
+
+  /**
+   * Passes by the hash of the id, which is the upper half; the lower one is the place of the first
+   * row, one further. 0 where none stands.
+   */
+  private long[] table = new long[1 << 7];
+
+  private int bits = 7;
+
+  private int passes;
+
+  /** What was looked up at last, and where it stands or would. */
+  private @Nullable String lastId;
+
+  private int lastSlot;
+
+  /** Pass of the last row: the rows of a pass mostly stand together. */
+  private int lastPass = NONE;
+
+  int size() {
+    return size;
   }
 
-  /** What there is of a pass, in the order of the file. */
-  static final class Lines {
-    final String id;
-    private @Nullable Draft first;
-    private @Nullable Draft last;
-    private int count;
-    private @Nullable Map<String, Draft> byLine;
+  /** Its line in the file. */
+  int row(int at) {
+    return rows[at];
+  }
 
-    /** Where its first row that counts is. */
-    @Nullable FieldId field;
+  /** {@code ID/LINE}. */
+  String key(int at) {
+    return id(first[at]) + "/" + lines[at];
+  }
 
-    private Lines(String id) {
-      this.id = id;
+  private String id(int pass) {
+    String id = ids[pass];
+    if (id == null) {
+      throw new IllegalStateException("no row begins a pass at " + pass);
     }
+    return id;
+  }
 
-    /** The first row of a line. */
-    private Optional<Draft> find(String line) {
-      if (byLine != null) {
-        return Optional.ofNullable(byLine.get(line));
-      }
-      for (Draft d = first; d != null; d = d.next) {
-        if (d.line.equals(line)) {
-          return Optional.of(d);
+  @Nullable Application application(int at) {
+    return applications[at];
+  }
+
+  List<Problem> problems(int at) {
+    return problems.isEmpty() ? List.of() : problems.getOrDefault(at, List.of());
+  }
+
+  /** Place of the first row of its pass. */
+  int pass(int at) {
+    return first[at];
+  }
+
+  int replacedIn(int at) {
+    return replacedIn[at];
+  }
+
+  void replace(int at, int byRow) {
+    replacedIn[at] = byRow;
+  }
+
+  /** Whether a row is of this pass and line. */
+  boolean is(int at, String id, String line) {
+    return lines[at].equals(line) && id(first[at]).equals(id);
+  }
+
+  /** The id of a pass in the very text of its first row. */
+  String same(String id) {
+    int pass = pass(id);
+    if (pass == NONE) {
+      return id;
+    }
+    lastPass = pass;
+    return id(pass);
+  }
+
+  /**
+   * Puts a row in.
+   *
+   * @return place of the row that stands there already with the same id and line
+   */
+  int add(
+      int row, String id, String line, @Nullable Application application, List<Problem> problems) {
+    if (size == rows.length) {
+      grow();
+    }
+    int at = size++;
+    rows[at] = row;
+    lines[at] = line;
+    applications[at] = application;
+    next[at] = NONE;
+    if (!problems.isEmpty()) {
+      this.problems.put(at, problems);
+    }
+    int pass = pass(id);
+    lastPass = pass == NONE ? at : pass;
+    if (pass == NONE) {
+      begin(at, id);
+      return NONE;
+    }
+    int there = find(pass, line);
+    first[at] = pass;
+    next[last[pass]] = at;
+    last[pass] = at;
+    Map<String, Integer> index = longPasses.get(pass);
+    if (index != null) {
+      index.putIfAbsent(line, at);
+    }
+    return there;
+  }
+
+  private void begin(int at, String id) {
+    ids[at] = id;
+    first[at] = at;
+    last[at] = at;
+    passes++;
+    if (2 * passes > table.length) {
+      widen();
+    }
+    table[slot(id)] = (long) id.hashCode() << Integer.SIZE | at + 1;
+  }
+
+  private void widen() {
+    long[] narrow = table;
+    bits++;
+    table = new long[1 << bits];
+    lastId = null;
+    for (long pass : narrow) {
+      if (pass != 0) {
+        int slot = firstSlot(hash(pass));
+        while (table[slot] != 0) {
+          slot = next(slot);
         }
+        table[slot] = pass;
       }
-      return Optional.empty();
     }
+  }
 
-    private void add(Draft draft) {
-      if (last == null) {
-        first = draft;
-      } else {
-        last.next = draft;
+  private static int hash(long pass) {
+    return (int) (pass >>> Integer.SIZE);
+  }
+
+  /**
+   * Ids that count up have hashes that do, which are scattered by the golden ratio (Knuth 1998, The
+   * Art of Computer Programming 3, 6.4).
+   */
+  private int firstSlot(int hash) {
+    return hash * GOLDEN_RATIO >>> Integer.SIZE - bits;
+  }
+
+  private int next(int slot) {
+    return slot + 1 & table.length - 1;
+  }
+
+  private void grow() {
+    int length = 2 * rows.length;
+    rows = Arrays.copyOf(rows, length);
+    lines = Arrays.copyOf(lines, length);
+    applications = Arrays.copyOf(applications, length);
+    replacedIn = Arrays.copyOf(replacedIn, length);
+    first = Arrays.copyOf(first, length);
+    next = Arrays.copyOf(next, length);
+    ids = Arrays.copyOf(ids, length);
+    last = Arrays.copyOf(last, length);
+  }
+
+  /** Place of the first row of a pass. */
+  private int pass(String id) {
+    return lastPass != NONE && id.equals(ids[lastPass]) ? lastPass : (int) table[slot(id)] - 1;
+  }
+
+  /** Where a pass stands in the table, or would. */
+  private int slot(String id) {
+    // A row is looked up before it goes in.
+    if (id.equals(lastId)) {
+      return lastSlot;
+    }
+    int hash = id.hashCode();
+    int slot = firstSlot(hash);
+    while (table[slot] != 0
+        && !(hash(table[slot]) == hash && id.equals(ids[(int) table[slot] - 1]))) {
+      slot = next(slot);
+    }
+    lastId = id;
+    lastSlot = slot;
+    return slot;
+  }
+
+  /** The first row of a line of a pass. */
+  private int find(int pass, String line) {
+    Map<String, Integer> index = longPasses.get(pass);
+    if (index != null) {
+      return index.getOrDefault(line, NONE);
+    }
+    int count = 0;
+    for (int at = pass; at != NONE; at = next[at]) {
+      if (lines[at].equals(line)) {
+        return at;
       }
-      last = draft;
       count++;
-      if (byLine != null) {
-        byLine.putIfAbsent(draft.line, draft);
-      } else if (count > FEW_LINES) {
-        Map<String, Draft> index = new HashMap<>();
-        all().forEach(d -> index.putIfAbsent(d.line, d));
-        byLine = index;
-      }
     }
-
-    private List<Draft> all() {
-      List<Draft> all = new ArrayList<>(count);
-      for (Draft d = first; d != null; d = d.next) {
-        all.add(d);
-      }
-      return all;
+    if (count > FEW_LINES) {
+      Map<String, Integer> made = new HashMap<>();
+      all(pass).forEach(at -> made.putIfAbsent(lines[at], at));
+      longPasses.put(pass, made);
     }
+    return NONE;
   }
 
-  Lines pass(String id) {
-    Lines pass = last;
-    if (pass == null || !pass.id.equals(id)) {
-      pass = byPass.computeIfAbsent(id, Lines::new);
-      last = pass;
-    }
-    return pass;
-  }
-
-  /** Puts a row in; what it returns stands there already with the same id and line. */
-  Optional<Draft> add(Draft draft) {
-    Optional<Draft> first = draft.pass.find(draft.line);
-    rows.add(draft);
-    draft.pass.add(draft);
-    return first;
-  }
-
-  /** All rows of a pass, or the first one of {@code ID/LINE}. */
-  List<Draft> find(String wanted) {
+  /** Places of all rows of a pass, or of the first one of {@code ID/LINE}. */
+  List<Integer> find(String wanted) {
     int slash = wanted.indexOf('/');
-    Lines pass = byPass.get(slash < 0 ? wanted : wanted.substring(0, slash));
-    if (pass == null) {
+    int pass = pass(slash < 0 ? wanted : wanted.substring(0, slash));
+    if (pass == NONE) {
       return List.of();
     }
-    return slash < 0
-        ? pass.all()
-        : pass.find(wanted.substring(slash + 1)).map(List::of).orElse(List.of());
+    if (slash < 0) {
+      return all(pass);
+    }
+    int at = find(pass, wanted.substring(slash + 1));
+    return at == NONE ? List.of() : List.of(at);
   }
 
-  List<Draft> rows() {
-    return rows;
+  private List<Integer> all(int pass) {
+    List<Integer> all = new ArrayList<>();
+    for (int at = pass; at != NONE; at = next[at]) {
+      all.add(at);
+    }
+    return all;
   }
 }

@@ -84,6 +84,10 @@ final class Row {
     return column.text(row);
   }
 
+  boolean isAsBefore(AlikeCells cells) {
+    return cells.asBefore(row);
+  }
+
   boolean isBlank(Column<?> column) {
     return column.text(row).isEmpty();
   }
@@ -100,11 +104,11 @@ final class Row {
 
   /** As {@link #need(String, TextParser, String)}. */
   <T> Optional<T> need(Column<T> column) {
-    if (isBlank(column)) {
+    Optional<T> found = find(column);
+    if (found.isEmpty() && isBlank(column)) {
       blank(column.name(), column.example());
-      return Optional.empty();
     }
-    return find(column);
+    return found;
   }
 
   /** The parts of a cell between semicolons, each read by the parser. */

@@ -20,6 +20,7 @@ import org.swathbook.program.FieldId;
 import org.swathbook.source.CsvColumns;
 import org.swathbook.source.CsvRow;
 import org.swathbook.source.Problems;
+import org.swathbook.source.TextParser;
 import org.swathbook.source.Texts;
 
 /** Reads {@code seasons.csv}: what grew in years gone by. */
@@ -30,7 +31,6 @@ final class SeasonsReader {
           CsvColumns.required("field", "season", "crop", "tillage")
               .andOptional("traits", "plantDate", "harvestDate", "yield", "weeds"));
 
-  private final Names names;
   private final SeasonDates dates;
   private final Problems problems;
   private final Column<FieldId> fields;
@@ -43,15 +43,16 @@ final class SeasonsReader {
   private final Column<Double> yields = Column.of("yield", Parsers::bushelsPerAcre, "205 bu/acre");
   private final Map<Integer, Column<LocalDate>> plantings = new HashMap<>();
   private final Map<FieldId, Set<Integer>> seen = new HashMap<>();
+  private final TextParser<WeedId> seenWeeds;
   private final List<PastSeason> out = new ArrayList<>();
 
   SeasonsReader(Names names, FieldList fields, SeasonDates dates, Problems problems) {
-    this.names = names;
     this.dates = dates;
     this.problems = problems;
     this.fields = Column.of("field", fields::parse, "ND-1");
     this.crops = Column.of("crop", names::anyCrop, "corn");
     // The seasons of a book share the few sets there are.
+    this.seenWeeds = t -> names.weed(t).id();
     this.traits = Column.of("traits", t -> Ordered.set(names.traits(t)), "glyphosate");
   }
 
@@ -70,7 +71,7 @@ final class SeasonsReader {
     Optional<LocalDate> harvest = row.find(harvests);
     Optional<Tillage> tillage = row.need(tillages);
     row.find(yields);
-    List<WeedId> weeds = row.all("weeds", t -> names.weed(t).id(), "AMAPA;SETFA");
+    List<WeedId> weeds = row.all("weeds", seenWeeds, "AMAPA;SETFA");
     if (planted.isPresent() && harvest.isPresent() && !harvest.get().isAfter(planted.get())) {
       row.problem(
           "harvestDate",
@@ -100,9 +101,12 @@ final class SeasonsReader {
   }
 
   private Column<LocalDate> plantings(Optional<Integer> season) {
-    return plantings.computeIfAbsent(
-        season.orElse(0),
-        s -> Column.of("plantDate", new SeasonDates(season)::inSeason, "2026-05-02"));
+    Column<LocalDate> known = plantings.get(season.orElse(0));
+    if (known == null) {
+      known = Column.of("plantDate", new SeasonDates(season)::inSeason, "2026-05-02");
+      plantings.put(season.orElse(0), known);
+    }
+    return known;
   }
 
   private int past(String text) {

@@ -55,7 +55,13 @@ public record CapTest(Cap cap, Source source, String what, Predicate<LedgerEntry
   }
 
   private static List<LabelUses.Of> own(List<LabelUses.Of> group, Ingredient i) {
-    return group.stream().filter(o -> o.ingredient().id().equals(i.id())).toList();
+    List<LabelUses.Of> out = new ArrayList<>();
+    for (LabelUses.Of o : group) {
+      if (o.ingredient().id().equals(i.id())) {
+        out.add(o);
+      }
+    }
+    return List.copyOf(out);
   }
 
   /**
@@ -63,28 +69,33 @@ public record CapTest(Cap cap, Source source, String what, Predicate<LedgerEntry
    * name for the crop: what a label allows on stubble is no leave to spray as much in corn.
    */
   private static List<LabelUses.Of> ofTheCrop(List<LabelUses.Of> uses) {
-    return uses.stream()
-        .filter(
-            o ->
-                o.use().crop().isPresent()
-                    || uses.stream()
-                        .noneMatch(
-                            n ->
-                                n.ingredient().id().equals(o.ingredient().id())
-                                    && n.use().crop().isPresent()))
-        .toList();
+    List<LabelUses.Of> out = new ArrayList<>();
+    for (LabelUses.Of o : uses) {
+      if (o.use().crop().isPresent() || !namesTheCrop(uses, o.ingredient())) {
+        out.add(o);
+      }
+    }
+    return List.copyOf(out);
+  }
+
+  private static boolean namesTheCrop(List<LabelUses.Of> uses, Ingredient i) {
+    for (LabelUses.Of n : uses) {
+      if (n.use().crop().isPresent() && n.ingredient().id().equals(i.id())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Only a smaller cap adds anything to those that count at least the same entries. */
   private static void addIfStricter(List<CapTest> tests, CapTest t) {
-    boolean adds =
-        tests.stream()
-            .filter(
-                w -> w.cap().per() == t.cap().per() && w.cap().counts().equals(t.cap().counts()))
-            .allMatch(w -> t.cap().amount().kgPerHa() < w.cap().amount().kgPerHa());
-    if (adds) {
-      tests.add(t);
+    for (CapTest w : tests) {
+      boolean same = w.cap().per() == t.cap().per() && w.cap().counts().equals(t.cap().counts());
+      if (same && !(t.cap().amount().kgPerHa() < w.cap().amount().kgPerHa())) {
+        return;
+      }
     }
+    tests.add(t);
   }
 
   /** The largest cap of each period and set of positions. */
