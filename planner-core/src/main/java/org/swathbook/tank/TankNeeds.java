@@ -104,13 +104,12 @@ public record TankNeeds(
         .toList();
   }
 
-  /** Every set of kinds is tried: there are eight kinds. */
+  /** Every set is tried of the kinds that meet a need and are refused by none: they are few. */
   private static Set<AdjuvantKind> chosen(List<AdjuvantNeed> needs, Set<AdjuvantKind> refused) {
-    if (needs.isEmpty()) {
-      return EnumSet.noneOf(AdjuvantKind.class);
-    }
-    AdjuvantKind[] all = AdjuvantKind.values();
-    Set<AdjuvantKind> best = EnumSet.allOf(AdjuvantKind.class);
+    Set<AdjuvantKind> best = EnumSet.noneOf(AdjuvantKind.class);
+    needs.forEach(n -> best.addAll(n.anyOf()));
+    best.removeAll(refused);
+    AdjuvantKind[] all = best.toArray(AdjuvantKind[]::new);
     int bestPlaces = Integer.MAX_VALUE;
     for (int bits = 0; bits < 1 << all.length; bits++) {
       if (Integer.bitCount(bits) > best.size()) {
@@ -122,13 +121,13 @@ public record TankNeeds(
           kinds.add(all[k]);
         }
       }
-      if (!Collections.disjoint(kinds, refused)
-          || needs.stream().anyMatch(n -> Collections.disjoint(kinds, n.anyOf()))) {
+      if (needs.stream().anyMatch(n -> Collections.disjoint(kinds, n.anyOf()))) {
         continue;
       }
       int places = needs.stream().mapToInt(n -> place(n, kinds)).sum();
-      if (kinds.size() < best.size() || kinds.size() == best.size() && places < bestPlaces) {
-        best = kinds;
+      if (kinds.size() < best.size() || places < bestPlaces) {
+        best.clear();
+        best.addAll(kinds);
         bestPlaces = places;
       }
     }
