@@ -1,7 +1,6 @@
 package org.swathbook.control;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.swathbook.catalog.Interaction;
 import org.swathbook.catalog.Weed;
@@ -57,7 +56,7 @@ final class MixInteractions {
         }
       }
     }
-    out.sort(Comparator.comparingDouble(Synergy::factor));
+    out.sort((a, b) -> Double.compare(a.factor(), b.factor()));
     return out;
   }
 

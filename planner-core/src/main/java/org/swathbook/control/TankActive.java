@@ -1,7 +1,7 @@
 package org.swathbook.control;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -22,7 +22,14 @@ public record TankActive(Ingredient ingredient, List<String> formulations, doubl
     formulations = List.copyOf(formulations);
   }
 
-  private record Part(String product, String formulation, ActiveDose active) {}
+  private record Part(String product, String formulation, ActiveDose active)
+      implements Comparable<Part> {
+    @Override
+    public int compareTo(Part o) {
+      int c = product.compareTo(o.product);
+      return c != 0 ? c : Double.compare(active.kgPerHa(), o.active.kgPerHa());
+    }
+  }
 
   /**
    * The actives of a mix, each once, by site and then by id: the same list, to the last bit, in
@@ -39,7 +46,7 @@ public record TankActive(Ingredient ingredient, List<String> formulations, doubl
     }
     List<TankActive> out = new ArrayList<>();
     for (List<Part> of : parts.values()) {
-      of.sort(Comparator.comparing(Part::product).thenComparingDouble(p -> p.active().kgPerHa()));
+      Collections.sort(of);
       double sum = 0;
       TreeSet<String> formulations = new TreeSet<>();
       for (Part p : of) {
@@ -48,9 +55,8 @@ public record TankActive(Ingredient ingredient, List<String> formulations, doubl
       }
       out.add(new TankActive(of.get(0).active().ingredient(), List.copyOf(formulations), sum));
     }
-    out.sort(
-        Comparator.comparing((TankActive a) -> a.ingredient().site())
-            .thenComparing(a -> a.ingredient().id()));
+    // They stand by their ids, and those of one site stay so.
+    out.sort((a, b) -> a.ingredient().site().compareTo(b.ingredient().site()));
     return List.copyOf(out);
   }
 }
