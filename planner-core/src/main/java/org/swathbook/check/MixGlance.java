@@ -26,9 +26,13 @@ final class MixGlance {
 
   private final List<PassRule> others = new ArrayList<>();
 
+  /** What labels say of its actives: most of the other tanks hold them too. */
+  private final List<UseVerdict> uses;
+
   MixGlance(MixJudge judge, JudgedMix than) {
     this.judge = judge;
     this.than = Objections.of(than.judgement());
+    this.uses = judge.uses(than.job(), List.of(), Findings.places());
     Set<RuleId> said =
         than.judgement().findings().stream().map(Finding::rule).collect(Collectors.toSet());
     for (PassRule rule : MixJudge.PASS_RULES) {
@@ -44,7 +48,7 @@ final class MixGlance {
   Optional<JudgedMix> less(SprayJob job, boolean byBlocks) {
     Objections bar = byBlocks ? than.byBlocks() : than;
     Findings out = Findings.places();
-    List<ActiveUse> actives = judge.ofLabels(job, out);
+    List<ActiveUse> actives = judge.ofLabels(job, uses, out);
     if (!Objections.atLeast(out).areFewerThan(bar)) {
       return Optional.empty();
     }

@@ -69,17 +69,6 @@ public final class UseJudge {
     return facts(book, traces, 0, timing, positions, mix, Optional.empty());
   }
 
-  /** The same of a job. */
-  static List<UseFacts> facts(
-      Book book,
-      TraceSet traces,
-      int pass,
-      PassTiming timing,
-      Set<Position> positions,
-      SprayJob job) {
-    return facts(book, traces, pass, timing, positions, job.mix(), Optional.of(job));
-  }
-
   private static List<UseFacts> facts(
       Book book,
       TraceSet traces,
@@ -88,42 +77,50 @@ public final class UseJudge {
       Set<Position> positions,
       Mix mix,
       Optional<SprayJob> job) {
-    Method method = job.map(SprayJob::method).orElse(Method.BROADCAST);
     List<UseFacts> out = new ArrayList<>();
     for (Dose dose : mix.doses()) {
       for (ActiveDose active : dose.actives()) {
-        double all =
-            mix.actives().stream()
-                .filter(a -> a.ingredient().id().equals(active.ingredient().id()))
-                .mapToDouble(ActiveDose::lbPerAcre)
-                .sum();
-        List<Use> candidates =
-            withoutHarvestAids(
-                LabelUses.fitting(
-                    active.ingredient(),
-                    traces.field(),
-                    positions,
-                    dose.product().formulation(),
-                    method),
-                timing.medianDate(),
-                traces.years().get(0));
-        out.add(
-            new UseFacts(
-                book,
-                traces,
-                pass,
-                timing,
-                positions,
-                dose,
-                active,
-                all,
-                mix,
-                candidates,
-                Optional.empty(),
-                job));
+        out.add(facts(book, traces, pass, timing, positions, dose, active, mix, job));
       }
     }
     return out;
+  }
+
+  /** The same of one active of a dose of the mix. */
+  static UseFacts facts(
+      Book book,
+      TraceSet traces,
+      int pass,
+      PassTiming timing,
+      Set<Position> positions,
+      Dose dose,
+      ActiveDose active,
+      Mix mix,
+      Optional<SprayJob> job) {
+    Method method = job.map(SprayJob::method).orElse(Method.BROADCAST);
+    List<Use> candidates =
+        withoutHarvestAids(
+            LabelUses.fitting(
+                active.ingredient(),
+                traces.field(),
+                positions,
+                dose.product().formulation(),
+                method),
+            timing.medianDate(),
+            traces.years().get(0));
+    return new UseFacts(
+        book,
+        traces,
+        pass,
+        timing,
+        positions,
+        dose,
+        active,
+        mix.lbPerAcre(active.ingredient()),
+        mix.lbPerAcre(active.ingredient().site()),
+        candidates,
+        Optional.empty(),
+        job);
   }
 
   /**
