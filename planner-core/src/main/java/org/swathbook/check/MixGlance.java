@@ -1,10 +1,10 @@
 package org.swathbook.check;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.swathbook.program.SprayJob;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.Finding;
@@ -12,6 +12,7 @@ import org.swathbook.rules.Findings;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PassRule;
 import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Severity;
 
 /**
  * Looks for tanks against which less stands than against one that was judged, and at each of the
@@ -33,10 +34,14 @@ final class MixGlance {
     this.judge = judge;
     this.than = Objections.of(than.judgement());
     this.uses = judge.uses(than.job(), List.of(), Findings.places());
-    Set<RuleId> said =
-        than.judgement().findings().stream().map(Finding::rule).collect(Collectors.toSet());
+    Set<RuleId> object = new HashSet<>();
+    for (Finding f : than.judgement().findings()) {
+      if (f.severity() == Severity.BLOCK || f.severity() == Severity.WARN) {
+        object.add(f.rule());
+      }
+    }
     for (PassRule rule : MixJudge.PASS_RULES) {
-      (said.contains(rule.id()) ? first : others).add(rule);
+      (object.contains(rule.id()) ? first : others).add(rule);
     }
   }
 

@@ -67,7 +67,8 @@ final class MixInteractions {
    * @param survivals of each active alone, 0 to 1
    */
   static double remaining(List<Synergy> synergies, double[] survivals) {
-    for (Synergy s : synergies) {
+    for (int i = 0; i < synergies.size(); i++) {
+      Synergy s = synergies.get(i);
       if (survivals[s.one()] < 1 && survivals[s.other()] < 1) {
         return s.factor();
       }

@@ -3,7 +3,6 @@ package org.swathbook.tank;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -54,7 +53,7 @@ public record TankNeeds(
     }
     return new TankNeeds(
         adjuvants(open, chosen(open, refused)),
-        unmet.stream().distinct().sorted(ORDER).toList(),
+        unmet.stream().distinct().sorted(TankNeeds::order).toList(),
         gallons(partners));
   }
 
@@ -81,11 +80,12 @@ public record TankNeeds(
         .max();
   }
 
-  private static final Comparator<UnmetNeed> ORDER =
-      Comparator.comparing((UnmetNeed u) -> u.of().id().value())
-          .thenComparing(u -> UnmetNeed.words(u.need()))
-          // one active may both advise and insist on the same, in two uses of its label
-          .thenComparing(u -> u.need().refusedWithout());
+  private static int order(UnmetNeed a, UnmetNeed b) {
+    int c = a.of().id().compareTo(b.of().id());
+    c = c != 0 ? c : UnmetNeed.words(a.need()).compareTo(UnmetNeed.words(b.need()));
+    // one active may both advise and insist on the same, in two uses of its label
+    return c != 0 ? c : Boolean.compare(a.need().refusedWithout(), b.need().refusedWithout());
+  }
 
   private static Set<AdjuvantKind> refused(Collection<Partner> partners) {
     Set<AdjuvantKind> out = EnumSet.noneOf(AdjuvantKind.class);
