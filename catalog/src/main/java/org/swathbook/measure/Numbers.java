@@ -2,21 +2,12 @@ package org.swathbook.measure;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
-/** Reading and printing of plain decimal numbers, the same in every locale. */
+/**
+ * Reading and printing of plain decimal numbers, the same in every locale. Texts are read by hand:
+ * a short command reads a thousand numbers, and would wait longer for patterns than for its answer.
+ */
 public final class Numbers {
-  private static final Pattern LEADING =
-      Pattern.compile("^\\s*([-+]?(?:\\d+(?:\\.\\d+)?|\\.\\d+))\\s*(.*?)\\s*$", Pattern.DOTALL);
-  private static final Pattern RANGE =
-      Pattern.compile(
-          "^\\s*(\\d+(?:\\.\\d+)?|\\.\\d+)\\s*(?:-|–|to)\\s*(\\d+(?:\\.\\d+)?|\\.\\d+)\\s*(.*?)\\s*$",
-          Pattern.DOTALL);
-
-  private static final Pattern COMMA = Pattern.compile("\\d,\\d");
-  private static final Pattern SECOND_NUMBER = Pattern.compile("(?:-|–|to)\\s*\\.?\\d");
-
   /** No quantity of this trade comes near; what does is a slip, and sums of it would run over. */
   public static final double MOST = 1e9;
 
@@ -29,26 +20,87 @@ public final class Numbers {
   public record SplitRange(double low, double high, String rest) {}
 
   public static Split split(String text) {
-    Matcher m = LEADING.matcher(text);
-    if (!m.matches()) {
+    int from = blanks(text, 0);
+    boolean signed = from < text.length() && "+-".indexOf(text.charAt(from)) >= 0;
+    int digits = signed ? from + 1 : from;
+    int to = digitsEnd(text, digits);
+    if (to == digits) {
       throw new MeasureException("'" + text.strip() + "' does not start with a number");
     }
-    return new Split(number(m.group(1), text), m.group(2));
+    return new Split(number(text.substring(from, to), text), rest(text, to));
   }
 
   public static SplitRange splitRange(String text) {
-    Matcher m = RANGE.matcher(text);
-    if (m.matches()) {
-      double low = number(m.group(1), text);
-      double high = number(m.group(2), text);
-      if (low > high) {
+    int low = blanks(text, 0);
+    int lowEnd = digitsEnd(text, low);
+    int sign = blanks(text, lowEnd);
+    int high = blanks(text, signEnd(text, sign));
+    int highEnd = digitsEnd(text, high);
+    if (lowEnd > low && signEnd(text, sign) > sign && highEnd > high) {
+      SplitRange range =
+          new SplitRange(
+              number(text.substring(low, lowEnd), text),
+              number(text.substring(high, highEnd), text),
+              rest(text, highEnd));
+      if (range.low() > range.high()) {
         throw new MeasureException(
             "the range '" + text.strip() + "' runs downwards; write the lower value first");
       }
-      return new SplitRange(low, high, m.group(3));
+      return range;
     }
     Split s = split(text);
     return new SplitRange(s.number(), s.number(), s.rest());
+  }
+
+  /** Past digits with or without a decimal point, at least one behind it; the place if none is. */
+  private static int digitsEnd(String text, int from) {
+    int whole = wholeEnd(text, from);
+    if (whole < text.length() && text.charAt(whole) == '.') {
+      int parts = wholeEnd(text, whole + 1);
+      return parts > whole + 1 ? parts : whole;
+    }
+    return whole;
+  }
+
+  private static int wholeEnd(String text, int from) {
+    int to = from;
+    while (to < text.length() && isDigit(text.charAt(to))) {
+      to++;
+    }
+    return to;
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  /** Past what stands between the two numbers of a range; the place if it is none of these. */
+  private static int signEnd(String text, int from) {
+    if (text.startsWith("-", from) || text.startsWith("–", from)) {
+      return from + 1;
+    }
+    return text.startsWith("to", from) ? from + 2 : from;
+  }
+
+  private static int blanks(String text, int from) {
+    int to = from;
+    while (to < text.length() && isBlank(text.charAt(to))) {
+      to++;
+    }
+    return to;
+  }
+
+  private static boolean isBlank(char c) {
+    return c == ' ' || c >= '\t' && c <= '\r';
+  }
+
+  private static String rest(String text, int from) {
+    int start = blanks(text, from);
+    int end = text.length();
+    while (end > start && isBlank(text.charAt(end - 1))) {
+      end--;
+    }
+    return text.substring(start, end);
   }
 
   private static double number(String digits, String whole) {
@@ -91,11 +143,12 @@ public final class Numbers {
   }
 
   private static MeasureException noUnit(String spelling, String whole) {
-    if (COMMA.matcher(whole).find()) {
+    if (hasComma(whole)) {
       return new MeasureException(
           "'" + whole + "' has a comma in a number; write a decimal point, and no other sign");
     }
-    if (SECOND_NUMBER.matcher(spelling).lookingAt()) {
+    int second = blanks(spelling, signEnd(spelling, 0));
+    if (signEnd(spelling, 0) > 0 && digitsEnd(spelling, second) > second) {
       return new MeasureException("'" + whole + "' is a range; one value is wanted here");
     }
     return new MeasureException("'" + spelling + "' in '" + whole + "' is no known unit");
@@ -103,6 +156,11 @@ public final class Numbers {
 
   /** Whether a comma stands between digits, as thousands or decimals are written elsewhere. */
   public static boolean hasComma(String text) {
-    return COMMA.matcher(text).find();
+    for (int i = 1; i + 1 < text.length(); i++) {
+      if (text.charAt(i) == ',' && isDigit(text.charAt(i - 1)) && isDigit(text.charAt(i + 1))) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -21,12 +21,6 @@ final class CsvCells {
   private static final char END = '\uFFFF';
   private static final char DELETE = '\u007F';
 
-  /** Texts remembered of a column; a power of two. */
-  private static final int REMEMBERED = 1024;
-
-  /** A column with so many texts one after the other that were not remembered repeats none. */
-  private static final int NEVER_AGAIN = 4096;
-
   private final String file;
   private final int lineShift;
   private final Reader in;
@@ -54,14 +48,7 @@ final class CsvCells {
   private int[] from = new int[32];
   private int[] to = new int[32];
 
-  /** The plain row before, and where its cells stand from {@link #beforeFrom} on; 0 for none. */
-  private char[] before = new char[256];
-
-  private int beforeLength;
-  private int beforeCount;
-  private int beforeStart;
-  private int[] beforeFrom = new int[32];
-  private int[] beforeTo = new int[32];
+  private final RowBefore before = new RowBefore();
 
   /** Texts of the cells; null of one that nobody has asked for since it became another. */
   private @Nullable String[] texts = new String[32];
@@ -69,11 +56,9 @@ final class CsvCells {
   private int[] lines = new int[32];
   private int[] columns = new int[32];
   private int rawColumn;
-  private String[][] known = new String[32][];
-  private char[][][] knownSigns = new char[32][][];
 
-  /** Of each column the texts since the last one that was remembered. */
-  private int[] fresh = new int[32];
+  /** By column; null of one of which no text was asked for. */
+  private @Nullable RepeatedTexts[] known = new RepeatedTexts[32];
 
   CsvCells(String file, int lineShift, Reader in) {
     this.file = file;
@@ -116,22 +101,11 @@ final class CsvCells {
 
   /** Remembers a plain row, for the next one may be much like it. */
   private void keep() {
-    beforeCount = plainLine > 0 ? count : 0;
-    if (beforeCount == 0) {
-      return;
+    if (plainLine > 0) {
+      before.keep(buffer, rowStart, at, from, to, count);
+    } else {
+      before.forget();
     }
-    beforeLength = at - rowStart;
-    if (before.length < beforeLength) {
-      before = new char[2 * beforeLength];
-    }
-    System.arraycopy(buffer, rowStart, before, 0, beforeLength);
-    beforeStart = rowStart;
-    int[] starts = beforeFrom;
-    int[] ends = beforeTo;
-    beforeFrom = from;
-    beforeTo = to;
-    from = starts;
-    to = ends;
   }
 
   /**
@@ -161,22 +135,15 @@ final class CsvCells {
 
   /** Goes over cells that stand here as in the row before: their texts stay. */
   private void takeAlike() {
-    if (count >= beforeCount) {
-      return;
-    }
-    int there = beforeFrom[count] - beforeStart;
-    int length = Math.min(beforeLength - there, end - at);
-    if (length == 0 || buffer[at] != before[there]) {
-      return;
-    }
-    int alike = Arrays.mismatch(buffer, at, at + length, before, there, there + length);
-    int last = beforeStart + there + (alike < 0 ? length : alike);
-    int shift = at - beforeStart - there;
-    while (count < beforeCount && beforeTo[count] < last && count < from.length) {
-      from[count] = beforeFrom[count] + shift;
-      to[count] = beforeTo[count] + shift;
-      at = to[count] + 1;
-      count++;
+    int alikeTo = Math.min(from.length, before.alikeTo(count, buffer, at, end));
+    if (alikeTo > count) {
+      int shift = at - before.from(count);
+      while (count < alikeTo) {
+        from[count] = before.from(count) + shift;
+        to[count] = before.to(count) + shift;
+        count++;
+      }
+      at = to[count - 1] + 1;
     }
   }
 
@@ -282,46 +249,12 @@ final class CsvCells {
   }
 
   private String remembered(int cell) {
-    int start = from[cell];
-    int length = to[cell] - start;
-    String[] all = known[cell];
-    char[][] signs = knownSigns[cell];
-    if (all == null) {
-      all = new String[REMEMBERED];
-      known[cell] = all;
-      signs = new char[REMEMBERED][];
-      knownSigns[cell] = signs;
+    RepeatedTexts texts = known[cell];
+    if (texts == null) {
+      texts = new RepeatedTexts();
+      known[cell] = texts;
     }
-    char[] chars = buffer;
-    if (fresh[cell] == NEVER_AGAIN) {
-      return new String(chars, start, length);
-    }
-    int last = start + length - 1;
-    int hash = length;
-    hash = 31 * hash + chars[start];
-    hash = 31 * hash + chars[start + length / 2];
-    hash = 31 * hash + chars[Math.max(start, last - 3)];
-    hash = 31 * hash + chars[Math.max(start, last - 1)];
-    hash = 31 * hash + chars[last];
-    int place = (hash ^ hash >>> 10) & (REMEMBERED - 1);
-    char[] there = signs[place];
-    if (there == null || there.length != length || !isAt(there, chars, start)) {
-      signs[place] = Arrays.copyOfRange(chars, start, start + length);
-      all[place] = new String(chars, start, length);
-      fresh[cell]++;
-    } else {
-      fresh[cell] = 0;
-    }
-    return all[place];
-  }
-
-  private static boolean isAt(char[] text, char[] chars, int start) {
-    for (int i = text.length - 1; i >= 0; i--) {
-      if (text[i] != chars[start + i]) {
-        return false;
-      }
-    }
-    return true;
+    return texts.of(buffer, from[cell], to[cell] - from[cell]);
   }
 
   /** Reads a cell; returns whether another one follows in the row. */
@@ -484,12 +417,8 @@ final class CsvCells {
     to = Arrays.copyOf(to, length);
     lines = Arrays.copyOf(lines, length);
     columns = Arrays.copyOf(columns, length);
-    beforeFrom = Arrays.copyOf(beforeFrom, length);
-    beforeTo = Arrays.copyOf(beforeTo, length);
     texts = Arrays.copyOf(texts, length);
     known = Arrays.copyOf(known, length);
-    knownSigns = Arrays.copyOf(knownSigns, length);
-    fresh = Arrays.copyOf(fresh, length);
   }
 
   /** The character that comes next; END, at {@link #end}, when none does. */

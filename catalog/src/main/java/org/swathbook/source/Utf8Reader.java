@@ -18,10 +18,13 @@ import java.nio.charset.StandardCharsets;
  * before the fault, and with them the place.
  */
 final class Utf8Reader extends Reader {
+  /** Bytes of a character at most. */
+  private static final int LONGEST_CHARACTER = 4;
+
   private final String file;
   private final InputStream in;
-  private final ByteBuffer bytes = ByteBuffer.allocate(1 << 16);
-  private final CharBuffer chars = CharBuffer.allocate(1 << 13).limit(0);
+  private final ByteBuffer bytes;
+  private final CharBuffer chars;
   private final CharsetDecoder decoder =
       StandardCharsets.UTF_8
           .newDecoder()
@@ -35,8 +38,14 @@ final class Utf8Reader extends Reader {
 
   /** Looks at the first bytes at once. */
   Utf8Reader(String file, InputStream in) throws IOException {
+    this(file, in, 1 << 16);
+  }
+
+  private Utf8Reader(String file, InputStream in, int bytesAtOnce) throws IOException {
     this.file = file;
     this.in = in;
+    this.bytes = ByteBuffer.allocate(bytesAtOnce);
+    this.chars = CharBuffer.allocate(Math.min(1 << 13, bytesAtOnce)).limit(0);
     int n = in.readNBytes(bytes.array(), 0, bytes.capacity());
     ended = n < bytes.capacity();
     bytes.limit(n);
@@ -48,9 +57,10 @@ final class Utf8Reader extends Reader {
 
   /** The whole text of a small file. */
   static String decode(String file, byte[] content) {
-    try (Utf8Reader reader = new Utf8Reader(file, new ByteArrayInputStream(content))) {
+    int atOnce = Math.max(LONGEST_CHARACTER, Math.min(1 << 16, content.length + 1));
+    try (Utf8Reader reader = new Utf8Reader(file, new ByteArrayInputStream(content), atOnce)) {
       StringBuilder out = new StringBuilder(content.length);
-      char[] buffer = new char[8192];
+      char[] buffer = new char[Math.min(1 << 13, atOnce)];
       int n = reader.read(buffer, 0, buffer.length);
       while (n >= 0) {
         out.append(buffer, 0, n);

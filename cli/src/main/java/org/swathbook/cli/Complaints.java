@@ -9,15 +9,37 @@ import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** Turns what went wrong into one plain line on the error stream and an exit code. */
-final class Complaints {
-  private Complaints() {}
+/**
+ * Turns what went wrong into one plain line on the error stream and an exit code. A class and no
+ * lambdas: those of interfaces as old as the library's are in no archive, and made anew by every
+ * start.
+ */
+final class Complaints
+    implements CommandLine.IParameterExceptionHandler, CommandLine.IExecutionExceptionHandler {
+  private final CommandLine root;
+
+  /**
+   * @param root the program
+   */
+  Complaints(CommandLine root) {
+    this.root = root;
+  }
+
+  @Override
+  public int handleParseException(ParameterException e, String[] args) {
+    return wrongCall(e);
+  }
+
+  @Override
+  public int handleExecutionException(Exception e, CommandLine at, CommandLine.ParseResult parsed) {
+    return e instanceof ProblemsException problems ? wrongInput(problems, root) : ourFault(e, root);
+  }
 
   /**
    * A call that makes no sense: what is wrong, the nearest thing that would be right, where to
    * look.
    */
-  static int wrongCall(ParameterException e, String[] args) {
+  private static int wrongCall(ParameterException e) {
     CommandLine at = e.getCommandLine();
     String name = at.getCommandSpec().qualifiedName();
     StringBuilder line = new StringBuilder(name).append(": ").append(oneLine(e.getMessage()));
@@ -38,7 +60,7 @@ final class Complaints {
   }
 
   /** Input that cannot be used: one line a problem. */
-  static int wrongInput(ProblemsException e, CommandLine root) {
+  private static int wrongInput(ProblemsException e, CommandLine root) {
     e.report().forEach(root.getErr()::println);
     return ExitCode.WRONG_INPUT;
   }

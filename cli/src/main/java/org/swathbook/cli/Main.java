@@ -14,7 +14,6 @@ import java.io.Reader;
 import org.swathbook.catalog.file.CatalogLoader;
 import org.swathbook.cli.terminal.Colour;
 import org.swathbook.cli.terminal.ResultStream;
-import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;
 
 /** Where the program starts and ends: the one place that touches the process's own streams. */
@@ -89,12 +88,9 @@ public final class Main {
     root.setCaseInsensitiveEnumValuesAllowed(true);
     root.setUsageHelpWidth(100);
     root.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
-    root.setParameterExceptionHandler(Complaints::wrongCall);
-    root.setExecutionExceptionHandler(
-        (e, at, parsed) ->
-            e instanceof ProblemsException problems
-                ? Complaints.wrongInput(problems, root)
-                : Complaints.ourFault(e, root));
+    Complaints complaints = new Complaints(root);
+    root.setParameterExceptionHandler(complaints);
+    root.setExecutionExceptionHandler(complaints);
     return root;
   }
 

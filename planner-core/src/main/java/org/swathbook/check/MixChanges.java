@@ -325,10 +325,12 @@ final class MixChanges {
 
   /** Whether it is less of the same kind; false where that cannot be told. */
   private static boolean isLess(Adjuvant one, Adjuvant than, OptionalDouble gallonsPerAcre) {
+    if (!one.kind().equals(than.kind())) {
+      return false;
+    }
     Optional<Quantity> a = InHundredGallons.least(one.rate(), gallonsPerAcre);
     Optional<Quantity> b = InHundredGallons.least(than.rate(), gallonsPerAcre);
-    return one.kind().equals(than.kind())
-        && a.isPresent()
+    return a.isPresent()
         && b.isPresent()
         && a.get().unit().dimension() == b.get().unit().dimension()
         && Quantity.exceeds(b.get().si(), a.get().si());

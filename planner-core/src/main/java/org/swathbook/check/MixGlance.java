@@ -1,10 +1,10 @@
 package org.swathbook.check;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.swathbook.program.SprayJob;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.Finding;
@@ -12,6 +12,7 @@ import org.swathbook.rules.Findings;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PassRule;
 import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Severity;
 
 /**
  * Looks for tanks against which less stands than against one that was judged, and at each of the
@@ -26,13 +27,21 @@ final class MixGlance {
 
   private final List<PassRule> others = new ArrayList<>();
 
+  /** What labels say of its actives: most of the other tanks hold them too. */
+  private final List<UseVerdict> uses;
+
   MixGlance(MixJudge judge, JudgedMix than) {
     this.judge = judge;
     this.than = Objections.of(than.judgement());
-    Set<RuleId> said =
-        than.judgement().findings().stream().map(Finding::rule).collect(Collectors.toSet());
+    this.uses = judge.uses(than.job(), List.of(), Findings.places());
+    Set<RuleId> object = new HashSet<>();
+    for (Finding f : than.judgement().findings()) {
+      if (f.severity() == Severity.BLOCK || f.severity() == Severity.WARN) {
+        object.add(f.rule());
+      }
+    }
     for (PassRule rule : MixJudge.PASS_RULES) {
-      (said.contains(rule.id()) ? first : others).add(rule);
+      (object.contains(rule.id()) ? first : others).add(rule);
     }
   }
 
@@ -44,7 +53,7 @@ final class MixGlance {
   Optional<JudgedMix> less(SprayJob job, boolean byBlocks) {
     Objections bar = byBlocks ? than.byBlocks() : than;
     Findings out = Findings.places();
-    List<ActiveUse> actives = judge.ofLabels(job, out);
+    List<ActiveUse> actives = judge.ofLabels(job, uses, out);
     if (!Objections.atLeast(out).areFewerThan(bar)) {
       return Optional.empty();
     }

@@ -8,7 +8,8 @@ import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Position;
-import org.swathbook.catalog.Use;
+import org.swathbook.program.ActiveDose;
+import org.swathbook.program.Dose;
 import org.swathbook.program.SprayJob;
 import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
@@ -64,19 +65,62 @@ public final class MixJudge {
 
   public JudgedMix judge(SprayJob job) {
     Findings out = Findings.all();
-    PassFacts facts = facts(job, ofLabels(job, out));
+    PassFacts facts = facts(job, ofLabels(job, List.of(), out));
     PASS_RULES.forEach(r -> r.judge(facts, out));
     ofDay(facts, job, out);
     ofSequence(job, out);
     return judged(job, facts, out);
   }
 
-  /** Each active with the use that speaks, after what journal and labels say of it and of pairs. */
-  List<ActiveUse> ofLabels(SprayJob job, Findings out) {
+  /**
+   * Each active with the use that speaks, after what journal and labels say of it and of pairs.
+   *
+   * @param known what was said of actives of this job with other tanks or droplets, kept as the
+   *     collector keeps it
+   */
+  List<ActiveUse> ofLabels(SprayJob job, List<UseVerdict> known, Findings out) {
     out.addAll(ofJournal);
-    List<ActiveUse> actives = uses(job, out);
+    List<ActiveUse> actives = new ArrayList<>();
+    for (UseVerdict said : uses(job, known, out)) {
+      out.addAll(said.findings());
+      actives.add(said.active());
+    }
     PairJudge.judge(actives, About.PROGRAM.withPass(scene.passIndex()), out);
     return actives;
+  }
+
+  /**
+   * What the use rules say of each active, in the order of the mix; nothing is added to what is.
+   */
+  List<UseVerdict> uses(SprayJob job, List<UseVerdict> known, Findings like) {
+    List<UseVerdict> out = new ArrayList<>();
+    for (Dose dose : job.mix().doses()) {
+      for (ActiveDose active : dose.actives()) {
+        out.add(use(job, dose, active, known, like));
+      }
+    }
+    return out;
+  }
+
+  private UseVerdict use(
+      SprayJob job, Dose dose, ActiveDose active, List<UseVerdict> known, Findings like) {
+    for (UseVerdict said : known) {
+      if (said.holds(dose, active, job.mix())) {
+        return said;
+      }
+    }
+    UseFacts facts =
+        UseJudge.facts(
+            scene.book(),
+            scene.traces(),
+            scene.passIndex(),
+            scene.timing(),
+            positions,
+            dose,
+            active,
+            job.mix(),
+            Optional.of(job));
+    return UseVerdict.of(facts, like);
   }
 
   /** The job's pass as it is walked: what it does to the weeds that stand. */
@@ -122,17 +166,5 @@ public final class MixJudge {
       rule.judge(day, out);
     }
     return out;
-  }
-
-  private List<ActiveUse> uses(SprayJob job, Findings out) {
-    List<ActiveUse> actives = new ArrayList<>();
-    for (UseFacts facts :
-        UseJudge.facts(
-            scene.book(), scene.traces(), scene.passIndex(), scene.timing(), positions, job)) {
-      Optional<Use> use = UseJudge.choose(facts);
-      out.addAll(UseJudge.judge(facts, use, out.fresh()));
-      actives.add(new ActiveUse(facts.dose(), facts.active(), use));
-    }
-    return actives;
   }
 }

@@ -1,13 +1,13 @@
 package org.swathbook.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.swathbook.book.Prices;
 import org.swathbook.measure.Money;
+import org.swathbook.program.Mix;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
 
@@ -68,7 +68,24 @@ public final class MixMending {
     return judged.judgement().findings().stream().filter(f -> f.severity() == severity).count();
   }
 
-  private record Tried(MixChange change, JudgedMix judged, long blocks, long warns, long asks) {}
+  /**
+   * What is left after a change: by how hard it is, then what drops no product, then by asks, then
+   * by cost.
+   *
+   * @param cents per acre; what has no price comes last
+   */
+  private record Tried(MixChange change, long blocks, long warns, long asks, long cents)
+      implements Comparable<Tried> {
+    @Override
+    public int compareTo(Tried o) {
+      int c = Long.compare(blocks, o.blocks);
+      c = c != 0 ? c : Long.compare(warns, o.warns);
+      c = c != 0 ? c : Boolean.compare(change.drops(), o.change.drops());
+      c = c != 0 ? c : Long.compare(asks, o.asks);
+      c = c != 0 ? c : Long.compare(cents, o.cents);
+      return c != 0 ? c : change.words().compareTo(o.change.words());
+    }
+  }
 
   private Optional<Tried> best(JudgedMix now) {
     MixChanges changes = new MixChanges(now);
@@ -83,35 +100,28 @@ public final class MixMending {
     // Judged side by side: each by itself, and the best of them is the same in any order.
     return all.parallelStream()
         .flatMap(change -> tried(change, glance).stream())
-        .min(
-            Comparator.comparingLong(Tried::blocks)
-                .thenComparingLong(Tried::warns)
-                .thenComparing(t -> t.change().drops())
-                .thenComparingLong(Tried::asks)
-                .thenComparingLong(this::cents)
-                .thenComparing(t -> t.change().words()));
+        .reduce((a, b) -> a.compareTo(b) <= 0 ? a : b);
   }
 
   /** Empty for what cannot be taken: it is no better, or drops a product and not a block. */
-  private static Optional<Tried> tried(MixChange change, MixGlance glance) {
+  private Optional<Tried> tried(MixChange change, MixGlance glance) {
     return glance
         .less(change.job(), change.drops())
         .map(
             judged ->
                 new Tried(
                     change,
-                    judged,
                     count(judged, Severity.BLOCK),
                     count(judged, Severity.WARN),
-                    judged.judgement().asks().size()));
+                    judged.judgement().asks().size(),
+                    cents(change.job().mix())));
   }
 
   private static boolean wantsAPartner(Finding f) {
     return f.severity() != Severity.NOTE && WANT_A_PARTNER.contains(f.rule().value());
   }
 
-  /** What has no price comes last. */
-  private long cents(Tried t) {
-    return prices.perAcre(t.judged().job().mix()).map(Money::cents).orElse(Long.MAX_VALUE);
+  private long cents(Mix mix) {
+    return prices.perAcre(mix).map(Money::cents).orElse(Long.MAX_VALUE);
   }
 }

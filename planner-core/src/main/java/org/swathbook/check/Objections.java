@@ -1,8 +1,8 @@
 package org.swathbook.check;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Severity;
@@ -12,26 +12,25 @@ import org.swathbook.rules.label.RateBelowUseRule;
 record Objections(long blocks, long warnings) {
 
   static Objections of(Judgement judgement) {
-    return of(judgement.findings().stream());
+    return of(judgement.findings());
   }
 
   /** Those that stand at least in a judgement, whatever else is found of the tank. */
   static Objections atLeast(Findings found) {
     // A judgement may leave out the rule that is left out here: see there.
-    return of(found.stream().filter(f -> !f.rule().equals(RateBelowUseRule.CARD.id())));
+    return of(found.stream().filter(f -> !f.rule().equals(RateBelowUseRule.CARD.id())).toList());
   }
 
-  private static Objections of(Stream<Finding> findings) {
+  private static Objections of(List<Finding> findings) {
     Set<Finding> blocks = new HashSet<>();
     Set<Finding> warnings = new HashSet<>();
-    findings.forEach(
-        f -> {
-          if (f.severity() == Severity.BLOCK) {
-            blocks.add(f.place());
-          } else if (f.severity() == Severity.WARN) {
-            warnings.add(f.place());
-          }
-        });
+    for (Finding f : findings) {
+      if (f.severity() == Severity.BLOCK) {
+        blocks.add(f.place());
+      } else if (f.severity() == Severity.WARN) {
+        warnings.add(f.place());
+      }
+    }
     return new Objections(blocks.size(), warnings.size());
   }
 

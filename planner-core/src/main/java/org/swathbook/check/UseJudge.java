@@ -3,7 +3,6 @@ package org.swathbook.check;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -69,17 +68,6 @@ public final class UseJudge {
     return facts(book, traces, 0, timing, positions, mix, Optional.empty());
   }
 
-  /** The same of a job. */
-  static List<UseFacts> facts(
-      Book book,
-      TraceSet traces,
-      int pass,
-      PassTiming timing,
-      Set<Position> positions,
-      SprayJob job) {
-    return facts(book, traces, pass, timing, positions, job.mix(), Optional.of(job));
-  }
-
   private static List<UseFacts> facts(
       Book book,
       TraceSet traces,
@@ -88,42 +76,50 @@ public final class UseJudge {
       Set<Position> positions,
       Mix mix,
       Optional<SprayJob> job) {
-    Method method = job.map(SprayJob::method).orElse(Method.BROADCAST);
     List<UseFacts> out = new ArrayList<>();
     for (Dose dose : mix.doses()) {
       for (ActiveDose active : dose.actives()) {
-        double all =
-            mix.actives().stream()
-                .filter(a -> a.ingredient().id().equals(active.ingredient().id()))
-                .mapToDouble(ActiveDose::lbPerAcre)
-                .sum();
-        List<Use> candidates =
-            withoutHarvestAids(
-                LabelUses.fitting(
-                    active.ingredient(),
-                    traces.field(),
-                    positions,
-                    dose.product().formulation(),
-                    method),
-                timing.medianDate(),
-                traces.years().get(0));
-        out.add(
-            new UseFacts(
-                book,
-                traces,
-                pass,
-                timing,
-                positions,
-                dose,
-                active,
-                all,
-                mix,
-                candidates,
-                Optional.empty(),
-                job));
+        out.add(facts(book, traces, pass, timing, positions, dose, active, mix, job));
       }
     }
     return out;
+  }
+
+  /** The same of one active of a dose of the mix. */
+  static UseFacts facts(
+      Book book,
+      TraceSet traces,
+      int pass,
+      PassTiming timing,
+      Set<Position> positions,
+      Dose dose,
+      ActiveDose active,
+      Mix mix,
+      Optional<SprayJob> job) {
+    Method method = job.map(SprayJob::method).orElse(Method.BROADCAST);
+    List<Use> candidates =
+        withoutHarvestAids(
+            LabelUses.fitting(
+                active.ingredient(),
+                traces.field(),
+                positions,
+                dose.product().formulation(),
+                method),
+            timing.medianDate(),
+            traces.years().get(0));
+    return new UseFacts(
+        book,
+        traces,
+        pass,
+        timing,
+        positions,
+        dose,
+        active,
+        mix.lbPerAcre(active.ingredient()),
+        mix.lbPerAcre(active.ingredient().site()),
+        candidates,
+        Optional.empty(),
+        job);
   }
 
   /**
@@ -140,27 +136,37 @@ public final class UseJudge {
 
   /** The use that speaks; empty when the label lists none. */
   public static Optional<Use> choose(UseFacts facts) {
-    record Judged(Use use, Findings ofPlace, Findings findings) {
-      static Judged of(UseFacts facts, Use use) {
-        UseFacts chosen = facts.choosing(use);
-        Findings ofPlace = judge(OF_PLACE, chosen, Findings.counting());
-        Findings all = judge(OF_AMOUNT, chosen, Findings.counting());
-        all.addAll(ofPlace);
-        return new Judged(use, ofPlace, all);
+    List<Use> candidates = facts.candidates();
+    if (candidates.size() == 1) {
+      return Optional.of(candidates.get(0));
+    }
+    Optional<JudgedUse> best = Optional.empty();
+    for (Use use : candidates) {
+      JudgedUse next = judged(facts, use);
+      if (best.isEmpty() || next.compareTo(best.get()) < 0) {
+        best = Optional.of(next);
       }
     }
-    if (facts.candidates().size() == 1) {
-      return Optional.of(facts.candidates().get(0));
+    return best.map(JudgedUse::use);
+  }
+
+  private record JudgedUse(Use use, int blocksOfPlace, Findings all)
+      implements Comparable<JudgedUse> {
+    @Override
+    public int compareTo(JudgedUse o) {
+      int c = Boolean.compare(all.isBlocked(), o.all.isBlocked());
+      c = c != 0 ? c : Integer.compare(blocksOfPlace, o.blocksOfPlace);
+      c = c != 0 ? c : Integer.compare(all.count(Severity.BLOCK), o.all.count(Severity.BLOCK));
+      c = c != 0 ? c : Integer.compare(all.count(Severity.WARN), o.all.count(Severity.WARN));
+      return c != 0 ? c : Integer.compare(all.count(Severity.ASK), o.all.count(Severity.ASK));
     }
-    return facts.candidates().stream()
-        .map(u -> Judged.of(facts, u))
-        .min(
-            Comparator.comparing((Judged j) -> j.findings().isBlocked())
-                .thenComparingInt(j -> j.ofPlace().count(Severity.BLOCK))
-                .thenComparingInt(j -> j.findings().count(Severity.BLOCK))
-                .thenComparingInt(j -> j.findings().count(Severity.WARN))
-                .thenComparingInt(j -> j.findings().count(Severity.ASK)))
-        .map(Judged::use);
+  }
+
+  private static JudgedUse judged(UseFacts facts, Use use) {
+    UseFacts chosen = facts.choosing(use);
+    Findings all = judge(OF_PLACE, chosen, Findings.counting());
+    int blocksOfPlace = all.count(Severity.BLOCK);
+    return new JudgedUse(use, blocksOfPlace, judge(OF_AMOUNT, chosen, all));
   }
 
   /** What the use rules say of an active, under the use that speaks. */

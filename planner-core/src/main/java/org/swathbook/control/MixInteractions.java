@@ -1,7 +1,6 @@
 package org.swathbook.control;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Interaction;
@@ -59,7 +58,7 @@ final class MixInteractions {
         }
       }
     }
-    out.sort(Comparator.comparingDouble(Synergy::factor));
+    out.sort((a, b) -> Double.compare(a.factor(), b.factor()));
     return out;
   }
 
@@ -70,7 +69,8 @@ final class MixInteractions {
    * @param survivals of each active alone, 0 to 1
    */
   static double remaining(List<Synergy> synergies, double[] survivals) {
-    for (Synergy s : synergies) {
+    for (int i = 0; i < synergies.size(); i++) {
+      Synergy s = synergies.get(i);
       if (survivals[s.one()] < 1 && survivals[s.other()] < 1) {
         return s.factor();
       }

@@ -1,7 +1,7 @@
 package org.swathbook.control;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 import org.swathbook.catalog.Ingredient;
@@ -22,20 +22,21 @@ public record TankActive(Ingredient ingredient, List<String> formulations, doubl
   }
 
   /** What one product brings of an active. */
-  private record Part(Product product, Ingredient ingredient, double kgPerHa) {
+  private record Part(Product product, Ingredient ingredient, double kgPerHa)
+      implements Comparable<Part> {
 
     /** Written out, for it is asked for every pass of a long journal. */
-    static final Comparator<Part> IN_ORDER =
-        (a, b) -> {
-          int c = a.ingredient.site().compareTo(b.ingredient.site());
-          if (c == 0) {
-            c = a.ingredient.id().compareTo(b.ingredient.id());
-          }
-          if (c == 0) {
-            c = a.product.id().value().compareTo(b.product.id().value());
-          }
-          return c != 0 ? c : Double.compare(a.kgPerHa, b.kgPerHa);
-        };
+    @Override
+    public int compareTo(Part o) {
+      int c = ingredient.site().compareTo(o.ingredient.site());
+      if (c == 0) {
+        c = ingredient.id().compareTo(o.ingredient.id());
+      }
+      if (c == 0) {
+        c = product.id().value().compareTo(o.product.id().value());
+      }
+      return c != 0 ? c : Double.compare(kgPerHa, o.kgPerHa);
+    }
 
     boolean brings(Ingredient other) {
       return ingredient.id().equals(other.id());
@@ -53,7 +54,7 @@ public record TankActive(Ingredient ingredient, List<String> formulations, doubl
         parts.add(new Part(dose.product(), a.ingredient(), a.kgPerHa()));
       }
     }
-    parts.sort(Part.IN_ORDER);
+    Collections.sort(parts);
     List<TankActive> out = new ArrayList<>(parts.size());
     int from = 0;
     for (int p = 1; p <= parts.size(); p++) {

@@ -14,13 +14,14 @@ final class GroundDays {
 
   GroundDays(List<WeatherDay> days) {
     this.days = List.copyOf(days);
-    this.rainMm = days.stream().mapToDouble(WeatherDay::rainMm).toArray();
+    this.rainMm = new double[days.size()];
     this.rainOfTenDaysMm = new double[days.size()];
     this.soilC = new double[days.size()];
     this.warmth = new double[days.size()];
     SoilTemperature model = new SoilTemperature(SoilTemperature.Parameters.BARE);
     SoilTemperature.State soil = model.before(days.get(0));
     for (int d = 0; d < soilC.length; d++) {
+      rainMm[d] = days.get(d).rainMm();
       soil = model.integrate(soil, model.rates(soil, days.get(d)));
       soilC[d] = soil.meanC();
       warmth[d] = SoilAge.temperatureFactor(soilC[d]);

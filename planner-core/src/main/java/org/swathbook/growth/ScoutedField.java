@@ -3,7 +3,6 @@ package org.swathbook.growth;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -100,7 +99,7 @@ public final class ScoutedField {
                         perM2.containsKey(weed)
                             ? OptionalDouble.of(perM2.getOrDefault(weed, 0.0))
                             : OptionalDouble.empty())));
-    all.sort(Comparator.comparing(WeedSeen::date).thenComparing(WeedSeen::weed));
+    all.sort(ScoutedField::byDate);
     SortedMap<LocalDate, String> newStages = new TreeMap<>(stages.headMap(date));
     SortedMap<LocalDate, Double> newHeights = new TreeMap<>(cropHeightsCm.headMap(date));
     if (seen.cropStage().isPresent()) {
@@ -110,6 +109,11 @@ public final class ScoutedField {
     }
     seen.cropHeightCm().ifPresent(cm -> newHeights.put(date, cm));
     return new ScoutedField(all, newStages, newHeights, irrigationMm);
+  }
+
+  private static int byDate(WeedSeen a, WeedSeen b) {
+    int c = a.date().compareTo(b.date());
+    return c != 0 ? c : a.weed().compareTo(b.weed());
   }
 
   private static boolean isReplaced(WeedSeen w, LocalDate date, Scouted seen) {

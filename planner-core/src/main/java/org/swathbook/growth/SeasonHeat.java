@@ -98,7 +98,11 @@ final class SeasonHeat {
   }
 
   static ByDay byDay(ThermalClock clock, List<WeatherDay> days) {
-    return new ByDay(days.stream().mapToDouble(day -> ThermalTime.of(clock, day)).toArray());
+    double[] out = new double[days.size()];
+    for (int d = 0; d < out.length; d++) {
+      out[d] = ThermalTime.of(clock, days.get(d));
+    }
+    return new ByDay(out);
   }
 
   /** A soil of the station through these days, with no water but rain. */

@@ -1,6 +1,5 @@
 package org.swathbook.growth;
 
-import java.util.Comparator;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
@@ -48,7 +47,7 @@ public final class StandingSize {
     return cohorts.isScouted()
         ? latestFirst
             .boxed()
-            .sorted(Comparator.comparingDouble(c -> cohorts.age(c, day)))
+            .sorted((a, b) -> Double.compare(cohorts.age(a, day), cohorts.age(b, day)))
             .mapToInt(Integer::intValue)
             .toArray()
         : latestFirst.toArray();

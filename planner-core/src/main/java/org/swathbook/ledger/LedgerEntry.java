@@ -2,10 +2,10 @@ package org.swathbook.ledger;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import org.swathbook.book.Application;
 import org.swathbook.catalog.Cap;
 import org.swathbook.catalog.Ordered;
@@ -41,16 +41,17 @@ public record LedgerEntry(
    */
   static int compare(LedgerEntry a, LedgerEntry b) {
     int c = a.date.compareTo(b.date);
-    return c != 0 ? c : SAME_DAY.compare(a, b);
+    c = c != 0 ? c : Boolean.compare(a.isPlanned(), b.isPlanned());
+    c = c != 0 ? c : a.written(Application::pass).compareTo(b.written(Application::pass));
+    c = c != 0 ? c : a.written(Application::line).compareTo(b.written(Application::line));
+    c = c != 0 ? c : a.active.ingredient().id().compareTo(b.active.ingredient().id());
+    c = c != 0 ? c : a.product.id().compareTo(b.product.id());
+    return c != 0 ? c : Double.compare(a.active.lbPerAcre(), b.active.lbPerAcre());
   }
 
-  private static final Comparator<LedgerEntry> SAME_DAY =
-      Comparator.comparing(LedgerEntry::isPlanned)
-          .thenComparing(e -> e.row.map(Application::pass).orElse(""))
-          .thenComparing(e -> e.row.map(Application::line).orElse(""))
-          .thenComparing(e -> e.active.ingredient().id())
-          .thenComparing(e -> e.product.id())
-          .thenComparing(e -> e.active.lbPerAcre());
+  private String written(Function<Application, String> column) {
+    return row.map(column).orElse("");
+  }
 
   /** Whether it counts against a cap; one of an unknown position counts against every cap. */
   boolean countsFor(Cap cap) {

@@ -3,7 +3,9 @@ package org.swathbook.program;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.ProductId;
+import org.swathbook.catalog.Site;
 
 /** What is in the tank. */
 public record Mix(List<Dose> doses, List<Adjuvant> adjuvants, OptionalDouble gallonsPerAcre) {
@@ -49,5 +51,27 @@ public record Mix(List<Dose> doses, List<Adjuvant> adjuvants, OptionalDouble gal
   /** All actives in the order of the doses; an active brought twice stands twice. */
   public List<ActiveDose> actives() {
     return doses.stream().flatMap(d -> d.actives().stream()).toList();
+  }
+
+  /** All of an active, every product of it added up. */
+  public double lbPerAcre(Ingredient active) {
+    double sum = 0;
+    for (Dose d : doses) {
+      for (ActiveDose a : d.actives()) {
+        sum += a.ingredient().id().equals(active.id()) ? a.lbPerAcre() : 0;
+      }
+    }
+    return sum;
+  }
+
+  /** All actives of a site of action added up. */
+  public double lbPerAcre(Site site) {
+    double sum = 0;
+    for (Dose d : doses) {
+      for (ActiveDose a : d.actives()) {
+        sum += a.ingredient().site().equals(site) ? a.lbPerAcre() : 0;
+      }
+    }
+    return sum;
   }
 }

@@ -21,23 +21,10 @@ public final class Findings {
    * Severity, pass (what concerns the whole program last), rule, active, weed, product, neighbor,
    * words.
    */
-  public static final Comparator<Finding> ORDER =
-      Comparator.comparing(Finding::severity)
-          .thenComparing(f -> f.about().pass().orElse(Integer.MAX_VALUE))
-          .thenComparing(Finding::rule)
-          .thenComparing(f -> f.about().ingredient().map(i -> i.value()).orElse(""))
-          .thenComparing(f -> f.about().weed().map(w -> w.value()).orElse(""))
-          .thenComparing(f -> f.about().product().map(p -> p.value()).orElse(""))
-          .thenComparing(f -> f.about().neighbor().orElse(""))
-          .thenComparing(Finding::message);
+  public static final Comparator<Finding> ORDER = FindingOrder::ofFindings;
 
   /** Active or nothing, then the rule that asks, then the words. */
-  public static final Comparator<Ask> ORDER_OF_ASKS =
-      Comparator.<Ask, String>comparing(a -> a.about().ingredient().map(i -> i.value()).orElse(""))
-          .thenComparing(Ask::rule)
-          .thenComparing(Ask::what)
-          .thenComparing(a -> a.about().product().map(p -> p.value()).orElse(""))
-          .thenComparing(a -> a.about().weed().map(w -> w.value()).orElse(""));
+  public static final Comparator<Ask> ORDER_OF_ASKS = FindingOrder::ofAsks;
 
   /** How much of a finding is kept. */
   private enum Kept {

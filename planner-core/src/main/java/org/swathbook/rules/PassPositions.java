@@ -1,7 +1,7 @@
 package org.swathbook.rules;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +16,11 @@ import org.swathbook.growth.TraceSet;
 public final class PassPositions {
   private PassPositions() {}
 
-  private record Day(SeasonTrace trace, int day) {}
+  private record Day(SeasonTrace trace, int day) {
+    LocalDate date() {
+      return trace.bookDateOf(day);
+    }
+  }
 
   /**
    * Positions of the median day among the years of the commonest part of the crop's life; of two
@@ -31,8 +35,7 @@ public final class PassPositions {
     }
     List<Day> most =
         days.values().stream().reduce((a, b) -> b.size() >= a.size() ? b : a).orElseThrow();
-    List<Day> sorted =
-        most.stream().sorted(Comparator.comparing(d -> d.trace().bookDateOf(d.day()))).toList();
+    List<Day> sorted = most.stream().sorted((a, b) -> a.date().compareTo(b.date())).toList();
     Day median = sorted.get((sorted.size() - 1) / 2);
     return Phases.positions(median.trace(), median.day());
   }

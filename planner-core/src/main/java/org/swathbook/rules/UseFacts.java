@@ -14,7 +14,6 @@ import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Dose;
-import org.swathbook.program.Mix;
 import org.swathbook.program.SprayJob;
 
 /**
@@ -23,7 +22,8 @@ import org.swathbook.program.SprayJob;
  * @param pass place of the pass in its program, from 0
  * @param positions where in the season the median day belongs; a day may be two at once
  * @param mixLbPerAcre all of this active in the tank, every product of it added up
- * @param mix the whole tank
+ * @param siteLbPerAcre all that the tank holds of the active's site of action, of this active and
+ *     of others; of the rest of the tank nothing is known here
  * @param candidates the uses of the active that the crop, the positions and the formulation leave,
  *     in the order of the catalog; none of them refused outright
  * @param chosen the candidate under judgement; empty when there is none
@@ -38,7 +38,7 @@ public record UseFacts(
     Dose dose,
     ActiveDose active,
     double mixLbPerAcre,
-    Mix mix,
+    double siteLbPerAcre,
     List<Use> candidates,
     Optional<Use> chosen,
     Optional<SprayJob> job) {
@@ -81,7 +81,7 @@ public record UseFacts(
         dose,
         active,
         mixLbPerAcre,
-        mix,
+        siteLbPerAcre,
         candidates,
         Optional.of(use),
         job);
@@ -98,7 +98,7 @@ public record UseFacts(
         dose,
         active,
         mixLbPerAcre,
-        mix,
+        siteLbPerAcre,
         uses,
         Optional.empty(),
         job);

@@ -29,9 +29,19 @@ record AdjuvantRate(String written, String unit, double least, double most) {
     } catch (MeasureException e) {
       // Not an amount on an area: 1 % v/v, 8.5 lb/100 gal.
       Numbers.SplitRange s = Numbers.splitRange(written);
-      String unit = s.rest().replaceAll("\\s+", "").toLowerCase(Locale.ROOT);
-      return new AdjuvantRate(written, unit, s.low(), s.high());
+      return new AdjuvantRate(written, unit(s.rest()), s.low(), s.high());
     }
+  }
+
+  /** However it is spaced and whatever its case. */
+  private static String unit(String text) {
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < text.length(); i++) {
+      if (!Character.isWhitespace(text.charAt(i))) {
+        out.append(text.charAt(i));
+      }
+    }
+    return out.toString().toLowerCase(Locale.ROOT);
   }
 
   private static String basis(Rate rate) {

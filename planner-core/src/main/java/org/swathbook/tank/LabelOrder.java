@@ -40,6 +40,10 @@ record LabelOrder(
 
   /** Of things in the order of the guides. */
   static LabelOrder of(List<MixingOrder.Poured> guided) {
+    List<Wish> wishes = wishes(guided);
+    if (wishes.isEmpty()) {
+      return new LabelOrder(guided, List.of(), List.of(), List.of());
+    }
     DirectedAcyclicGraph<Integer, DefaultEdge> before =
         new DirectedAcyclicGraph<>(DefaultEdge.class);
     for (int i = 0; i < guided.size(); i++) {
@@ -48,7 +52,7 @@ record LabelOrder(
     TreeSet<String> said = new TreeSet<>();
     TreeSet<String> againstGuides = new TreeSet<>();
     TreeSet<String> circles = new TreeSet<>();
-    for (Wish w : wishes(guided)) {
+    for (Wish w : wishes) {
       String words =
           "the label of "
               + w.label().name()

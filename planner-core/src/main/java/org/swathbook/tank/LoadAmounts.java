@@ -1,8 +1,7 @@
 package org.swathbook.tank;
 
+import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.swathbook.measure.Basis;
 import org.swathbook.measure.Dimension;
 import org.swathbook.measure.MeasureException;
@@ -15,11 +14,6 @@ import org.swathbook.measure.Unit;
  * the spray or an amount in 100 gal of it times the gallons of the load.
  */
 public final class LoadAmounts {
-  private static final Pattern BY_VOLUME =
-      Pattern.compile("(.+%)\\s*v/v", Pattern.CASE_INSENSITIVE);
-  private static final Pattern PER_HUNDRED =
-      Pattern.compile("(.+?)\\s*/\\s*100\\s*(?:gal|gallons)", Pattern.CASE_INSENSITIVE);
-
   private LoadAmounts() {}
 
   /** In the unit of the rate. */
@@ -37,14 +31,14 @@ public final class LoadAmounts {
    */
   public static Optional<Quantity> ofAdjuvant(String written, LoadSize load) {
     try {
-      Matcher share = BY_VOLUME.matcher(written.strip());
-      if (share.matches()) {
-        Quantity percent = Quantity.parse(share.group(1), Dimension.SHARE, "1 %");
+      Optional<String> share = ofVolume(written.strip());
+      if (share.isPresent()) {
+        Quantity percent = Quantity.parse(share.get(), Dimension.SHARE, "1 %");
         return Optional.of(new Quantity(percent.si() * load.gallons(), Unit.GALLON));
       }
-      Matcher hundred = PER_HUNDRED.matcher(written.strip());
-      if (hundred.matches()) {
-        Quantity each = Quantity.parse(hundred.group(1));
+      Optional<String> hundred = perHundredGallons(written.strip());
+      if (hundred.isPresent()) {
+        Quantity each = Quantity.parse(hundred.get());
         Dimension d = each.unit().dimension();
         return d == Dimension.MASS || d == Dimension.VOLUME
             ? Optional.of(new Quantity(each.value() * load.gallons() / 100, each.unit()))
@@ -56,5 +50,24 @@ public final class LoadAmounts {
       // A rate in words, or a range: how much of it is poured is for the label to say.
       return Optional.empty();
     }
+  }
+
+  /** {@code 1 %} of {@code 1 % v/v}. */
+  private static Optional<String> ofVolume(String written) {
+    int end = written.length() - 3;
+    if (!written.regionMatches(true, end, "v/v", 0, 3)) {
+      return Optional.empty();
+    }
+    return Optional.of(written.substring(0, end).stripTrailing()).filter(s -> s.endsWith("%"));
+  }
+
+  /** {@code 8.5 lb} of {@code 8.5 lb/100 gal}. */
+  private static Optional<String> perHundredGallons(String written) {
+    int slash = written.lastIndexOf('/');
+    String per = written.substring(slash + 1).strip().toLowerCase(Locale.ROOT);
+    String unit = per.startsWith("100") ? per.substring(3).strip() : "";
+    return slash > 0 && (unit.equals("gal") || unit.equals("gallons"))
+        ? Optional.of(written.substring(0, slash).stripTrailing())
+        : Optional.empty();
   }
 }

@@ -1,13 +1,10 @@
 package org.swathbook.tank;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import org.swathbook.catalog.Product;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Carrier;
@@ -81,9 +78,7 @@ public record MixingOrder(
               "",
               Optional.empty()));
     }
-    poured.sort(
-        Comparator.comparingInt((Poured p) -> PartOrder.place(p.part()))
-            .thenComparing(Poured::name));
+    poured.sort(MixingOrder::byGuides);
     LabelOrder labels = LabelOrder.of(poured);
     return new MixingOrder(
         sequence(labels.order(), liquid),
@@ -91,6 +86,11 @@ public record MixingOrder(
         labels.said(),
         labels.againstGuides(),
         labels.circles());
+  }
+
+  private static int byGuides(Poured one, Poured other) {
+    int c = Integer.compare(PartOrder.place(one.part()), PartOrder.place(other.part()));
+    return c != 0 ? c : one.name().compareTo(other.name());
   }
 
   /** The same in words. */
@@ -138,27 +138,34 @@ public record MixingOrder(
     return out.stream().filter(s -> said.add(s.kind() + " " + s.what())).toList();
   }
 
+  /**
+   * @param poured in the order of the guides
+   */
   private static List<String> disagreements(List<Poured> poured) {
-    SortedSet<TankPart> parts = new TreeSet<>(Comparator.comparingInt(PartOrder::place));
-    poured.forEach(p -> parts.add(p.part()));
+    List<TankPart> parts = poured.stream().map(Poured::part).distinct().toList();
     List<String> out = new ArrayList<>();
-    for (TankPart first : parts) {
-      for (TankPart later : parts) {
-        if (PartOrder.place(first) < PartOrder.place(later)) {
-          List<String> others =
-              MixingGuide.ALL.stream()
-                  .filter(g -> g.puts(later, first))
-                  .map(MixingGuide::name)
-                  .toList();
-          if (!others.isEmpty()) {
-            out.add(
-                String.join(" and ", others)
-                    + (others.size() == 1 ? " puts " : " put ")
-                    + later.plural()
-                    + " before "
-                    + first.plural());
-          }
+    for (int first = 0; first < parts.size(); first++) {
+      for (int later = first + 1; later < parts.size(); later++) {
+        List<String> others = puttingFirst(parts.get(later), parts.get(first));
+        if (!others.isEmpty()) {
+          out.add(
+              String.join(" and ", others)
+                  + (others.size() == 1 ? " puts " : " put ")
+                  + parts.get(later).plural()
+                  + " before "
+                  + parts.get(first).plural());
         }
+      }
+    }
+    return out;
+  }
+
+  /** Guides that put a kind before another, by their names. */
+  private static List<String> puttingFirst(TankPart one, TankPart other) {
+    List<String> out = new ArrayList<>();
+    for (MixingGuide g : MixingGuide.ALL) {
+      if (g.puts(one, other)) {
+        out.add(g.name());
       }
     }
     return out;

@@ -1,12 +1,7 @@
 package org.swathbook.tank;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import org.jgrapht.graph.DefaultEdge;
-import org.jgrapht.graph.DirectedAcyclicGraph;
-import org.jgrapht.graph.GraphCycleProhibitedException;
-import org.jgrapht.traverse.TopologicalOrderIterator;
 
 /**
  * One order out of guides that disagree: each pair of kinds goes as more of the guides have it, the
@@ -14,10 +9,8 @@ import org.jgrapht.traverse.TopologicalOrderIterator;
  * pairs: Tideman 1987, Independence of clones as a criterion for voting rules).
  */
 final class PartOrder {
+  private static final TankPart[] KINDS = TankPart.values();
   private static final List<TankPart> IN_ORDER = inOrder(MixingGuide.ALL);
-
-  /** A pair of kinds and by how many guides more the one goes before the other. */
-  private record Pair(TankPart one, TankPart other, int majority) {}
 
   private PartOrder() {}
 
@@ -28,46 +21,66 @@ final class PartOrder {
 
   /** All kinds as these guides have them; where they leave it open, in the order of the kinds. */
   static List<TankPart> inOrder(List<MixingGuide> guides) {
-    DirectedAcyclicGraph<TankPart, DefaultEdge> before =
-        new DirectedAcyclicGraph<>(DefaultEdge.class);
-    for (TankPart p : TankPart.values()) {
-      before.addVertex(p);
-    }
-    for (Pair p : pairs(guides)) {
-      lock(before, p);
-    }
-    List<TankPart> out = new ArrayList<>();
-    new TopologicalOrderIterator<>(before, Comparator.<TankPart>naturalOrder())
-        .forEachRemaining(out::add);
-    return List.copyOf(out);
-  }
-
-  private static void lock(DirectedAcyclicGraph<TankPart, DefaultEdge> before, Pair pair) {
-    try {
-      before.addEdge(pair.one(), pair.other());
-    } catch (GraphCycleProhibitedException circle) {
-      // Clearer majorities already have it the other way round.
-    }
-  }
-
-  private static List<Pair> pairs(List<MixingGuide> guides) {
-    List<Pair> out = new ArrayList<>();
-    for (TankPart one : TankPart.values()) {
-      for (TankPart other : TankPart.values()) {
-        int majority = votes(guides, one, other) - votes(guides, other, one);
-        if (majority > 0) {
-          out.add(new Pair(one, other, majority));
+    int[][] majority = majorities(guides);
+    boolean[][] before = new boolean[KINDS.length][KINDS.length];
+    for (int clear = guides.size(); clear > 0; clear--) {
+      for (int one = 0; one < KINDS.length; one++) {
+        for (int other = 0; other < KINDS.length; other++) {
+          // Else clearer majorities already have it the other way round.
+          if (majority[one][other] == clear && !before[other][one]) {
+            lock(before, one, other);
+          }
         }
       }
     }
-    out.sort(
-        Comparator.comparingInt((Pair p) -> -p.majority())
-            .thenComparing(Pair::one)
-            .thenComparing(Pair::other));
+    return ordered(before);
+  }
+
+  /** By how many guides more a kind goes before another. */
+  private static int[][] majorities(List<MixingGuide> guides) {
+    int[][] out = new int[KINDS.length][KINDS.length];
+    for (MixingGuide guide : guides) {
+      for (int one = 0; one < KINDS.length; one++) {
+        for (int other = 0; other < KINDS.length; other++) {
+          if (guide.puts(KINDS[one], KINDS[other])) {
+            out[one][other]++;
+            out[other][one]--;
+          }
+        }
+      }
+    }
     return out;
   }
 
-  private static int votes(List<MixingGuide> guides, TankPart one, TankPart other) {
-    return (int) guides.stream().filter(g -> g.puts(one, other)).count();
+  /** One before the other, and with it all that goes before the one before all after the other. */
+  private static void lock(boolean[][] before, int one, int other) {
+    for (int a = 0; a < KINDS.length; a++) {
+      for (int b = 0; b < KINDS.length; b++) {
+        before[a][b] |= (a == one || before[a][one]) && (b == other || before[other][b]);
+      }
+    }
+  }
+
+  /** Always the first kind before which none is left. */
+  private static List<TankPart> ordered(boolean[][] before) {
+    List<TankPart> out = new ArrayList<>();
+    while (out.size() < KINDS.length) {
+      for (int next = 0; next < KINDS.length; next++) {
+        if (!out.contains(KINDS[next]) && isNext(next, before, out)) {
+          out.add(KINDS[next]);
+          break;
+        }
+      }
+    }
+    return List.copyOf(out);
+  }
+
+  private static boolean isNext(int kind, boolean[][] before, List<TankPart> out) {
+    for (int other = 0; other < KINDS.length; other++) {
+      if (before[other][kind] && !out.contains(KINDS[other])) {
+        return false;
+      }
+    }
+    return true;
   }
 }

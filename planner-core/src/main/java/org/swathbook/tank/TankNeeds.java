@@ -3,7 +3,6 @@ package org.swathbook.tank;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -54,7 +53,7 @@ public record TankNeeds(
     }
     return new TankNeeds(
         adjuvants(open, chosen(open, refused)),
-        unmet.stream().distinct().sorted(ORDER).toList(),
+        unmet.stream().distinct().sorted(TankNeeds::order).toList(),
         gallons(partners));
   }
 
@@ -81,11 +80,12 @@ public record TankNeeds(
         .max();
   }
 
-  private static final Comparator<UnmetNeed> ORDER =
-      Comparator.comparing((UnmetNeed u) -> u.of().id().value())
-          .thenComparing(u -> UnmetNeed.words(u.need()))
-          // one active may both advise and insist on the same, in two uses of its label
-          .thenComparing(u -> u.need().refusedWithout());
+  private static int order(UnmetNeed a, UnmetNeed b) {
+    int c = a.of().id().compareTo(b.of().id());
+    c = c != 0 ? c : UnmetNeed.words(a.need()).compareTo(UnmetNeed.words(b.need()));
+    // one active may both advise and insist on the same, in two uses of its label
+    return c != 0 ? c : Boolean.compare(a.need().refusedWithout(), b.need().refusedWithout());
+  }
 
   private static Set<AdjuvantKind> refused(Collection<Partner> partners) {
     Set<AdjuvantKind> out = EnumSet.noneOf(AdjuvantKind.class);
@@ -104,13 +104,12 @@ public record TankNeeds(
         .toList();
   }
 
-  /** Every set of kinds is tried: there are eight kinds. */
+  /** Every set is tried of the kinds that meet a need and are refused by none: they are few. */
   private static Set<AdjuvantKind> chosen(List<AdjuvantNeed> needs, Set<AdjuvantKind> refused) {
-    if (needs.isEmpty()) {
-      return EnumSet.noneOf(AdjuvantKind.class);
-    }
-    AdjuvantKind[] all = AdjuvantKind.values();
-    Set<AdjuvantKind> best = EnumSet.allOf(AdjuvantKind.class);
+    Set<AdjuvantKind> best = EnumSet.noneOf(AdjuvantKind.class);
+    needs.forEach(n -> best.addAll(n.anyOf()));
+    best.removeAll(refused);
+    AdjuvantKind[] all = best.toArray(AdjuvantKind[]::new);
     int bestPlaces = Integer.MAX_VALUE;
     for (int bits = 0; bits < 1 << all.length; bits++) {
       if (Integer.bitCount(bits) > best.size()) {
@@ -122,13 +121,13 @@ public record TankNeeds(
           kinds.add(all[k]);
         }
       }
-      if (!Collections.disjoint(kinds, refused)
-          || needs.stream().anyMatch(n -> Collections.disjoint(kinds, n.anyOf()))) {
+      if (needs.stream().anyMatch(n -> Collections.disjoint(kinds, n.anyOf()))) {
         continue;
       }
       int places = needs.stream().mapToInt(n -> place(n, kinds)).sum();
-      if (kinds.size() < best.size() || kinds.size() == best.size() && places < bestPlaces) {
-        best = kinds;
+      if (kinds.size() < best.size() || places < bestPlaces) {
+        best.clear();
+        best.addAll(kinds);
         bestPlaces = places;
       }
     }

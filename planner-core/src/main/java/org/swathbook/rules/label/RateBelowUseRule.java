@@ -5,7 +5,6 @@ import org.swathbook.book.SoilRates;
 import org.swathbook.catalog.Use;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Rate;
-import org.swathbook.program.ActiveDose;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
@@ -46,7 +45,7 @@ public final class RateBelowUseRule implements UseRule {
         && LeastRate.mayBeShort(use, allowed.range(), facts.mixLbPerAcre())) {
       LeastRate least = LeastRate.of(facts, use, allowed.range());
       if (Quantity.exceeds(least.lbPerAcre(), facts.mixLbPerAcre())) {
-        double site = siteLbPerAcre(facts);
+        double site = facts.siteLbPerAcre();
         out.add(
             this,
             Quantity.exceeds(least.lbPerAcre(), site) ? Severity.WARN : Severity.NOTE,
@@ -54,14 +53,6 @@ public final class RateBelowUseRule implements UseRule {
             () -> text(facts, least, site));
       }
     }
-  }
-
-  /** All that the tank holds of the active's site of action, of this active and of others. */
-  private static double siteLbPerAcre(UseFacts facts) {
-    return facts.mix().actives().stream()
-        .filter(a -> a.ingredient().site().equals(facts.ingredient().site()))
-        .mapToDouble(ActiveDose::lbPerAcre)
-        .sum();
   }
 
   private static Text text(UseFacts facts, LeastRate rate, double site) {

@@ -3,7 +3,6 @@ package org.swathbook.rules.timing;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -93,7 +92,8 @@ public final class WeedTooTallRule implements PassRule {
         out.warn(this, about(facts, weed, p.use()), () -> text(facts, weed, pressure, p));
       }
     } else if (fine == 0 && !tooSmall.isEmpty()) {
-      Partner largest = Collections.max(tooSmall, Comparator.comparingDouble(Partner::limitCm));
+      Partner largest =
+          Collections.max(tooSmall, (a, b) -> Double.compare(a.limitCm(), b.limitCm()));
       out.warn(this, about(facts, weed, largest.use()), () -> text(facts, weed, pressure, largest));
     }
   }

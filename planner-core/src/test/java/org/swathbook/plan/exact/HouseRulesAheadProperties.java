@@ -1,0 +1,151 @@
+package org.swathbook.plan.exact;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
+import net.jqwik.api.statistics.Statistics;
+import org.swathbook.book.HouseRules;
+import org.swathbook.check.BrokenHouseRule;
+import org.swathbook.check.HouseRuleCheck;
+import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.HouseDeficit;
+import org.swathbook.plan.draft.Stop;
+import org.swathbook.season.Standing;
+
+/**
+ * What is said of house rules before a program is whole, held against what its walked season
+ * breaks.
+ */
+class HouseRulesAheadProperties {
+  private static final double ROUNDING = 1e-6;
+
+  /** Rules that first passes settle, whatever comes after them. */
+  private static final Set<String> SETTLED =
+      Set.of(
+          HouseRuleCheck.MIN_FOLIAR_SITES,
+          HouseRuleCheck.MIN_SOIL_SITES,
+          HouseRuleCheck.MIN_LAYER_OVERLAP,
+          HouseRuleCheck.WINDOW_CONFIDENCE);
+
+  private static final Set<String> ALL = Set.copyOf(HouseRuleCheck.NAMES);
+
+  @Property(tries = 40)
+  void whatPassesSettleIsWhatTheirSeasonBreaks(@ForAll long seed) {
+    DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::settled);
+  }
+
+  @Property(tries = 1000)
+  @Tag("slow")
+  void thousandsOfTimesTheySettleWhatTheirSeasonBreaks(@ForAll long seed) {
+    DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::settled);
+  }
+
+  @Property(tries = 40)
+  void whatIsSureToBeBrokenIsBrokenInTheEnd(@ForAll long seed) {
+    DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::sure);
+  }
+
+  @Property(tries = 1000)
+  @Tag("slow")
+  void thousandsOfTimesWhatIsSureIsBroken(@ForAll long seed) {
+    DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::sure);
+  }
+
+  private static void settled(DrawnCandidates drawn) {
+    Candidates candidates = drawn.candidates();
+    PrefixRules rules = new PrefixRules(candidates, house(drawn), ALL);
+    for (Draft draft : drawn.some().toList()) {
+      Prefix prefix = candidates.start();
+      Breach broken = Breach.NONE;
+      for (Stop stop : draft.stops()) {
+        Prefix before = prefix;
+        Candidate next = candidates.get(drawn.place(stop));
+        broken =
+            Objects.requireNonNull(
+                rules.after(
+                    before,
+                    broken,
+                    next,
+                    () ->
+                        Standing.of(
+                            candidates.kernel(),
+                            before.prepared(),
+                            next.pass(),
+                            candidates.drivers())));
+        prefix = before.then(next);
+      }
+      List<BrokenHouseRule> all =
+          drawn.programs().evaluator.full(draft).broken().stream()
+              .filter(b -> SETTLED.contains(b.name()))
+              .toList();
+      assertThat(broken.rules()).isEqualTo(names(all));
+      assertThat(broken.sites() + broken.windows())
+          .isCloseTo(HouseDeficit.of(all), within(ROUNDING));
+      Statistics.label("overlaps missed")
+          .collect(all.stream().anyMatch(b -> b.name().equals(HouseRuleCheck.MIN_LAYER_OVERLAP)));
+    }
+  }
+
+  /** The rules of a whole season: some of them broken for sure, whatever the last passes are. */
+  private static void sure(DrawnCandidates drawn) {
+    Candidates candidates = drawn.candidates();
+    Set<String> others = new TreeSet<>(ALL);
+    others.remove(HouseRuleCheck.ONE_SITE_GONE);
+    SeasonAhead any = new SeasonAhead(candidates, house(drawn), ALL);
+    SeasonAhead notOneSiteGone = new SeasonAhead(candidates, house(drawn), others);
+    for (Draft draft : drawn.some().toList()) {
+      List<BrokenHouseRule> inTheEnd =
+          drawn.programs().evaluator.full(draft).broken().stream()
+              .filter(b -> !SETTLED.contains(b.name()))
+              .toList();
+      Prefix prefix = candidates.start();
+      int passes = draft.stops().size();
+      for (Stop stop : draft.stops()) {
+        int place = drawn.place(stop);
+        int first = candidates.firstAfter(prefix.lastDate());
+        ControlAhead control =
+            new ControlAhead(
+                candidates.control(),
+                candidates,
+                prefix,
+                IntStream.range(first, candidates.size()).toArray(),
+                passes - prefix.size());
+        prefix = prefix.then(candidates.get(place));
+        boolean further = prefix.size() < passes;
+        Breach sure = any.atLeast(Breach.NONE, control, place - first, prefix.prepared(), further);
+        assertThat(sure).as("all may be broken").isNotNull();
+        assertThat(names(inTheEnd)).containsAll(sure.rules());
+        assertThat(sure.sites())
+            .isLessThanOrEqualTo(
+                HouseDeficit.of(
+                        inTheEnd.stream().filter(b -> sure.rules().contains(b.name())).toList())
+                    + ROUNDING);
+        boolean lost = sure.rules().contains(HouseRuleCheck.ONE_SITE_GONE);
+        assertThat(
+                notOneSiteGone.atLeast(
+                        Breach.NONE, control, place - first, prefix.prepared(), further)
+                    == null)
+            .isEqualTo(lost);
+        Statistics.label("lost with one site for sure").collect(lost);
+      }
+    }
+  }
+
+  private static HouseRules house(DrawnCandidates drawn) {
+    return drawn.programs().small.book.house();
+  }
+
+  private static Set<String> names(List<BrokenHouseRule> broken) {
+    Set<String> out = new TreeSet<>();
+    broken.forEach(b -> out.add(b.name()));
+    return out;
+  }
+}
