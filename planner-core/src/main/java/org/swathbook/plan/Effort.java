@@ -7,27 +7,13 @@ package org.swathbook.plan;
  */
 public enum Effort {
   /** A first look at many fields. */
-  QUICK(new Climbs(3, 4), new Combined(4, 24, 12, 300), new Proofs(1_000, 500, 200, 100, 300, 20)),
+  QUICK,
 
   /** What a field is planned by. */
-  USUAL(
-      new Climbs(5, 4), new Combined(12, 40, 20, 500), new Proofs(2_000, 1_000, 400, 200, 600, 50)),
+  USUAL,
 
   /** For those who wait. */
-  THOROUGH(
-      new Climbs(Integer.MAX_VALUE, 12),
-      new Combined(20, 100, 50, 1_000),
-      new Proofs(20_000, 6_000, 2_000, 800, 8_000, 200));
-
-  private final Climbs climbs;
-  private final Combined combined;
-  private final Proofs proofs;
-
-  Effort(Climbs climbs, Combined combined, Proofs proofs) {
-    this.climbs = climbs;
-    this.combined = combined;
-    this.proofs = proofs;
-  }
+  THOROUGH;
 
   /**
    * @param starts programs climbed from, those that score best
@@ -36,6 +22,14 @@ public enum Effort {
    */
   record Climbs(int starts, int walked) {}
 
+  Climbs climbs() {
+    return switch (this) {
+      case QUICK -> new Climbs(3, 4);
+      case USUAL -> new Climbs(5, 4);
+      case THOROUGH -> new Climbs(Integer.MAX_VALUE, 12);
+    };
+  }
+
   /**
    * @param times how often passes around the best program are combined in search of a better one
    * @param passes how many are combined, then and for the proofs
@@ -43,6 +37,14 @@ public enum Effort {
    * @param scored programs scored each time
    */
   record Combined(int times, int passes, int around, int scored) {}
+
+  Combined combined() {
+    return switch (this) {
+      case QUICK -> new Combined(4, 24, 12, 300);
+      case USUAL -> new Combined(12, 40, 20, 500);
+      case THOROUGH -> new Combined(20, 100, 50, 1_000);
+    };
+  }
 
   /**
    * Programs scored before a proof is given up.
@@ -57,15 +59,11 @@ public enum Effort {
    */
   record Proofs(int first, int leastBad, int smaller, int beside, int front, int loosened) {}
 
-  Climbs climbs() {
-    return climbs;
-  }
-
-  Combined combined() {
-    return combined;
-  }
-
   Proofs proofs() {
-    return proofs;
+    return switch (this) {
+      case QUICK -> new Proofs(1_000, 500, 200, 100, 300, 20);
+      case USUAL -> new Proofs(2_000, 1_000, 400, 200, 600, 50);
+      case THOROUGH -> new Proofs(20_000, 6_000, 2_000, 800, 8_000, 200);
+    };
   }
 }

@@ -1,6 +1,7 @@
 package org.swathbook.season;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -40,7 +41,7 @@ public final class PreparedPass {
   private final @Nullable FoliarTable[] foliar;
 
   /** By weed, found when first asked for: by biotype, whether its leaves feel it as before. */
-  private final boolean @Nullable [][] leavesAsBefore;
+  private final @Nullable AsBefore[] leavesAsBefore;
 
   private final OwnLayers layers;
 
@@ -73,7 +74,7 @@ public final class PreparedPass {
     this.layers = new OwnLayers(effect.weeds());
     this.soilSites = SiteCounts.none(effect.weeds());
     this.foliar = new FoliarTable[day.length * effect.weeds()];
-    this.leavesAsBefore = new boolean[effect.weeds()][];
+    this.leavesAsBefore = new AsBefore[effect.weeds()];
     this.soilSite = new int[soilActive.length];
     for (int j = 0; j < soilActive.length; j++) {
       soilSite[j] = effect.actives().get(soilActive[j]).ingredient().site().number();
@@ -152,18 +153,29 @@ public final class PreparedPass {
    * Whether leaves of a biotype, not the first, feel it in every year as the one before it does.
    */
   boolean leavesFeelAsBefore(int weed, int biotype) {
-    boolean[] known = leavesAsBefore[weed];
+    AsBefore known = leavesAsBefore[weed];
     if (known == null) {
-      known = new boolean[effect.biotypes(weed)];
-      for (int b = 1; b < known.length; b++) {
-        known[b] = true;
-        for (int y = 0; y < day.length; y++) {
-          known[b] &= foliar(y, weed, Optional.empty()).isFeltAsBefore(b);
+      boolean[] alike = new boolean[effect.biotypes(weed)];
+      Arrays.fill(alike, true);
+      for (int y = 0; y < day.length; y++) {
+        FoliarTable table = foliar(y, weed, Optional.empty());
+        for (int b = 1; b < alike.length; b++) {
+          alike[b] &= table.isFeltAsBefore(b);
         }
       }
+      known = new AsBefore(alike);
       leavesAsBefore[weed] = known;
     }
-    return known[biotype];
+    return known.biotypes[biotype];
+  }
+
+  /** A final field, so that another thread sees what is in it. */
+  private static final class AsBefore {
+    private final boolean[] biotypes;
+
+    AsBefore(boolean[] biotypes) {
+      this.biotypes = biotypes;
+    }
   }
 
   /** Whether a biotype, not the first, feels its soil doses as the one before it does. */
