@@ -21,10 +21,19 @@ public record Site(int number) implements Comparable<Site> {
   /** Reads a site number; empty when the text is no whole number of 0 to 40. */
   public static Optional<Site> find(String text) {
     String t = text.strip();
-    if (!t.matches("\\d{1,2}") || Integer.parseInt(t) > 40) {
+    if (t.isEmpty() || t.length() > 2 || !isDigits(t) || Integer.parseInt(t) > 40) {
       return Optional.empty();
     }
     return Optional.of(of(Integer.parseInt(t)));
+  }
+
+  private static boolean isDigits(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return true;
   }
 
   // Written out, as in every key that is hashed at a start: what Java makes for a record is linked

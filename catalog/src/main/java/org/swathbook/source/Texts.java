@@ -20,9 +20,6 @@ import org.swathbook.measure.Unit;
 
 /** Readings of a text that quantities do not cover. Each throws {@link MeasureException}. */
 public final class Texts {
-  private static final Pattern WHOLE = Pattern.compile("[-+]?\\d{1,9}");
-  private static final Pattern MONTH_DAY = Pattern.compile("\\d{2}-\\d{2}");
-  private static final Pattern TIME = Pattern.compile("\\d{1,2}:\\d{2}");
   private static final Pattern NAMED_DAY = Pattern.compile("([a-z]{3,9})\\.? (\\d{1,2})");
   private static final List<String> MONTHS =
       List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
@@ -90,7 +87,9 @@ public final class Texts {
 
   public static int whole(String text) {
     String t = text.strip();
-    if (!WHOLE.matcher(t).matches()) {
+    int sign = t.startsWith("-") || t.startsWith("+") ? 1 : 0;
+    int digits = digits(t, sign);
+    if (digits == 0 || digits > 9 || sign + digits < t.length()) {
       throw new MeasureException("'" + text + "' is no whole number; write one as 3");
     }
     return Integer.parseInt(t);
@@ -149,8 +148,11 @@ public final class Texts {
   /** {@code 10:30}, of 24 hours. */
   public static LocalTime time(String text) {
     String t = text.strip();
-    if (TIME.matcher(t).matches()) {
-      int colon = t.indexOf(':');
+    int colon = t.indexOf(':');
+    if ((colon == 1 || colon == 2)
+        && digits(t, 0) == colon
+        && t.length() == colon + 3
+        && digits(t, colon + 1) == 2) {
       int hour = Integer.parseInt(t.substring(0, colon));
       int minute = Integer.parseInt(t.substring(colon + 1));
       if (hour < 24 && minute < 60) {
@@ -164,7 +166,7 @@ public final class Texts {
   public static MonthDay monthDay(String text) {
     String t = text.strip().toLowerCase(Locale.ROOT);
     try {
-      if (MONTH_DAY.matcher(t).matches()) {
+      if (t.length() == 5 && digits(t, 0) == 2 && t.charAt(2) == '-' && digits(t, 3) == 2) {
         return MonthDay.parse("--" + t);
       }
       var named = NAMED_DAY.matcher(t);

@@ -8,8 +8,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.swathbook.program.FieldId;
 import org.swathbook.source.Mark;
@@ -41,9 +42,11 @@ public final class BookPaths {
     }
   }
 
-  private static final Pattern PLAIN_NAME = Pattern.compile("[A-Za-z0-9_][A-Za-z0-9._ -]{0,99}");
-  private static final Pattern DEVICE =
-      Pattern.compile("(?i)(con|prn|aux|nul|com[0-9]|lpt[0-9])(\\..*)?");
+  private static final int LONGEST_NAME = 100;
+
+  /** Windows keeps them, whatever ending they are given. */
+  private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul");
+
   private static final String ENDING = ".yaml";
 
   private final Path book;
@@ -61,10 +64,29 @@ public final class BookPaths {
    * hyphens, underscores and spaces inside, no separators, no name that Windows keeps for devices.
    */
   public static boolean isPlainName(String text) {
-    return PLAIN_NAME.matcher(text).matches()
-        && !text.endsWith(".")
-        && !text.endsWith(" ")
-        && !DEVICE.matcher(text).matches();
+    if (text.isEmpty() || text.length() > LONGEST_NAME || isDevice(text)) {
+      return false;
+    }
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean inside = i > 0 && i < text.length() - 1 && (c == '.' || c == ' ');
+      if (!isWordSign(c) && !inside && !(i > 0 && c == '-')) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isWordSign(char c) {
+    return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '_';
+  }
+
+  private static boolean isDevice(String text) {
+    int dot = text.indexOf('.');
+    String name = (dot < 0 ? text : text.substring(0, dot)).toLowerCase(Locale.ROOT);
+    boolean port = name.startsWith("com") || name.startsWith("lpt");
+    return DEVICES.contains(name)
+        || port && name.length() == 4 && name.charAt(3) >= '0' && name.charAt(3) <= '9';
   }
 
   /**
