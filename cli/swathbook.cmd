@@ -108,8 +108,8 @@ rem A tank of the demo book needs nearly every class that the quick commands nee
 "%SB_JAVA%" -jar "%SB_JAR%" init "%SB_PART%.book" --demo >nul 2>&1 <nul
 "%SB_JAVA%" -Xshare:off -XX:DumpLoadedClassList="%SB_PART%.lst" -jar "%SB_JAR%" check nd-1-june --book "%SB_PART%.book" >nul 2>&1 <nul
 if exist "%SB_PART%.book\" rmdir /s /q "%SB_PART%.book" >nul 2>&1
-"%SB_JAVA%" -Xshare:dump -XX:SharedClassListFile="%SB_PART%.lst" -XX:SharedArchiveFile="%SB_PART%.jsa" -cp "%SB_JAR%" >nul 2>&1 <nul
-del /f /q "%SB_PART%.lst" "%SB_KEEP%.jsa" >nul 2>&1
+"%SB_JAVA%" -Xshare:dump -XX:ErrorFile="%SB_PART%.err" -XX:SharedClassListFile="%SB_PART%.lst" -XX:SharedArchiveFile="%SB_PART%.jsa" -cp "%SB_JAR%" >nul 2>&1 <nul
+del /f /q "%SB_PART%.lst" "%SB_PART%.err" "%SB_KEEP%.jsa" >nul 2>&1
 if not exist "%SB_PART%.jsa" goto archive_key
 move /y "%SB_PART%.jsa" "%SB_KEEP%.jsa" >nul 2>&1
 if not exist "%SB_PART%.jsa" goto archive_key
