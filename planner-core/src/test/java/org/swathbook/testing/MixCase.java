@@ -264,35 +264,26 @@ public final class MixCase {
 
   /** On how many acres the last row of the journal went, nobody wrote down. */
   public MixCase acresUnknown() {
-    Application a = applied.remove(applied.size() - 1);
-    applied.add(
-        new Application(
-            a.pass(),
-            a.line(),
-            a.date(),
-            a.field(),
-            a.season(),
-            OptionalDouble.empty(),
-            a.dose(),
-            a.epaRegNo(),
-            a.crop(),
-            a.position(),
-            a.record(),
-            a.note()));
-    return this;
+    Application a = applied.get(applied.size() - 1);
+    return lastRow(a, OptionalDouble.empty(), a.epaRegNo());
   }
 
   /** The last row of the journal names the registration number of its product. */
   public MixCase registered(String epaRegNo) {
-    Application a = applied.remove(applied.size() - 1);
-    applied.add(
+    Application a = applied.get(applied.size() - 1);
+    return lastRow(a, a.acres(), epaRegNo);
+  }
+
+  private MixCase lastRow(Application a, OptionalDouble acres, String epaRegNo) {
+    applied.set(
+        applied.size() - 1,
         new Application(
             a.pass(),
             a.line(),
             a.date(),
             a.field(),
             a.season(),
-            a.acres(),
+            acres,
             a.dose(),
             epaRegNo,
             a.crop(),
