@@ -2,8 +2,9 @@ package org.swathbook.plan;
 
 /**
  * How much is looked at before a plan is shown: counts of programs, never time, so that a plan is
- * the same everywhere. More effort finds better programs and proves them over more passes; it never
- * changes what a program is said to do. All counts are defaults, ours, chosen on the demo fields.
+ * the same everywhere. More effort mostly finds better programs, though a short way may end on a
+ * hill that a longer one passes by; it proves them over more passes, and never changes what a
+ * program is said to do. All counts are defaults, ours, chosen on the demo fields.
  */
 public enum Effort {
   /** A first look at many fields. */
