@@ -25,7 +25,7 @@ public enum Effort {
 
   Climbs climbs() {
     return switch (this) {
-      case QUICK -> new Climbs(3, 4);
+      case QUICK -> new Climbs(3,4);
       case USUAL -> new Climbs(5, 4);
       case THOROUGH -> new Climbs(Integer.MAX_VALUE, 12);
     };
@@ -36,14 +36,16 @@ public enum Effort {
    * @param passes how many are combined, then and for the proofs
    * @param around how many of those for the proofs stand around the best program
    * @param scored programs scored each time
+   * @param walked neighbours walked to tell what mends a program that breaks a house rule: of each
+   *     way to look at them so many
    */
-  record Combined(int times, int passes, int around, int scored) {}
+  record Combined(int times, int passes, int around, int scored, int walked) {}
 
   Combined combined() {
     return switch (this) {
-      case QUICK -> new Combined(4, 24, 12, 300);
-      case USUAL -> new Combined(12, 40, 20, 500);
-      case THOROUGH -> new Combined(20, 100, 50, 1_000);
+      case QUICK -> new Combined(4,24,12,300,20);
+      case USUAL -> new Combined(12, 40, 20, 500, 200);
+      case THOROUGH -> new Combined(20, 100, 50, 1_000, 200);
     };
   }
 
@@ -62,7 +64,7 @@ public enum Effort {
 
   Proofs proofs() {
     return switch (this) {
-      case QUICK -> new Proofs(1_000, 500, 200, 100, 300, 20);
+      case QUICK -> new Proofs(1000,500,200,100,300,20);
       case USUAL -> new Proofs(2_000, 1_000, 400, 200, 600, 50);
       case THOROUGH -> new Proofs(20_000, 6_000, 2_000, 800, 8_000, 200);
     };

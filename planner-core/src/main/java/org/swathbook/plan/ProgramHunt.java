@@ -30,7 +30,6 @@ final class ProgramHunt {
   private final Moves moves;
   private final Mending mending;
   private final Search search;
-  private final Surroundings surroundings;
   private long scored;
   private Effort spent = Effort.QUICK;
 
@@ -50,8 +49,6 @@ final class ProgramHunt {
     this.moves = moves;
     this.mending = mending;
     this.search = new Search(moves, mending, starts, evaluator, 0);
-    this.surroundings =
-        new Surroundings(search, moves, mending, starts, evaluator, space.maxPasses());
   }
 
   /**
@@ -84,7 +81,7 @@ final class ProgramHunt {
   private void look(Effort effort) {
     spent = effort;
     climb(search.walking(effort.climbs().walked()), effort);
-    new Improving(search, surroundings, passes -> combined(passes, effort), effort.combined())
+    new Improving(search, surroundings(), passes -> combined(passes, effort), effort.combined())
         .run();
   }
 
@@ -104,6 +101,11 @@ final class ProgramHunt {
     if (!meetsHouseRules() && effort != Effort.QUICK) {
       search.best().ifPresent(w -> climbing.withoutEachActiveOf(w, space));
     }
+  }
+
+  private Surroundings surroundings() {
+    int walked = spent.combined().walked();
+    return new Surroundings(search, moves, mending, starts, evaluator, space.maxPasses(), walked);
   }
 
   private boolean meetsHouseRules() {
@@ -133,6 +135,6 @@ final class ProgramHunt {
   /** Passes that stand around the best program. */
   Set<Stop> around(int most) {
     Optional<Walked> best = search.best();
-    return best.map(w -> surroundings.of(List.of(w), most)).orElse(Set.of());
+    return best.map(w -> surroundings().of(List.of(w), most)).orElse(Set.of());
   }
 }

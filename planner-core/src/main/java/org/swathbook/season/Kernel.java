@@ -1,6 +1,7 @@
 package org.swathbook.season;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -94,6 +95,17 @@ public final class Kernel {
 
   public TraceSet traces() {
     return traces;
+  }
+
+  /** Places of the driver weeds among the field's weeds. */
+  public List<Integer> drivers() {
+    List<Integer> out = new ArrayList<>();
+    for (int w = 0; w < traces.weeds().size(); w++) {
+      if (traces.weeds().get(w).driver().isDriver()) {
+        out.add(w);
+      }
+    }
+    return List.copyOf(out);
   }
 
   public Effects effects() {

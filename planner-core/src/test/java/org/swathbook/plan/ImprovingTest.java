@@ -85,7 +85,8 @@ class ImprovingTest {
                 ground.mending,
                 ground.starts,
                 ground.evaluator,
-                ground.space.maxPasses()),
+                ground.space.maxPasses(),
+                Effort.THOROUGH.combined().walked()),
             combine,
             Effort.THOROUGH.combined())
         .run();

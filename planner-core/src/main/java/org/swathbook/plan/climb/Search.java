@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -195,7 +196,7 @@ public final class Search {
             starts.withOneMorePass(now.draft(), firstPost))) {
       List<Draft> drafts = way.stream().filter(allowed).toList();
       out.addAll(top(drafts, mostWalked, evaluator::quick));
-      out.addAll(top(drafts, mostWalked, evaluator::quickGoal));
+      out.addAll(topByGoal(drafts, mostWalked));
     }
     return out;
   }
@@ -206,6 +207,33 @@ public final class Search {
         .filter(d -> walked.containsKey(d) || evaluator.legal(d))
         .limit(many)
         .toList();
+  }
+
+  /**
+   * The first legal drafts by the goal, highest first. What sites and overlaps cost a draft is asked
+   * only while a draft may be among the first: they never raise what its score says.
+   */
+  List<Draft> topByGoal(List<Draft> drafts, int many) {
+    record Promised(Draft draft, double goal, boolean settled) {}
+    PriorityQueue<Promised> left =
+        new PriorityQueue<>(
+            Comparator.comparingDouble(Promised::goal)
+                .reversed()
+                .thenComparing(Promised::settled)
+                .thenComparing(p -> p.draft().key()));
+    for (Draft d : drafts) {
+      left.add(new Promised(d, evaluator.quickGoal(d), false));
+    }
+    List<Draft> out = new ArrayList<>();
+    while (out.size() < many && !left.isEmpty()) {
+      Promised next = left.remove();
+      if (next.settled()) {
+        out.add(next.draft());
+      } else if (walked.containsKey(next.draft()) || evaluator.legal(next.draft())) {
+        left.add(new Promised(next.draft(), evaluator.goal(next.draft()), true));
+      }
+    }
+    return out;
   }
 
   /** Highest first; equal ones in the order of their keys. */

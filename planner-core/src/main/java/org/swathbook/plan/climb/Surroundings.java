@@ -21,32 +21,33 @@ import org.swathbook.plan.draft.Walked;
  * step of the climb changes one.
  */
 public final class Surroundings {
-  /**
-   * Neighbours that are walked to tell what mends a program that breaks a house rule: of each way
-   * of looking at them so many. Default, ours.
-   */
-  private static final int WALKED = 200;
-
   private final Search search;
   private final Moves moves;
   private final Mending mending;
   private final Starts starts;
   private final Evaluator evaluator;
   private final int mostPasses;
+  private final int mostWalked;
 
+  /**
+   * @param mostWalked neighbours that are walked to tell what mends a program that breaks a house
+   *     rule: of each way of looking at them so many
+   */
   public Surroundings(
       Search search,
       Moves moves,
       Mending mending,
       Starts starts,
       Evaluator evaluator,
-      int mostPasses) {
+      int mostPasses,
+      int mostWalked) {
     this.search = search;
     this.moves = moves;
     this.mending = mending;
     this.starts = starts;
     this.evaluator = evaluator;
     this.mostPasses = mostPasses;
+    this.mostWalked = mostWalked;
   }
 
   /**
@@ -86,9 +87,8 @@ public final class Surroundings {
     out.addAll(byPlace(program, Search.inOrder(mended, goal)));
     if (!program.meetsHouseRules()) {
       // A score does not know sites and overlaps: what mends them is told by walks alone.
-      Set<Draft> some = new LinkedHashSet<>(search.top(near, WALKED, net));
-      some.addAll(search.top(near, WALKED, goal));
-      some.addAll(search.top(mended, WALKED, goal));
+      Set<Draft> some = new LinkedHashSet<>(search.topByGoal(near, mostWalked));
+      some.addAll(search.topByGoal(mended, mostWalked));
       out.addAll(byPlace(program, asWalked(some)));
     }
     return out;

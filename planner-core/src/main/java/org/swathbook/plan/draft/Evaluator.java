@@ -12,6 +12,12 @@ public interface Evaluator {
   /** The same, less what the search is fined for house rules, as far as a score tells it. */
   double quickGoal(Draft draft);
 
+  /**
+   * The same, less what it is fined for sites, overlaps and windows. What a walk may still object
+   * to is that a driver weed escapes with a site gone.
+   */
+  double goal(Draft draft);
+
   /** Whether the rules about passes in order (caps, counts, intervals) let it pass. */
   boolean legal(Draft draft);
 

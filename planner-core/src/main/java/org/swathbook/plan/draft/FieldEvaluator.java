@@ -39,6 +39,8 @@ public final class FieldEvaluator implements Evaluator {
   private final List<PreparedPass> facts = new ArrayList<>();
   private final Map<Stop, PreparedPass> prepared = new HashMap<>();
   private final Map<Draft, QuickScore> quick = new HashMap<>();
+  private final Map<Draft, Double> goal = new HashMap<>();
+  private final SettledMisses settled;
   private final Map<Draft, Boolean> legal = new HashMap<>();
 
   public FieldEvaluator(Book book, TraceSet traces, PlanSpace space, Legality legality) {
@@ -66,6 +68,7 @@ public final class FieldEvaluator implements Evaluator {
     for (Pass p : made) {
       facts.add(kernel.made(p.mix(), SeasonSoFar.dateOf(p)));
     }
+    this.settled = new SettledMisses(kernel, book.house(), offers, facts, this::prepare);
   }
 
   public Kernel kernel() {
@@ -90,6 +93,11 @@ public final class FieldEvaluator implements Evaluator {
   @Override
   public double quickGoal(Draft draft) {
     return quickly(draft).goal();
+  }
+
+  @Override
+  public double goal(Draft draft) {
+    return goal.computeIfAbsent(draft, d -> quickGoal(d) - Goal.fine(settled.of(d)));
   }
 
   private QuickScore quickly(Draft draft) {

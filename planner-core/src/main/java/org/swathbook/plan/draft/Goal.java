@@ -36,10 +36,10 @@ public final class Goal {
           .thenComparing(Walked::key);
 
   /** What would be taken of a program that misses so much. */
-  static double fine(List<ScoredMisses.Missed> missed) {
+  static double fine(List<Missed> missed) {
     Set<String> rules = new HashSet<>();
     double deficit = 0;
-    for (ScoredMisses.Missed m : missed) {
+    for (Missed m : missed) {
       rules.add(m.rule());
       deficit += m.deficit();
     }

@@ -16,12 +16,6 @@ import org.swathbook.season.Score;
 public final class ScoredMisses {
   private ScoredMisses() {}
 
-  /**
-   * @param rule name of the house rule
-   * @param deficit by how much, as {@link HouseDeficit} counts it, and never more than a walk says
-   */
-  public record Missed(String rule, double deficit) {}
-
   /** Weed by weed in their order; empty when the score objects to nothing. */
   public static List<Missed> of(HouseRules house, List<WeedPressure> weeds, Score score) {
     List<Missed> out = new ArrayList<>();

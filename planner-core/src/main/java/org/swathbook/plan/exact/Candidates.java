@@ -8,13 +8,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
-import org.swathbook.book.WeedPressure;
 import org.swathbook.plan.draft.Delay;
 import org.swathbook.plan.draft.FieldEvaluator;
 import org.swathbook.plan.draft.PassesMade;
 import org.swathbook.plan.draft.PlanSpace;
 import org.swathbook.plan.draft.Stop;
 import org.swathbook.rules.TankOffers;
+import org.swathbook.plan.draft.Laid;
 import org.swathbook.season.ControlBounds;
 import org.swathbook.season.ExposureBounds;
 import org.swathbook.season.GainBounds;
@@ -49,7 +49,7 @@ public final class Candidates {
     this.evaluator = evaluator;
     this.space = space;
     this.kernel = evaluator.kernel();
-    this.drivers = drivers(kernel);
+    this.drivers = kernel.drivers();
     this.made = evaluator.passesMade();
     this.laid = made.passes().stream().map(p -> Laid.of(kernel, p, drivers)).toList();
     List<Candidate> list = new ArrayList<>();
@@ -87,17 +87,6 @@ public final class Candidates {
     List<PreparedPass> out = new ArrayList<>(all.stream().map(Candidate::pass).toList());
     out.addAll(made.passes());
     return out;
-  }
-
-  private static List<Integer> drivers(Kernel kernel) {
-    List<Integer> out = new ArrayList<>();
-    List<WeedPressure> weeds = kernel.traces().weeds();
-    for (int w = 0; w < weeds.size(); w++) {
-      if (weeds.get(w).driver().isDriver()) {
-        out.add(w);
-      }
-    }
-    return List.copyOf(out);
   }
 
   private double cost(Stop stop, PreparedPass pass) {

@@ -3,6 +3,7 @@ package org.swathbook.plan.exact;
 import java.util.ArrayList;
 import java.util.List;
 import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.Laid;
 import org.swathbook.season.PreparedPass;
 
 /**

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
 import org.swathbook.catalog.Site;
 import org.swathbook.check.HouseRuleCheck;
+import org.swathbook.plan.draft.Missed;
 import org.swathbook.plan.draft.ScoredMisses;
 import org.swathbook.rules.HouseTests;
 import org.swathbook.season.Kernel;
@@ -39,7 +40,7 @@ final class SeasonRules {
    */
   @Nullable Breach of(Breach broken, Score score) {
     Breach out = broken;
-    for (ScoredMisses.Missed m : ScoredMisses.of(house, kernel.traces().weeds(), score)) {
+    for (Missed m : ScoredMisses.of(house, kernel.traces().weeds(), score)) {
       if (!mayBreak.contains(m.rule())) {
         return null;
       }

@@ -18,6 +18,8 @@ import org.swathbook.plan.draft.Walked;
 
 /** The passes around a program, on one field of the demo book. */
 class SurroundingsTest {
+  private static final int WALKED = 200;
+
   private static PlanGround ground;
   private static Search search;
   private static Surroundings surroundings;
@@ -34,7 +36,8 @@ class SurroundingsTest {
             ground.mending,
             ground.starts,
             ground.evaluator,
-            ground.space.maxPasses());
+            ground.space.maxPasses(),
+            WALKED);
     program = search.climb(ground.starts.all().get(0), ground.space.maxPasses()).orElseThrow();
   }
 

@@ -1,4 +1,4 @@
-package org.swathbook.plan.exact;
+package org.swathbook.plan.draft;
 
 import java.util.List;
 import org.swathbook.season.Kernel;
@@ -10,13 +10,13 @@ import org.swathbook.season.PreparedPass;
  *
  * @param layers against each driver weed, in their order among the field's weeds
  */
-record Laid(PreparedPass pass, List<PassLayers> layers) {
+public record Laid(PreparedPass pass, List<PassLayers> layers) {
 
-  Laid {
+  public Laid {
     layers = List.copyOf(layers);
   }
 
-  static Laid of(Kernel kernel, PreparedPass pass, List<Integer> drivers) {
+  public static Laid of(Kernel kernel, PreparedPass pass, List<Integer> drivers) {
     return new Laid(pass, drivers.stream().map(w -> PassLayers.of(kernel, pass, w)).toList());
   }
 }
