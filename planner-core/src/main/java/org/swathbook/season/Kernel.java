@@ -127,7 +127,7 @@ public final class Kernel {
       SeasonTrace trace = traces.years().get(y);
       int d = timing.years().get(y).day();
       day[y] = d < trace.days() && windows.allow(effect.actives(), trace, d) ? d : -1;
-      met[y] = windows.met(effect.actives(), trace, trace.dayOf(planned));
+      met[y] = day[y] >= 0 && windows.met(effect.actives(), trace, trace.dayOf(planned));
     }
     return prepared(mix, effect, timing, day, met, false);
   }

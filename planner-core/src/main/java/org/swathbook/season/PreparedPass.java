@@ -111,7 +111,10 @@ public final class PreparedPass {
     return made;
   }
 
-  /** Whether the first suitable day after a wait of the house's queue lies in all its windows. */
+  /**
+   * Whether it is made, and the first suitable day after a wait of the house's queue lies in all its
+   * windows too.
+   */
   public boolean meetsWindows(int year) {
     return met[year];
   }

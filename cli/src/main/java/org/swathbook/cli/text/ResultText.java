@@ -143,11 +143,11 @@ final class ResultText {
     return out;
   }
 
-  /** In how many years a late sprayer still finds its windows. */
+  /** In how many years a sprayer, late or not, finds its windows. */
   String confidence() {
     return "In "
         + Numbers.decimals(outcome.windowConfidencePct(), 1)
-        + " % of the years every pass finds a day in its windows even when the sprayer comes "
+        + " % of the years every pass finds a day in its windows, from its date on and when the sprayer comes "
         + Figures.counted(book.house().queueDays(), "day", "days")
         + " late";
   }

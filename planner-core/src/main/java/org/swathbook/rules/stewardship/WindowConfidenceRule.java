@@ -20,9 +20,10 @@ public final class WindowConfidenceRule implements ProgramRule {
           new RuleId("window-confidence"),
           Severity.WARN,
           "In how many years does every pass find a suitable day inside its windows?",
-          "A sprayer that comes the house's queue of days late still finds its first suitable day inside"
-              + " all windows; the share of weather years in which every pass does is below its windowConfidence. With fewer than 8 years a note says that they are"
-              + " too few.",
+          "In a weather year a pass finds its day when the first suitable one from its date on lies inside"
+              + " all its windows, and the first one for a sprayer that comes the house's queue of days late"
+              + " does too. The share of the years in which every pass does is below the house's"
+              + " windowConfidence. With fewer than 8 years a note says that they are too few.",
           List.of(Say.COMMON_PRACTICE),
           "a pass with few open days, 46 % of the years",
           "a wide window, 94 % of the years");
@@ -72,7 +73,7 @@ public final class WindowConfidenceRule implements ProgramRule {
                 + ".",
             "house rule windowConfidence")
         .compared(actual, asked)
-        .cleared("an earlier date, a mix with a wider window, or a second sprayer day");
+        .cleared("another date, a mix with a wider window, or a second sprayer day");
   }
 
   private static String words(PassOutcome pass) {
