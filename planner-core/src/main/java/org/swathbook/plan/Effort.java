@@ -1,5 +1,7 @@
 package org.swathbook.plan;
 
+import org.swathbook.plan.climb.Steps;
+
 /**
  * How much is looked at before a plan is shown: counts of programs, never time, so that a plan is
  * the same everywhere. More effort mostly finds better programs, though a short way may end on a
@@ -18,16 +20,14 @@ public enum Effort {
 
   /**
    * @param starts programs climbed from, those that score best
-   * @param walked neighbours walked in full at each step, of each way to change a program and each
-   *     way to look at it
    */
-  record Climbs(int starts, int walked) {}
+  record Climbs(int starts, Steps steps) {}
 
   Climbs climbs() {
     return switch (this) {
-      case QUICK -> new Climbs(3,4);
-      case USUAL -> new Climbs(5, 4);
-      case THOROUGH -> new Climbs(Integer.MAX_VALUE, 12);
+      case QUICK -> new Climbs(2, new Steps(2, 1, false));
+      case USUAL -> new Climbs(5, new Steps(4, 0.1, true));
+      case THOROUGH -> new Climbs(Integer.MAX_VALUE, new Steps(12, 0.1, true));
     };
   }
 
@@ -43,8 +43,8 @@ public enum Effort {
 
   Combined combined() {
     return switch (this) {
-      case QUICK -> new Combined(4,24,12,300,20);
-      case USUAL -> new Combined(12, 40, 20, 500, 200);
+      case QUICK -> new Combined(2, 20, 10, 200, 0);
+      case USUAL -> new Combined(12, 40, 20, 500, 20);
       case THOROUGH -> new Combined(20, 100, 50, 1_000, 200);
     };
   }
@@ -64,7 +64,7 @@ public enum Effort {
 
   Proofs proofs() {
     return switch (this) {
-      case QUICK -> new Proofs(1000,500,200,100,300,20);
+      case QUICK -> new Proofs(500, 300, 100, 50, 150, 10);
       case USUAL -> new Proofs(2_000, 1_000, 400, 200, 600, 50);
       case THOROUGH -> new Proofs(20_000, 6_000, 2_000, 800, 8_000, 200);
     };

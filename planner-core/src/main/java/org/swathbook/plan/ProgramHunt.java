@@ -30,8 +30,8 @@ final class ProgramHunt {
   private final Moves moves;
   private final Mending mending;
   private final Search search;
+  private final Effort spent;
   private long scored;
-  private Effort spent = Effort.QUICK;
 
   private ProgramHunt(
       Book book,
@@ -40,7 +40,8 @@ final class ProgramHunt {
       Delay delay,
       Starts starts,
       Moves moves,
-      Mending mending) {
+      Mending mending,
+      Effort effort) {
     this.book = book;
     this.space = space;
     this.evaluator = evaluator;
@@ -48,7 +49,8 @@ final class ProgramHunt {
     this.starts = starts;
     this.moves = moves;
     this.mending = mending;
-    this.search = new Search(moves, mending, starts, evaluator, 0);
+    this.search = new Search(moves, mending, starts, evaluator, effort.climbs().steps());
+    this.spent = effort;
   }
 
   /**
@@ -65,41 +67,41 @@ final class ProgramHunt {
       Moves moves,
       Mending mending,
       Effort effort) {
-    ProgramHunt hunt = new ProgramHunt(book, space, evaluator, delay, starts, moves, mending);
-    hunt.look(effort);
+    ProgramHunt hunt =
+        new ProgramHunt(book, space, evaluator, delay, starts, moves, mending, effort);
+    hunt.look();
     return effort == Effort.USUAL && !hunt.meetsHouseRules() ? hunt.again() : hunt;
   }
 
   private ProgramHunt again() {
-    ProgramHunt longer = new ProgramHunt(book, space, evaluator, delay, starts, moves, mending);
-    longer.look(Effort.THOROUGH);
+    ProgramHunt longer =
+        new ProgramHunt(book, space, evaluator, delay, starts, moves, mending, Effort.THOROUGH);
+    longer.look();
     longer.add(walked());
     longer.scored += scored;
     return longer;
   }
 
-  private void look(Effort effort) {
-    spent = effort;
-    climb(search.walking(effort.climbs().walked()), effort);
-    new Improving(search, surroundings(), passes -> combined(passes, effort), effort.combined())
-        .run();
+  private void look() {
+    climb();
+    new Improving(search, surroundings(), this::combined, spent.combined()).run();
   }
 
-  private Optional<Walked> combined(Set<Stop> passes, Effort effort) {
-    Combining.Soon found = Combining.soon(book, space, evaluator, delay, walked(), passes, effort);
+  private Optional<Walked> combined(Set<Stop> passes) {
+    Combining.Soon found = Combining.soon(book, space, evaluator, delay, walked(), passes, spent);
     scored += found.scored();
     return found.best();
   }
 
-  private void climb(Search climbing, Effort effort) {
-    for (Draft start : starts.best(effort.climbs().starts())) {
-      climbing.climb(start, space.maxPasses());
+  private void climb() {
+    for (Draft start : starts.best(spent.climbs().starts())) {
+      search.climb(start, space.maxPasses());
     }
     if (!meetsHouseRules()) {
-      climbing.fromNearMisses(space.maxPasses());
+      search.fromNearMisses(space.maxPasses());
     }
-    if (!meetsHouseRules() && effort != Effort.QUICK) {
-      search.best().ifPresent(w -> climbing.withoutEachActiveOf(w, space));
+    if (!meetsHouseRules() && spent != Effort.QUICK) {
+      search.best().ifPresent(w -> search.withoutEachActiveOf(w, space));
     }
   }
 

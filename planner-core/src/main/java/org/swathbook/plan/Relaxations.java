@@ -38,7 +38,7 @@ final class Relaxations {
     return new Relaxation(
         rule,
         Numbers.decimals(worst.limit(), 1),
-        Numbers.decimals(worst.actual(), 1),
+        Double.isNaN(worst.actual()) ? "none" : Numbers.decimals(worst.actual(), 1),
         w.net(),
         w.outcome().controlPct());
   }

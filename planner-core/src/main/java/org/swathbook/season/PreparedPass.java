@@ -112,8 +112,8 @@ public final class PreparedPass {
   }
 
   /**
-   * Whether it is made, and the first suitable day after a wait of the house's queue lies in all its
-   * windows too.
+   * Whether it is made, and the first suitable day after a wait of the house's queue lies in all
+   * its windows too.
    */
   public boolean meetsWindows(int year) {
     return met[year];

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
 import org.swathbook.plan.choice.PlanWishes;
-import org.swathbook.plan.climb.Search;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.season.SeasonWalk;
 
@@ -78,16 +77,5 @@ class PlanEffortTest {
     assertThat(all)
         .filteredOn(d -> !best.contains(d))
         .allMatch(d -> ground.evaluator.quickGoal(d) <= least);
-  }
-
-  @Test
-  void aSearchThatWalksMoreGoesOnFromWhatTheFirstOneMet() {
-    PlanGround ground = new PlanGround(book, "ND-4");
-    Search few = ground.search().walking(1);
-    few.climb(ground.starts.all().get(0), 2);
-    Search more = few.walking(2);
-    assertThat(more.walked()).isEqualTo(few.walked()).isNotEmpty();
-    more.climb(ground.starts.all().get(1), 2);
-    assertThat(few.walked()).isEqualTo(more.walked());
   }
 }

@@ -13,6 +13,7 @@ import org.swathbook.plan.climb.Mending;
 import org.swathbook.plan.climb.Moves;
 import org.swathbook.plan.climb.Search;
 import org.swathbook.plan.climb.Starts;
+import org.swathbook.plan.climb.Steps;
 import org.swathbook.plan.draft.FieldEvaluator;
 import org.swathbook.plan.draft.Legality;
 import org.swathbook.plan.draft.PlanSpace;
@@ -45,6 +46,10 @@ public final class PlanGround {
 
   /** A search that has met no program yet. */
   public Search search() {
-    return new Search(moves, mending, starts, evaluator, 12);
+    return search(new Steps(12, 0.1, true));
+  }
+
+  public Search search(Steps steps) {
+    return new Search(moves, mending, starts, evaluator, steps);
   }
 }

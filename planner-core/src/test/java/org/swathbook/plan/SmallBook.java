@@ -36,6 +36,7 @@ import org.swathbook.plan.climb.Mending;
 import org.swathbook.plan.climb.Moves;
 import org.swathbook.plan.climb.Search;
 import org.swathbook.plan.climb.Starts;
+import org.swathbook.plan.climb.Steps;
 import org.swathbook.plan.draft.FieldEvaluator;
 import org.swathbook.plan.draft.Legality;
 import org.swathbook.plan.draft.PlanSpace;
@@ -151,7 +152,7 @@ public final class SmallBook {
   public Search search(FieldEvaluator evaluator) {
     Moves moves = new Moves(space, evaluator);
     Mending mending = new Mending(space, strengths(), book.house(), evaluator.offers(), moves);
-    return new Search(moves, mending, starts(evaluator), evaluator, 12);
+    return new Search(moves, mending, starts(evaluator), evaluator, new Steps(12, 0.1, true));
   }
 
   private Strengths strengths() {

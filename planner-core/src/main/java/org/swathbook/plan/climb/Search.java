@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.Evaluator;
@@ -35,42 +36,19 @@ public final class Search {
 
   private static final int MOST_STEPS = 40;
 
-  /** A step that gains less than this, dollars per acre, is the last one. */
-  private static final double WORTH_A_STEP = 0.10;
-
   private final Moves moves;
   private final Mending mending;
   private final Starts starts;
   private final Evaluator evaluator;
-  private final int mostWalked;
-  private final Map<Draft, Walked> walked;
+  private final Steps steps;
+  private final Map<Draft, Walked> walked = new LinkedHashMap<>();
 
-  /**
-   * @param mostWalked neighbours walked in full at each step: of each way to change a program the
-   *     best by net return and as many by what a quick score knows of the goal
-   */
-  public Search(Moves moves, Mending mending, Starts starts, Evaluator evaluator, int mostWalked) {
-    this(moves, mending, starts, evaluator, mostWalked, new LinkedHashMap<>());
-  }
-
-  private Search(
-      Moves moves,
-      Mending mending,
-      Starts starts,
-      Evaluator evaluator,
-      int mostWalked,
-      Map<Draft, Walked> walked) {
-    this.mostWalked = mostWalked;
-    this.walked = walked;
+  public Search(Moves moves, Mending mending, Starts starts, Evaluator evaluator, Steps steps) {
     this.moves = moves;
     this.mending = mending;
     this.starts = starts;
     this.evaluator = evaluator;
-  }
-
-  /** The same search, which walks another number of neighbours from here on. */
-  public Search walking(int most) {
-    return new Search(moves, mending, starts, evaluator, most, walked);
+    this.steps = steps;
   }
 
   /** All programs walked so far, in the order in which they were first met. */
@@ -163,42 +141,48 @@ public final class Search {
     Optional<Walked> here = walk(start);
     for (int step = 0; step < MOST_STEPS && here.isPresent(); step++) {
       Walked now = here.get();
-      Optional<Walked> best = Optional.empty();
-      for (Draft d : promising(now, firstPost, allowed)) {
-        Optional<Walked> w = walk(d);
-        if (w.isPresent() && (best.isEmpty() || better(w.get(), best.get()))) {
-          best = w;
-        }
+      List<List<Draft>> near = new ArrayList<>(List.of(moves.of(now.draft()), mending.of(now)));
+      if (steps.onePassMoreAtOnce()) {
+        near.add(starts.withOneMorePass(now.draft(), firstPost));
       }
-      if (best.isEmpty() || !better(best.get(), now)) {
+      Optional<Walked> best = best(near, allowed);
+      if (!steps.onePassMoreAtOnce() && (best.isEmpty() || !isWorthIt(now, best.get()))) {
+        near = List.of(starts.withOneMorePass(now.draft(), firstPost));
+        best = Stream.concat(best.stream(), best(near, allowed).stream()).reduce(Search::better);
+      }
+      if (best.isEmpty() || !isBetter(best.get(), now)) {
         return here;
       }
-      boolean hardly = Goal.of(best.get()) - Goal.of(now) < WORTH_A_STEP;
       here = best;
-      if (hardly) {
+      if (!isWorthIt(now, best.get())) {
         return here;
       }
     }
     return here;
   }
 
-  static boolean better(Walked a, Walked b) {
+  static boolean isBetter(Walked a, Walked b) {
     int c = Double.compare(Goal.of(a), Goal.of(b));
     return c > 0 || (c == 0 && a.key().compareTo(b.key()) < 0);
   }
 
-  private Set<Draft> promising(Walked now, int firstPost, Predicate<Draft> allowed) {
-    Set<Draft> out = new LinkedHashSet<>();
-    for (List<Draft> way :
-        List.of(
-            moves.of(now.draft()),
-            mending.of(now),
-            starts.withOneMorePass(now.draft(), firstPost))) {
+  private static Walked better(Walked a, Walked b) {
+    return isBetter(b, a) ? b : a;
+  }
+
+  private boolean isWorthIt(Walked now, Walked next) {
+    return isBetter(next, now) && Goal.of(next) - Goal.of(now) >= steps.worth();
+  }
+
+  /** The best by the goal of those of each way that promise most; empty when none is legal. */
+  private Optional<Walked> best(List<List<Draft>> ways, Predicate<Draft> allowed) {
+    Set<Draft> promising = new LinkedHashSet<>();
+    for (List<Draft> way : ways) {
       List<Draft> drafts = way.stream().filter(allowed).toList();
-      out.addAll(top(drafts, mostWalked, evaluator::quick));
-      out.addAll(topByGoal(drafts, mostWalked));
+      promising.addAll(top(drafts, steps.walked(), evaluator::quick));
+      promising.addAll(topByGoal(drafts, steps.walked()));
     }
-    return out;
+    return promising.stream().flatMap(d -> walk(d).stream()).reduce(Search::better);
   }
 
   /** The first legal drafts by a score, highest first. */
@@ -210,8 +194,8 @@ public final class Search {
   }
 
   /**
-   * The first legal drafts by the goal, highest first. What sites and overlaps cost a draft is asked
-   * only while a draft may be among the first: they never raise what its score says.
+   * The first legal drafts by the goal, highest first. What sites and overlaps cost a draft is
+   * asked only while a draft may be among the first: they never raise what its score says.
    */
   List<Draft> topByGoal(List<Draft> drafts, int many) {
     record Promised(Draft draft, double goal, boolean settled) {}

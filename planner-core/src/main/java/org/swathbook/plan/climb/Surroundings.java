@@ -97,7 +97,7 @@ public final class Surroundings {
   private List<Draft> asWalked(Set<Draft> drafts) {
     List<Walked> walked = new ArrayList<>();
     drafts.forEach(d -> search.walk(d).ifPresent(walked::add));
-    walked.sort((a, b) -> Search.better(a, b) ? -1 : Search.better(b, a) ? 1 : 0);
+    walked.sort((a, b) -> Search.isBetter(a, b) ? -1 : Search.isBetter(b, a) ? 1 : 0);
     return walked.stream().map(Walked::draft).toList();
   }
 

@@ -15,9 +15,14 @@ public final class HouseDeficit {
   public static double of(List<BrokenHouseRule> broken) {
     double sum = 0;
     for (BrokenHouseRule b : broken) {
-      sum += of(b.name(), b.limit() - b.actual());
+      sum += of(b.name(), missed(b.limit(), b.actual()));
     }
     return sum;
+  }
+
+  /** All of the limit where there is no actual value: layers that never come in one year. */
+  static double missed(double limit, double actual) {
+    return Double.isNaN(actual) ? limit : limit - actual;
   }
 
   /**

@@ -102,7 +102,7 @@ public final class PassRules {
       int last = next.layers().get(d).inSomeYear() ? lastWithLayer(before, d) : -1;
       if (last >= 0) {
         WeedOutcome.LayerOverlap o = overlap(before.get(last), next, d);
-        double missed = house.minLayerOverlapDays() - o.medianDays();
+        double missed = HouseDeficit.missed(house.minLayerOverlapDays(), o.medianDays());
         if (HouseTests.isShort(house, o)
             && !tell(listener, HouseRuleCheck.MIN_LAYER_OVERLAP, missed)) {
           return false;

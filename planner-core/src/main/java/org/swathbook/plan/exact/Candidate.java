@@ -1,7 +1,7 @@
 package org.swathbook.plan.exact;
 
-import org.swathbook.plan.draft.Stop;
 import org.swathbook.plan.draft.Laid;
+import org.swathbook.plan.draft.Stop;
 import org.swathbook.season.PreparedPass;
 
 /**

@@ -118,6 +118,49 @@ class SearchTest {
     assertThat(fined).isGreaterThan(50).isLessThan(search.walked().size());
   }
 
+  /** What only a walk tells is what a site gone does: all else is in the goal already. */
+  @Test
+  void theGoalIsThatOfTheWalkUnlessASiteGoneDecides() {
+    int sites = 0;
+    for (Walked w : search.walked()) {
+      double goal = evaluator.goal(w.draft());
+      assertThat(goal).as(w.toString()).isGreaterThanOrEqualTo(Goal.of(w) - 0.02);
+      if (!w.brokenNames().contains(HouseRuleCheck.ONE_SITE_GONE)) {
+        assertThat(goal).as(w.toString()).isCloseTo(Goal.of(w), Offset.offset(0.02));
+      }
+      sites += goal < evaluator.quickGoal(w.draft()) - 1 ? 1 : 0;
+    }
+    assertThat(sites).as("programs that miss sites, overlaps or windows").isGreaterThan(50);
+  }
+
+  @Test
+  void theFirstByTheGoalAreThoseOfAllSortedByIt() {
+    List<Draft> drafts = search.walked().stream().map(Walked::draft).toList();
+    List<Draft> sorted = Search.inOrder(drafts, evaluator::goal);
+    for (int many : new int[] {1, 7, drafts.size() + 1}) {
+      assertThat(search.topByGoal(drafts, many))
+          .isEqualTo(sorted.subList(0, Math.min(many, sorted.size())));
+    }
+  }
+
+  /** One more pass is tried in the end, too, so that no climb stops below it. */
+  @Test
+  void aClimbThatTriesOneMorePassLastStillTriesIt() {
+    PlanGround ground = new PlanGround(book, "QH-3");
+    Search last = ground.search(new Steps(4, 0.1, false));
+    Draft start = Draft.EMPTY.with(new Stop(0, List.of(space.legalOn(0).get(0))));
+    Walked top = last.climb(start, space.maxPasses()).orElseThrow();
+    assertThat(top.draft().stops()).hasSizeGreaterThan(1);
+    double best =
+        ground.starts.withOneMorePass(top.draft(), 15).stream()
+            .filter(d -> d.stops().size() <= space.maxPasses())
+            .flatMap(d -> last.walk(d).stream())
+            .mapToDouble(Goal::of)
+            .max()
+            .orElse(Double.NEGATIVE_INFINITY);
+    assertThat(best).isLessThan(Goal.of(top) + 0.1);
+  }
+
   @Test
   void whatTheMasksAllowNoRuleBlocks() {
     int judged = 0;

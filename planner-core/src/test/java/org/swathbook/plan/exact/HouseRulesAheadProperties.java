@@ -16,8 +16,10 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.plan.draft.Draft;
+import org.swathbook.plan.draft.Goal;
 import org.swathbook.plan.draft.HouseDeficit;
 import org.swathbook.plan.draft.Stop;
+import org.swathbook.plan.draft.Walked;
 import org.swathbook.season.Standing;
 
 /**
@@ -26,6 +28,9 @@ import org.swathbook.season.Standing;
  */
 class HouseRulesAheadProperties {
   private static final double ROUNDING = 1e-6;
+
+  /** Cost and loss are each rounded to the cent. */
+  private static final double CENTS = 0.0201;
 
   /** Rules that first passes settle, whatever comes after them. */
   private static final Set<String> SETTLED =
@@ -57,6 +62,33 @@ class HouseRulesAheadProperties {
   @Tag("slow")
   void thousandsOfTimesWhatIsSureIsBroken(@ForAll long seed) {
     DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::sure);
+  }
+
+  @Property(tries = 40)
+  void theGoalToldWithoutAWalkIsThatOfTheWalk(@ForAll long seed) {
+    DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::goal);
+  }
+
+  @Property(tries = 1000)
+  @Tag("slow")
+  void thousandsOfTimesTheGoalIsThatOfTheWalk(@ForAll long seed) {
+    DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::goal);
+  }
+
+  /** What a site gone does is seen by a walk alone; all else is told to the rounding of money. */
+  private static void goal(DrawnCandidates drawn) {
+    for (Draft draft : drawn.some().toList()) {
+      Walked walked = drawn.programs().evaluator.full(draft);
+      double told = drawn.programs().evaluator.goal(draft);
+      boolean lost = walked.brokenNames().contains(HouseRuleCheck.ONE_SITE_GONE);
+      if (lost) {
+        assertThat(told).isGreaterThan(Goal.of(walked) - CENTS);
+      } else {
+        assertThat(told).isCloseTo(Goal.of(walked), within(CENTS));
+      }
+      Statistics.label("breaks nothing, something, what a site gone does")
+          .collect(walked.broken().isEmpty() ? "nothing" : lost ? "site gone" : "something");
+    }
   }
 
   private static void settled(DrawnCandidates drawn) {
