@@ -36,7 +36,7 @@ class SameBytesIT {
   }
 
   private Result call(List<String> options, String... words) throws Exception {
-    List<String> command = new ArrayList<>(List.of(java()));
+    List<String> command = new ArrayList<>(List.of(java(), "-XX:TieredStopAtLevel=1"));
     command.addAll(options);
     command.addAll(List.of("-jar", JAR.toString()));
     command.addAll(List.of(words));
@@ -106,7 +106,6 @@ class SameBytesIT {
             "-Duser.timezone=Pacific/Auckland",
             "-Duser.language=tr",
             "-Duser.country=TR",
-            "-XX:TieredStopAtLevel=1",
             "-Dfile.encoding=ISO-8859-1");
     Future<Result> there = BESIDE.submit(() -> call(strangely, words));
     Result plain = call(List.of("-Duser.timezone=UTC", "-Duser.language=en"), words);

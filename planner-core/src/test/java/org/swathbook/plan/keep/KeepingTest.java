@@ -64,7 +64,8 @@ class KeepingTest {
   private DemoCopy copy() {
     return new DemoCopy(dir.resolve("book"))
         .change("book.yaml", "dateStep: 3 days", "dateStep: 7 days")
-        .change("book.yaml", "maxPasses: 4", "maxPasses: 3");
+        .change("book.yaml", "maxPasses: 4", "maxPasses: 3")
+        .change("book.yaml", "maxProducts: 4", "maxProducts: 3");
   }
 
   private Kept keep(Book book, PlanWishes wishes, LocalDate today) {
