@@ -42,7 +42,7 @@ class YearsOfAWeedTest {
                   TRACES.field().plantDate().plusDays(25))));
 
   private static double[] byYear(IntToDoubleFunction of) {
-    return IntStream.range(0, YEARS).mapToDouble(of::applyAsDouble).toArray();
+    return IntStream.range(0, YEARS).mapToDouble(of).toArray();
   }
 
   private static double mean(IntToDoubleFunction of) {
