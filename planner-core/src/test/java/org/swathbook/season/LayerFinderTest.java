@@ -33,7 +33,7 @@ class LayerFinderTest {
         List.of(
             kernel.prepare(
                 Sprays.mix("metribuzin", 0.5, "pyroxasulfone", 0.16),
-                TRACES.field().plantDate().minusDays(2)));
+                TRACES.field().plantDate().minusDays(25)));
     int open = 0;
     int held = 0;
     for (int y = 0; y < YEARS; y++) {
@@ -56,6 +56,27 @@ class LayerFinderTest {
     }
     assertThat(open).isPositive();
     assertThat(held).isPositive();
+  }
+
+  /** What goes on the leaves alone lays no layer and stands between none. */
+  @Test
+  void aPassWithoutALayerIsPassedOver() {
+    Kernel kernel = Kernels.of("ND-1");
+    LayerFinder finder =
+        new LayerFinder(
+            kernel,
+            List.of(
+                kernel.prepare(
+                    Sprays.mix("metribuzin", 0.5), TRACES.field().plantDate().minusDays(20)),
+                kernel.prepare(
+                    Sprays.mix("glyphosate", 1.0), TRACES.field().plantDate().minusDays(10)),
+                kernel.prepare(
+                    Sprays.mix("pyroxasulfone", 0.16), TRACES.field().plantDate().minusDays(2))));
+    List<List<LayerSpan>> byYear = finder.layersByWeed().get(0);
+    assertThat(byYear).hasSize(YEARS);
+    assertThat(byYear.stream().flatMap(List::stream)).extracting(LayerSpan::pass).contains(0, 2);
+    assertThat(finder.overlaps(0, byYear))
+        .containsExactly(LayerFinder.overlap(TRACES, 0, byYear, 0, 2));
   }
 
   private static double share(int y, int from, int to) {

@@ -23,7 +23,7 @@ class YearsOfAWeedTest {
   private static final TraceSet TRACES = KERNEL.traces();
   private static final int YEARS = TRACES.years().size();
 
-  private static final SeasonOutcome SEASON =
+  private final SeasonOutcome season =
       SeasonWalk.walk(
           Fixtures.book(),
           KERNEL,
@@ -31,8 +31,8 @@ class YearsOfAWeedTest {
               "ND-1",
               Sprays.pass(-2, Sprays.mix("metribuzin", 0.5)),
               Sprays.pass(25, Sprays.mix("glufosinate-ammonium", 0.5))));
-  private static final WeedOutcome WEED = SEASON.weed(PALMER);
-  private static final Score SCORE =
+  private final WeedOutcome weed = season.weed(PALMER);
+  private final Score score =
       KERNEL.score(
           List.of(
               KERNEL.prepare(
@@ -58,22 +58,22 @@ class YearsOfAWeedTest {
   @Test
   void plantsAndSeedsAreMeans() {
     assertThat(TRACES.weeds().get(0).weed().id()).isEqualTo(PALMER);
-    assertThat(WEED.survivorsPerAcre())
-        .isCloseTo(mean(y -> SCORE.survivorsPerM2(0, y)) * M2_PER_ACRE, within(1e-6))
+    assertThat(weed.survivorsPerAcre())
+        .isCloseTo(mean(y -> score.survivorsPerM2(0, y)) * M2_PER_ACRE, within(1e-6))
         .isPositive();
-    assertThat(WEED.allSurvivorsPerAcre())
-        .isCloseTo(mean(y -> SCORE.allSurvivorsPerM2(0, y)) * M2_PER_ACRE, within(1e-6))
-        .isGreaterThan(WEED.survivorsPerAcre());
-    assertThat(WEED.seedReturnPerM2())
-        .isCloseTo(mean(y -> SCORE.seedReturnPerM2(0, y)), within(1e-9))
+    assertThat(weed.allSurvivorsPerAcre())
+        .isCloseTo(mean(y -> score.allSurvivorsPerM2(0, y)) * M2_PER_ACRE, within(1e-6))
+        .isGreaterThan(weed.survivorsPerAcre());
+    assertThat(weed.seedReturnPerM2())
+        .isCloseTo(mean(y -> score.seedReturnPerM2(0, y)), within(1e-9))
         .isPositive();
-    assertThat(WEED.seedbankFactor())
+    assertThat(weed.seedbankFactor())
         .isCloseTo(
             mean(
                 y ->
                     Seedbank.factor(
                         TRACES.weeds().get(0).weed().seed(),
-                        SCORE.seedReturnPerM2(0, y),
+                        score.seedReturnPerM2(0, y),
                         TRACES.years().get(y).cohorts(0).totalPerM2())),
             within(1e-9))
         .isPositive();
@@ -81,22 +81,22 @@ class YearsOfAWeedTest {
 
   @Test
   void controlIsTheMeanAndTheWorstYearTheLeast() {
-    assertThat(WEED.controlPct()).isCloseTo(mean(y -> SCORE.controlPct(0, y)), within(1e-9));
-    assertThat(WEED.worstYearControlPct())
-        .isEqualTo(ranked(y -> SCORE.controlPct(0, y), 0))
+    assertThat(weed.controlPct()).isCloseTo(mean(y -> score.controlPct(0, y)), within(1e-9));
+    assertThat(weed.worstYearControlPct())
+        .isEqualTo(ranked(y -> score.controlPct(0, y), 0))
         .isPositive()
-        .isLessThan(WEED.controlPct());
+        .isLessThan(weed.controlPct());
   }
 
   /** Of ten years the sixth from below, and the second from above. */
   @Test
   void exposureIsOfTheMedianYearAndOfTheWorstFifth() {
     assertThat(YEARS).isEqualTo(10);
-    assertThat(WEED.exposedPct())
-        .isCloseTo(100 * ranked(y -> SCORE.exposedShare(0, y), 5), within(1e-9))
+    assertThat(weed.exposedPct())
+        .isCloseTo(100 * ranked(y -> score.exposedShare(0, y), 5), within(1e-9))
         .isPositive();
-    assertThat(WEED.exposedWorstFifthPct())
-        .isCloseTo(100 * ranked(y -> SCORE.exposedShare(0, y), 8), within(1e-9))
-        .isGreaterThan(WEED.exposedPct());
+    assertThat(weed.exposedWorstFifthPct())
+        .isCloseTo(100 * ranked(y -> score.exposedShare(0, y), 8), within(1e-9))
+        .isGreaterThan(weed.exposedPct());
   }
 }
