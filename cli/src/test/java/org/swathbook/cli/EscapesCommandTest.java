@@ -63,7 +63,7 @@ class EscapesCommandTest {
     List<String[]> calls =
         List.of(
             new String[] {"check", "nd-1-june"},
-            new String[] {"plan", "ND-1", "--max-passes", "1"},
+            new String[] {"plan", "ND-1", "--max-passes", "1", "--effort", "quick"},
             new String[] {"audit", "ND-1"});
     for (String[] call : calls) {
       assertThat(words(book, call)).doesNotContain("watch.csv");
@@ -87,7 +87,7 @@ class EscapesCommandTest {
         .contains(
             "resists 2 and 9 (90 %); suspected (watch list): site 4, watched since 2027-06-22, not"
                 + " tested");
-    assertThat(words(book, new String[] {"plan", "QH-1", "--max-passes", "1"}))
+    assertThat(words(book, new String[] {"plan", "QH-1", "--max-passes", "1", "--effort", "quick"}))
         .doesNotContain("watch.csv");
     // The look that noted it is read as before: what it noted is no second witness.
     assertThat(suspicion(book)).isEqualTo(suspicion(DEMO));

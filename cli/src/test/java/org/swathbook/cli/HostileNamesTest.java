@@ -53,8 +53,8 @@ class HostileNamesTest {
 
   private static final List<List<String>> PAGES =
       List.of(
-          List.of("plan", "ND-1", "--html"),
-          List.of("plan", "ND-1", "--handout"),
+          List.of("plan", "ND-1", "--effort", "quick", "--html"),
+          List.of("plan", "ND-1", "--effort", "quick", "--handout"),
           List.of("season", "nd-1-two-layers", "--html"),
           List.of("check", "nd-1-june", "--html"),
           List.of("check", "--program", "nd-1-two-layers", "--html"),

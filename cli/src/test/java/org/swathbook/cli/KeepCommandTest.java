@@ -21,10 +21,19 @@ class KeepCommandTest {
   @TempDir static Path dir;
   private static Path book;
 
+  /** A book of its own, in which the kept program is saved. */
+  private static Path fresh;
+
+  private static final String[] SAVED = {"--keep", LAYERS, "--without", SHORT, "--save", "--json"};
+  private static Called saved;
+
   @BeforeAll
-  static void makeTheBook() throws IOException {
+  static void makeTheBooks() throws IOException {
     book = SmallBook.of(dir.resolve("book"), "ND-1", "ND-2");
     SmallBook.copyProgram(book, LAYERS + ".yaml");
+    fresh = SmallBook.of(dir.resolve("fresh"), "ND-1");
+    SmallBook.copyProgram(fresh, LAYERS + ".yaml");
+    saved = Called.with("plan", fresh, SAVED);
   }
 
   private static Called call(String... args) {
@@ -33,9 +42,8 @@ class KeepCommandTest {
 
   @Test
   void theFirstProgramIsTheWrittenOneWithoutTheProductThatIsShort() throws IOException {
-    Called called = call("--keep", LAYERS, "--without", SHORT, "--json");
-    assertThat(called.code()).as(called.err()).isEqualTo(ExitCode.DONE);
-    JsonNode field = JSON.readTree(called.out()).get("fields").get(0);
+    assertThat(saved.code()).as(saved.err()).isEqualTo(ExitCode.DONE);
+    JsonNode field = JSON.readTree(saved.out()).get("fields").get(0);
     assertThat(field.get("field").asText()).isEqualTo("ND-1");
     JsonNode keep = field.get("keep");
     assertThat(keep.get("needsNothing").asBoolean()).isFalse();
@@ -76,19 +84,15 @@ class KeepCommandTest {
 
   @Test
   void theKeptProgramIsSavedAndReadAgain() throws IOException {
-    Path fresh = SmallBook.of(dir.resolve("fresh"), "ND-1");
-    SmallBook.copyProgram(fresh, LAYERS + ".yaml");
-    String[] args = {"--keep", LAYERS, "--without", SHORT, "--save", "--json"};
-    Called called = Called.with("plan", fresh, args);
-    assertThat(called.err()).contains("ND-1: saved as programs/nd-1.yaml");
-    JsonNode kept = JSON.readTree(called.out()).get("fields").get(0).get("programs").get(0);
+    assertThat(saved.err()).contains("ND-1: saved as programs/nd-1.yaml");
+    JsonNode kept = JSON.readTree(saved.out()).get("fields").get(0).get("programs").get(0);
     JsonNode season = JSON.readTree(Called.with("season", fresh, "nd-1", "--json").out());
     assertThat(season.get("summary").get("netPerAcre")).isEqualTo(kept.get("netPerAcre"));
-    String saved = Files.readString(fresh.resolve("programs/nd-1.yaml"));
-    Called again = Called.with("plan", fresh, args);
+    String file = Files.readString(fresh.resolve("programs/nd-1.yaml"));
+    Called again = Called.with("plan", fresh, SAVED);
     assertThat(again.code()).isEqualTo(ExitCode.WRONG_INPUT);
     assertThat(again.out()).isEmpty();
-    assertThat(Files.readString(fresh.resolve("programs/nd-1.yaml"))).isEqualTo(saved);
+    assertThat(Files.readString(fresh.resolve("programs/nd-1.yaml"))).isEqualTo(file);
   }
 
   private static void isWrong(Called called, String what) {

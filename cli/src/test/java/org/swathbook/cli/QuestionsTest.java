@@ -10,18 +10,25 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.swathbook.catalog.file.CatalogLoader;
 
 /** The table of questions: its commands run and say what it says, and its tests are there. */
 class QuestionsTest {
   private static final Path TABLE = ProgramProcess.CLI.resolve("QUESTIONS.md");
   private static final Path DEMO = ProgramProcess.CLI.resolve("../demo-data");
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+
+  private static final CatalogLoader CATALOGS = new CatalogLoader();
+
+  /** What goes without a choice of effort. */
+  private static final Set<String> NO_EFFORT = Set.of("--queue", "--compare", "--keep");
 
   @TempDir static Path dir;
   private static Path book;
@@ -126,7 +133,12 @@ class QuestionsTest {
     if (!dated) {
       args.addAll(List.of("--today", "2027-03-01"));
     }
-    Called called = Called.with(args.toArray(String[]::new));
+    boolean searched = args.get(0).equals("plan");
+    if (searched && args.stream().noneMatch(NO_EFFORT::contains)) {
+      // What a plan says of a question, not how good its programs are.
+      args.addAll(List.of("--effort", "quick"));
+    }
+    Called called = Called.sharing(CATALOGS, args.toArray(String[]::new));
     assertThat(called.code()).as(command + "\n" + called.err()).isIn(0, 1);
     return called.out();
   }

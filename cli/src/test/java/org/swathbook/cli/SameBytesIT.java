@@ -13,6 +13,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.cli.ProgramProcess.Result;
@@ -35,7 +36,7 @@ class SameBytesIT {
   }
 
   private Result call(List<String> options, String... words) throws Exception {
-    List<String> command = new ArrayList<>(List.of(java()));
+    List<String> command = new ArrayList<>(List.of(java(), "-XX:TieredStopAtLevel=1"));
     command.addAll(options);
     command.addAll(List.of("-jar", JAR.toString()));
     command.addAll(List.of(words));
@@ -43,7 +44,10 @@ class SameBytesIT {
     return ProgramProcess.run(dir, Map.of("LC_ALL", "C"), command);
   }
 
-  /** Where letters, digits, dates and half hours are others, and one thread does all. */
+  /**
+   * Where letters, digits, dates and half hours are others, one thread does all, and only the first
+   * compiler makes code.
+   */
   private Result elsewhere(Path book, String... words) throws Exception {
     List<String> command =
         new ArrayList<>(
@@ -54,6 +58,7 @@ class SameBytesIT {
                 "-Duser.country=TR",
                 "-Duser.script=",
                 "-XX:ActiveProcessorCount=1",
+                "-XX:TieredStopAtLevel=1",
                 "-jar",
                 JAR.toString()));
     command.addAll(List.of(words));
@@ -110,6 +115,12 @@ class SameBytesIT {
   }
 
   @Test
+  void aQuickPlanOfAFieldOfTheDemoBook() throws Exception {
+    assertSameBytes("plan", "OB-3", "--effort", "quick");
+  }
+
+  @Test
+  @Tag("slow")
   void aPlanOfAFieldOfTheDemoBook() throws Exception {
     assertSameBytes("plan", "OB-3");
   }

@@ -84,7 +84,16 @@ class ZipIT {
     assertThat(made.out()).contains("--book \"" + book + "\"");
     Path small = SmallBook.of(dir.resolve("small one"), "ND-1");
     Result plan =
-        start(program, "plan", "ND-1", "--book", small.toString(), "--today", "2026-11-25");
+        start(
+            program,
+            "plan",
+            "ND-1",
+            "--effort",
+            "quick",
+            "--book",
+            small.toString(),
+            "--today",
+            "2026-11-25");
     assertThat(plan.code()).as(plan.err()).isZero();
     assertThat(plan.out()).contains("ND-1").contains("The label is the law");
     assertThat(program.resolve("target")).doesNotExist();

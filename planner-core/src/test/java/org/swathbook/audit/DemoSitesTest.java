@@ -2,13 +2,12 @@ package org.swathbook.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.Book;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.testing.BookParts;
+import org.swathbook.testing.DemoBook;
 
 /**
  * The two past seasons of the demo book, read row by row as an adviser would before anything was
@@ -16,7 +15,7 @@ import org.swathbook.testing.BookParts;
  * are common practice, no source, but where one is named.
  */
 class DemoSitesTest {
-  private static final Book BOOK = new BookLoader().load(Path.of("../demo-data"));
+  private static final Book BOOK = DemoBook.BOOK;
   private static final SiteAudit AUDIT = SiteAudit.of(BOOK, BOOK.fields());
 
   private static SeasonSites season(String field, String weed, int season) {

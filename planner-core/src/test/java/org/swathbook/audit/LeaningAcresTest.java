@@ -3,7 +3,6 @@ package org.swathbook.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,14 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.WeedPressure;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
 import org.swathbook.season.outcome.SiteControl;
+import org.swathbook.testing.DemoBook;
 
 /** Acres on a single effective site, added up by hand (the examples are ours). */
 class LeaningAcresTest {
-  private static final Book BOOK = new BookLoader().load(Path.of("../demo-data"));
+  private static final Book BOOK = DemoBook.BOOK;
 
   private static List<SeasonSites> field(String id, int effective) {
     return List.of(season(id, 0, 2026, effective));

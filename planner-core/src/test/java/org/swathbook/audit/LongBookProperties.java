@@ -2,7 +2,6 @@ package org.swathbook.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -20,9 +19,9 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.WeedPressure;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.program.FieldId;
 import org.swathbook.testing.BookParts;
+import org.swathbook.testing.DemoBook;
 
 /**
  * What is told of the worst of many fields, found by their figures alone, is what walking and
@@ -30,7 +29,7 @@ import org.swathbook.testing.BookParts;
  * fields, many of them equally large, with other dates, rows and seasons gone, and other drivers.
  */
 class LongBookProperties {
-  private static final Book DEMO = new BookLoader().load(Path.of("../demo-data"));
+  private static final Book DEMO = DemoBook.BOOK;
 
   @Property(tries = 15)
   void theWorstAreToldAsIfAllWereWalked(@ForAll long seed) {

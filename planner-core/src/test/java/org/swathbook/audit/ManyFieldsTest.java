@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.BookLoader;
+import org.swathbook.testing.DemoBook;
 
 /** Outdoors that fields share change no figure of any of them. */
 class ManyFieldsTest {
@@ -29,7 +30,7 @@ class ManyFieldsTest {
         }
       }
     }
-    Book demo = new BookLoader().load(DEMO);
+    Book demo = DemoBook.BOOK;
     int rows = demo.journal().applications().size();
     assertThat(ManyFieldsBook.write(DEMO, folder, rows + 1)).isEqualTo(2);
     Book many = new BookLoader().load(folder);
@@ -63,7 +64,7 @@ class ManyFieldsTest {
   /** A long book is told of the fields that lean most; its ranks and acres are those of all. */
   @Test
   void ofALongBookTheWorstAreTold() {
-    Book demo = new BookLoader().load(DEMO);
+    Book demo = DemoBook.BOOK;
     SiteAudit all = SiteAudit.of(demo, demo.fields());
     SiteAudit some = SiteAudit.of(demo, demo.fields(), 3);
     List<String> told = some.ranked().stream().map(r -> r.sites().field().id().value()).toList();

@@ -2,7 +2,6 @@ package org.swathbook.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,16 +17,16 @@ import org.swathbook.audit.PlannedAndApplied.Account;
 import org.swathbook.audit.PlannedAndApplied.Kind;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
+import org.swathbook.testing.DemoBook;
 
 /** Programs beside the corn of ND-1 in the journal of 2026. */
 class PlanAgainstJournalTest {
-  private static final Book BOOK = new BookLoader().load(Path.of("../demo-data"));
+  private static final Book BOOK = DemoBook.BOOK;
   private static final LocalDate DAY = LocalDate.of(2026, 5, 10);
 
   private static List<Application> rows() {

@@ -2,18 +2,17 @@ package org.swathbook.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.Book;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.program.FieldId;
 import org.swathbook.testing.BookParts;
+import org.swathbook.testing.DemoBook;
 
 /** What nobody wrote down is told as not known, and makes no season one without herbicides. */
 class RecordGapsTest {
-  private static final Book DEMO = new BookLoader().load(Path.of("../demo-data"));
+  private static final Book DEMO = DemoBook.BOOK;
   private static final FieldId FIELD = DEMO.fields().get(0).id();
 
   /** The demo book with some seasons of a field out of the journal, or out of seasons.csv. */

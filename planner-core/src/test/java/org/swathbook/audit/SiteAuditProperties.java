@@ -3,7 +3,6 @@ package org.swathbook.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -21,15 +20,15 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.WeedPressure;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Site;
 import org.swathbook.season.outcome.SiteControl;
 import org.swathbook.testing.BookParts;
+import org.swathbook.testing.DemoBook;
 
 /** What holds of every audit: of passes drawn at random, and of journals drawn from the demo's. */
 class SiteAuditProperties {
-  private static final Book DEMO = new BookLoader().load(Path.of("../demo-data"));
+  private static final Book DEMO = DemoBook.BOOK;
   private static final Field FIELD = DEMO.fields().get(0);
   private static final WeedPressure WEED = DEMO.weedsOf(FIELD.id()).get(0);
   private static final int[] SITES = {1, 2, 3, 4, 5, 6, 9, 10, 14, 15, 22, 27};

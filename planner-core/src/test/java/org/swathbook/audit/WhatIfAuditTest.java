@@ -2,7 +2,6 @@ package org.swathbook.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -10,14 +9,14 @@ import org.junit.jupiter.api.Test;
 import org.swathbook.audit.FieldChange.Outcome;
 import org.swathbook.book.Book;
 import org.swathbook.book.PastSeason;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.catalog.Trait;
 import org.swathbook.measure.Money;
 import org.swathbook.testing.BookParts;
+import org.swathbook.testing.DemoBook;
 
 /** Changes of the last season of the demo book, held to what an adviser reads from its rows. */
 class WhatIfAuditTest {
-  private static final Book BOOK = new BookLoader().load(Path.of("../demo-data"));
+  private static final Book BOOK = DemoBook.BOOK;
 
   private static FieldChange on(Book book, String field, WhatIf change) {
     return WhatIfAudit.of(book, List.of(book.findField(field).orElseThrow()), change)

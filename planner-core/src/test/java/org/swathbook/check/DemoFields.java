@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Random;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.ProgramReader;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Product;
@@ -25,11 +24,12 @@ import org.swathbook.program.Program;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.UseFacts;
+import org.swathbook.testing.DemoBook;
 
 /** The demo book with its traces, read once, and doses drawn from its catalog. */
 final class DemoFields {
   private static final Path DEMO = Path.of("..", "demo-data");
-  static final Book BOOK = new BookLoader().load(DEMO);
+  static final Book BOOK = DemoBook.BOOK;
   private static final Map<Field, TraceSet> TRACES = new LinkedHashMap<>();
 
   private DemoFields() {}

@@ -2,14 +2,12 @@ package org.swathbook.escapes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.Book;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.MixWords;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.plan.choice.DayDoses;
@@ -19,10 +17,11 @@ import org.swathbook.program.PassConditions;
 import org.swathbook.program.PlantCounts;
 import org.swathbook.program.SeenWeed;
 import org.swathbook.program.SurvivorPattern;
+import org.swathbook.testing.DemoBook;
 
 /** Palmer amaranth in the demo field ND-1 after passes of one active each. */
 class EscapeJudgeTest {
-  private static final Book BOOK = new BookLoader().load(Path.of("../demo-data"));
+  private static final Book BOOK = DemoBook.BOOK;
   private static final LocalDate JUNE_8 = LocalDate.of(2027, 6, 8);
   private static final WeedId PALMER = new WeedId("AMAPA");
   private static final String GLUFOSINATE = "glufosinate-ammonium 0.58 lb ai/acre";

@@ -3,7 +3,6 @@ package org.swathbook.escapes;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,7 +15,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.MixWords;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.program.Observation;
@@ -24,12 +22,13 @@ import org.swathbook.program.PassConditions;
 import org.swathbook.program.PlantCounts;
 import org.swathbook.program.SeenWeed;
 import org.swathbook.testing.BookParts;
+import org.swathbook.testing.DemoBook;
 import org.swathbook.weather.StationWeather;
 import org.swathbook.weather.WeatherDay;
 
 /** Cool weather adds up to twice the days to what a site shows and kills by: from memory. */
 class WarmDaysTest {
-  private static final Book DEMO = new BookLoader().load(Path.of("../demo-data"));
+  private static final Book DEMO = DemoBook.BOOK;
   private static final Field FIELD = DEMO.findField("ND-1").orElseThrow();
   private static final LocalDate JUNE_8 = LocalDate.of(2027, 6, 8);
 

@@ -119,8 +119,16 @@ public final class DemoCopy {
     return new BookLoader().load(dir);
   }
 
-  /** The unchanged copy in memory, its folder gone again. */
+  /** The unchanged copy in memory, its folder gone again: made once for all tests of a process. */
   public static Book inMemory() {
+    return InMemory.BOOK;
+  }
+
+  private static final class InMemory {
+    static final Book BOOK = read();
+  }
+
+  private static Book read() {
     try {
       Path folder = Files.createTempDirectory("demo-copy");
       Book book = new DemoCopy(folder).load();

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Doses;
 import org.swathbook.program.Mix;
@@ -48,7 +49,12 @@ class PlanChangesTest {
 
   private static FieldPlan plan(DemoCopy copy, String field) {
     var book = copy.load();
-    return new Planner(book).plan(book.findField(field).orElseThrow(), TODAY);
+    return quick(book).plan(book.findField(field).orElseThrow(), TODAY);
+  }
+
+  /** What changes in a book moves the plan of a first look as much as that of a long one. */
+  private static Planner quick(Book book) {
+    return new Planner(book, PlanWishes.NONE, Effort.QUICK);
   }
 
   private static SeasonOutcome first(FieldPlan plan) {

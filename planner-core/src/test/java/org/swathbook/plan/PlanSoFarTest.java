@@ -47,7 +47,8 @@ class PlanSoFarTest {
   }
 
   private static FieldPlan plan(Book book, LocalDate today) {
-    return new Planner(book).plan(book.findField("ND-1").orElseThrow(), today);
+    return new Planner(book, PlanWishes.NONE, Effort.QUICK)
+        .plan(book.findField("ND-1").orElseThrow(), today);
   }
 
   private static PlanWishes atMost(int passes) {

@@ -2,14 +2,12 @@ package org.swathbook.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Product;
 import org.swathbook.check.DatedMix;
@@ -17,12 +15,13 @@ import org.swathbook.check.SequenceJudge;
 import org.swathbook.measure.Rate;
 import org.swathbook.program.Doses;
 import org.swathbook.program.Mix;
+import org.swathbook.testing.DemoBook;
 
 /**
  * A cap for stubble is no leave in a crop: dicamba in corn, 0.75 lb ae/acre a season (from memory).
  */
 class StubbleCapTest {
-  private static final Book BOOK = new BookLoader().load(Path.of("..", "demo-data"));
+  private static final Book BOOK = DemoBook.BOOK;
 
   private static DatedMix dicamba(int pass, LocalDate date, double lbAe, Position position) {
     Product product = BOOK.catalog().findProduct("dicamba-4sl").orElseThrow();

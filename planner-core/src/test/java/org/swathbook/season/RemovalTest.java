@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.swathbook.growth.SeasonTrace;
+import org.swathbook.season.loss.LateRemoval;
 import org.swathbook.season.loss.Removal;
 import org.swathbook.testing.Fixtures;
 
@@ -21,6 +22,15 @@ class RemovalTest {
     assertThat(r.share(stage, false)).isCloseTo(0.05, within(1e-9));
     assertThat(r.share(stage + 4, false)).isCloseTo(0.5, within(1e-9));
     assertThat(r.share(stage, true)).isLessThanOrEqualTo(r.share(stage, false));
+  }
+
+  /** The same stages: on time then, late a tenth of a leaf on. */
+  @ParameterizedTest
+  @CsvSource({"30, 1", "15, 2", "7.5, 3"})
+  void lateIsPastTheCriticalTime(double inches, int stage) {
+    OptionalDouble row = OptionalDouble.of(inches * 2.54);
+    assertThat(LateRemoval.isLate(Fixtures.soybean(), row, stage, false)).isFalse();
+    assertThat(LateRemoval.isLate(Fixtures.soybean(), row, stage + 0.1, false)).isTrue();
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import org.swathbook.season.outcome.PassWeed;
 import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.season.outcome.SiteControl;
 import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.season.outcome.YearNet;
 import org.swathbook.season.outcome.YearOutcome;
 import org.swathbook.testing.Fixtures;
 
@@ -79,6 +81,29 @@ class SeasonWalkTest {
     }
   }
 
+  /** Years differ by what they lose and by the passes that were made in them. */
+  @Test
+  void theNetOfTheSeasonIsTheMeanOfItsYears() {
+    Book book = priced();
+    SeasonOutcome o =
+        SeasonWalk.walk(
+            book,
+            Kernels.of("ND-1"),
+            Sprays.program(
+                "ND-1",
+                Sprays.pass(3, Sprays.mix("flumioxazin", 0.08)),
+                Sprays.pass(25, Sprays.mix("glyphosate", 1.0))));
+    List<Money> years = o.years().stream().map(y -> YearNet.of(book, o, y).orElseThrow()).toList();
+    assertThat(years.stream().mapToDouble(Money::dollars).average().orElseThrow())
+        .isCloseTo(o.net().orElseThrow().dollars(), within(0.02));
+    for (YearOutcome y : o.years()) {
+      double made = y.passDays().get(0) < 0 ? 15.50 : 15.50 + 19.00;
+      assertThat(YearNet.of(book, o, y).orElseThrow().dollars())
+          .isCloseTo(62 * 10.60 * (1 - y.lossShare()) - made, within(0.02));
+    }
+    assertThat(YearNet.worst(book, o)).contains(Collections.min(years));
+  }
+
   @Test
   void whatStandsAtALaterPassHasCostMoreAndTheSeasonLosesAtLeastThat() {
     double before = 0;
@@ -109,6 +134,7 @@ class SeasonWalkTest {
     assertThat(o.cost()).isEmpty();
     assertThat(o.net()).isEmpty();
     assertThat(o.passes().get(0).cost()).isEmpty();
+    assertThat(YearNet.worst(priced(), o)).isEmpty();
   }
 
   @Test

@@ -10,6 +10,7 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Money;
+import org.swathbook.testing.DemoBook;
 
 class BookYamlReaderTest {
   @TempDir Path dir;
@@ -62,7 +63,7 @@ class BookYamlReaderTest {
 
   @Test
   void theDefaultsAreThoseOfTheDemoBook() {
-    assertThat(new BookLoader().load(DemoBookTest.FOLDER).house()).isEqualTo(HouseRules.DEFAULTS);
+    assertThat(DemoBook.BOOK.house()).isEqualTo(HouseRules.DEFAULTS);
   }
 
   @Test

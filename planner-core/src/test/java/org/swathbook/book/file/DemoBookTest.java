@@ -5,10 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.Book;
+import org.swathbook.testing.DemoBook;
 
 class DemoBookTest {
   static final Path FOLDER = Path.of("..", "demo-data");
-  private static final Book BOOK = new BookLoader().load(FOLDER);
+  private static final Book BOOK = DemoBook.BOOK;
 
   @Test
   void loadsWhole() {

@@ -12,11 +12,12 @@ import org.swathbook.program.Observation;
 import org.swathbook.program.SeenWeed;
 import org.swathbook.program.SurvivorPattern;
 import org.swathbook.source.ProblemsException;
+import org.swathbook.testing.DemoBook;
 
 /** Observations over the demo book. */
 class ObservationReaderTest {
   private static final Path FOLDER = Path.of("../demo-data");
-  private static final Book BOOK = new BookLoader().load(FOLDER);
+  private static final Book BOOK = DemoBook.BOOK;
   private static final BookPaths PATHS = new BookPaths(FOLDER);
 
   private static Observation read(String text) {

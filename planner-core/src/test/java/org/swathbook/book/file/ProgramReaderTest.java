@@ -15,9 +15,10 @@ import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.source.ProblemsException;
+import org.swathbook.testing.DemoBook;
 
 class ProgramReaderTest {
-  private static final Book BOOK = new BookLoader().load(DemoBookTest.FOLDER);
+  private static final Book BOOK = DemoBook.BOOK;
 
   private static Program read(String text) {
     return ProgramReader.read("p.yaml", text.getBytes(StandardCharsets.UTF_8), BOOK);

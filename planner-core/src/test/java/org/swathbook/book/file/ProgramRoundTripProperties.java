@@ -31,10 +31,11 @@ import org.swathbook.program.Doses;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
+import org.swathbook.testing.DemoBook;
 
 /** What is written reads back to the same program, to the last bit. */
 class ProgramRoundTripProperties {
-  private static final Book BOOK = new BookLoader().load(DemoBookTest.FOLDER);
+  private static final Book BOOK = DemoBook.BOOK;
   private static final List<Product> PRODUCTS = List.copyOf(BOOK.catalog().products());
 
   @Property(edgeCases = EdgeCasesMode.NONE)

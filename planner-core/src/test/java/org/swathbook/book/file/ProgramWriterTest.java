@@ -17,9 +17,10 @@ import org.swathbook.book.Book;
 import org.swathbook.program.FieldId;
 import org.swathbook.program.Program;
 import org.swathbook.source.ProblemsException;
+import org.swathbook.testing.DemoBook;
 
 class ProgramWriterTest {
-  private static final Book BOOK = new BookLoader().load(DemoBookTest.FOLDER);
+  private static final Book BOOK = DemoBook.BOOK;
   private static final BookPaths DEMO = new BookPaths(DemoBookTest.FOLDER);
 
   @TempDir Path dir;

@@ -34,10 +34,11 @@ import org.swathbook.source.Problem;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 import org.swathbook.source.YamlReader;
+import org.swathbook.testing.DemoBook;
 
 /** The descriptions of a book's files, held against the files and against what reads them. */
 class SchemasTest {
-  private static final Book BOOK = new BookLoader().load(DemoBookTest.FOLDER);
+  private static final Book BOOK = DemoBook.BOOK;
 
   @Test
   void everyNameHasAText() {

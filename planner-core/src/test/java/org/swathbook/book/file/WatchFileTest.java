@@ -14,10 +14,11 @@ import org.swathbook.book.Book;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.source.ProblemsException;
+import org.swathbook.testing.DemoBook;
 
 /** Rows go in once and whole, and the rest of the file stays as a spreadsheet wrote it. */
 class WatchFileTest {
-  private static final Book BOOK = new BookLoader().load(Path.of("../demo-data"));
+  private static final Book BOOK = DemoBook.BOOK;
   private static final WatchFile.Entry ENTRY =
       new WatchFile.Entry(
           BOOK.fields().get(0).id(),

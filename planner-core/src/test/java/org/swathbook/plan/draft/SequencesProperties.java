@@ -2,7 +2,6 @@ package org.swathbook.plan.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -11,12 +10,12 @@ import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.statistics.Statistics;
 import org.swathbook.book.Book;
-import org.swathbook.book.file.BookLoader;
 import org.swathbook.plan.PlanGround;
+import org.swathbook.testing.DemoBook;
 
 /** Parent actives asked about one by one say what the rules say of the whole program. */
 class SequencesProperties {
-  private static final Book BOOK = new BookLoader().load(Path.of("..", "demo-data"));
+  private static final Book BOOK = DemoBook.BOOK;
 
   private static final List<PlanGround> GROUNDS =
       List.of("ND-1", "ND-2", "QH-3", "OB-1").stream().map(f -> new PlanGround(BOOK, f)).toList();

@@ -3,7 +3,9 @@ package org.swathbook.plan.exact;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
@@ -12,7 +14,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
 import net.jqwik.api.statistics.Statistics;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.plan.draft.Draft;
@@ -20,6 +24,9 @@ import org.swathbook.plan.draft.Goal;
 import org.swathbook.plan.draft.HouseDeficit;
 import org.swathbook.plan.draft.Stop;
 import org.swathbook.plan.draft.Walked;
+import org.swathbook.season.ExposureBounds;
+import org.swathbook.season.PreparedPass;
+import org.swathbook.season.Score;
 import org.swathbook.season.Standing;
 
 /**
@@ -169,6 +176,105 @@ class HouseRulesAheadProperties {
         Statistics.label("lost with one site for sure").collect(lost);
       }
     }
+  }
+
+  /**
+   * Where only the worst years are sure to be too exposed, the median one may come to be so too and
+   * then says by how far: nothing of it is sure. The limits are such that it comes to be by a hair.
+   */
+  @Property(tries = 40)
+  void byHowFarTooMuchIsExposedIsNotSaidOfTheWorstYears(@ForAll long seed) {
+    DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::exposedByAHair);
+  }
+
+  private static void exposedByAHair(DrawnCandidates drawn) {
+    Candidates candidates = drawn.candidates();
+    for (Draft draft : drawn.some().toList()) {
+      List<PreparedPass> whole = new ArrayList<>(candidates.start().prepared());
+      draft.stops().forEach(s -> whole.add(drawn.programs().evaluator.prepare(s)));
+      Score score = candidates.kernel().score(whole);
+      for (int driver : candidates.drivers()) {
+        double limit = 0.999 * score.exposedMedian(driver);
+        if (limit > 0) {
+          double inTheEnd =
+              HouseDeficit.of(
+                  HouseRuleCheck.MAX_EXPOSED_EMERGENCE,
+                  100 * (score.exposedMedian(driver) - limit));
+          saysNoMore(drawn, draft, driver, limit, inTheEnd);
+        }
+      }
+    }
+  }
+
+  private static void saysNoMore(
+      DrawnCandidates drawn, Draft draft, int driver, double limit, double inTheEnd) {
+    Candidates candidates = drawn.candidates();
+    WeedId weed = candidates.kernel().traces().weeds().get(driver).weed().id();
+    SeasonAhead bound = new SeasonAhead(candidates, exposing(house(drawn), weed, limit), ALL);
+    SeasonAhead free = new SeasonAhead(candidates, exposing(house(drawn), weed, 1), ALL);
+    Prefix prefix = candidates.start();
+    int passes = draft.stops().size();
+    for (Stop stop : draft.stops()) {
+      int place = drawn.place(stop);
+      int first = candidates.firstAfter(prefix.lastDate());
+      ControlAhead control =
+          new ControlAhead(
+              candidates.control(),
+              candidates,
+              prefix,
+              IntStream.range(first, candidates.size()).toArray(),
+              passes - prefix.size());
+      prefix = prefix.then(candidates.get(place));
+      boolean further = prefix.size() < passes;
+      double sure =
+          sites(bound.atLeast(Breach.NONE, control, place - first, prefix.prepared(), further));
+      double others =
+          sites(free.atLeast(Breach.NONE, control, place - first, prefix.prepared(), further));
+      assertThat(sure - others).isLessThanOrEqualTo(inTheEnd + ROUNDING);
+      ExposureBounds.Exposed least =
+          candidates.exposure().least(prefix.prepared(), driver, further);
+      Statistics.label("only the worst years are sure")
+          .collect(least.median() <= limit && least.worstFifth() > 2 * limit)
+          .coverage(c -> c.check(true).count(n -> n > 0));
+    }
+  }
+
+  private static double sites(@Nullable Breach allMayBeBroken) {
+    return Objects.requireNonNull(allMayBeBroken).sites();
+  }
+
+  /** The same rules, with a limit for what is exposed of one weed and none for others. */
+  private static HouseRules exposing(HouseRules h, WeedId weed, double limit) {
+    return new HouseRules(
+        h.effectiveSite(),
+        h.effectiveSoilSite(),
+        h.minFoliarSites(),
+        h.minSoilSitesFirst(),
+        h.minSoilSitesOverlap(),
+        h.layerThreshold(),
+        h.minLayerOverlapDays(),
+        Map.of(weed, limit),
+        1,
+        h.seasonControl(),
+        h.oneSiteGone(),
+        h.otherControl(),
+        h.maxSurvivorsPerAcre(),
+        h.windowConfidence(),
+        h.sizePercentile(),
+        h.suitableRainMm(),
+        h.suitableRainBeforeMm(),
+        h.suitableShareByMonth(),
+        h.suitableShareOther(),
+        h.queueDays(),
+        h.missFoliar(),
+        h.missUnderCanopy(),
+        h.missSoil(),
+        h.catalogAgeMonths(),
+        h.maxPasses(),
+        h.maxProducts(),
+        h.dateStepDays(),
+        h.windMinMph(),
+        h.windMaxMph());
   }
 
   private static HouseRules house(DrawnCandidates drawn) {
