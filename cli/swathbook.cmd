@@ -141,7 +141,7 @@ if "%SB_WORD%"=="audit" set "SB_LONG=audit"
 :flags
 rem A short command is over before its code is worth much work: one quick compiler that takes small
 rem methods early, and no bytecode made for what is built by reflection.
-if not defined SB_LONG set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:CompileThresholdScaling=0.3 -XX:C1MaxInlineSize=10 -XX:C1MaxInlineLevel=2 -Xmn24m -Dsun.reflect.inflationThreshold=2147483647"
+if not defined SB_LONG set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:CompileThresholdScaling=0.3 -XX:C1MaxInlineSize=10 -XX:C1MaxInlineLevel=2 -Xmn48m -Dsun.reflect.inflationThreshold=2147483647"
 rem Much code, each part of it for a short while: the second compiler would work longer on it than the
 rem code it makes does. A journal of a million rows stays until the end: there is room for it at
 rem once, and what outlives a collection is moved once and by all processors.

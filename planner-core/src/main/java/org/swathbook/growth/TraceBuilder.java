@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.function.Function;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.Tillage;
@@ -125,11 +126,16 @@ public final class TraceBuilder {
       checkPlanting(field, book.season(), year, days.days());
       weathers.add(new YearsWeather(year, days));
     }
-    // Side by side: no year reads another. One alone is not worth handing around.
-    List<FieldOutdoors.Year> out =
-        (weathers.size() == 1 ? weathers.stream() : weathers.parallelStream())
-            .map(y -> year(book, field, crop, weeds, y.year(), y.days(), topsoil, age, seen))
-            .toList();
+    Function<YearsWeather, FieldOutdoors.Year> made =
+        y -> year(book, field, crop, weeds, y.year(), y.days(), topsoil, age, seen);
+    List<FieldOutdoors.Year> out = new ArrayList<>();
+    // The first alone: two threads would at a cold start both link what a year calls for the first
+    // time, of which the class-data archive holds one. The others side by side: no year reads
+    // another.
+    out.add(made.apply(weathers.get(0)));
+    if (weathers.size() > 1) {
+      out.addAll(weathers.subList(1, weathers.size()).parallelStream().map(made).toList());
+    }
     return new FieldOutdoors(field, crop, weeds, book.season(), seen, out);
   }
 

@@ -95,6 +95,11 @@ public final class BookLoader {
         ofAsked(fields.fields(), asked).stream().map(Field::station).distinct().sorted().toList();
     ReadBeside<Map<String, StationWeather>> weather =
         ReadBeside.begin((found, said) -> WeatherReader.read(folder, named, found, said));
+    // Before the journal is begun, which alone keeps two processors busy.
+    ReadBeside<List<PastSeason>> seasons =
+        ReadBeside.beginIf(
+            SeasonsReader.TABLE.isLong(folder),
+            (found, said) -> pastSeasons(folder, names, fields, dates, found, said));
     HouseRules house = new HouseRulesReader(names, problems).read(yaml.houseRules());
     before = problems.count();
     List<WeedPressure> weeds = new WeedsReader(names, fields, problems).read(folder);
@@ -102,10 +107,6 @@ public final class BookLoader {
     Prices prices =
         new StockReader(names, sound, prices(folder, names, problems, notes), problems)
             .read(folder);
-    ReadBeside<List<PastSeason>> seasons =
-        ReadBeside.beginIf(
-            SeasonsReader.TABLE.isLong(folder),
-            (found, said) -> pastSeasons(folder, names, fields, dates, found, said));
     Journal journal = new ApplicationsReader(names, fields, prices, problems).read(folder);
     List<PastSeason> past = seasons.finished(problems, notes);
     List<Scouting> seen = List.of();
