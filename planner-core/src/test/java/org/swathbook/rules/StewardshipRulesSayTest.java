@@ -383,7 +383,7 @@ class StewardshipRulesSayTest {
             "79.9 % of the years",
             palmer(new Outcome()).windowConfidence(79.9),
             "warn: Every pass finds its day in 79.9 % of the weather years; the house asks"
-                + " for 80 %. [79.9 %; 80 %] an earlier date, a mix with a wider window, or a"
+                + " for 80 %. [79.9 %; 80 %] another date, a mix with a wider window, or a"
                 + " second sprayer day"),
         says(
             "window-confidence",

@@ -3,6 +3,7 @@ package org.swathbook.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -79,6 +80,27 @@ class SeasonWalkTest {
       boolean out = o.passes().get(0).missedYears().contains(y.year());
       assertThat(y.passDays().get(0) == -1).isEqualTo(out);
     }
+  }
+
+  /** A crop that is behind shuts a window on the pass's date, and opens it to a late sprayer. */
+  @Test
+  void aYearInWhichAPassComesTooEarlyIsNoneInWhichItFindsItsDay() {
+    Kernel kernel = Kernels.of("ND-1");
+    int tooEarly = 0;
+    for (int day = 0; day <= 40; day++) {
+      PreparedPass onDate = pass(kernel, day);
+      PreparedPass late = pass(kernel, day + kernel.house().queueDays());
+      for (int y = 0; y < kernel.traces().years().size(); y++) {
+        assertThat(onDate.meetsWindows(y)).isEqualTo(!onDate.isMissed(y) && !late.isMissed(y));
+        tooEarly += onDate.isMissed(y) && !late.isMissed(y) ? 1 : 0;
+      }
+    }
+    assertThat(tooEarly).isPositive();
+  }
+
+  private static PreparedPass pass(Kernel kernel, int daysAfterPlanting) {
+    LocalDate planted = kernel.traces().field().plantDate();
+    return kernel.prepare(Sprays.mix("glufosinate-ammonium", 0.53), planted.plusDays(daysAfterPlanting));
   }
 
   /** Years differ by what they lose and by the passes that were made in them. */
