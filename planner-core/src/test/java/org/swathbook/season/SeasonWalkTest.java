@@ -100,7 +100,8 @@ class SeasonWalkTest {
 
   private static PreparedPass pass(Kernel kernel, int daysAfterPlanting) {
     LocalDate planted = kernel.traces().field().plantDate();
-    return kernel.prepare(Sprays.mix("glufosinate-ammonium", 0.53), planted.plusDays(daysAfterPlanting));
+    return kernel.prepare(
+        Sprays.mix("glufosinate-ammonium", 0.53), planted.plusDays(daysAfterPlanting));
   }
 
   /** Years differ by what they lose and by the passes that were made in them. */
