@@ -16,7 +16,7 @@ final class EffortOption {
       converter = Word.class,
       description =
           "quick: a first look at many fields, which may miss the better programs. usual: when left"
-              + " out. thorough: some five times as long as usual, for a field or two.")
+              + " out. thorough: some three times as long as usual, for a field or two.")
   Effort effort = Effort.USUAL;
 
   boolean isGiven() {
