@@ -111,11 +111,7 @@ public final class SeasonWalk {
 
   private SeasonSums sums() {
     List<List<List<LayerSpan>>> byWeed = layers.layersByWeed();
-    List<Integer> drivers =
-        IntStream.range(0, byWeed.size())
-            .filter(w -> traces.weeds().get(w).driver().isDriver())
-            .boxed()
-            .toList();
+    List<Integer> drivers = kernel.drivers();
     return sums(
         byWeed,
         new PassOutcomes(book, kernel, passes, census, byWeed),

@@ -38,14 +38,11 @@ public final class PassRules {
     boolean missed(String rule, double deficit);
   }
 
-  /**
-   * @param drivers places of the driver weeds among the field's weeds
-   */
-  public PassRules(Kernel kernel, HouseRules house, TankOffers offers, List<Integer> drivers) {
+  public PassRules(Kernel kernel, HouseRules house, TankOffers offers) {
     this.kernel = kernel;
     this.house = house;
     this.offers = offers;
-    this.drivers = drivers;
+    this.drivers = kernel.drivers();
   }
 
   /** By how far the windows of the passes are missed; 0 when they are met often enough. */

@@ -40,7 +40,7 @@ final class SettledMisses {
       Function<Stop, PreparedPass> prepare) {
     this.kernel = kernel;
     this.drivers = kernel.drivers();
-    this.rules = new PassRules(kernel, house, offers, drivers);
+    this.rules = new PassRules(kernel, house, offers);
     this.prepare = prepare;
     made.forEach(p -> this.made.add(Laid.of(kernel, p, drivers)));
   }

@@ -19,8 +19,7 @@ final class PrefixRules {
    * @param mayBreak names of the rules that a program may break
    */
   PrefixRules(Candidates candidates, HouseRules house, Set<String> mayBreak) {
-    this.rules =
-        new PassRules(candidates.kernel(), house, candidates.offers(), candidates.drivers());
+    this.rules = new PassRules(candidates.kernel(), house, candidates.offers());
     this.mayBreak = mayBreak;
   }
 
