@@ -44,7 +44,7 @@ public final class GapRule {
     for (int d = 0; d < all.size(); d++) {
       days.add(day(all.get(d), tmax, tmin, d));
     }
-    return new StationWeather(id, days, gaps(all, tmax, tmin));
+    return new StationWeather(id, days, isWhole(all) ? Gaps.NONE : gaps(all, tmax, tmin));
   }
 
   private static List<ObservedDay> trim(List<ObservedDay> rows) {
@@ -61,6 +61,16 @@ public final class GapRule {
 
   private static boolean hasBoth(ObservedDay day) {
     return day.tmaxC().isPresent() && day.tminC().isPresent();
+  }
+
+  /** Whether nothing is missing, as in most records: the years need no counting then. */
+  private static boolean isWhole(List<ObservedDay> all) {
+    for (ObservedDay day : all) {
+      if (!hasBoth(day) || day.rainMm().isEmpty()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static List<ObservedDay> everyDay(List<ObservedDay> rows) {

@@ -52,42 +52,34 @@ final class PlainDays implements StationReader {
   private static final double MOST_RAIN_MM = 2000;
   private static final double MOST_RAIN_IN = 80;
 
-  private static final Column IRRIGATION_IN = Column.water("irrigation_in", "0.6");
-  private static final Column IRRIGATION_MM = Column.water("irrigation_mm", "15");
+  /** A column of temperatures, °C, in the unit that it names. */
+  private static Column<Double> temperature(String name) {
+    boolean fahrenheit = name.endsWith("_f");
+    return Column.of(name, t -> celsius(t, fahrenheit), fahrenheit ? "75" : "24.1");
+  }
 
-  /** A column in use, read in the unit that it names; made once for all rows. */
-  private record Column(String name, TextParser<Double> parser, String example) {
-    static Column temperature(String name) {
-      boolean fahrenheit = name.endsWith("_f");
-      return new Column(name, t -> celsius(t, fahrenheit), fahrenheit ? "75" : "24.1");
-    }
-
-    /** In millimetres; a trace is nothing. */
-    static Column water(String name, String example) {
-      boolean inches = name.endsWith("_in");
-      TextParser<Double> number = Parsers.number(0, inches ? MOST_RAIN_IN : MOST_RAIN_MM);
-      return new Column(
-          name,
-          t ->
-              t.equalsIgnoreCase("T")
-                  ? 0
-                  : inches
-                      ? new Quantity(number.parse(t), Unit.INCH).in(Unit.MILLIMETRE)
-                      : number.parse(t),
-          example);
-    }
-
-    Optional<Double> of(Row row) {
-      return row.find(name, parser, example);
-    }
+  /** A column of water, mm; a trace is nothing. */
+  private static Column<Double> water(String name, String example) {
+    boolean inches = name.endsWith("_in");
+    TextParser<Double> number = Parsers.number(0, inches ? MOST_RAIN_IN : MOST_RAIN_MM);
+    return Column.of(
+        name,
+        t ->
+            t.equalsIgnoreCase("T")
+                ? 0.0
+                : inches
+                    ? new Quantity(number.parse(t), Unit.INCH).in(Unit.MILLIMETRE)
+                    : number.parse(t),
+        example);
   }
 
   /**
-   * Columns in use.
+   * Columns in use, made once for all rows.
    *
    * @param extras whether there is any column beside temperatures and rain
    */
-  private record Units(Column tmax, Column tmin, Column rain, boolean extras) {}
+  private record Units(
+      Column<Double> tmax, Column<Double> tmin, Column<Double> rain, boolean extras) {}
 
   @Override
   public boolean fits(FirstLines lines) {
@@ -112,6 +104,9 @@ final class PlainDays implements StationReader {
   private static final class Rows {
     private final Problems problems;
     private final List<ObservedDay> days = new ArrayList<>();
+    private final Column<LocalDate> date = Column.ofNew("date", Texts::date, "2026-05-11");
+    private final Column<Double> irrigationIn = water("irrigation_in", "0.6");
+    private final Column<Double> irrigationMm = water("irrigation_mm", "15");
     private Optional<Units> units = Optional.empty();
     private boolean judged;
     private @Nullable LocalDate last;
@@ -127,16 +122,16 @@ final class PlainDays implements StationReader {
       }
       Units u = units.get();
       Row row = new Row(csv, problems);
-      Optional<LocalDate> date = row.need("date", Texts::date, "2026-05-11");
-      if (date.isPresent()) {
-        inOrder(row, date.get());
+      Optional<LocalDate> day = row.need(date);
+      if (day.isPresent()) {
+        inOrder(row, day.get());
       } else {
         // A date that cannot be read says nothing of its neighbors.
         last = null;
       }
-      Optional<Double> tmax = u.tmax().of(row);
-      Optional<Double> tmin = u.tmin().of(row);
-      Optional<Double> rain = u.rain().of(row);
+      Optional<Double> tmax = row.find(u.tmax());
+      Optional<Double> tmin = row.find(u.tmin());
+      Optional<Double> rain = row.find(u.rain());
       double irrigation = u.extras() ? irrigation(row) : 0;
       OptionalDouble wind = u.extras() ? wind(row) : OptionalDouble.empty();
       if (u.extras()) {
@@ -150,8 +145,12 @@ final class PlainDays implements StationReader {
       }
       if (row.isSound()) {
         days.add(
-            new ObservedDay(date.orElseThrow(), box(tmax), box(tmin), box(rain), irrigation, wind));
+            new ObservedDay(day.orElseThrow(), box(tmax), box(tmin), box(rain), irrigation, wind));
       }
+    }
+
+    private double irrigation(Row row) {
+      return row.find(irrigationIn).orElse(0.0) + row.find(irrigationMm).orElse(0.0);
     }
 
     private void inOrder(Row row, LocalDate date) {
@@ -181,9 +180,9 @@ final class PlainDays implements StationReader {
         units =
             Optional.of(
                 new Units(
-                    Column.temperature(tmax.get()),
-                    Column.temperature(tmin.get()),
-                    Column.water(rain.get(), "0.35"),
+                    temperature(tmax.get()),
+                    temperature(tmin.get()),
+                    water(rain.get(), "0.35"),
                     extras));
       }
     }
@@ -211,10 +210,6 @@ final class PlainDays implements StationReader {
           "'" + text + "' is no temperature of the air; check the unit that the column names");
     }
     return c;
-  }
-
-  private static double irrigation(Row row) {
-    return IRRIGATION_IN.of(row).orElse(0.0) + IRRIGATION_MM.of(row).orElse(0.0);
   }
 
   private static OptionalDouble wind(Row row) {
