@@ -117,16 +117,16 @@ final class CalibrateCommand implements Callable<Integer> {
     check("--psi", psi.value(), "40");
     check("--gravity", gravity.value(), "1.28");
     check("--spacing", spacing.value(), "20");
-    if (mph.value() != null && seconds.value() != null) {
+    if (mph.isGiven() && seconds.isGiven()) {
       throw wrong("the speed is --mph or the --time of the course, not both");
     }
-    if (caught.value() != null && flow.value() != null) {
+    if (caught.isGiven() && flow.isGiven()) {
       throw wrong("what the nozzle gave is --catch or --flow, not both");
     }
-    if (psi.value() != null && caught.value() == null && flow.value() == null) {
+    if (psi.isGiven() && !caught.isGiven() && !flow.isGiven()) {
       throw wrong("--psi is the pressure of what was measured; give --catch or --flow too");
     }
-    if (gravity.value() != null && wanted.value() == null) {
+    if (gravity.isGiven() && !wanted.isGiven()) {
       throw wrong("--gravity changes the volume by which a nozzle is chosen; give --gpa too");
     }
     return spacing.required();

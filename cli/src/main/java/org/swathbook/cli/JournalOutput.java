@@ -88,7 +88,7 @@ final class JournalOutput {
   }
 
   private String table(Book book, @Nullable String typed) {
-    String of = customer.value();
+    String grower = customer.value();
     LocalDate first = from.value();
     LocalDate last = to.value();
     if (typed != null && book.findField(typed).isEmpty()) {
@@ -99,16 +99,16 @@ final class JournalOutput {
           "write one of " + String.join(", ", ids));
     }
     List<String> growers = book.fields().stream().map(Field::grower).distinct().toList();
-    if (of != null && growers.stream().noneMatch(g -> isSame(g, of))) {
+    if (grower != null && growers.stream().noneMatch(g -> isSame(g, grower))) {
       throw ProblemsException.of(
           Mark.startOf("--customer"),
-          "no field of the book is farmed by '" + of + "'",
+          "no field of the book is farmed by '" + grower + "'",
           "write one of " + String.join(", ", growers));
     }
     List<Application> rows =
         book.journal().applications().stream()
             .filter(a -> typed == null || a.field().matches(typed))
-            .filter(a -> of == null || isSame(grower(book, a), of))
+            .filter(a -> grower == null || isSame(grower(book, a), grower))
             .filter(a -> first == null || !a.date().isBefore(first))
             .filter(a -> last == null || !a.date().isAfter(last))
             .toList();

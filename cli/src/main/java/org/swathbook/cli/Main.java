@@ -76,6 +76,7 @@ public final class Main {
    */
   static CommandLine commandLine(
       PrintWriter out, PrintWriter err, Reader answers, CatalogLoader catalogs, String... args) {
+    keepToWhatIsUsed();
     CommandLine root = new CommandLine(new Swathbook(answers, catalogs).spec);
     // Before what follows, which is handed down to the commands that are there.
     // And in a plain loop: Java would take a class of this age out of its archive for a method of
@@ -92,6 +93,16 @@ public final class Main {
     root.setParameterExceptionHandler(complaints);
     root.setExecutionExceptionHandler(complaints);
     return root;
+  }
+
+  /**
+   * The library looks for Groovy, and looks up how each class of dates, times and databases would
+   * be read. No option here is read in such a way (days have {@link TodayOption.IsoDate}), and a
+   * short command would wait for it.
+   */
+  private static void keepToWhatIsUsed() {
+    System.setProperty("picocli.disable.closures", "true");
+    System.setProperty("picocli.converters.excludes", "java.[st].*");
   }
 
   /**
