@@ -5,35 +5,42 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** The fields that a command is asked about. */
 final class AskedFields {
-  @Spec(Spec.Target.MIXEE)
-  CommandSpec spec;
+  private final CommandSpec command;
+  private final Words typed;
 
-  @Parameters(
-      arity = "0..*",
-      paramLabel = "FIELD",
-      description = "Ids of fields, ND-1 for example; all fields of the book when left out.")
-  List<String> typed = List.of();
+  AskedFields(CommandSpec command) {
+    this.command = command;
+    typed =
+        Words.positional(
+            command,
+            "FIELD",
+            "Ids of fields, ND-1 for example; all fields of the book when left out.");
+  }
+
+  /** Ids as typed; none when all fields are meant. */
+  List<String> typed() {
+    return typed.all();
+  }
 
   /** The fields typed, each once, in the order of the book; all when none was typed. */
   List<Field> of(Book book) {
     if (book.fields().isEmpty()) {
       throw new ParameterException(
-          spec.commandLine(), "the book has no field; write one in its fields.csv");
+          command.commandLine(), "the book has no field; write one in its fields.csv");
     }
     List<String> known = book.fields().stream().map(f -> f.id().value()).toList();
-    for (String id : typed) {
+    for (String id : typed.all()) {
       if (book.findField(id).isEmpty()) {
         throw new ParameterException(
-            spec.commandLine(), "there is no field '" + id + "'" + Complaints.nearest(id, known));
+            command.commandLine(),
+            "there is no field '" + id + "'" + Complaints.nearest(id, known));
       }
     }
     return book.fields().stream()
-        .filter(f -> typed.isEmpty() || typed.stream().anyMatch(f.id()::matches))
+        .filter(f -> !typed.isGiven() || typed.all().stream().anyMatch(f.id()::matches))
         .toList();
   }
 }

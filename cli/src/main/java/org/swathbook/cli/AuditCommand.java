@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.audit.ActiveLedger;
 import org.swathbook.audit.FieldLedger;
 import org.swathbook.audit.PlannedAndApplied;
@@ -34,91 +33,96 @@ import org.swathbook.cli.text.WhatIfText;
 import org.swathbook.cli.work.PlannedProgram;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** Looks through the journal of fields: diversity of sites, or the ledger. */
-@Command(
-    addMethodSubcommands = false,
-    name = "audit",
-    description = {
-      "Which fields lean on one chemistry: by driver weed and past season what sites of action the"
-          + " journal has, which of them were effective, and how much of the weed met fewer than"
-          + " two; the worst first. Then what the rules say of what was sprayed.",
-      "With --ledger: by field and active what the journal has used of caps and applications, what"
-          + " is left, and until when intervals keep people, sprayers, harvest and next crops off.",
-      "With --what-if: what one change of the last season's passes would have done on every field,"
-          + " judged by the same rules: second-foliar-site, overlapping-residual:WEED or"
-          + " posts-by:STAGE; more than one are compared.",
-      "With --planned: a program beside what the journal has of its season, pass by pass, and what"
-          + " was promised beside what came of it.",
-      "For example: audit OB-4",
-      "For example: audit ND-1 --ledger",
-      "For example: audit --what-if posts-by:V3"
-    })
 final class AuditCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final AskedFields asked;
+  private final Flag ledger;
+  private final Words changes;
+  private final Value<String> planned;
+  private final Value<Integer> season;
+  private final BookOption bookOption;
+  private final TodayOption todayOption;
+  private final HtmlOption html;
+  private final OutputOption output;
 
-  @Mixin AskedFields asked = new AskedFields();
-
-  @Option(names = "--ledger", description = "Used and left of labels' limits, and open intervals.")
-  boolean ledger;
-
-  @Option(
-      names = "--what-if",
-      paramLabel = "CHANGE",
-      description = "A change to try on every field; may be given more than once.")
-  List<String> changes = List.of();
-
-  @Option(
-      names = "--planned",
-      paramLabel = "PROGRAM",
-      description = "A file, else a name in the folder programs of the book.")
-  @Nullable String planned;
-
-  @Option(
-      names = "--season",
-      paramLabel = "YEAR",
-      description =
-          "With --planned: year of the harvest that the program was for; the last season of the"
-              + " journal when left out.")
-  @Nullable Integer season;
-
-  @Mixin BookOption bookOption = new BookOption();
-  @Mixin TodayOption todayOption = new TodayOption();
-  @Mixin HtmlOption html = new HtmlOption();
-  @Mixin OutputOption output = new OutputOption();
+  AuditCommand() {
+    spec.name("audit")
+        .usageMessage()
+        .description(
+            "Which fields lean on one chemistry: by driver weed and past season what sites of"
+                + " action the journal has, which of them were effective, and how much of the weed"
+                + " met fewer than two; the worst first. Then what the rules say of what was"
+                + " sprayed.",
+            "With --ledger: by field and active what the journal has used of caps and applications,"
+                + " what is left, and until when intervals keep people, sprayers, harvest and next"
+                + " crops off.",
+            "With --what-if: what one change of the last season's passes would have done on every"
+                + " field, judged by the same rules: second-foliar-site, overlapping-residual:WEED"
+                + " or posts-by:STAGE; more than one are compared.",
+            "With --planned: a program beside what the journal has of its season, pass by pass, and"
+                + " what was promised beside what came of it.",
+            "For example: audit OB-4",
+            "For example: audit ND-1 --ledger",
+            "For example: audit --what-if posts-by:V3");
+    asked = new AskedFields(spec);
+    ledger = Flag.option(spec, "--ledger", "Used and left of labels' limits, and open intervals.");
+    changes =
+        Words.option(
+            spec,
+            "--what-if",
+            "CHANGE",
+            "A change to try on every field; may be given more than once.");
+    planned =
+        Value.option(
+            spec,
+            "--planned",
+            "PROGRAM",
+            String.class,
+            "A file, else a name in the folder programs of the book.");
+    season =
+        Value.option(
+            spec,
+            "--season",
+            "YEAR",
+            Integer.class,
+            "With --planned: year of the harvest that the program was for; the last season of the"
+                + " journal when left out.");
+    bookOption = new BookOption(spec);
+    todayOption = new TodayOption(spec);
+    html = new HtmlOption(spec);
+    output = new OutputOption(spec);
+  }
 
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
-    html.check(spec.commandLine(), output.json);
-    if (html.html != null && ledger) {
+    html.check(spec.commandLine(), output.json());
+    if (html.file() != null && ledger.isGiven()) {
       throw new ParameterException(
           spec.commandLine(), "--ledger is told as text and with --json, not on a page");
     }
     Book book = bookOption.load(bookOption.paths());
-    if (planned != null || season != null) {
+    if (planned.isGiven() || season.isGiven()) {
       output.print(againstJournal(book, today));
       return ExitCode.DONE;
     }
-    if (!changes.isEmpty()) {
-      List<WhatIf> asked = WhatIfWords.read(book.catalog(), changes, ledger);
+    if (changes.isGiven()) {
+      List<WhatIf> asked = WhatIfWords.read(book.catalog(), changes.all(), ledger.isGiven());
       List<Field> of = fields(book);
       List<WhatIfResult> results =
           waiting(() -> asked.stream().map(c -> WhatIfAudit.of(book, of, c)).toList());
       ReportHead head = ReportHead.of(book, List.of(), today);
       output.print(
-          html.html != null
-              ? HtmlOption.write(html.html, WhatIfHtml.of(book, head, results))
-              : output.json ? WhatIfJson.of(head, results) : WhatIfText.of(book, head, results));
+          html.file() != null
+              ? HtmlOption.write(html.file(), WhatIfHtml.of(book, head, results))
+              : output.json() ? WhatIfJson.of(head, results) : WhatIfText.of(book, head, results));
       return ExitCode.DONE;
     }
-    if (!ledger) {
+    if (!ledger.isGiven()) {
       List<Field> asked = fields(book);
       SiteAudit audit = waiting(() -> SiteAudit.of(book, asked));
       // The seasons of the journal are walked, each in its own weather; the head lists no others.
@@ -126,12 +130,12 @@ final class AuditCommand implements Callable<Integer> {
           ReportHead.of(book, List.of(), today)
               .noted(WatchNotes.of(book, asked))
               .noted(audit.notes());
-      if (html.html != null) {
-        output.print(HtmlOption.write(html.html, AuditHtml.of(book, head, audit)));
+      if (html.file() != null) {
+        output.print(HtmlOption.write(html.file(), AuditHtml.of(book, head, audit)));
         return ExitCode.DONE;
       }
       output.print(
-          output.json
+          output.json()
               ? AuditJson.of(book.catalog(), head, audit)
               : AuditText.of(book, head, audit));
       return ExitCode.DONE;
@@ -140,7 +144,7 @@ final class AuditCommand implements Callable<Integer> {
     fields(book).forEach(f -> ledgers.put(f, FieldLedger.of(book, f, today)));
     // Nothing here rests on weather years or on what was seen.
     ReportHead head = ReportHead.of(book, List.of(), today);
-    output.print(output.json ? LedgerJson.of(head, ledgers) : LedgerText.of(book, head, ledgers));
+    output.print(output.json() ? LedgerJson.of(head, ledgers) : LedgerText.of(book, head, ledgers));
     return ExitCode.DONE;
   }
 
@@ -151,21 +155,24 @@ final class AuditCommand implements Callable<Integer> {
   private String againstJournal(Book book, LocalDate today) {
     PlannedAndApplied compared =
         new PlannedProgram(bookOption.paths(), book)
-            .compare(planned, season, !changes.isEmpty() || ledger || !asked.typed.isEmpty());
+            .compare(
+                planned.value(),
+                season.value(),
+                changes.isGiven() || ledger.isGiven() || !asked.typed().isEmpty());
     ReportHead head = ReportHead.of(book, List.of(), today);
-    if (html.html != null) {
-      return HtmlOption.write(html.html, PlannedHtml.of(book, head, compared));
+    if (html.file() != null) {
+      return HtmlOption.write(html.file(), PlannedHtml.of(book, head, compared));
     }
-    return output.json ? PlannedJson.of(head, compared) : PlannedText.of(book, head, compared);
+    return output.json() ? PlannedJson.of(head, compared) : PlannedText.of(book, head, compared);
   }
 
   private List<Field> fields(Book book) {
-    if (asked.typed.isEmpty()) {
+    if (asked.typed().isEmpty()) {
       return book.fields();
     }
     Problems problems = new Problems();
     List<String> known = book.fields().stream().map(f -> f.id().value()).toList();
-    asked.typed.stream()
+    asked.typed().stream()
         .filter(n -> book.findField(n).isEmpty())
         .forEach(
             n ->
@@ -174,6 +181,6 @@ final class AuditCommand implements Callable<Integer> {
                     "'" + n + "' is no field of the book",
                     "write one of " + String.join(", ", known)));
     problems.throwIfAny();
-    return asked.typed.stream().distinct().map(n -> book.findField(n).orElseThrow()).toList();
+    return asked.typed().stream().distinct().map(n -> book.findField(n).orElseThrow()).toList();
   }
 }

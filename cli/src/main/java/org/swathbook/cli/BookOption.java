@@ -2,37 +2,39 @@ package org.swathbook.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.BookPaths;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** Which book a command works on. */
 final class BookOption {
   private static final String BOOK = "book.yaml";
 
-  @Spec(Spec.Target.MIXEE)
-  CommandSpec spec;
+  private final CommandSpec command;
+  private final Value<Path> dir;
 
-  @Option(
-      names = "--book",
-      paramLabel = "DIR",
-      description = "Folder of the book; the current folder when it holds a book.yaml.")
-  @Nullable Path dir;
+  BookOption(CommandSpec command) {
+    this.command = command;
+    dir =
+        Value.option(
+            command,
+            "--book",
+            "DIR",
+            Path.class,
+            "Folder of the book; the current folder when it holds a book.yaml.");
+  }
 
   /** The folder named, else the current one when it is a book. */
   BookPaths paths() {
-    if (dir != null) {
-      return new BookPaths(dir);
+    if (dir.value() != null) {
+      return new BookPaths(dir.value());
     }
     Path here = Path.of("");
     if (!Files.isRegularFile(here.resolve(BOOK))) {
       throw new ParameterException(
-          spec.commandLine(),
+          command.commandLine(),
           "no book: the current folder holds no book.yaml; name a folder that does, --book DIR");
     }
     return new BookPaths(here);
@@ -48,7 +50,7 @@ final class BookOption {
   }
 
   private BookLoader loader() {
-    return new BookLoader(Swathbook.of(spec).catalogs());
+    return new BookLoader(Swathbook.of(command).catalogs());
   }
 
   /** An empty path is no folder to the platform. */

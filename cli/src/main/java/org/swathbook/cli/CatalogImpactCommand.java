@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookLoader;
@@ -17,41 +16,38 @@ import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.ImpactText;
 import org.swathbook.program.Program;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Shows what of a book a changed catalog breaks. */
-@Command(
-    addMethodSubcommands = false,
-    name = "impact",
-    description = {
-      "Judges the saved programs and this season's journal of a book under two catalogs and names"
-          + " every rule whose word changes.",
-      "Catalogs are named as in 'catalog diff'.",
-      "For example: catalog impact starter my-book/catalog --book my-book"
-    })
 final class CatalogImpactCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final Value<String> one;
+  private final Value<String> other;
+  private final BookOption bookOption;
+  private final TodayOption todayOption;
+  private final OutputOption output;
 
-  @Parameters(index = "0", paramLabel = "A", description = "The catalog before.")
-  @Nullable String one;
-
-  @Parameters(index = "1", paramLabel = "B", description = "The catalog after.")
-  @Nullable String other;
-
-  @Mixin BookOption bookOption = new BookOption();
-  @Mixin TodayOption todayOption = new TodayOption();
-  @Mixin OutputOption output = new OutputOption();
+  CatalogImpactCommand() {
+    spec.name("impact")
+        .usageMessage()
+        .description(
+            "Judges the saved programs and this season's journal of a book under two catalogs and"
+                + " names every rule whose word changes.",
+            "Catalogs are named as in 'catalog diff'.",
+            "For example: catalog impact starter my-book/catalog --book my-book");
+    one = Value.requiredPositional(spec, "A", String.class, "The catalog before.");
+    other = Value.requiredPositional(spec, "B", String.class, "The catalog after.");
+    bookOption = new BookOption(spec);
+    todayOption = new TodayOption(spec);
+    output = new OutputOption(spec);
+  }
 
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
-    Book before = load(paths, String.valueOf(one));
-    Book after = load(paths, String.valueOf(other));
+    Book before = load(paths, one.required());
+    Book after = load(paths, other.required());
     List<CatalogImpact.Hit> hits = new ArrayList<>();
     for (Path file : paths.programs()) {
       Program was = ProgramReader.read(file, paths, before);
@@ -63,7 +59,7 @@ final class CatalogImpactCommand implements Callable<Integer> {
       hits.addAll(CatalogImpact.ofJournal(before, after, field));
     }
     ReportHead head = ReportHead.of(after, after.fields(), today);
-    output.print(output.json ? ImpactJson.of(head, hits) : ImpactText.of(after, head, hits));
+    output.print(output.json() ? ImpactJson.of(head, hits) : ImpactText.of(after, head, hits));
     return ExitCode.DONE;
   }
 

@@ -2,7 +2,6 @@ package org.swathbook.cli;
 
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.file.EntryKind;
 import org.swathbook.catalog.file.WrittenCatalog;
 import org.swathbook.catalog.review.Provenance;
@@ -10,45 +9,52 @@ import org.swathbook.cli.json.CatalogListJson;
 import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.CatalogListText;
 import org.swathbook.cli.text.ProvenanceText;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.TypeConversionException;
 
 /** Names what is in the catalog. */
-@Command(
-    addMethodSubcommands = false,
-    name = "list",
-    description = {"Lists what the catalog holds.", "For example: catalog list product"})
 final class CatalogListCommand implements Callable<Integer> {
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "KIND",
-      converter = Kind.class,
-      description = "ingredient, product, weed or crop; all of them when left out.")
-  @Nullable EntryKind kind;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final Value<EntryKind> kind;
+  private final Flag sources;
+  private final CatalogOption catalog;
+  private final OutputOption output;
 
-  @Option(
-      names = "--sources",
-      description = "Count instead on what the values rest: published, memory, our defaults.")
-  boolean sources;
-
-  @Mixin CatalogOption catalog = new CatalogOption();
-  @Mixin OutputOption output = new OutputOption();
+  CatalogListCommand() {
+    spec.name("list")
+        .usageMessage()
+        .description("Lists what the catalog holds.", "For example: catalog list product");
+    kind =
+        Value.positional(
+            spec,
+            "KIND",
+            EntryKind.class,
+            new Kind(),
+            "ingredient, product, weed or crop; all of them when left out.");
+    sources =
+        Flag.option(
+            spec,
+            "--sources",
+            "Count instead on what the values rest: published, memory, our defaults.");
+    catalog = new CatalogOption(spec);
+    output = new OutputOption(spec);
+  }
 
   @Override
   public Integer call() {
     WrittenCatalog read = catalog.load();
-    if (sources) {
+    if (sources.isGiven()) {
       output.print(
-          output.json
+          output.json()
               ? CatalogListJson.sources(Provenance.of(read))
               : ProvenanceText.of(Provenance.of(read)));
       return ExitCode.DONE;
     }
-    output.print(output.json ? CatalogListJson.of(read, kind) : CatalogListText.of(read, kind));
+    output.print(
+        output.json()
+            ? CatalogListJson.of(read, kind.value())
+            : CatalogListText.of(read, kind.value()));
     return ExitCode.DONE;
   }
 

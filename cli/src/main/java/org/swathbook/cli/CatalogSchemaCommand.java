@@ -4,39 +4,37 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.book.file.BookSchemas;
 import org.swathbook.catalog.file.CatalogSchemas;
 import org.swathbook.cli.terminal.ExitCode;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Prints what an editor needs to complete and check the files that people keep. */
-@Command(
-    addMethodSubcommands = false,
-    name = "schema",
-    description = {
-      "Prints the JSON Schema of a YAML file, or the Table Schema of a CSV file, of the catalog or"
-          + " of a book.",
-      "A new book has them all in its folder schemas.",
-      "For example: catalog schema fields"
-    })
 final class CatalogSchemaCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final Value<String> name;
 
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "NAME",
-      description = "ingredient, fields, book and so on; their names when left out.")
-  @Nullable String name;
+  CatalogSchemaCommand() {
+    spec.name("schema")
+        .usageMessage()
+        .description(
+            "Prints the JSON Schema of a YAML file, or the Table Schema of a CSV file, of the"
+                + " catalog or of a book.",
+            "A new book has them all in its folder schemas.",
+            "For example: catalog schema fields");
+    name =
+        Value.positional(
+            spec,
+            "NAME",
+            String.class,
+            "ingredient, fields, book and so on; their names when left out.");
+  }
 
   @Override
   public Integer call() {
     List<String> names = names();
-    String typed = name;
+    String typed = name.value();
     if (typed == null) {
       spec.commandLine().getOut().print(String.join("\n", names) + "\n");
       return ExitCode.DONE;

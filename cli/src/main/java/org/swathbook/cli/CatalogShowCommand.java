@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.book.file.CatalogPlace;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Slug;
@@ -15,49 +14,46 @@ import org.swathbook.catalog.file.WrittenEntry;
 import org.swathbook.cli.json.EntryJson;
 import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.EntryText;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Shows one entry with the source of every value. */
-@Command(
-    addMethodSubcommands = false,
-    name = "show",
-    description = {
-      "Shows one entry: every value with its source, what is not stated, where it is used.",
-      "With --file, the file itself: put it into the catalog folder of a book and change it there;"
-          + " it then takes the place of the starter's.",
-      "For example: catalog show AMAPA",
-      "For example: catalog show dicamba --file"
-    })
 final class CatalogShowCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final Value<String> name;
+  private final Flag file;
+  private final CatalogOption catalog;
+  private final OutputOption output;
 
-  @Parameters(
-      paramLabel = "NAME",
-      description = "An ingredient, product, weed (code or name) or crop.")
-  @Nullable String name;
-
-  @Option(names = "--file", description = "Print the entry's file as it is written.")
-  boolean file;
-
-  @Mixin CatalogOption catalog = new CatalogOption();
-  @Mixin OutputOption output = new OutputOption();
+  CatalogShowCommand() {
+    spec.name("show")
+        .usageMessage()
+        .description(
+            "Shows one entry: every value with its source, what is not stated, where it is used.",
+            "With --file, the file itself: put it into the catalog folder of a book and change it"
+                + " there; it then takes the place of the starter's.",
+            "For example: catalog show AMAPA",
+            "For example: catalog show dicamba --file");
+    name =
+        Value.requiredPositional(
+            spec, "NAME", String.class, "An ingredient, product, weed (code or name) or crop.");
+    file = Flag.option(spec, "--file", "Print the entry's file as it is written.");
+    catalog = new CatalogOption(spec);
+    output = new OutputOption(spec);
+  }
 
   @Override
   public Integer call() {
     CatalogPlace place = catalog.place();
     WrittenCatalog read = CatalogOption.load(place);
-    WrittenEntry entry = find(read, String.valueOf(name));
-    if (file) {
+    WrittenEntry entry = find(read, name.required());
+    if (file.isGiven()) {
       output.print(new CatalogLoader().text(entry, place.folder()));
     } else {
       output.print(
-          output.json ? EntryJson.of(read.catalog(), entry) : EntryText.of(read.catalog(), entry));
+          output.json()
+              ? EntryJson.of(read.catalog(), entry)
+              : EntryText.of(read.catalog(), entry));
     }
     return ExitCode.DONE;
   }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
@@ -26,87 +25,91 @@ import org.swathbook.cli.work.WalkedProgram;
 import org.swathbook.program.SprayJob;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.outcome.SeasonOutcome;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Judges a tank before it is loaded, or a whole program. */
-@Command(
-    addMethodSubcommands = false,
-    name = "check",
-    description = {
-      "Judges a tank mix for a field and a day before it is loaded: what stands against it, whose"
-          + " limit that is, and what would clear it.",
-      "For example: check nd-1-june",
-      "For example: check --field ND-1 --date 2027-06-08 \"glyphosate-4.5sl 32 fl oz/acre\""
-          + " \"ammonium-sulfate 8.5 lb/100 gal\"",
-      "With --program the whole program is judged."
-    })
 final class CheckCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final Words words;
+  private final Value<String> program;
+  private final JobOptions typed;
+  private final SprayingOptions spraying;
+  private final BookOption bookOption;
+  private final TodayOption todayOption;
+  private final HtmlOption html;
+  private final OutputOption output;
 
-  @Parameters(
-      arity = "0..*",
-      paramLabel = "MIX",
-      description =
-          "A file, else a name in the folder mixes of the book; with --field the products and"
-              + " adjuvants of the tank, each with its rate.")
-  List<String> words = List.of();
-
-  @Option(
-      names = "--program",
-      paramLabel = "PROGRAM",
-      description = "Judge this program: a file, else a name in the folder programs of the book.")
-  @Nullable String program;
-
-  @Mixin JobOptions typed = new JobOptions();
-  @Mixin SprayingOptions spraying = new SprayingOptions();
-  @Mixin BookOption bookOption = new BookOption();
-  @Mixin TodayOption todayOption = new TodayOption();
-  @Mixin HtmlOption html = new HtmlOption();
-  @Mixin OutputOption output = new OutputOption();
+  CheckCommand() {
+    spec.name("check")
+        .usageMessage()
+        .description(
+            "Judges a tank mix for a field and a day before it is loaded: what stands against it,"
+                + " whose limit that is, and what would clear it.",
+            "For example: check nd-1-june",
+            "For example: check --field ND-1 --date 2027-06-08 \"glyphosate-4.5sl 32 fl oz/acre\""
+                + " \"ammonium-sulfate 8.5 lb/100 gal\"",
+            "With --program the whole program is judged.");
+    words =
+        Words.positional(
+            spec,
+            "MIX",
+            "A file, else a name in the folder mixes of the book; with --field the products and"
+                + " adjuvants of the tank, each with its rate.");
+    program =
+        Value.option(
+            spec,
+            "--program",
+            "PROGRAM",
+            String.class,
+            "Judge this program: a file, else a name in the folder programs of the book.");
+    typed = new JobOptions(spec);
+    spraying = new SprayingOptions(spec);
+    bookOption = new BookOption(spec);
+    todayOption = new TodayOption(spec);
+    html = new HtmlOption(spec);
+    output = new OutputOption(spec);
+  }
 
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
     checkCall();
-    html.check(spec.commandLine(), output.json);
+    html.check(spec.commandLine(), output.json());
     BookPaths paths = bookOption.paths();
     Book book =
         asked(paths).map(f -> bookOption.loadFor(paths, f)).orElseGet(() -> bookOption.load(paths));
-    return program != null ? program(book, paths, program, today) : mix(book, paths, today);
+    return program.value() != null
+        ? program(book, paths, program.value(), today)
+        : mix(book, paths, today);
   }
 
   /** The one field that a tank is for, as typed. */
   private Optional<String> asked(BookPaths paths) {
-    if (typed.tank.field != null || program != null) {
-      return Optional.ofNullable(typed.tank.field);
+    if (typed.field() != null || program.isGiven()) {
+      return Optional.ofNullable(typed.field());
     }
-    return MixReader.fieldIn(paths.find(BookPaths.Kind.MIX, words.get(0)), paths);
+    return MixReader.fieldIn(paths.find(BookPaths.Kind.MIX, words.all().get(0)), paths);
   }
 
   private void checkCall() {
-    boolean ofTank = typed.tank.field != null || typed.hasDateOrVolume() || spraying.isGiven();
-    if (program != null && (ofTank || !words.isEmpty())) {
+    boolean ofTank = typed.field() != null || typed.hasDateOrVolume() || spraying.isGiven();
+    if (program.isGiven() && (ofTank || words.isGiven())) {
       throw wrong("--program judges a program alone; leave out what belongs to a tank");
     }
-    if (program == null && typed.tank.field == null && words.size() != 1) {
+    if (!program.isGiven() && typed.field() == null && words.all().size() != 1) {
       throw wrong(
-          words.isEmpty()
+          !words.isGiven()
               ? "nothing to check: name a mix, or --field with products, or --program"
               : "one mix at a time; products typed here need --field");
     }
-    if (program == null && typed.tank.field == null && typed.hasDateOrVolume()) {
+    if (!program.isGiven() && typed.field() == null && typed.hasDateOrVolume()) {
       throw wrong("--date and --volume belong to a tank typed here; a mix file says them itself");
     }
-    if (typed.tank.field != null && words.isEmpty()) {
+    if (typed.field() != null && !words.isGiven()) {
       throw wrong("no product: write for example \"glyphosate-4.5sl 32 fl oz/acre\"");
     }
-    if (typed.tank.volumeIsWrong()) {
+    if (typed.volumeIsWrong()) {
       throw wrong("--volume must be above zero, as 15");
     }
     if (spraying.wrong().isPresent()) {
@@ -120,10 +123,10 @@ final class CheckCommand implements Callable<Integer> {
 
   private int mix(Book book, BookPaths paths, LocalDate today) {
     NamedJob named =
-        typed.tank.field != null
+        typed.field() != null
             ? NamedJob.typed(
-                book, typed.tank.field, typed.dateOr(today), typed.tank.volume(), words, "check")
-            : NamedJob.mix(book, paths, words.get(0));
+                book, typed.field(), typed.dateOr(today), typed.volume(), words.all(), "check")
+            : NamedJob.mix(book, paths, words.all().get(0));
     SprayJob job = spraying.over(named.job());
     TankOnItsDay tank = TankOnItsDay.of(book, paths, job);
     MixJudge judge = tank.judge(book, today);
@@ -131,13 +134,13 @@ final class CheckCommand implements Callable<Integer> {
     Optional<MendedMix> mended = MixMending.of(judge, judged);
     Optional<OpenHours> open = tank.forecast().map(f -> OpenHours.of(judged, f, tank::sun));
     ReportHead head = ReportHead.of(book, List.of(tank.field()), today);
-    if (html.html != null) {
+    if (html.file() != null) {
       String page = CheckHtml.of(book, head, tank.field(), judged, mended, open);
-      output.print(HtmlOption.write(html.html, page));
+      output.print(HtmlOption.write(html.file(), page));
       return exit(judged.judgement());
     }
     output.print(
-        output.json
+        output.json()
             ? CheckJson.of(book, head, tank.field(), judged, mended, open)
             : CheckText.of(book, head, tank.field(), judged, mended, open));
     return exit(judged.judgement());
@@ -149,13 +152,13 @@ final class CheckCommand implements Callable<Integer> {
     SeasonOutcome outcome = walked.outcome();
     Judgement judgement = walked.judgement();
     ReportHead head = walked.head();
-    if (html.html != null) {
+    if (html.file() != null) {
       String page = CheckHtml.ofProgram(book, head, where, outcome, judgement);
-      output.print(HtmlOption.write(html.html, page));
+      output.print(HtmlOption.write(html.file(), page));
       return exit(judgement);
     }
     output.print(
-        output.json
+        output.json()
             ? CheckJson.ofProgram(book, head, where, outcome, judgement)
             : CheckText.ofProgram(book, head, where, outcome, judgement));
     return exit(judgement);

@@ -24,36 +24,36 @@ import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.plan.compare.LastSeason;
 import org.swathbook.program.Program;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** Programs of one field side by side. */
 final class CompareOption {
   private static final String BEST = "best";
   private static final String LAST_YEAR = "last-year";
 
-  @Spec(Spec.Target.MIXEE)
-  CommandSpec spec;
+  private final CommandSpec command;
+  private final Words typed;
 
-  @Option(
-      names = "--compare",
-      arity = "1..*",
-      paramLabel = "PROGRAM",
-      description =
-          "Hold programs of the field against the first one named: files or names in the folder"
-              + " programs of the book, best for the planner's own, last-year for what the journal"
-              + " sprayed. One alone is held against the planner's best.")
-  List<String> typed = new ArrayList<>();
+  CompareOption(CommandSpec command) {
+    this.command = command;
+    typed =
+        Words.optionOfMany(
+            command,
+            "--compare",
+            "PROGRAM",
+            "Hold programs of the field against the first one named: files or names in the folder"
+                + " programs of the book, best for the planner's own, last-year for what the"
+                + " journal sprayed. One alone is held against the planner's best.");
+  }
 
   boolean isGiven() {
-    return !typed.isEmpty();
+    return typed.isGiven();
   }
 
   /** The words as typed, each once; one alone stands behind the planner's best. */
   private List<String> words() {
     Set<String> words = new LinkedHashSet<>();
-    typed.forEach(t -> words.add(isWord(t) ? t.strip().toLowerCase(Locale.ROOT) : t.strip()));
+    typed.all().forEach(t -> words.add(isWord(t) ? t.strip().toLowerCase(Locale.ROOT) : t.strip()));
     if (words.size() > 1) {
       return List.copyOf(words);
     }
@@ -139,7 +139,7 @@ final class CompareOption {
                 f -> PlannedField.of(new Planner(book, wishes).plan(f, today)),
                 1,
                 false,
-                spec.commandLine().getErr())
+                command.commandLine().getErr())
             .of(List.of(field))
             .get(0);
     if (plan.isRefused()) {
@@ -196,6 +196,6 @@ final class CompareOption {
   }
 
   private ParameterException wrong(String what) {
-    return new ParameterException(spec.commandLine(), what);
+    return new ParameterException(command.commandLine(), what);
   }
 }

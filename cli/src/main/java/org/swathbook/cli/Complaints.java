@@ -68,7 +68,7 @@ final class Complaints
   /** A failure of the program itself: one line, and the stack trace only for those who ask. */
   static int ourFault(Throwable e, CommandLine root) {
     String what = e.getMessage() == null ? "" : " (" + oneLine(e.getMessage()) + ")";
-    boolean debug = root.getCommand() instanceof Swathbook swathbook && swathbook.debug;
+    boolean debug = root.getCommand() instanceof Swathbook swathbook && swathbook.debug();
     root.getErr()
         .println(
             "swathbook: internal error, "

@@ -3,23 +3,22 @@ package org.swathbook.cli;
 import java.util.concurrent.Callable;
 import org.swathbook.cli.terminal.ExitCode;
 import picocli.AutoComplete;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Teaches a shell the names of commands and options, and where a book keeps its own. */
-@Command(
-    addMethodSubcommands = false,
-    name = "completion",
-    description = {
-      "Prints a script by which bash or zsh completes commands, options and files, and what"
-          + " a book names: its fields, programs, mixes and observations.",
-      "For this shell: source <(cli/swathbook completion). For every shell to come: put its output into"
-          + " a file that the shell's start-up reads.",
-      "For example: completion"
-    })
 final class CompletionCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+
+  CompletionCommand() {
+    spec.name("completion")
+        .usageMessage()
+        .description(
+            "Prints a script by which bash or zsh completes commands, options and files, and what"
+                + " a book names: its fields, programs, mixes and observations.",
+            "For this shell: source <(cli/swathbook completion). For every shell to come: put its"
+                + " output into a file that the shell's start-up reads.",
+            "For example: completion");
+  }
 
   @Override
   public Integer call() {

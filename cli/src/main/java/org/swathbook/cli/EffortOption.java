@@ -5,22 +5,31 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.swathbook.plan.Effort;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.TypeConversionException;
 
 /** How much is looked at before a plan is shown. */
 final class EffortOption {
-  @Option(
-      names = "--effort",
-      paramLabel = "WORD",
-      converter = Word.class,
-      description =
-          "quick: a first look at many fields, which may miss the better programs. usual: when left"
-              + " out. thorough: some three times as long as usual, for a field or two.")
-  Effort effort = Effort.USUAL;
+  private final Value<Effort> effort;
+
+  EffortOption(CommandSpec command) {
+    effort =
+        Value.option(
+            command,
+            "--effort",
+            "WORD",
+            Effort.class,
+            new Word(),
+            "quick: a first look at many fields, which may miss the better programs. usual: when"
+                + " left out. thorough: some three times as long as usual, for a field or two.");
+  }
+
+  Effort effort() {
+    return effort.or(Effort.USUAL);
+  }
 
   boolean isGiven() {
-    return effort != Effort.USUAL;
+    return effort() != Effort.USUAL;
   }
 
   static final class Word implements ITypeConverter<Effort> {

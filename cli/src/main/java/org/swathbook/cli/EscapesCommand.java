@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
@@ -29,121 +28,127 @@ import org.swathbook.escapes.EscapeJudge;
 import org.swathbook.escapes.EscapeReport;
 import org.swathbook.escapes.WeedReading;
 import org.swathbook.program.Observation;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Judges what lived through a pass, or tells where a look is due. */
-@Command(
-    addMethodSubcommands = false,
-    name = "escapes",
-    description = {
-      "Judges the plants that were seen after a pass: dead, dying or living on, what the survivors"
-          + " cost, and whether to look again, spray again or stop the seed.",
-      "Without an observation it asks, question by question, for what a file would hold.",
-      "With --due: the passes of the journal that somebody should look at.",
-      "For example: escapes nd-1-june",
-      "For example: escapes --field ND-1 --save nd-1-july"
-    })
 final class EscapesCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final Value<String> observation;
+  private final Value<String> field;
+  private final Value<LocalDate> date;
+  private final Value<String> save;
+  private final Flag due;
+  private final Flag watch;
+  private final BookOption bookOption;
+  private final TodayOption todayOption;
+  private final HtmlOption html;
+  private final OutputOption output;
 
-  @ParentCommand @Nullable Swathbook program;
-
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "OBSERVATION",
-      description =
-          "A file, else a name in the folder observations of the book; asked for step by step when"
-              + " left out.")
-  @Nullable String observation;
-
-  @Option(
-      names = "--field",
-      paramLabel = "FIELD",
-      description = "The field that is asked about; asked for when left out.")
-  @Nullable String field;
-
-  @Option(
-      names = "--date",
-      paramLabel = "DATE",
-      converter = TodayOption.IsoDate.class,
-      description = "The day on which it was sprayed; asked for when left out.")
-  @Nullable LocalDate date;
-
-  @Option(
-      names = "--save",
-      paramLabel = "NAME",
-      description =
-          "Keep the answers: a name in the folder observations of the book, or a file. Asked for"
-              + " when left out; --force writes over one that is there.")
-  @Nullable String save;
-
-  @Option(names = "--due", description = "Tell which passes should be looked at, and when.")
-  boolean due;
-
-  @Option(
-      names = "--watch",
-      description =
-          "Add a suspicion that is worth a test to watch.csv, unless it stands there already.")
-  boolean watch;
-
-  @Mixin BookOption bookOption = new BookOption();
-  @Mixin TodayOption todayOption = new TodayOption();
-  @Mixin HtmlOption html = new HtmlOption();
-  @Mixin OutputOption output = new OutputOption();
+  EscapesCommand() {
+    spec.name("escapes")
+        .usageMessage()
+        .description(
+            "Judges the plants that were seen after a pass: dead, dying or living on, what the"
+                + " survivors cost, and whether to look again, spray again or stop the seed.",
+            "Without an observation it asks, question by question, for what a file would hold.",
+            "With --due: the passes of the journal that somebody should look at.",
+            "For example: escapes nd-1-june",
+            "For example: escapes --field ND-1 --save nd-1-july");
+    observation =
+        Value.positional(
+            spec,
+            "OBSERVATION",
+            String.class,
+            "A file, else a name in the folder observations of the book; asked for step by step"
+                + " when left out.");
+    field =
+        Value.option(
+            spec,
+            "--field",
+            "FIELD",
+            String.class,
+            "The field that is asked about; asked for when left out.");
+    date =
+        Value.option(
+            spec,
+            "--date",
+            "DATE",
+            LocalDate.class,
+            new TodayOption.IsoDate(),
+            "The day on which it was sprayed; asked for when left out.");
+    save =
+        Value.option(
+            spec,
+            "--save",
+            "NAME",
+            String.class,
+            "Keep the answers: a name in the folder observations of the book, or a file. Asked for"
+                + " when left out; --force writes over one that is there.");
+    due = Flag.option(spec, "--due", "Tell which passes should be looked at, and when.");
+    watch =
+        Flag.option(
+            spec,
+            "--watch",
+            "Add a suspicion that is worth a test to watch.csv, unless it stands there already.");
+    bookOption = new BookOption(spec);
+    todayOption = new TodayOption(spec);
+    html = new HtmlOption(spec);
+    output = new OutputOption(spec);
+  }
 
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
     check();
     BookPaths paths = bookOption.paths();
-    Path kept = save != null ? paths.newObservation(save) : null;
+    Path kept = save.value() != null ? paths.newObservation(save.value()) : null;
     if (kept != null) {
-      ObservationDraft.checkFree(kept, paths, html.force);
+      ObservationDraft.checkFree(kept, paths, html.force());
     }
     Book book = bookOption.load(paths);
-    if (due) {
+    if (due.isGiven()) {
       return due(book, paths, today);
     }
-    if (observation == null) {
+    if (observation.value() == null) {
       return asked(book, paths, kept, today);
     }
     Observation seen =
-        ObservationReader.read(paths.find(BookPaths.Kind.OBSERVATION, observation), paths, book);
+        ObservationReader.read(
+            paths.find(BookPaths.Kind.OBSERVATION, observation.value()), paths, book);
     return judge(book, paths, seen, null, today);
   }
 
   private void check() {
-    if (due && (observation != null || watch || field != null || date != null || save != null)) {
+    if (due.isGiven()
+        && (observation.isGiven()
+            || watch.isGiven()
+            || field.isGiven()
+            || date.isGiven()
+            || save.isGiven())) {
       throw new ParameterException(
           spec.commandLine(), "--due asks about the whole book, and goes with none of the rest");
     }
-    if (observation != null && (field != null || date != null || save != null)) {
+    if (observation.isGiven() && (field.isGiven() || date.isGiven() || save.isGiven())) {
       throw new ParameterException(
           spec.commandLine(),
           "--field, --date and --save belong to questions; an observation, as nd-1-june, holds the"
               + " answers");
     }
-    if (due && html.html != null) {
+    if (due.isGiven() && html.file() != null) {
       throw new ParameterException(
           spec.commandLine(), "--due is told as text and with --json, not on a page");
     }
-    if (save == null || html.html != null) {
-      html.check(spec.commandLine(), output.json);
+    if (!save.isGiven() || html.file() != null) {
+      html.check(spec.commandLine(), output.json());
     }
   }
 
   /** Asks, keeps the answers where somebody wants them kept, and judges them. */
   private int asked(Book book, BookPaths paths, @Nullable Path kept, LocalDate today) {
-    Answers answers = Objects.requireNonNull(program).answers();
+    Answers answers = Swathbook.of(spec).answers();
     EscapesQuestions questions = new EscapesQuestions(book, paths, answers, today);
-    ObservationDraft draft = questions.ask(field, date);
+    ObservationDraft draft = questions.ask(field.value(), date.value());
     Observation seen = draft.read();
     @Nullable Path[] file = {kept};
     if (kept == null) {
@@ -153,7 +158,7 @@ final class EscapesCommand implements Callable<Integer> {
           "not kept",
           text -> {
             Path typed = paths.newObservation(text);
-            ObservationDraft.checkFree(typed, paths, html.force);
+            ObservationDraft.checkFree(typed, paths, html.force());
             file[0] = typed;
           });
     }
@@ -182,16 +187,16 @@ final class EscapesCommand implements Callable<Integer> {
     if (keeping != null) {
       head = head.noted(List.of(keeping.get()));
     }
-    if (watch) {
+    if (watch.isGiven()) {
       head = head.noted(added(WatchFile.add(paths, book, entries)));
     }
-    if (html.html != null) {
+    if (html.file() != null) {
       String page = EscapesHtml.of(book, head, where, report, entries);
-      output.print(HtmlOption.write(html.html, page));
+      output.print(HtmlOption.write(html.file(), page));
       return ExitCode.DONE;
     }
     output.print(
-        output.json
+        output.json()
             ? EscapesJson.of(head, where, report, entries)
             : EscapesText.of(book, head, where, report, entries));
     return ExitCode.DONE;
@@ -252,7 +257,7 @@ final class EscapesCommand implements Callable<Integer> {
             .collect(Collectors.toSet());
     List<DueLook> all = DueLook.of(book, today, looked);
     ReportHead head = ReportHead.of(book, List.of(), today);
-    output.print(output.json ? EscapesJson.due(head, all) : DueText.of(head, all));
+    output.print(output.json() ? EscapesJson.due(head, all) : DueText.of(head, all));
     return ExitCode.DONE;
   }
 }

@@ -10,24 +10,38 @@ import org.swathbook.source.Mark;
 import org.swathbook.source.NotDurableException;
 import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /** A page for the printer in place of text. */
 final class HtmlOption {
-  @Option(
-      names = "--html",
-      paramLabel = "FILE",
-      description =
-          "Write a page to print, or to save as PDF from a browser, into this file, in place of text.")
-  @Nullable Path html;
+  private final Value<Path> html;
+  private final Flag force;
 
-  @Option(names = "--force", description = "With --html: write over a file that is there.")
-  boolean force;
+  HtmlOption(CommandSpec command) {
+    html =
+        Value.option(
+            command,
+            "--html",
+            "FILE",
+            Path.class,
+            "Write a page to print, or to save as PDF from a browser, into this file, in place of"
+                + " text.");
+    force = Flag.option(command, "--force", "With --html: write over a file that is there.");
+  }
+
+  /** Null when text is to be printed. */
+  @Nullable Path file() {
+    return html.value();
+  }
+
+  boolean force() {
+    return force.isGiven();
+  }
 
   /** Looks before the work whether the call makes sense and the page can be written. */
   void check(CommandLine command, boolean json) {
-    if (html != null ? json : force) {
+    if (html.isGiven() ? json : force.isGiven()) {
       throw new ParameterException(
           command, "--html writes a page in place of --json; --force goes with --html");
     }
@@ -40,8 +54,8 @@ final class HtmlOption {
    * @throws ProblemsException when something stands in the way
    */
   void checkFree() {
-    if (html != null) {
-      checkFree(html, force);
+    if (html.value() != null) {
+      checkFree(html.value(), force.isGiven());
     }
   }
 

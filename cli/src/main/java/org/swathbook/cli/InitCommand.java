@@ -4,50 +4,45 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.cli.terminal.ExitCode;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Makes a new book. */
-@Command(
-    addMethodSubcommands = false,
-    name = "init",
-    description = {
-      "Makes the folder of a new book, with remarks that say what belongs where.",
-      "With --demo, the demo book: invented growers, fields and weather to try things on.",
-      "For example: init our-book",
-      "For example: init try-out --demo"
-    })
 final class InitCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final Value<Path> dir;
+  private final Flag demo;
+  private final TodayOption todayOption;
 
-  @Parameters(paramLabel = "DIR", description = "A folder that does not exist yet, or is empty.")
-  @Nullable Path dir;
-
-  @Option(names = "--demo", description = "Copy the demo book instead.")
-  boolean demo;
-
-  @Mixin TodayOption todayOption = new TodayOption();
+  InitCommand() {
+    spec.name("init")
+        .usageMessage()
+        .description(
+            "Makes the folder of a new book, with remarks that say what belongs where.",
+            "With --demo, the demo book: invented growers, fields and weather to try things on.",
+            "For example: init our-book",
+            "For example: init try-out --demo");
+    dir =
+        Value.requiredPositional(
+            spec, "DIR", Path.class, "A folder that does not exist yet, or is empty.");
+    demo = Flag.option(spec, "--demo", "Copy the demo book instead.");
+    todayOption = new TodayOption(spec);
+  }
 
   @Override
   public Integer call() {
-    Path target = Objects.requireNonNull(dir).toAbsolutePath().normalize();
+    Path dir = this.dir.required();
+    Path target = dir.toAbsolutePath().normalize();
     LocalDate today = todayOption.read();
     try {
       if (!isFree(target)) {
         throw new ParameterException(
             spec.commandLine(), dir + " holds something already; name a new folder");
       }
-      new NewBook(target).write(demo, NewBook.seasonAhead(today));
+      new NewBook(target).write(demo.isGiven(), NewBook.seasonAhead(today));
     } catch (IOException e) {
       throw new ParameterException(
           spec.commandLine(), dir + " cannot be written; name a folder that you may write to");
@@ -55,7 +50,7 @@ final class InitCommand implements Callable<Integer> {
     spec.commandLine()
         .getOut()
         .println(
-            demo
+            demo.isGiven()
                 ? "The demo book is in "
                     + dir
                     + "; try: swathbook plan --book "
@@ -66,8 +61,8 @@ final class InitCommand implements Callable<Integer> {
   }
 
   /** As both shells want a name with a space or a bracket in it. */
-  private static String quoted(@Nullable Path path) {
-    String name = String.valueOf(path);
+  private static String quoted(Path path) {
+    String name = path.toString();
     return name.matches("[\\p{L}\\p{N}._/\\\\:~-]+") ? name : '"' + name + '"';
   }
 

@@ -1,26 +1,44 @@
 package org.swathbook.cli;
 
 import java.time.LocalDate;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** A tank that is no file, typed into the call or a program's pass, and its day. */
 final class JobOptions {
-  @Mixin TypedTank tank = new TypedTank();
+  private final TypedTank tank;
+  private final Value<LocalDate> date;
 
-  @Option(
-      names = "--date",
-      paramLabel = "DATE",
-      converter = TodayOption.IsoDate.class,
-      description = "Day on which it is to be sprayed; today when left out.")
-  @Nullable LocalDate date;
+  JobOptions(CommandSpec command) {
+    tank = new TypedTank(command);
+    date =
+        Value.option(
+            command,
+            "--date",
+            "DATE",
+            LocalDate.class,
+            new TodayOption.IsoDate(),
+            "Day on which it is to be sprayed; today when left out.");
+  }
+
+  @Nullable String field() {
+    return tank.field();
+  }
+
+  OptionalDouble volume() {
+    return tank.volume();
+  }
+
+  boolean volumeIsWrong() {
+    return tank.volumeIsWrong();
+  }
 
   LocalDate dateOr(LocalDate today) {
-    return date != null ? date : today;
+    return date.or(today);
   }
 
   boolean hasDateOrVolume() {
-    return date != null || tank.hasVolume();
+    return date.isGiven() || tank.hasVolume();
   }
 }

@@ -17,58 +17,80 @@ import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.NoticeText;
 import org.swathbook.source.Mark;
 import org.swathbook.source.ProblemsException;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** What goes out of the journal: a table of rows, or the notice of one pass. */
 final class JournalOutput {
-  @Option(
-      names = "--export",
-      description =
-          "Print the journal after corrections as a CSV table, with customer, place, totals and what"
-              + " the federal record lacks.")
-  boolean export;
+  private final Flag export;
+  private final Value<String> customer;
+  private final Value<LocalDate> from;
+  private final Value<LocalDate> to;
+  private final Value<String> notice;
 
-  @Option(
-      names = "--customer",
-      paramLabel = "GROWER",
-      description = "With --export: the fields of this grower alone.")
-  @Nullable String customer;
+  JournalOutput(CommandSpec command) {
+    export =
+        Flag.option(
+            command,
+            "--export",
+            "Print the journal after corrections as a CSV table, with customer, place, totals and"
+                + " what the federal record lacks.");
+    customer =
+        Value.option(
+            command,
+            "--customer",
+            "GROWER",
+            String.class,
+            "With --export: the fields of this grower alone.");
+    from =
+        Value.option(
+            command,
+            "--from",
+            "DATE",
+            LocalDate.class,
+            new TodayOption.IsoDate(),
+            "With --export: sprayed on this day or later.");
+    to =
+        Value.option(
+            command,
+            "--to",
+            "DATE",
+            LocalDate.class,
+            new TodayOption.IsoDate(),
+            "With --export: sprayed on this day or earlier.");
+    notice =
+        Value.option(
+            command,
+            "--notice",
+            "ID|DATE",
+            String.class,
+            "Print the entry notice of this pass, or those of every pass of a day, a page each.");
+  }
 
-  @Option(
-      names = "--from",
-      paramLabel = "DATE",
-      converter = TodayOption.IsoDate.class,
-      description = "With --export: sprayed on this day or later.")
-  @Nullable LocalDate from;
+  boolean export() {
+    return export.isGiven();
+  }
 
-  @Option(
-      names = "--to",
-      paramLabel = "DATE",
-      converter = TodayOption.IsoDate.class,
-      description = "With --export: sprayed on this day or earlier.")
-  @Nullable LocalDate to;
-
-  @Option(
-      names = "--notice",
-      paramLabel = "ID|DATE",
-      description =
-          "Print the entry notice of this pass, or those of every pass of a day, a page each.")
-  @Nullable String notice;
+  @Nullable String notice() {
+    return notice.value();
+  }
 
   boolean isAsked() {
-    return export || notice != null;
+    return export.isGiven() || notice.isGiven();
   }
 
   /** Whether something was narrowed that only an export has. */
   boolean narrows() {
-    return customer != null || from != null || to != null;
+    return customer.isGiven() || from.isGiven() || to.isGiven();
   }
 
   String of(Book book, @Nullable String field, LocalDate today) {
-    return notice != null ? notice(book, notice, today) : table(book, field);
+    return notice.value() != null ? notice(book, notice.value(), today) : table(book, field);
   }
 
   private String table(Book book, @Nullable String typed) {
+    String grower = customer.value();
+    LocalDate first = from.value();
+    LocalDate last = to.value();
     if (typed != null && book.findField(typed).isEmpty()) {
       List<String> ids = book.fields().stream().map(f -> f.id().value()).toList();
       throw ProblemsException.of(
@@ -77,18 +99,18 @@ final class JournalOutput {
           "write one of " + String.join(", ", ids));
     }
     List<String> growers = book.fields().stream().map(Field::grower).distinct().toList();
-    if (customer != null && growers.stream().noneMatch(g -> isSame(g, customer))) {
+    if (grower != null && growers.stream().noneMatch(g -> isSame(g, grower))) {
       throw ProblemsException.of(
           Mark.startOf("--customer"),
-          "no field of the book is farmed by '" + customer + "'",
+          "no field of the book is farmed by '" + grower + "'",
           "write one of " + String.join(", ", growers));
     }
     List<Application> rows =
         book.journal().applications().stream()
             .filter(a -> typed == null || a.field().matches(typed))
-            .filter(a -> customer == null || isSame(grower(book, a), customer))
-            .filter(a -> from == null || !a.date().isBefore(from))
-            .filter(a -> to == null || !a.date().isAfter(to))
+            .filter(a -> grower == null || isSame(grower(book, a), grower))
+            .filter(a -> first == null || !a.date().isBefore(first))
+            .filter(a -> last == null || !a.date().isAfter(last))
             .toList();
     if (rows.isEmpty()) {
       throw ProblemsException.of(

@@ -2,8 +2,6 @@ package org.swathbook.cli;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
@@ -13,26 +11,29 @@ import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.plan.keep.Keeping;
 import org.swathbook.program.Program;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** A written program that is to change as little as possible. */
 final class KeepOption {
-  @Spec(Spec.Target.MIXEE)
-  CommandSpec spec;
+  private final CommandSpec command;
+  private final Value<String> typed;
 
-  @Option(
-      names = "--keep",
-      paramLabel = "PROGRAM",
-      description =
-          "Keep to a program, a file or a name in the folder programs of the book, and change as"
-              + " little of it as may be: when a product cannot be had (--without), planting slips"
-              + " (plantDate in fields.csv), or the journal has passes that were made otherwise.")
-  @Nullable String typed;
+  KeepOption(CommandSpec command) {
+    this.command = command;
+    typed =
+        Value.option(
+            command,
+            "--keep",
+            "PROGRAM",
+            String.class,
+            "Keep to a program, a file or a name in the folder programs of the book, and change as"
+                + " little of it as may be: when a product cannot be had (--without), planting"
+                + " slips (plantDate in fields.csv), or the journal has passes that were made"
+                + " otherwise.");
+  }
 
   boolean isGiven() {
-    return typed != null;
+    return typed.isGiven();
   }
 
   /**
@@ -41,12 +42,12 @@ final class KeepOption {
    * @param named ids of fields as typed, none or that of the program
    */
   Program read(Book book, BookPaths paths, List<String> named, List<Field> fields) {
-    String word = Objects.requireNonNull(typed);
+    String word = typed.required();
     Program program = ProgramReader.read(paths.find(BookPaths.Kind.PROGRAM, word), paths, book);
     boolean isOfField = fields.size() == 1 && fields.get(0).id().equals(program.field());
     if (!named.isEmpty() && !isOfField) {
       throw new ParameterException(
-          spec.commandLine(),
+          command.commandLine(),
           "the program " + word + " is one of " + program.field() + "; name that field or none");
     }
     return program;
@@ -54,11 +55,11 @@ final class KeepOption {
 
   /** Finds the changes that it needs, and plans its field anew to hold it against. */
   KeptField keep(Book book, Field field, Program program, PlanWishes wishes, LocalDate today) {
-    String word = Objects.requireNonNull(typed);
+    String word = typed.required();
     try {
       return KeptField.of(word, field, Keeping.of(book, field, program, wishes, today));
     } catch (IllegalArgumentException e) {
-      throw new ParameterException(spec.commandLine(), word + ": " + e.getMessage());
+      throw new ParameterException(command.commandLine(), word + ": " + e.getMessage());
     }
   }
 }

@@ -27,79 +27,85 @@ import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 import org.swathbook.tank.LoadSheet;
 import org.swathbook.tank.LoadSplit;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** The sheet by which a sprayer is filled. */
-@Command(
-    addMethodSubcommands = false,
-    name = "load",
-    description = {
-      "Prints the load sheet of a tank mix: how much of what goes into each load and in which order,"
-          + " water, jar test, clean-out, re-entry.",
-      "With several mixes: the order in which one sprayer makes them with least clean-out, and what"
-          + " stands between.",
-      "The tank is judged first as by 'check'; one that is blocked gets its verdict and no load.",
-      "For example: load nd-1-june --acres 60 --tank 800",
-      "For example: load nd-1-two-layers --pass 2 --date 2027-06-06 --tank 1200",
-      "For example: load --field ND-1 --date 2027-06-08 --volume 15 --tank 1200"
-          + " \"glyphosate-4.5sl 32 fl oz/acre\"",
-      "For example: load nd-1-june second.yaml third.yaml"
-    })
 final class LoadCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final NamedTank which;
+  private final Value<Double> acres;
+  private final Value<Double> tankGallons;
+  private final JobOptions typed;
+  private final BookOption bookOption;
+  private final TodayOption todayOption;
+  private final HtmlOption html;
+  private final OutputOption output;
 
-  @Mixin NamedTank which = new NamedTank();
-
-  @Option(
-      names = "--acres",
-      paramLabel = "N",
-      description = "Acres to spray; those of the field when left out.")
-  @Nullable Double acres;
-
-  @Option(
-      names = "--tank",
-      paramLabel = "GALLONS",
-      description = "What the tank holds; as the mix says when left out.")
-  @Nullable Double tankGallons;
-
-  @Mixin JobOptions typed = new JobOptions();
-  @Mixin BookOption bookOption = new BookOption();
-  @Mixin TodayOption todayOption = new TodayOption();
-  @Mixin HtmlOption html = new HtmlOption();
-  @Mixin OutputOption output = new OutputOption();
+  LoadCommand() {
+    spec.name("load")
+        .usageMessage()
+        .description(
+            "Prints the load sheet of a tank mix: how much of what goes into each load and in which"
+                + " order, water, jar test, clean-out, re-entry.",
+            "With several mixes: the order in which one sprayer makes them with least clean-out,"
+                + " and what stands between.",
+            "The tank is judged first as by 'check'; one that is blocked gets its verdict and no"
+                + " load.",
+            "For example: load nd-1-june --acres 60 --tank 800",
+            "For example: load nd-1-two-layers --pass 2 --date 2027-06-06 --tank 1200",
+            "For example: load --field ND-1 --date 2027-06-08 --volume 15 --tank 1200"
+                + " \"glyphosate-4.5sl 32 fl oz/acre\"",
+            "For example: load nd-1-june second.yaml third.yaml");
+    which = new NamedTank(spec);
+    acres =
+        Value.option(
+            spec,
+            "--acres",
+            "N",
+            Double.class,
+            "Acres to spray; those of the field when left out.");
+    tankGallons =
+        Value.option(
+            spec,
+            "--tank",
+            "GALLONS",
+            Double.class,
+            "What the tank holds; as the mix says when left out.");
+    typed = new JobOptions(spec);
+    bookOption = new BookOption(spec);
+    todayOption = new TodayOption(spec);
+    html = new HtmlOption(spec);
+    output = new OutputOption(spec);
+  }
 
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
-    checkNumber("--acres", acres, "76");
-    checkNumber("--tank", tankGallons, "1200");
+    checkNumber("--acres", acres.value(), "76");
+    checkNumber("--tank", tankGallons.value(), "1200");
     checkCall();
     html.checkFree();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     if (isDay()) {
-      output.print(LoadOrder.of(book, paths, which.words, today, output.json));
+      output.print(LoadOrder.of(book, paths, which.words(), today, output.json()));
       return ExitCode.DONE;
     }
     NamedJob named = named(book, paths, today);
     TankOnItsDay tank = TankOnItsDay.of(book, paths, named.job());
-    double on = acres != null ? acres : tank.field().acres();
+    double on = acres.or(tank.field().acres());
     double holds = checkTank(named.source(), tank.job(), on);
     JudgedMix judged = tank.judge(book, today).judge(tank.job());
     Optional<LoadSheet> sheet = sheet(book, named.source(), judged, on, holds);
     ReportHead head = ReportHead.of(book, List.of(tank.field()), today);
-    if (html.html != null) {
+    if (html.file() != null) {
       String page = LoadHtml.of(book, head, tank.field(), judged, sheet);
-      output.print(HtmlOption.write(html.html, page));
+      output.print(HtmlOption.write(html.file(), page));
       return CheckCommand.exit(judged.judgement());
     }
     output.print(
-        output.json
+        output.json()
             ? LoadJson.of(book, head, tank.field(), judged, sheet)
             : LoadText.of(book, head, tank.field(), judged, sheet));
     return CheckCommand.exit(judged.judgement());
@@ -114,34 +120,37 @@ final class LoadCommand implements Callable<Integer> {
   }
 
   private void checkCall() {
-    if (which.words.isEmpty()) {
+    if (which.words().isEmpty()) {
       throw wrong("nothing to load: name a mix, a program with --pass, or --field with products");
     }
-    if (html.html != null ? output.json : html.force) {
+    if (html.file() != null ? output.json() : html.force()) {
       throw wrong("--html writes a page in place of --json; --force goes with --html");
     }
     if (isDay()
-        && (which.pass != null || acres != null || tankGallons != null || html.html != null)) {
+        && (which.pass() != null
+            || acres.isGiven()
+            || tankGallons.isGiven()
+            || html.file() != null)) {
       throw wrong(
-          "several mixes are put in order; their sheets, with --acres, --tank, --pass and --html, are"
-              + " made one at a time, and products typed here need --field");
+          "several mixes are put in order; their sheets, with --acres, --tank, --pass and --html,"
+              + " are made one at a time, and products typed here need --field");
     }
-    if (typed.tank.field != null && which.pass != null) {
+    if (typed.field() != null && which.pass() != null) {
       throw wrong("--pass is of a program; --field is for products typed here");
     }
-    if (typed.tank.field == null && which.pass == null && typed.hasDateOrVolume()) {
+    if (typed.field() == null && which.pass() == null && typed.hasDateOrVolume()) {
       throw wrong(
           "--date and --volume belong to products typed here or a pass; a mix file says them"
               + " itself");
     }
-    if (typed.tank.volumeIsWrong()) {
+    if (typed.volumeIsWrong()) {
       throw wrong("--volume must be above zero, as 15");
     }
   }
 
   /** Several mixes are the loads of one sprayer and day. */
   private boolean isDay() {
-    return typed.tank.field == null && which.words.size() > 1;
+    return typed.field() == null && which.words().size() > 1;
   }
 
   private ParameterException wrong(String what) {
@@ -150,16 +159,16 @@ final class LoadCommand implements Callable<Integer> {
 
   private NamedJob named(Book book, BookPaths paths, LocalDate today) {
     LocalDate date = typed.dateOr(today);
-    if (typed.tank.field != null) {
-      return NamedJob.typed(book, typed.tank.field, date, typed.tank.volume(), which.words, "load");
+    if (typed.field() != null) {
+      return NamedJob.typed(book, typed.field(), date, typed.volume(), which.words(), "load");
     }
-    if (which.pass == null) {
-      return NamedJob.mix(book, paths, which.words.get(0));
+    if (which.pass() == null) {
+      return NamedJob.mix(book, paths, which.words().get(0));
     }
     SeasonDates.check(book.season(), date, Mark.startOf("--date"));
-    NamedJob named = NamedJob.pass(book, paths, which.words.get(0), which.pass, date);
+    NamedJob named = NamedJob.pass(book, paths, which.words().get(0), which.pass(), date);
     Mix mix = named.job().mix();
-    if (typed.tank.volume().isEmpty()) {
+    if (typed.volume().isEmpty()) {
       return named;
     }
     if (mix.gallonsPerAcre().isPresent()) {
@@ -172,7 +181,7 @@ final class LoadCommand implements Callable<Integer> {
           "leave --volume out, or change the program");
     }
     return new NamedJob(
-        named.job().with(new Mix(mix.doses(), mix.adjuvants(), typed.tank.volume())),
+        named.job().with(new Mix(mix.doses(), mix.adjuvants(), typed.volume())),
         named.source(),
         named.name());
   }
@@ -188,7 +197,7 @@ final class LoadCommand implements Callable<Integer> {
               ? "write for example 'carrier: {volume: 15 gal/acre}'"
               : "call for example with --volume 15");
     }
-    double holds = tankGallons != null ? tankGallons : job.tank().gallons().orElse(Double.NaN);
+    double holds = tankGallons.or(job.tank().gallons().orElse(Double.NaN));
     if (!(holds > 0)) {
       problems.add(
           Mark.startOf(name),
@@ -211,7 +220,7 @@ final class LoadCommand implements Callable<Integer> {
 
   /** Whether a file of the book holds the tank, with all that belongs to it. */
   private boolean isFile() {
-    return typed.tank.field == null && which.pass == null;
+    return typed.field() == null && which.pass() == null;
   }
 
   /** Empty for a tank that may not be sprayed. */

@@ -15,6 +15,7 @@ import org.swathbook.catalog.file.CatalogLoader;
 import org.swathbook.cli.terminal.Colour;
 import org.swathbook.cli.terminal.ResultStream;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Where the program starts and ends: the one place that touches the process's own streams. */
 public final class Main {
@@ -75,12 +76,12 @@ public final class Main {
    */
   static CommandLine commandLine(
       PrintWriter out, PrintWriter err, Reader answers, CatalogLoader catalogs, String... args) {
-    CommandLine root = new CommandLine(new Swathbook(answers, catalogs));
+    keepToWhatIsUsed();
+    CommandLine root = new CommandLine(new Swathbook(answers, catalogs).spec);
     // Before what follows, which is handed down to the commands that are there.
     // And in a plain loop: Java would take a class of this age out of its archive for a method of
-    // it
-    // that is handed on.
-    for (Class<?> command : Swathbook.commandsFor(args)) {
+    // it that is handed on.
+    for (CommandSpec command : Swathbook.commandsFor(args)) {
       root.addSubcommand(command);
     }
     root.setOut(out);
@@ -92,6 +93,16 @@ public final class Main {
     root.setParameterExceptionHandler(complaints);
     root.setExecutionExceptionHandler(complaints);
     return root;
+  }
+
+  /**
+   * The library looks for Groovy, and looks up how each class of dates, times and databases would
+   * be read. No option here is read in such a way (days have {@link TodayOption.IsoDate}), and a
+   * short command would wait for it.
+   */
+  private static void keepToWhatIsUsed() {
+    System.setProperty("picocli.disable.closures", "true");
+    System.setProperty("picocli.converters.excludes", "java.[st].*");
   }
 
   /**

@@ -2,19 +2,29 @@ package org.swathbook.cli;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** A tank by the name of its mix, by a pass of a program or by its products. */
 final class NamedTank {
-  @Parameters(
-      arity = "0..*",
-      paramLabel = "MIX",
-      description =
-          "A file, else a name in the folder mixes of the book; with --pass in the folder programs;"
-              + " with --field the products and adjuvants, each with its rate.")
-  List<String> words = List.of();
+  private final Words words;
+  private final Value<Integer> pass;
 
-  @Option(names = "--pass", paramLabel = "N", description = "Pass of the program named, from 1.")
-  @Nullable Integer pass;
+  NamedTank(CommandSpec command) {
+    words =
+        Words.positional(
+            command,
+            "MIX",
+            "A file, else a name in the folder mixes of the book; with --pass in the folder"
+                + " programs; with --field the products and adjuvants, each with its rate.");
+    pass =
+        Value.option(command, "--pass", "N", Integer.class, "Pass of the program named, from 1.");
+  }
+
+  List<String> words() {
+    return words.all();
+  }
+
+  @Nullable Integer pass() {
+    return pass.value();
+  }
 }

@@ -39,53 +39,52 @@ import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonOutcome;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** What to buy for planned programs. */
-@Command(
-    addMethodSubcommands = false,
-    name = "order",
-    description = {
-      "Adds up what to buy for the programs that the book keeps: in whole packages, by grower and all"
-          + " together, what is on hand used first. Passes that the journal has are done and need"
-          + " nothing.",
-      "Of a field it takes the program named, else programs/FIELD.yaml, else the only one there is; with"
-          + " --plan a field that has none is planned anew. A program that a rule blocks is not bought"
-          + " for.",
-      "For example: order --program nd-1-two-layers --substitutes",
-      "For example: order ND-1 QH-2 --plan --xlsx order.xlsx"
-    })
 final class OrderCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final AskedFields asked;
+  private final Words programs;
+  private final Flag plan;
+  private final Flag substitutes;
+  private final BookOption bookOption;
+  private final TodayOption todayOption;
+  private final SheetOptions sheets;
+  private final OutputOption output;
 
-  @Mixin AskedFields asked = new AskedFields();
-
-  @Option(
-      names = "--program",
-      paramLabel = "PROGRAM",
-      description =
-          "Buy for this program of its field: a file, else a name in the folder programs of the"
-              + " book. May be given more than once.")
-  List<String> programs = new ArrayList<>();
-
-  @Option(names = "--plan", description = "Plan a field anew that has no program.")
-  boolean plan;
-
-  @Option(
-      names = "--substitutes",
-      description =
-          "Name what could take the place of each product, should it not be had, with what it costs"
-              + " and what the rules say of it in that program.")
-  boolean substitutes;
-
-  @Mixin BookOption bookOption = new BookOption();
-  @Mixin TodayOption todayOption = new TodayOption();
-  @Mixin SheetOptions sheets = new SheetOptions();
-  @Mixin OutputOption output = new OutputOption();
+  OrderCommand() {
+    spec.name("order")
+        .usageMessage()
+        .description(
+            "Adds up what to buy for the programs that the book keeps: in whole packages, by grower"
+                + " and all together, what is on hand used first. Passes that the journal has are"
+                + " done and need nothing.",
+            "Of a field it takes the program named, else programs/FIELD.yaml, else the only one"
+                + " there is; with --plan a field that has none is planned anew. A program that a"
+                + " rule blocks is not bought for.",
+            "For example: order --program nd-1-two-layers --substitutes",
+            "For example: order ND-1 QH-2 --plan --xlsx order.xlsx");
+    asked = new AskedFields(spec);
+    programs =
+        Words.option(
+            spec,
+            "--program",
+            "PROGRAM",
+            "Buy for this program of its field: a file, else a name in the folder programs of the"
+                + " book. May be given more than once.");
+    plan = Flag.option(spec, "--plan", "Plan a field anew that has no program.");
+    substitutes =
+        Flag.option(
+            spec,
+            "--substitutes",
+            "Name what could take the place of each product, should it not be had, with what it"
+                + " costs and what the rules say of it in that program.");
+    bookOption = new BookOption(spec);
+    todayOption = new TodayOption(spec);
+    sheets = new SheetOptions(spec);
+    output = new OutputOption(spec);
+  }
 
   private final List<OrderedField> ordered = new ArrayList<>();
   private final Map<String, List<String>> leftOut = new LinkedHashMap<>();
@@ -94,12 +93,12 @@ final class OrderCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    sheets.check(spec.commandLine(), output.json);
+    sheets.check(spec.commandLine(), output.json());
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     List<Field> fields = asked.of(book);
-    FieldPrograms kept = FieldPrograms.read(book, paths, fields, programs);
+    FieldPrograms kept = FieldPrograms.read(book, paths, fields, programs.all());
     Progress progress = new Progress(spec.commandLine().getErr(), System.nanoTime());
     for (Field f : fields) {
       progress.tell("reckoning " + f.id() + " …", System.nanoTime());
@@ -112,7 +111,7 @@ final class OrderCommand implements Callable<Integer> {
             "several programs ("
                 + String.join(", ", kept.several().getOrDefault(f.id(), List.of()))
                 + "); name one with --program");
-      } else if (plan) {
+      } else if (plan.isGiven()) {
         planned(book, f, today);
       } else {
         leaveOut(f, "no program in the book; 'plan FIELD --save' keeps one, --plan plans it here");
@@ -125,7 +124,7 @@ final class OrderCommand implements Callable<Integer> {
             leftOut.entrySet().stream()
                 .map(e -> new OrderReport.LeftOut(e.getValue(), e.getKey()))
                 .toList(),
-            substitutes,
+            substitutes.isGiven(),
             today);
     ReportHead head =
         ReportHead.of(book, ordered.stream().map(OrderedField::field).toList(), today).noted(notes);
@@ -135,19 +134,19 @@ final class OrderCommand implements Callable<Integer> {
 
   private String written(Book book, ReportHead head, OrderReport report) {
     if (!sheets.isGiven()) {
-      return output.json ? OrderJson.of(book, head, report) : OrderText.of(book, head, report);
+      return output.json() ? OrderJson.of(book, head, report) : OrderText.of(book, head, report);
     }
     // Put together before anything is written: what can fail there leaves no table behind.
     Optional<byte[]> workbook = sheets.workbook(() -> workbook(head, report));
     String out = "";
-    if (sheets.csv != null) {
-      out += HtmlOption.write(sheets.csv, OrderTable.lines(report).csv());
+    if (sheets.csv() != null) {
+      out += HtmlOption.write(sheets.csv(), OrderTable.lines(report).csv());
     }
-    if (sheets.xlsx != null) {
-      out += HtmlOption.write(sheets.xlsx, workbook.orElseThrow());
+    if (sheets.xlsx() != null) {
+      out += HtmlOption.write(sheets.xlsx(), workbook.orElseThrow());
     }
-    if (sheets.html != null) {
-      out += HtmlOption.write(sheets.html, OrderHtml.of(book, head, report));
+    if (sheets.html() != null) {
+      out += HtmlOption.write(sheets.html(), OrderHtml.of(book, head, report));
     }
     return out + OrderText.besideAFile(report);
   }
@@ -214,7 +213,7 @@ final class OrderCommand implements Callable<Integer> {
             program,
             verdict,
             outcome,
-            substitutes ? inPlaces(book, traces, outcome, today) : List.of()));
+            substitutes.isGiven() ? inPlaces(book, traces, outcome, today) : List.of()));
   }
 
   private List<InItsPlace> inPlaces(

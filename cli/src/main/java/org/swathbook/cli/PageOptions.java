@@ -22,34 +22,49 @@ import org.swathbook.plan.FieldPlan;
 import org.swathbook.program.FieldId;
 import org.swathbook.program.Program;
 import picocli.CommandLine;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /** A plan as a page, and what its charts are drawn from. */
 final class PageOptions {
-  @Option(
-      names = "--html",
-      paramLabel = "FILE",
-      description = "Write a page with charts, to read and to print, in place of text.")
-  @Nullable Path html;
+  private final Value<Path> html;
+  private final Value<Path> handout;
 
-  @Option(
-      names = "--handout",
-      paramLabel = "FILE",
-      description =
-          "Write the grower's copy: a page of the farm with what to order, and a page a field in"
-              + " plain words.")
-  @Nullable Path handout;
+  PageOptions(CommandSpec command) {
+    html =
+        Value.option(
+            command,
+            "--html",
+            "FILE",
+            Path.class,
+            "Write a page with charts, to read and to print, in place of text.");
+    handout =
+        Value.option(
+            command,
+            "--handout",
+            "FILE",
+            Path.class,
+            "Write the grower's copy: a page of the farm with what to order, and a page a field in"
+                + " plain words.");
+  }
+
+  @Nullable Path html() {
+    return html.value();
+  }
+
+  @Nullable Path handout() {
+    return handout.value();
+  }
 
   /** Of the first program of each field; filled while fields are planned, from several threads. */
   private final Map<FieldId, SeasonCalendar> calendars = new ConcurrentHashMap<>();
 
   private List<Path> files() {
-    return Stream.of(html, handout).filter(Objects::nonNull).toList();
+    return Stream.of(html.value(), handout.value()).filter(Objects::nonNull).toList();
   }
 
   boolean isGiven() {
-    return html != null || handout != null;
+    return html.isGiven() || handout.isGiven();
   }
 
   /** Looks before the work whether the call makes sense and the page can be written. */
@@ -57,7 +72,9 @@ final class PageOptions {
     if (isGiven() && json) {
       throw new ParameterException(command, "--html and --handout write a page in place of --json");
     }
-    if (html != null && handout != null && html.toAbsolutePath().equals(handout.toAbsolutePath())) {
+    if (html.value() != null
+        && handout.value() != null
+        && html.value().toAbsolutePath().equals(handout.value().toAbsolutePath())) {
       throw new ParameterException(command, "--html and --handout name the same file");
     }
     for (Path file : files()) {
@@ -77,7 +94,7 @@ final class PageOptions {
   /** The version of each field's program that the book keeps; read before it is written over. */
   Map<FieldId, Program> earlier(Book book, BookPaths paths, List<Field> fields) {
     Map<FieldId, Program> out = new HashMap<>();
-    for (Field f : handout == null ? List.<Field>of() : fields) {
+    for (Field f : !handout.isGiven() ? List.<Field>of() : fields) {
       Path file = paths.programOf(f.id());
       if (Files.exists(file)) {
         out.put(f.id(), ProgramReader.read(file, paths, book));
@@ -91,11 +108,11 @@ final class PageOptions {
       Book book, ReportHead head, List<PlannedField> plans, Map<FieldId, Program> earlier) {
     Map<FieldId, SeasonCalendar> all = Map.copyOf(calendars);
     String out = "";
-    if (html != null) {
-      out += HtmlOption.write(html, PlanHtml.of(book, head, plans, all));
+    if (html.value() != null) {
+      out += HtmlOption.write(html.value(), PlanHtml.of(book, head, plans, all));
     }
-    if (handout != null) {
-      out += HtmlOption.write(handout, HandoutHtml.of(book, head, plans, all, earlier));
+    if (handout.value() != null) {
+      out += HtmlOption.write(handout.value(), HandoutHtml.of(book, head, plans, all, earlier));
     }
     return out;
   }

@@ -36,64 +36,70 @@ import org.swathbook.plan.WhyNot;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.FieldId;
 import org.swathbook.program.Program;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** Plans the season of fields. */
-@Command(
-    addMethodSubcommands = false,
-    name = "plan",
-    description = {
-      "Plans fields: the program recommended for each, others to compare, and why.",
-      "For example: plan ND-1 --without dicamba --without 'site 14' --max-passes 3 --budget 70",
-      "For example: plan --queue"
-    })
 final class PlanCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final AskedFields asked;
+  private final BookOption bookOption;
+  private final TodayOption todayOption;
+  private final OutputOption output;
+  private final PageOptions pages;
+  private final WishOptions wishOptions;
+  private final CompareOption compareOption;
+  private final KeepOption keepOption;
+  private final QueueOption queueOption;
+  private final EffortOption effortOption;
+  private final Flag save;
+  private final Flag force;
+  private final Flag timing;
+  private final Value<Integer> threads;
 
-  @Mixin AskedFields asked = new AskedFields();
-
-  @Mixin BookOption bookOption = new BookOption();
-  @Mixin TodayOption todayOption = new TodayOption();
-  @Mixin OutputOption output = new OutputOption();
-  @Mixin PageOptions pages = new PageOptions();
-  @Mixin WishOptions wishOptions = new WishOptions();
-  @Mixin CompareOption compareOption = new CompareOption();
-  @Mixin KeepOption keepOption = new KeepOption();
-  @Mixin QueueOption queueOption = new QueueOption();
-  @Mixin EffortOption effortOption = new EffortOption();
-
-  @Option(
-      names = "--save",
-      description =
-          "Write the first program of each field to programs/FIELD.yaml of the book, never over"
-              + " another.")
-  boolean save;
-
-  @Option(
-      names = "--force",
-      description = "With --save, --html or --handout: write over what is there.")
-  boolean force;
-
-  @Option(names = "--timing", description = "Tell how long each field took.")
-  boolean timing;
-
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      description = "Fields planned at the same time; the processors of the machine when left out.")
-  int threads = Runtime.getRuntime().availableProcessors();
+  PlanCommand() {
+    spec.name("plan")
+        .usageMessage()
+        .description(
+            "Plans fields: the program recommended for each, others to compare, and why.",
+            "For example: plan ND-1 --without dicamba --without 'site 14' --max-passes 3 --budget"
+                + " 70",
+            "For example: plan --queue");
+    asked = new AskedFields(spec);
+    bookOption = new BookOption(spec);
+    todayOption = new TodayOption(spec);
+    output = new OutputOption(spec);
+    pages = new PageOptions(spec);
+    wishOptions = new WishOptions(spec);
+    compareOption = new CompareOption(spec);
+    keepOption = new KeepOption(spec);
+    queueOption = new QueueOption(spec);
+    effortOption = new EffortOption(spec);
+    save =
+        Flag.option(
+            spec,
+            "--save",
+            "Write the first program of each field to programs/FIELD.yaml of the book, never over"
+                + " another.");
+    force =
+        Flag.option(spec, "--force", "With --save, --html or --handout: write over what is there.");
+    timing = Flag.option(spec, "--timing", "Tell how long each field took.");
+    threads =
+        Value.option(
+            spec,
+            "--threads",
+            "N",
+            Integer.class,
+            "Fields planned at the same time; the processors of the machine when left out.");
+  }
 
   @Override
   public Integer call() {
+    int threads = this.threads.or(Runtime.getRuntime().availableProcessors());
     if (threads < 1) {
       throw new ParameterException(spec.commandLine(), "--threads must be 1 or more");
     }
-    if (force && !save && !pages.isGiven()) {
+    if (force.isGiven() && !save.isGiven() && !pages.isGiven()) {
       throw new ParameterException(
           spec.commandLine(), "--force means nothing without --save, --html or --handout");
     }
@@ -102,18 +108,18 @@ final class PlanCommand implements Callable<Integer> {
           spec.commandLine(),
           "--keep is told as text or --json; it goes without --html and --handout");
     }
-    if (pages.handout != null && compareOption.isGiven()) {
+    if (pages.handout() != null && compareOption.isGiven()) {
       throw new ParameterException(
           spec.commandLine(), "--handout is of one program a field; it goes without --compare");
     }
-    if (queueOption.queue
-        && (save
-            || timing
+    if (queueOption.isGiven()
+        && (save.isGiven()
+            || timing.isGiven()
             || compareOption.isGiven()
             || keepOption.isGiven()
             || wishOptions.isGiven()
             || effortOption.isGiven()
-            || pages.handout != null)) {
+            || pages.handout() != null)) {
       throw new ParameterException(
           spec.commandLine(),
           "--queue plans nothing; it goes with fields, --today, --json, --html and --force alone");
@@ -122,24 +128,24 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--effort goes without --compare and --keep");
     }
-    pages.check(spec.commandLine(), output.json, force);
+    pages.check(spec.commandLine(), output.json(), force.isGiven());
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     List<Field> fields = asked.of(book);
     PlanWishes wishes = wishOptions.read(book.catalog());
     wishOptions.asked(book.catalog());
-    if (queueOption.queue) {
+    if (queueOption.isGiven()) {
       return queue(book, paths, fields, today);
     }
     if (compareOption.isGiven()) {
       return compared(book, paths, fields, wishes, today);
     }
-    SavedPrograms saved = new SavedPrograms(paths, force);
+    SavedPrograms saved = new SavedPrograms(paths, force.isGiven());
     if (keepOption.isGiven()) {
       return kept(book, paths, fields, wishes, today, saved);
     }
-    if (save) {
+    if (save.isGiven()) {
       saved.checkFree(fields);
     }
     Map<FieldId, Program> earlier = pages.earlier(book, paths, fields);
@@ -147,17 +153,17 @@ final class PlanCommand implements Callable<Integer> {
         new FieldPlans(
             field -> planned(book, wishes, field, today),
             threads,
-            timing,
+            timing.isGiven(),
             spec.commandLine().getErr());
     List<PlannedField> plans = planning.of(fields);
-    if (save) {
+    if (save.isGiven()) {
       saved.write(plans).forEach(spec.commandLine().getErr()::println);
     }
     ReportHead head = head(book, fields, wishes, today);
     if (pages.isGiven()) {
       output.print(pages.write(book, head, plans, earlier));
     } else {
-      output.print(output.json ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
+      output.print(output.json() ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
     }
     return plans.stream().allMatch(PlannedField::isRefused) ? ExitCode.BLOCKED : ExitCode.DONE;
   }
@@ -172,11 +178,11 @@ final class PlanCommand implements Callable<Integer> {
                 .filter(f -> report.rows().stream().anyMatch(r -> r.field().equals(f)))
                 .toList(),
             today);
-    if (pages.html != null) {
-      output.print(HtmlOption.write(pages.html, QueueHtml.of(book, head, report)));
+    if (pages.html() != null) {
+      output.print(HtmlOption.write(pages.html(), QueueHtml.of(book, head, report)));
     } else {
       output.print(
-          output.json ? QueueJson.of(book, head, report) : QueueText.of(book, head, report));
+          output.json() ? QueueJson.of(book, head, report) : QueueText.of(book, head, report));
     }
     return ExitCode.DONE;
   }
@@ -195,37 +201,37 @@ final class PlanCommand implements Callable<Integer> {
       PlanWishes wishes,
       LocalDate today,
       SavedPrograms saved) {
-    if (timing || !wishOptions.whyNot.isEmpty()) {
+    if (timing.isGiven() || wishOptions.asksWhyNot()) {
       throw new ParameterException(
           spec.commandLine(), "--keep goes without --compare, --timing and --why-not");
     }
-    Program program = keepOption.read(book, paths, asked.typed, fields);
+    Program program = keepOption.read(book, paths, asked.typed(), fields);
     Field field = book.findField(program.field().value()).orElseThrow();
-    if (save) {
+    if (save.isGiven()) {
       saved.checkFree(List.of(field));
     }
     KeptField kept = keepOption.keep(book, field, program, wishes, today);
-    if (save) {
+    if (save.isGiven()) {
       spec.commandLine().getErr().println(saved.write(kept));
     }
     ReportHead head = head(book, List.of(field), wishes, today);
-    output.print(output.json ? KeepJson.of(book, head, kept) : KeepText.of(book, head, kept));
+    output.print(output.json() ? KeepJson.of(book, head, kept) : KeepText.of(book, head, kept));
     return kept.isRefused() ? ExitCode.BLOCKED : ExitCode.DONE;
   }
 
   private int compared(
       Book book, BookPaths paths, List<Field> fields, PlanWishes wishes, LocalDate today) {
-    if (save || timing || keepOption.isGiven() || !wishOptions.whyNot.isEmpty()) {
+    if (save.isGiven() || timing.isGiven() || keepOption.isGiven() || wishOptions.asksWhyNot()) {
       throw new ParameterException(
           spec.commandLine(), "--compare goes without --save, --timing, --keep and --why-not");
     }
     ComparedField compared = compareOption.compare(book, paths, fields, wishes, today);
     ReportHead head = head(book, fields, wishes, today);
-    if (pages.html != null) {
-      output.print(HtmlOption.write(pages.html, CompareHtml.of(book, head, compared)));
+    if (pages.html() != null) {
+      output.print(HtmlOption.write(pages.html(), CompareHtml.of(book, head, compared)));
     } else {
       output.print(
-          output.json
+          output.json()
               ? CompareJson.of(book, head, compared)
               : CompareText.of(book, head, compared));
     }
@@ -233,7 +239,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private PlannedField planned(Book book, PlanWishes wishes, Field field, LocalDate today) {
-    FieldPlan plan = new Planner(book, wishes, effortOption.effort).plan(field, today);
+    FieldPlan plan = new Planner(book, wishes, effortOption.effort()).plan(field, today);
     pages.keep(book, plan);
     List<WhyNot> answers = new ArrayList<>();
     for (Ingredient active : wishOptions.asked(book.catalog())) {

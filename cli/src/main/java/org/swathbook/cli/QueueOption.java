@@ -23,18 +23,26 @@ import org.swathbook.cli.work.TankOnItsDay;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.SprayJob;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** The season as it stands today, field by field, by the programs that the book keeps. */
 final class QueueOption {
   private static final Set<State> LOOKED = Set.of(State.CLOSES, State.DUE, State.OPEN);
 
-  @Option(
-      names = "--queue",
-      description =
-          "Plan nothing: tell of the programs in the book which passes the journal has, which are"
-              + " open today, which close this week and why, the most pressing field first.")
-  boolean queue;
+  private final Flag queue;
+
+  QueueOption(CommandSpec command) {
+    queue =
+        Flag.option(
+            command,
+            "--queue",
+            "Plan nothing: tell of the programs in the book which passes the journal has, which are"
+                + " open today, which close this week and why, the most pressing field first.");
+  }
+
+  boolean isGiven() {
+    return queue.isGiven();
+  }
 
   QueueReport report(
       Book book, BookPaths paths, List<Field> fields, LocalDate today, Progress progress) {

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.FederalRecord;
@@ -35,73 +34,81 @@ import org.swathbook.cli.work.TankOnItsDay;
 import org.swathbook.program.SprayJob;
 import org.swathbook.source.Mark;
 import org.swathbook.source.ProblemsException;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** Writes into the journal what was sprayed. */
-@Command(
-    addMethodSubcommands = false,
-    name = "record",
-    description = {
-      "Writes into the journal what was sprayed, a line a product, and prints the id of the pass.",
-      "For example: record nd-1-june --end 13:10 --applicator 'A. Person' --cert 4101",
-      "For example: record nd-1-two-layers --pass 1 --date 2027-05-11",
-      "For example: record --field ND-1 --date 2027-06-08 \"glyphosate-4.5sl 32 fl oz/acre\"",
-      "For example: record --corrects A-27-001/2 --acres 70",
-      "For example: record --import sprayed.csv --map sprayed-map.yaml",
-      "For example: record --export --field ND-1 --from 2027-01-01",
-      "For example: record --notice A-27-001",
-      "The pass is judged as by 'check'; what is blocked is recorded too, since it was sprayed."
-    })
 final class RecordCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final NamedTank which;
+  private final Value<String> corrects;
+  private final Flag voids;
+  private final Value<String> id;
+  private final Flag again;
+  private final Value<Path> table;
+  private final Value<Path> map;
+  private final JournalOutput journal;
+  private final TypedTank typed;
+  private final RecordOptions facts;
+  private final BookOption bookOption;
+  private final TodayOption todayOption;
+  private final OutputOption output;
 
-  @Mixin NamedTank which = new NamedTank();
-
-  @Option(
-      names = "--corrects",
-      paramLabel = "ID/LINE",
-      description =
-          "Put a new row in the place of this one: as it was, but for what is given here, and the"
-              + " product with its rate where one is typed.")
-  @Nullable String corrects;
-
-  @Option(names = "--void", description = "With --corrects: it was not sprayed at all.")
-  boolean voids;
-
-  @Option(
-      names = "--id",
-      paramLabel = "ID",
-      description = "Id of the pass; the next of the season, A-27-004, when left out.")
-  @Nullable String id;
-
-  @Option(names = "--again", description = "Write it down though the journal has the same already.")
-  boolean again;
-
-  @Option(
-      names = "--import",
-      paramLabel = "CSV",
-      description = "Write down all rows of a table of sprayings, or none.")
-  @Nullable Path table;
-
-  @Option(
-      names = "--map",
-      paramLabel = "YAML",
-      description =
-          "With --import: which of its columns is which of the journal's; not needed where the names"
-              + " are the same.")
-  @Nullable Path map;
-
-  @Mixin JournalOutput journal = new JournalOutput();
-  @Mixin TypedTank typed = new TypedTank();
-  @Mixin RecordOptions facts = new RecordOptions();
-  @Mixin BookOption bookOption = new BookOption();
-  @Mixin TodayOption todayOption = new TodayOption();
-  @Mixin OutputOption output = new OutputOption();
+  RecordCommand() {
+    spec.name("record")
+        .usageMessage()
+        .description(
+            "Writes into the journal what was sprayed, a line a product, and prints the id of the"
+                + " pass.",
+            "For example: record nd-1-june --end 13:10 --applicator 'A. Person' --cert 4101",
+            "For example: record nd-1-two-layers --pass 1 --date 2027-05-11",
+            "For example: record --field ND-1 --date 2027-06-08 \"glyphosate-4.5sl 32 fl oz/acre\"",
+            "For example: record --corrects A-27-001/2 --acres 70",
+            "For example: record --import sprayed.csv --map sprayed-map.yaml",
+            "For example: record --export --field ND-1 --from 2027-01-01",
+            "For example: record --notice A-27-001",
+            "The pass is judged as by 'check'; what is blocked is recorded too, since it was"
+                + " sprayed.");
+    which = new NamedTank(spec);
+    corrects =
+        Value.option(
+            spec,
+            "--corrects",
+            "ID/LINE",
+            String.class,
+            "Put a new row in the place of this one: as it was, but for what is given here, and the"
+                + " product with its rate where one is typed.");
+    voids = Flag.option(spec, "--void", "With --corrects: it was not sprayed at all.");
+    id =
+        Value.option(
+            spec,
+            "--id",
+            "ID",
+            String.class,
+            "Id of the pass; the next of the season, A-27-004, when left out.");
+    again = Flag.option(spec, "--again", "Write it down though the journal has the same already.");
+    table =
+        Value.option(
+            spec,
+            "--import",
+            "CSV",
+            Path.class,
+            "Write down all rows of a table of sprayings, or none.");
+    map =
+        Value.option(
+            spec,
+            "--map",
+            "YAML",
+            Path.class,
+            "With --import: which of its columns is which of the journal's; not needed where the"
+                + " names are the same.");
+    journal = new JournalOutput(spec);
+    typed = new TypedTank(spec);
+    facts = new RecordOptions(spec);
+    bookOption = new BookOption(spec);
+    todayOption = new TodayOption(spec);
+    output = new OutputOption(spec);
+  }
 
   @Override
   public Integer call() {
@@ -110,53 +117,59 @@ final class RecordCommand implements Callable<Integer> {
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     if (journal.isAsked()) {
-      output.print(journal.of(book, typed.field, today));
+      output.print(journal.of(book, typed.field(), today));
       return ExitCode.DONE;
     }
-    if (table != null) {
-      return imported(book, paths, table, today);
+    if (table.value() != null) {
+      return imported(book, paths, table.value(), today);
     }
     RecordedPass done =
-        corrects != null ? correction(book, paths, corrects, today) : pass(book, paths, today);
+        corrects.value() != null
+            ? correction(book, paths, corrects.value(), today)
+            : pass(book, paths, today);
     ReportHead head = ReportHead.of(book, List.of(done.field()), today);
     // What is printed tells that it is on the disk.
-    output.print(output.json ? RecordJson.of(book, head, done) : RecordText.of(book, head, done));
+    output.print(output.json() ? RecordJson.of(book, head, done) : RecordText.of(book, head, done));
     return ExitCode.DONE;
   }
 
   private int imported(Book book, BookPaths paths, Path from, LocalDate today) {
-    List<NewPass> passes = JournalImport.read(from, Optional.ofNullable(map), paths, book);
+    List<NewPass> passes = JournalImport.read(from, Optional.ofNullable(map.value()), paths, book);
     JournalWriter.Written written = JournalWriter.passes(paths, book, passes, againOrNot());
     List<ImportedPass> done = ImportedPass.of(book, written);
     ReportHead head = ReportHead.of(book, List.of(), today);
     output.print(
-        output.json
+        output.json()
             ? ImportJson.of(head, done, written.addedColumns())
             : ImportText.of(head, done, written.addedColumns()));
     return ExitCode.DONE;
   }
 
   private JournalWriter.Again againOrNot() {
-    return again ? JournalWriter.Again.ALLOWED : JournalWriter.Again.REFUSED;
+    return again.isGiven() ? JournalWriter.Again.ALLOWED : JournalWriter.Again.REFUSED;
   }
 
   /** Whether nothing is said of a pass that is to be written down. */
   private boolean saysNothingElse() {
-    return which.words.isEmpty()
-        && which.pass == null
-        && corrects == null
-        && id == null
-        && !voids
+    return which.words().isEmpty()
+        && which.pass() == null
+        && !corrects.isGiven()
+        && !id.isGiven()
+        && !voids.isGiven()
         && facts.isEmpty();
   }
 
   private void checkOutput() {
-    boolean one = journal.export != (journal.notice != null);
-    boolean narrowed = journal.narrows() || typed.field != null;
-    if (!one || journal.notice != null && narrowed || table != null || again || output.json) {
+    boolean one = journal.export() != (journal.notice() != null);
+    boolean narrowed = journal.narrows() || typed.field() != null;
+    if (!one
+        || journal.notice() != null && narrowed
+        || table.isGiven()
+        || again.isGiven()
+        || output.json()) {
       throw wrong(
-          "--export prints a table, --notice a text, each alone; --field, --customer, --from and --to"
-              + " narrow an export");
+          "--export prints a table, --notice a text, each alone; --field, --customer, --from and"
+              + " --to narrow an export");
     }
     if (!saysNothingElse()) {
       throw wrong("--export and --notice write nothing down; leave out what belongs to a pass");
@@ -171,36 +184,36 @@ final class RecordCommand implements Callable<Integer> {
     if (journal.narrows()) {
       throw wrong("--customer, --from and --to belong to --export");
     }
-    if (table != null || map != null) {
-      if (table == null || typed.field != null || !saysNothingElse()) {
+    if (table.isGiven() || map.isGiven()) {
+      if (!table.isGiven() || typed.field() != null || !saysNothingElse()) {
         throw wrong("--import reads a table alone, with --map where its columns have other names");
       }
       return;
     }
-    if (voids && (corrects == null || !which.words.isEmpty())) {
+    if (voids.isGiven() && (!corrects.isGiven() || !which.words().isEmpty())) {
       throw wrong("--void goes with --corrects ID/LINE alone");
     }
-    if (corrects != null) {
-      if (which.words.size() > 1
-          || which.pass != null
-          || typed.field != null
-          || id != null
-          || again) {
+    if (corrects.isGiven()) {
+      if (which.words().size() > 1
+          || which.pass() != null
+          || typed.field() != null
+          || id.isGiven()
+          || again.isGiven()) {
         throw wrong(
             "--corrects mends one row; give what is to be different, and at most a product");
       }
       return;
     }
-    if (which.words.isEmpty()) {
+    if (which.words().isEmpty()) {
       throw wrong("nothing to record: name a mix, a program with --pass, or --field with products");
     }
-    if (typed.field == null && which.words.size() != 1) {
+    if (typed.field() == null && which.words().size() != 1) {
       throw wrong("one mix at a time; products typed here need --field");
     }
-    if (typed.field != null && which.pass != null) {
+    if (typed.field() != null && which.pass() != null) {
       throw wrong("--pass is of a program; --field is for products typed here");
     }
-    if (typed.hasVolume() && (typed.field == null || typed.volumeIsWrong())) {
+    if (typed.hasVolume() && (typed.field() == null || typed.volumeIsWrong())) {
       throw wrong("--volume is that of products typed here, above zero, as 15");
     }
   }
@@ -229,7 +242,7 @@ final class RecordCommand implements Callable<Integer> {
       lines.add(cells);
     }
     NewPass fresh =
-        NewPass.of(Optional.ofNullable(id), book.season(), facts.numbered(lines), marks);
+        NewPass.of(Optional.ofNullable(id.value()), book.season(), facts.numbered(lines), marks);
     // Judged before it is written, so that a failure to judge leaves nothing behind.
     TankOnItsDay tank = TankOnItsDay.of(book, paths, job);
     Judgement judgement = tank.judge(book, today).judge(tank.job()).judgement();
@@ -254,13 +267,13 @@ final class RecordCommand implements Callable<Integer> {
   }
 
   private NamedJob named(Book book, BookPaths paths, LocalDate today) {
-    if (typed.field != null) {
+    if (typed.field() != null) {
       return NamedJob.typed(
-          book, typed.field, dateIn(book, today), typed.volume(), which.words, "record");
+          book, typed.field(), dateIn(book, today), typed.volume(), which.words(), "record");
     }
-    return which.pass != null
-        ? NamedJob.pass(book, paths, which.words.get(0), which.pass, dateIn(book, today))
-        : NamedJob.mix(book, paths, which.words.get(0));
+    return which.pass() != null
+        ? NamedJob.pass(book, paths, which.words().get(0), which.pass(), dateIn(book, today))
+        : NamedJob.mix(book, paths, which.words().get(0));
   }
 
   /** A day that cannot be read is told later, with all the rest. */
@@ -270,8 +283,8 @@ final class RecordCommand implements Callable<Integer> {
 
   private RecordedPass correction(Book book, BookPaths paths, String target, LocalDate today) {
     Map<String, String> changed = new LinkedHashMap<>(facts.cells());
-    if (!which.words.isEmpty()) {
-      changed.putAll(PassCells.dose(MixWords.dose(book, which.words.get(0))));
+    if (!which.words().isEmpty()) {
+      changed.putAll(PassCells.dose(MixWords.dose(book, which.words().get(0))));
     }
     Optional<Application> old = JournalWriter.find(book, target);
     Map<String, String> line = new LinkedHashMap<>(changed);
@@ -280,7 +293,7 @@ final class RecordCommand implements Callable<Integer> {
     if (!number.isEmpty()) {
       changed.put("epaRegNo", number);
     }
-    if (changed.isEmpty() && !voids) {
+    if (changed.isEmpty() && !voids.isGiven()) {
       throw wrong("--corrects needs what is to be different, or --void");
     }
     Function<String, Mark> marks = facts.where("record");
@@ -292,7 +305,7 @@ final class RecordCommand implements Callable<Integer> {
           marks.apply("date"), date + " is after today, " + today, "write the day of the spraying");
     }
     JournalWriter.Written written =
-        JournalWriter.correct(paths, book, new Correction(target, voids, changed, marks));
+        JournalWriter.correct(paths, book, new Correction(target, voids.isGiven(), changed, marks));
     Field where = book.findField(written.field()).orElseThrow();
     return new RecordedPass(
         where, date, written, Optional.empty(), FederalRecord.of(where, date, written.passes()));

@@ -9,67 +9,71 @@ import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Slug;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 
 /**
  * What was written down of a spraying, by the columns of the journal. Texts, since the journal's
  * reader is the one judge of what may stand in a cell.
  */
 final class RecordOptions {
-  @Option(
-      names = "--date",
-      paramLabel = "DATE",
-      description =
-          "Day on which it was sprayed; the mix file's, or today, when left out. Weather, hour and"
-              + " what was seen in a mix file of another day are not taken.")
-  @Nullable String date;
+  private final Value<String> date;
+  private final Value<String> acres;
+  private final Value<String> start;
+  private final Value<String> end;
+  private final Value<String> wind;
+  private final Value<String> windFrom;
+  private final Value<String> temperature;
+  private final Value<String> stage;
+  private final Value<String> target;
+  private final Value<String> applicator;
+  private final Value<String> certificate;
+  private final Words epaNumbers;
+  private final Value<String> note;
 
-  @Option(
-      names = "--acres",
-      paramLabel = "N",
-      description = "Acres that were sprayed; the whole field when left out.")
-  @Nullable String acres;
-
-  @Option(names = "--start", paramLabel = "TIME", description = "When it began, 10:30.")
-  @Nullable String start;
-
-  @Option(names = "--end", paramLabel = "TIME", description = "When it ended, 11:45.")
-  @Nullable String end;
-
-  @Option(names = "--wind", paramLabel = "MPH", description = "Wind as measured, 7.")
-  @Nullable String wind;
-
-  @Option(names = "--wind-from", paramLabel = "POINT", description = "Where it came from, NW.")
-  @Nullable String windFrom;
-
-  @Option(names = "--temp", paramLabel = "F", description = "Temperature of the air, 78.")
-  @Nullable String temperature;
-
-  @Option(
-      names = "--stage",
-      paramLabel = "STAGE",
-      description = "Stage of the crop, V3, or the position: pre, post, stubble.")
-  @Nullable String stage;
-
-  @Option(names = "--target", paramLabel = "WEEDS", description = "What it was sprayed against.")
-  @Nullable String target;
-
-  @Option(names = "--applicator", paramLabel = "NAME", description = "The certified applicator.")
-  @Nullable String applicator;
-
-  @Option(names = "--cert", paramLabel = "NUMBER", description = "Number of the certificate.")
-  @Nullable String certificate;
-
-  @Option(
-      names = "--epa",
-      paramLabel = "[PRODUCT=]NUMBER",
-      description =
-          "EPA registration number of a product; its name is needed where there are several. May be"
-              + " given more than once.")
-  List<String> epaNumbers = List.of();
-
-  @Option(names = "--note", paramLabel = "TEXT", description = "What else there is to say.")
-  @Nullable String note;
+  RecordOptions(CommandSpec command) {
+    date =
+        Value.option(
+            command,
+            "--date",
+            "DATE",
+            String.class,
+            "Day on which it was sprayed; the mix file's, or today, when left out. Weather, hour"
+                + " and what was seen in a mix file of another day are not taken.");
+    acres =
+        Value.option(
+            command,
+            "--acres",
+            "N",
+            String.class,
+            "Acres that were sprayed; the whole field when left out.");
+    start = Value.option(command, "--start", "TIME", String.class, "When it began, 10:30.");
+    end = Value.option(command, "--end", "TIME", String.class, "When it ended, 11:45.");
+    wind = Value.option(command, "--wind", "MPH", String.class, "Wind as measured, 7.");
+    windFrom =
+        Value.option(command, "--wind-from", "POINT", String.class, "Where it came from, NW.");
+    temperature = Value.option(command, "--temp", "F", String.class, "Temperature of the air, 78.");
+    stage =
+        Value.option(
+            command,
+            "--stage",
+            "STAGE",
+            String.class,
+            "Stage of the crop, V3, or the position: pre, post, stubble.");
+    target =
+        Value.option(command, "--target", "WEEDS", String.class, "What it was sprayed against.");
+    applicator =
+        Value.option(command, "--applicator", "NAME", String.class, "The certified applicator.");
+    certificate =
+        Value.option(command, "--cert", "NUMBER", String.class, "Number of the certificate.");
+    epaNumbers =
+        Words.option(
+            command,
+            "--epa",
+            "[PRODUCT=]NUMBER",
+            "EPA registration number of a product; its name is needed where there are several. May"
+                + " be given more than once.");
+    note = Value.option(command, "--note", "TEXT", String.class, "What else there is to say.");
+  }
 
   private static final Map<String, String> NAMES =
       Map.ofEntries(
@@ -92,23 +96,23 @@ final class RecordOptions {
   /** What was given, by column; registration numbers apart. */
   Map<String, String> cells() {
     Map<String, String> out = new LinkedHashMap<>();
-    put(out, "date", date);
-    put(out, "acres", acres);
-    put(out, "startTime", start);
-    put(out, "endTime", end);
-    put(out, "windMph", wind);
-    put(out, "windFrom", windFrom);
-    put(out, "tempF", temperature);
-    put(out, "cropStage", stage);
-    put(out, "target", target);
-    put(out, "applicator", applicator);
-    put(out, "certNo", certificate);
-    put(out, "note", note);
+    put(out, "date", date.value());
+    put(out, "acres", acres.value());
+    put(out, "startTime", start.value());
+    put(out, "endTime", end.value());
+    put(out, "windMph", wind.value());
+    put(out, "windFrom", windFrom.value());
+    put(out, "tempF", temperature.value());
+    put(out, "cropStage", stage.value());
+    put(out, "target", target.value());
+    put(out, "applicator", applicator.value());
+    put(out, "certNo", certificate.value());
+    put(out, "note", note.value());
     return out;
   }
 
   boolean isEmpty() {
-    return cells().isEmpty() && epaNumbers.isEmpty();
+    return cells().isEmpty() && !epaNumbers.isGiven();
   }
 
   private static void put(Map<String, String> out, String column, @Nullable String text) {
@@ -138,7 +142,7 @@ final class RecordOptions {
     Problems problems = new Problems();
     List<Map<String, String>> out = new ArrayList<>();
     lines.forEach(l -> out.add(new LinkedHashMap<>(l)));
-    for (String text : epaNumbers) {
+    for (String text : epaNumbers.all()) {
       int equals = text.indexOf('=');
       String product = equals < 0 ? "" : Slug.of(text.substring(0, equals));
       List<Map<String, String>> hits =

@@ -3,7 +3,6 @@ package org.swathbook.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Slug;
 import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.terminal.ExitCode;
@@ -11,45 +10,40 @@ import org.swathbook.cli.text.RulesText;
 import org.swathbook.rules.RuleBook;
 import org.swathbook.rules.RulePage;
 import org.swathbook.source.Nearest;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Shows the rule book. */
-@Command(
-    addMethodSubcommands = false,
-    name = "rules",
-    description = {
-      "Lists the rules that programs are judged by, or shows one in full.",
-      "For example: rules annual-cap"
-    })
 final class RulesCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final Value<String> id;
+  private final OutputOption output;
 
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "ID",
-      description = "A rule, annual-cap for example; all of them when left out.")
-  @Nullable String id;
-
-  @Mixin OutputOption output = new OutputOption();
+  RulesCommand() {
+    spec.name("rules")
+        .usageMessage()
+        .description(
+            "Lists the rules that programs are judged by, or shows one in full.",
+            "For example: rules annual-cap");
+    id =
+        Value.positional(
+            spec, "ID", String.class, "A rule, annual-cap for example; all of them when left out.");
+    output = new OutputOption(spec);
+  }
 
   @Override
   public Integer call() {
     List<RulePage> rules = RuleBook.pages();
-    if (id == null) {
-      output.print(output.json ? RulesJson.of(rules) : RulesText.list(rules));
+    if (id.value() == null) {
+      output.print(output.json() ? RulesJson.of(rules) : RulesText.list(rules));
       return ExitCode.DONE;
     }
-    String slug = Slug.of(id);
+    String slug = Slug.of(id.value());
     Optional<RulePage> one = rules.stream().filter(r -> r.id().value().equals(slug)).findFirst();
     if (one.isEmpty()) {
-      throw unknown(id, rules);
+      throw unknown(id.value(), rules);
     }
-    output.print(output.json ? RulesJson.of(List.of(one.get())) : RulesText.one(one.get()));
+    output.print(output.json() ? RulesJson.of(List.of(one.get())) : RulesText.one(one.get()));
     return ExitCode.DONE;
   }
 

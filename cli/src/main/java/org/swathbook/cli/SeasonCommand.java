@@ -3,7 +3,6 @@ package org.swathbook.cli;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
@@ -20,65 +19,70 @@ import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.stress.Situation;
 import org.swathbook.stress.StressResult;
 import org.swathbook.stress.StressTest;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Walks one program through every weather year. */
-@Command(
-    addMethodSubcommands = false,
-    name = "season",
-    description = {
-      "Walks one program through every weather year and judges it.",
-      "With --stress also: no rain or a downpour after the first layer, a late sprayer, late planting, a"
-          + " product missing, one more resistance: what breaks, by how much, and what then helps.",
-      "For example: season nd-1 --stress",
-      "For example: season nd-1-two-layers --html season.html"
-    })
 final class SeasonCommand implements Callable<Integer> {
-  @Spec CommandSpec spec;
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final Value<String> program;
+  private final Flag stress;
+  private final BookOption bookOption;
+  private final TodayOption todayOption;
+  private final HtmlOption html;
+  private final OutputOption output;
 
-  @Parameters(
-      paramLabel = "PROGRAM",
-      description = "A file, else a name in the folder programs of the book.")
-  @Nullable String program;
-
-  @Option(
-      names = "--stress",
-      description = "Walk it again when the season goes wrong, and look for what then helps.")
-  boolean stress;
-
-  @Mixin BookOption bookOption = new BookOption();
-  @Mixin TodayOption todayOption = new TodayOption();
-  @Mixin HtmlOption html = new HtmlOption();
-  @Mixin OutputOption output = new OutputOption();
+  SeasonCommand() {
+    spec.name("season")
+        .usageMessage()
+        .description(
+            "Walks one program through every weather year and judges it.",
+            "With --stress also: no rain or a downpour after the first layer, a late sprayer, late"
+                + " planting, a product missing, one more resistance: what breaks, by how much, and"
+                + " what then helps.",
+            "For example: season nd-1 --stress",
+            "For example: season nd-1-two-layers --html season.html");
+    program =
+        Value.requiredPositional(
+            spec,
+            "PROGRAM",
+            String.class,
+            "A file, else a name in the folder programs of the book.");
+    stress =
+        Flag.option(
+            spec,
+            "--stress",
+            "Walk it again when the season goes wrong, and look for what then helps.");
+    bookOption = new BookOption(spec);
+    todayOption = new TodayOption(spec);
+    html = new HtmlOption(spec);
+    output = new OutputOption(spec);
+  }
 
   @Override
   public Integer call() {
     LocalDate today = todayOption.read();
-    html.check(spec.commandLine(), output.json);
-    if (html.html != null && stress) {
+    html.check(spec.commandLine(), output.json());
+    if (html.file() != null && stress.isGiven()) {
       throw new ParameterException(
           spec.commandLine(), "--stress is told as text and with --json, not on a page");
     }
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
-    WalkedProgram walked = WalkedProgram.of(book, paths, String.valueOf(program), today);
+    WalkedProgram walked = WalkedProgram.of(book, paths, program.required(), today);
     Field field = walked.field();
     TraceSet traces = walked.traces();
     SeasonOutcome outcome = walked.outcome();
     Judgement judgement = walked.judgement();
     ReportHead head = walked.head();
     List<StressResult> stressed =
-        stress ? stressed(Situation.of(book, traces, outcome, judgement, today)) : List.of();
-    if (html.html != null) {
+        stress.isGiven()
+            ? stressed(Situation.of(book, traces, outcome, judgement, today))
+            : List.of();
+    if (html.file() != null) {
       output.print(
           HtmlOption.write(
-              html.html,
+              html.file(),
               SeasonHtml.of(
                   book,
                   head,
@@ -89,7 +93,7 @@ final class SeasonCommand implements Callable<Integer> {
       return CheckCommand.exit(judgement);
     }
     output.print(
-        output.json
+        output.json()
             ? SeasonJson.of(
                 book,
                 head,

@@ -11,33 +11,54 @@ import org.jspecify.annotations.Nullable;
 import org.swathbook.source.Mark;
 import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /** A result as a table for a spreadsheet or as a page, in place of text. */
 final class SheetOptions {
-  @Option(
-      names = "--csv",
-      paramLabel = "FILE",
-      description = "Write the lines as CSV into this file, in place of text.")
-  @Nullable Path csv;
+  private final Value<Path> csv;
+  private final Value<Path> xlsx;
+  private final Value<Path> html;
+  private final Flag force;
 
-  @Option(
-      names = "--xlsx",
-      paramLabel = "FILE",
-      description = "Write a workbook into this file, in place of text.")
-  @Nullable Path xlsx;
+  SheetOptions(CommandSpec command) {
+    csv =
+        Value.option(
+            command,
+            "--csv",
+            "FILE",
+            Path.class,
+            "Write the lines as CSV into this file, in place of text.");
+    xlsx =
+        Value.option(
+            command,
+            "--xlsx",
+            "FILE",
+            Path.class,
+            "Write a workbook into this file, in place of text.");
+    html =
+        Value.option(
+            command,
+            "--html",
+            "FILE",
+            Path.class,
+            "Write a page to print into this file, in place of text.");
+    force =
+        Flag.option(
+            command, "--force", "With --csv, --xlsx or --html: write over a file that is there.");
+  }
 
-  @Option(
-      names = "--html",
-      paramLabel = "FILE",
-      description = "Write a page to print into this file, in place of text.")
-  @Nullable Path html;
+  @Nullable Path csv() {
+    return csv.value();
+  }
 
-  @Option(
-      names = "--force",
-      description = "With --csv, --xlsx or --html: write over a file that is there.")
-  boolean force;
+  @Nullable Path xlsx() {
+    return xlsx.value();
+  }
+
+  @Nullable Path html() {
+    return html.value();
+  }
 
   boolean isGiven() {
     return !files().isEmpty();
@@ -49,7 +70,7 @@ final class SheetOptions {
       throw new ParameterException(
           command, "--csv, --xlsx and --html write a file in place of --json");
     }
-    if (force && !isGiven()) {
+    if (force.isGiven() && !isGiven()) {
       throw new ParameterException(
           command, "--force means nothing without --csv, --xlsx or --html");
     }
@@ -57,7 +78,7 @@ final class SheetOptions {
       throw new ParameterException(command, "two of --csv, --xlsx and --html name the same file");
     }
     for (Path file : files()) {
-      HtmlOption.checkFree(file, force);
+      HtmlOption.checkFree(file, force.isGiven());
     }
   }
 
@@ -67,20 +88,20 @@ final class SheetOptions {
    * @throws ProblemsException when the system has no room for it while it is put together
    */
   Optional<byte[]> workbook(Supplier<byte[]> made) {
-    if (xlsx == null) {
+    if (xlsx.value() == null) {
       return Optional.empty();
     }
     try {
       return Optional.of(made.get());
     } catch (UncheckedIOException e) {
       throw ProblemsException.of(
-          Mark.startOf(xlsx.toString()),
+          Mark.startOf(xlsx.value().toString()),
           e.getMessage() + ", and the file is not written",
           "check that folder and its disk");
     }
   }
 
   private List<Path> files() {
-    return Stream.of(csv, xlsx, html).filter(Objects::nonNull).toList();
+    return Stream.of(csv.value(), xlsx.value(), html.value()).filter(Objects::nonNull).toList();
   }
 }

@@ -1,38 +1,63 @@
 package org.swathbook.cli;
 
 import java.io.Reader;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.swathbook.catalog.file.CatalogLoader;
 import org.swathbook.cli.terminal.Answers;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.Spec;
 
 /** The program's own options; the work is done by the commands below it. */
-@Command(
-    addMethodSubcommands = false,
-    name = "swathbook",
-    description = "Plans herbicide programs and checks tank mixes. The label is the law.",
-    synopsisSubcommandLabel = "COMMAND",
-    exitCodeListHeading = "Exit codes:%n",
-    exitCodeList = {
-      "0:Done, and nothing that was asked about is blocked.",
-      "1:Done, and it is blocked: the program, or the one field named or every field refused.",
-      "2:The input or the call is wrong; nothing was printed as a result, nothing written.",
-      "3:The program itself failed."
-    },
-    versionProvider = Swathbook.Version.class)
 final class Swathbook implements Runnable {
+  final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+  private final Flag debug;
   private final Reader answers;
   private final CatalogLoader catalogs;
 
   Swathbook(Reader answers, CatalogLoader catalogs) {
     this.answers = answers;
     this.catalogs = catalogs;
+    spec.name("swathbook")
+        .versionProvider(new Version())
+        .usageMessage()
+        .description("Plans herbicide programs and checks tank mixes. The label is the law.")
+        .synopsisSubcommandLabel("COMMAND")
+        .exitCodeListHeading("Exit codes:%n")
+        .exitCodeList(exitCodes());
+    Flag.option(
+        spec,
+        OptionSpec.builder("-h", "--help")
+            .usageHelp(true)
+            .scopeType(ScopeType.INHERIT)
+            .description("Show this help and stop."));
+    Flag.option(
+        spec,
+        OptionSpec.builder("-V", "--version")
+            .versionHelp(true)
+            .description("Print the version and stop."));
+    debug =
+        Flag.option(
+            spec,
+            OptionSpec.builder("--debug")
+                .scopeType(ScopeType.INHERIT)
+                .description("Show the stack trace of an internal error."));
+  }
+
+  private static Map<String, String> exitCodes() {
+    Map<String, String> out = new LinkedHashMap<>();
+    out.put("0", "Done, and nothing that was asked about is blocked.");
+    out.put(
+        "1",
+        "Done, and it is blocked: the program, or the one field named or every field refused.");
+    out.put(
+        "2", "The input or the call is wrong; nothing was printed as a result, nothing written.");
+    out.put("3", "The program itself failed.");
+    return out;
   }
 
   /** The program that a command belongs to. */
@@ -50,26 +75,9 @@ final class Swathbook implements Runnable {
     return new Answers(answers, spec.commandLine().getErr());
   }
 
-  @Spec CommandSpec spec;
-
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      scope = ScopeType.INHERIT,
-      description = "Show this help and stop.")
-  boolean help;
-
-  @Option(
-      names = {"-V", "--version"},
-      versionHelp = true,
-      description = "Print the version and stop.")
-  boolean version;
-
-  @Option(
-      names = "--debug",
-      scope = ScopeType.INHERIT,
-      description = "Show the stack trace of an internal error.")
-  boolean debug;
+  boolean debug() {
+    return debug.isGiven();
+  }
 
   @Override
   public void run() {
@@ -77,39 +85,39 @@ final class Swathbook implements Runnable {
   }
 
   /**
-   * The commands that a call needs to know. Making one from its notes takes long beside a short
-   * command, so a call that starts with the name of one gets it alone; any other may ask for the
-   * help of them all, or for what comes nearest to a word.
+   * The commands that a call needs to know. Making one takes long beside a short command, so a call
+   * that starts with the name of one gets it alone; any other may ask for the help of them all, or
+   * for what comes nearest to a word.
    */
-  static List<Class<?>> commandsFor(String... args) {
+  static List<CommandSpec> commandsFor(String... args) {
     return switch (args.length == 0 ? "" : args[0]) {
-      case "init" -> List.of(InitCommand.class);
-      case "plan" -> List.of(PlanCommand.class);
-      case "season" -> List.of(SeasonCommand.class);
-      case "check" -> List.of(CheckCommand.class);
-      case "load" -> List.of(LoadCommand.class);
-      case "calibrate" -> List.of(CalibrateCommand.class);
-      case "order" -> List.of(OrderCommand.class);
-      case "record" -> List.of(RecordCommand.class);
-      case "escapes" -> List.of(EscapesCommand.class);
-      case "audit" -> List.of(AuditCommand.class);
-      case "catalog" -> List.of(CatalogCommand.class);
-      case "rules" -> List.of(RulesCommand.class);
+      case "init" -> List.of(new InitCommand().spec);
+      case "plan" -> List.of(new PlanCommand().spec);
+      case "season" -> List.of(new SeasonCommand().spec);
+      case "check" -> List.of(new CheckCommand().spec);
+      case "load" -> List.of(new LoadCommand().spec);
+      case "calibrate" -> List.of(new CalibrateCommand().spec);
+      case "order" -> List.of(new OrderCommand().spec);
+      case "record" -> List.of(new RecordCommand().spec);
+      case "escapes" -> List.of(new EscapesCommand().spec);
+      case "audit" -> List.of(new AuditCommand().spec);
+      case "catalog" -> List.of(new CatalogCommand().spec);
+      case "rules" -> List.of(new RulesCommand().spec);
       default ->
           List.of(
-              InitCommand.class,
-              PlanCommand.class,
-              SeasonCommand.class,
-              CheckCommand.class,
-              LoadCommand.class,
-              CalibrateCommand.class,
-              OrderCommand.class,
-              RecordCommand.class,
-              EscapesCommand.class,
-              AuditCommand.class,
-              CatalogCommand.class,
-              RulesCommand.class,
-              CompletionCommand.class);
+              new InitCommand().spec,
+              new PlanCommand().spec,
+              new SeasonCommand().spec,
+              new CheckCommand().spec,
+              new LoadCommand().spec,
+              new CalibrateCommand().spec,
+              new OrderCommand().spec,
+              new RecordCommand().spec,
+              new EscapesCommand().spec,
+              new AuditCommand().spec,
+              new CatalogCommand().spec,
+              new RulesCommand().spec,
+              new CompletionCommand().spec);
     };
   }
 

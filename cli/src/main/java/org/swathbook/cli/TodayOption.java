@@ -3,23 +3,28 @@ package org.swathbook.cli;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.TypeConversionException;
 
 /** The day that a report is for. */
 final class TodayOption {
-  @Option(
-      names = "--today",
-      paramLabel = "DATE",
-      converter = IsoDate.class,
-      description = "The day the report is for, 2027-03-01; today by the clock when left out.")
-  @Nullable LocalDate today;
+  private final Value<LocalDate> today;
+
+  TodayOption(CommandSpec command) {
+    today =
+        Value.option(
+            command,
+            "--today",
+            "DATE",
+            LocalDate.class,
+            new IsoDate(),
+            "The day the report is for, 2027-03-01; today by the clock when left out.");
+  }
 
   /** Reads the clock when no day was named; to be called once a run. */
   LocalDate read() {
-    return today != null ? today : LocalDate.now(ZoneId.systemDefault());
+    return today.value() != null ? today.value() : LocalDate.now(ZoneId.systemDefault());
   }
 
   /** A date as 2027-03-01 and nothing else. */

@@ -1,11 +1,9 @@
 package org.swathbook.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
@@ -14,67 +12,77 @@ import org.swathbook.catalog.Site;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.choice.PlanWishes;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** What an adviser asks of a plan beside the house rules. */
 final class WishOptions {
-  @Spec(Spec.Target.MIXEE)
-  CommandSpec spec;
+  private final CommandSpec command;
+  private final Words without;
+  private final Words include;
+  private final Value<Double> budget;
+  private final Value<Integer> maxPasses;
+  private final Words whyNot;
 
-  @Option(
-      names = "--without",
-      paramLabel = "INGREDIENT|PRODUCT|SITE",
-      description =
-          "Plan without this ingredient, without a product that cannot be had, or without any of a"
-              + " site, as 'site 14'. May be given more than once.")
-  List<String> without = new ArrayList<>();
+  WishOptions(CommandSpec command) {
+    this.command = command;
+    without =
+        Words.option(
+            command,
+            "--without",
+            "INGREDIENT|PRODUCT|SITE",
+            "Plan without this ingredient, without a product that cannot be had, or without any of"
+                + " a site, as 'site 14'. May be given more than once.");
+    include =
+        Words.option(
+            command,
+            "--must-include",
+            "INGREDIENT",
+            "Plan with this ingredient in some pass. May be given more than once.");
+    budget =
+        Value.option(
+            command,
+            "--budget",
+            "DOLLARS",
+            Double.class,
+            "Most that products and passes may cost on an acre when every pass is made.");
+    maxPasses =
+        Value.option(
+            command,
+            "--max-passes",
+            "N",
+            Integer.class,
+            "At most so many passes, and never more than the house allows.");
+    whyNot =
+        Words.option(
+            command,
+            "--why-not",
+            "INGREDIENT",
+            "Tell what stands against this ingredient: the rule that refuses it, or the better"
+                + " program. May be given more than once.");
+  }
 
-  @Option(
-      names = "--must-include",
-      paramLabel = "INGREDIENT",
-      description = "Plan with this ingredient in some pass. May be given more than once.")
-  List<String> include = new ArrayList<>();
-
-  @Option(
-      names = "--budget",
-      paramLabel = "DOLLARS",
-      description = "Most that products and passes may cost on an acre when every pass is made.")
-  @Nullable Double budget;
-
-  @Option(
-      names = "--max-passes",
-      paramLabel = "N",
-      description = "At most so many passes, and never more than the house allows.")
-  @Nullable Integer maxPasses;
-
-  @Option(
-      names = "--why-not",
-      paramLabel = "INGREDIENT",
-      description =
-          "Tell what stands against this ingredient: the rule that refuses it, or the better"
-              + " program. May be given more than once.")
-  List<String> whyNot = new ArrayList<>();
+  boolean asksWhyNot() {
+    return whyNot.isGiven();
+  }
 
   /** The actives that are asked about, each once; a wrong name is refused. */
   List<Ingredient> asked(Catalog catalog) {
-    return whyNot.stream().map(typed -> ingredient(catalog, typed)).distinct().toList();
+    return whyNot.all().stream().map(typed -> ingredient(catalog, typed)).distinct().toList();
   }
 
   boolean isGiven() {
-    return !without.isEmpty()
-        || !include.isEmpty()
-        || !whyNot.isEmpty()
-        || budget != null
-        || maxPasses != null;
+    return without.isGiven()
+        || include.isGiven()
+        || whyNot.isGiven()
+        || budget.isGiven()
+        || maxPasses.isGiven();
   }
 
   PlanWishes read(Catalog catalog) {
     TreeSet<IngredientId> actives = new TreeSet<>();
     TreeSet<ProductId> products = new TreeSet<>();
     TreeSet<Site> sites = new TreeSet<>();
-    for (String typed : without) {
+    for (String typed : without.all()) {
       Optional<Site> site = site(typed);
       if (site.isPresent()) {
         sites.add(site.get());
@@ -86,27 +94,28 @@ final class WishOptions {
       }
     }
     TreeSet<IngredientId> with = new TreeSet<>();
-    for (String typed : include) {
+    for (String typed : include.all()) {
       Ingredient i = ingredient(catalog, typed);
       if (actives.contains(i.id()) || sites.contains(i.site())) {
         throw new ParameterException(
-            spec.commandLine(), i.name() + " is asked for and left out at once; say one of them");
+            command.commandLine(),
+            i.name() + " is asked for and left out at once; say one of them");
       }
       with.add(i.id());
     }
-    if (budget != null && !(budget > 0)) {
-      throw new ParameterException(spec.commandLine(), "--budget must be above zero, as 60");
+    if (budget.value() != null && !(budget.value() > 0)) {
+      throw new ParameterException(command.commandLine(), "--budget must be above zero, as 60");
     }
-    if (maxPasses != null && maxPasses < 1) {
-      throw new ParameterException(spec.commandLine(), "--max-passes must be 1 or more");
+    if (maxPasses.value() != null && maxPasses.value() < 1) {
+      throw new ParameterException(command.commandLine(), "--max-passes must be 1 or more");
     }
     return new PlanWishes(
         actives,
         products,
         sites,
         with,
-        Optional.ofNullable(budget).map(Money::ofDollars),
-        maxPasses == null ? OptionalInt.empty() : OptionalInt.of(maxPasses));
+        Optional.ofNullable(budget.value()).map(Money::ofDollars),
+        maxPasses.value() == null ? OptionalInt.empty() : OptionalInt.of(maxPasses.value()));
   }
 
   private Optional<Site> site(String typed) {
@@ -118,7 +127,8 @@ final class WishOptions {
     Optional<Site> site = Site.find(number);
     if (site.isEmpty()) {
       throw new ParameterException(
-          spec.commandLine(), "there is no site of action " + number + "; write one as 'site 14'");
+          command.commandLine(),
+          "there is no site of action " + number + "; write one as 'site 14'");
     }
     return site;
   }
@@ -129,7 +139,7 @@ final class WishOptions {
         .orElseThrow(
             () ->
                 new ParameterException(
-                    spec.commandLine(),
+                    command.commandLine(),
                     "there is no ingredient '"
                         + typed
                         + "'"

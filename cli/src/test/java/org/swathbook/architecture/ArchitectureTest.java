@@ -166,6 +166,22 @@ class ArchitectureTest {
         .check(CLASSES);
   }
 
+  /**
+   * Commands and options are built by calls: what picocli reads from annotations it reads by
+   * reflection and through proxies, which are in no class archive, and a short command would wait
+   * for that longer than for anything else of its command line.
+   */
+  @Test
+  void noCommandIsAnnotated() {
+    noClasses()
+        .should(
+            dependOnClassesThat(
+                describe(
+                    "are annotations of picocli",
+                    c -> c.isAnnotation() && c.getPackageName().equals("picocli"))))
+        .check(CLASSES);
+  }
+
   @Test
   void nothingReachesForTheNetwork() {
     noClasses()
