@@ -20,6 +20,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** One of each kind of lambda and method reference, for the test that turns them into classes. */
+@SuppressWarnings("UnnecessaryLambda")
 final class Lambdas implements Supplier<List<String>> {
   private static int counted;
   private final String own = "own";
@@ -112,7 +113,8 @@ final class Lambdas implements Supplier<List<String>> {
     dropped.run();
     IntSupplier again = Lambdas::count;
     out.add("" + (again.getAsInt() > 1));
-    out.add("" + (holdingNothing() == holdingNothing()));
+    List<Runnable> met = List.of(holdingNothing(), holdingNothing());
+    out.add("" + (met.get(0) == met.get(1)));
     Keeps<String> bounded = Lambdas::greater;
     out.add(bounded.greater("x", "y"));
     Function<String, String> many = Lambdas::all;

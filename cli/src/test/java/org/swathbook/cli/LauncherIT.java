@@ -91,6 +91,30 @@ class LauncherIT {
     }
   }
 
+  /** They are classes since the build: linking them would take an eighth of a cold start. */
+  @Test
+  void aCheckHasNoLambdaLeftToLink() throws Exception {
+    String book = CLI.resolveSibling("demo-data").toString();
+    Result loaded =
+        run(
+            dir,
+            Map.of(),
+            List.of(
+                java(),
+                "-Xlog:class+load",
+                "-jar",
+                JAR.toString(),
+                "check",
+                "nd-1-june",
+                "--book",
+                book,
+                "--today",
+                "2027-06-08"));
+    assertThat(loaded.out())
+        .containsPattern("org\\.swathbook\\.check\\.\\w+\\$\\$Lambda\\d+ source:")
+        .doesNotContainPattern("org\\.swathbook\\.[\\w.$]+\\$\\$Lambda[$/]");
+  }
+
   /** A million rows have room at once; where room is counted when it is asked for, none is. */
   @Test
   @EnabledOnOs(OS.LINUX)
