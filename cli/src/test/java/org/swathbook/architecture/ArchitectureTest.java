@@ -48,7 +48,10 @@ class ArchitectureTest {
   private static final Pattern NAME = Pattern.compile("`([a-z.]+)`");
 
   private static final String[] EDGES = {
-    "org.swathbook.source..", "org.swathbook.(*).file..", "org.swathbook.cli.."
+    "org.swathbook.source..",
+    "org.swathbook.(*).file..",
+    "org.swathbook.cli..",
+    "org.swathbook.build.."
   };
 
   @Test

@@ -65,6 +65,8 @@ final class PackageTable {
     // what commands have done knows no option and renders nothing
     row("cli.work", below).add("cli.terminal");
     row("cli", allowed.keySet().toArray(String[]::new));
+    // last: the build runs it, and nothing of the program may use it
+    row("build");
   }
 
   private Set<String> row(String name, String... uses) {
