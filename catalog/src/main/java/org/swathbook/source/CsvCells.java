@@ -230,12 +230,13 @@ final class CsvCells {
 
   /** Texts of the first cells, without the blanks around them. */
   String[] texts(int number) {
+    // Arrays.copyOf would ask by reflection of what the array is made, for every row.
+    String[] out = new String[number];
     for (int cell = 0; cell < number; cell++) {
-      if (texts[cell] == null) {
-        text(cell);
-      }
+      String text = texts[cell];
+      out[cell] = text != null ? text : text(cell);
     }
-    return Arrays.copyOf(texts, number);
+    return out;
   }
 
   /** Text of a cell without the blanks around it. */

@@ -101,6 +101,9 @@ final class AuditCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--ledger is told as text and with --json, not on a page");
     }
+    if (output.json) {
+      AuditJson.begin();
+    }
     Book book = bookOption.load(bookOption.paths());
     if (planned != null || season != null) {
       output.print(againstJournal(book, today));

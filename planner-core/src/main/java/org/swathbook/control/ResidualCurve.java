@@ -23,6 +23,7 @@ import org.swathbook.model.ModelSection;
  */
 public final class ResidualCurve {
   private static final int ACTIVATION_WINDOW_DAYS = 10;
+  private static final int FEW_DAYS = 16;
   private static final double LEFT_ON_COARSE = 0.6;
   private static final double LEFT_ELSEWHERE = 0.85;
 
@@ -61,13 +62,17 @@ public final class ResidualCurve {
     double length = FadeCurve.lengthDays(residual, kgPerHa * (1 - trace.cover(day)));
     double need = residual.activatingRainMm();
     int days = trace.days();
-    double[] ramp = new double[need > 0 ? days - day : 0];
+    // Rain mostly comes soon.
+    double[] ramp = new double[FEW_DAYS];
     double reached = need > 0 ? 0 : 1;
     int d = day;
     while (reached < 1 && d + 1 < days) {
       d++;
       double rain = trace.rainAfter(Math.max(day, d - ACTIVATION_WINDOW_DAYS), d);
       reached = Math.max(reached, Math.min(1, rain / need));
+      if (d - day == ramp.length) {
+        ramp = Arrays.copyOf(ramp, 2 * ramp.length);
+      }
       ramp[d - day] = reached;
     }
     int activeFrom = reached < 1 ? days : d;
@@ -75,7 +80,7 @@ public final class ResidualCurve {
         soil,
         day,
         length,
-        Arrays.copyOf(ramp, Math.min(ramp.length, activeFrom - day)),
+        Arrays.copyOf(ramp, activeFrom - day),
         activeFrom,
         soil.heavyRainAfter(day),
         leaches ? LEFT_ON_COARSE : LEFT_ELSEWHERE);
