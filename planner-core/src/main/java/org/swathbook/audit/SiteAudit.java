@@ -1,7 +1,6 @@
 package org.swathbook.audit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -86,14 +85,9 @@ public record SiteAudit(
   /** Fields that share weather and soil are walked one after the other: their days are kept. */
   private static List<SeasonBySeason> lastSeasons(
       List<Field> fields, FieldBooks books, SharedTraces shared) {
-    List<Integer> places = new ArrayList<>();
-    for (int i = 0; i < fields.size(); i++) {
-      places.add(i);
-    }
-    places.sort(Comparator.comparing(fields::get, SharedTraces.BY_OUTDOORS));
     SeasonBySeason[] out = new SeasonBySeason[fields.size()];
     AllHands.each(
-        places,
+        SharedTraces.placesByOutdoors(fields),
         i -> {
           Field field = fields.get(i);
           Book own = books.of(field);
