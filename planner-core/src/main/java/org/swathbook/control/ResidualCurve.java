@@ -23,7 +23,6 @@ import org.swathbook.model.ModelSection;
  */
 public final class ResidualCurve {
   private static final int ACTIVATION_WINDOW_DAYS = 10;
-  private static final int FEW_DAYS = 16;
   private static final double LEFT_ON_COARSE = 0.6;
   private static final double LEFT_ELSEWHERE = 0.85;
 
@@ -63,7 +62,7 @@ public final class ResidualCurve {
     double need = residual.activatingRainMm();
     int days = trace.days();
     // Rain mostly comes soon.
-    double[] ramp = new double[FEW_DAYS];
+    double[] ramp = new double[ACTIVATION_WINDOW_DAYS];
     double reached = need > 0 ? 0 : 1;
     int d = day;
     while (reached < 1 && d + 1 < days) {
