@@ -112,8 +112,7 @@ final class AuditCommand implements Callable<Integer> {
     if (!changes.isEmpty()) {
       List<WhatIf> asked = WhatIfWords.read(book.catalog(), changes, ledger);
       List<Field> of = fields(book);
-      List<WhatIfResult> results =
-          waiting(() -> asked.stream().map(c -> WhatIfAudit.of(book, of, c)).toList());
+      List<WhatIfResult> results = waiting(() -> WhatIfAudit.of(book, of, asked));
       ReportHead head = ReportHead.of(book, List.of(), today);
       output.print(
           html.html != null
