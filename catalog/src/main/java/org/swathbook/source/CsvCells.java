@@ -102,7 +102,12 @@ final class CsvCells {
   /** Remembers a plain row, for the next one may be much like it. */
   private void keep() {
     if (plainLine > 0) {
-      before.keep(buffer, rowStart, at, from, to, count);
+      int[] otherFrom = before.from();
+      int[] otherTo = before.to();
+      before.keep(at, from, to, count);
+      boolean narrow = otherFrom.length < from.length;
+      from = narrow ? new int[from.length] : otherFrom;
+      to = narrow ? new int[to.length] : otherTo;
     } else {
       before.forget();
     }
@@ -135,14 +140,9 @@ final class CsvCells {
 
   /** Goes over cells that stand here as in the row before: their texts stay. */
   private void takeAlike() {
-    int alikeTo = Math.min(from.length, before.alikeTo(count, buffer, at, end));
+    int alikeTo = before.takeAlike(count, buffer, at, end, from, to);
     if (alikeTo > count) {
-      int shift = at - before.from(count);
-      while (count < alikeTo) {
-        from[count] = before.from(count) + shift;
-        to[count] = before.to(count) + shift;
-        count++;
-      }
+      count = alikeTo;
       at = to[count - 1] + 1;
     }
   }
@@ -230,12 +230,13 @@ final class CsvCells {
 
   /** Texts of the first cells, without the blanks around them. */
   String[] texts(int number) {
+    // Arrays.copyOf would ask by reflection of what the array is made, for every row.
+    String[] out = new String[number];
     for (int cell = 0; cell < number; cell++) {
-      if (texts[cell] == null) {
-        text(cell);
-      }
+      String text = texts[cell];
+      out[cell] = text != null ? text : text(cell);
     }
-    return Arrays.copyOf(texts, number);
+    return out;
   }
 
   /** Text of a cell without the blanks around it. */
@@ -431,16 +432,18 @@ final class CsvCells {
     if (ended) {
       return false;
     }
-    if (rowStart > 0) {
-      System.arraycopy(buffer, rowStart, buffer, 0, end - rowStart);
+    int needed = before.start(rowStart);
+    if (needed > 0) {
+      System.arraycopy(buffer, needed, buffer, 0, end - needed);
       for (int i = 0; i <= count && i < from.length; i++) {
-        from[i] -= rowStart;
-        to[i] -= rowStart;
+        from[i] -= needed;
+        to[i] -= needed;
       }
-      at -= rowStart;
-      end -= rowStart;
-      lineStart -= rowStart;
-      rowStart = 0;
+      at -= needed;
+      end -= needed;
+      lineStart -= needed;
+      rowStart -= needed;
+      before.move(needed);
     } else if (end == buffer.length) {
       buffer = Arrays.copyOf(buffer, 2 * buffer.length);
     }

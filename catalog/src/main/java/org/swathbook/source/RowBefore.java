@@ -2,16 +2,19 @@ package org.swathbook.source;
 
 import java.util.Arrays;
 
-/** The plain row before the one that is read, which may begin like it. */
+/**
+ * The plain row before the one that is read, which may begin like it. It stands in the same buffer,
+ * in front of the other.
+ */
 final class RowBefore {
-  private char[] signs = new char[256];
-  private int length;
-  private int count;
+  private int end;
 
-  /** Where its cells stand in it, from its first sign on, and where each of them ends. */
+  /** Where its cells stand in the buffer, and where each of them ends. */
   private int[] from = new int[32];
 
   private int[] to = new int[32];
+
+  private int count;
 
   /** There is none. */
   void forget() {
@@ -19,51 +22,68 @@ final class RowBefore {
   }
 
   /**
-   * Takes over a row.
+   * Takes over a row, with the very arrays of its cells: others are to be used from now on.
    *
-   * @param start of the row in the buffer; its cells stand in the buffer too
+   * @param rowEnd past its line end
+   * @param cells how many it has, at least one
    */
-  void keep(char[] buffer, int start, int end, int[] cellsFrom, int[] cellsTo, int cells) {
-    length = end - start;
-    if (signs.length < length) {
-      signs = new char[2 * length];
-    }
-    System.arraycopy(buffer, start, signs, 0, length);
-    if (from.length < cells) {
-      from = new int[cellsFrom.length];
-      to = new int[cellsFrom.length];
-    }
-    for (int i = 0; i < cells; i++) {
-      from[i] = cellsFrom[i] - start;
-      to[i] = cellsTo[i] - start;
-    }
+  void keep(int rowEnd, int[] cellsFrom, int[] cellsTo, int cells) {
+    end = rowEnd;
+    from = cellsFrom;
+    to = cellsTo;
     count = cells;
   }
 
-  /** Past the last of its cells that the text goes on with, from a cell on; that cell for none. */
-  int alikeTo(int cell, char[] buffer, int at, int end) {
+  int[] from() {
+    return from;
+  }
+
+  int[] to() {
+    return to;
+  }
+
+  /** First sign of the buffer that is still needed, where a row begins. */
+  int start(int rowStart) {
+    return count > 0 ? from[0] : rowStart;
+  }
+
+  /** All of the buffer has moved so far towards its start. */
+  void move(int signs) {
+    end -= signs;
+    for (int i = 0; i < count; i++) {
+      from[i] -= signs;
+      to[i] -= signs;
+    }
+  }
+
+  /**
+   * Writes down where cells stand that the text goes on with as this row does, from a cell on.
+   *
+   * @param at where that cell begins
+   * @param stop end of what there is of the text
+   * @return past the last of these cells; that cell for none
+   */
+  int takeAlike(int cell, char[] buffer, int at, int stop, int[] cellsFrom, int[] cellsTo) {
     if (cell >= count) {
       return cell;
     }
     int there = from[cell];
-    int most = Math.min(length - there, end - at);
-    if (most == 0 || buffer[at] != signs[there]) {
+    int most = Math.min(end - there, stop - at);
+    if (most == 0 || buffer[at] != buffer[there]) {
       return cell;
     }
-    int alike = Arrays.mismatch(buffer, at, at + most, signs, there, there + most);
+    int alike = Arrays.mismatch(buffer, at, at + most, buffer, there, there + most);
     int last = there + (alike < 0 ? most : alike);
+    int shift = at - there;
+    int[] hereFrom = from;
+    int[] hereTo = to;
+    int cells = Math.min(count, cellsFrom.length);
     int next = cell;
-    while (next < count && to[next] < last) {
+    while (next < cells && hereTo[next] < last) {
+      cellsFrom[next] = hereFrom[next] + shift;
+      cellsTo[next] = hereTo[next] + shift;
       next++;
     }
     return next;
-  }
-
-  int from(int cell) {
-    return from[cell];
-  }
-
-  int to(int cell) {
-    return to[cell];
   }
 }

@@ -2,9 +2,10 @@ package org.swathbook.source;
 
 import java.io.IOException;
 import java.io.Reader;
-import java.util.Arrays;
+import java.util.Queue;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -20,18 +21,29 @@ final class TextAhead extends Reader {
   /** Some of the text, or what it ends with: nothing more, or a fault. */
   private static final class Part {
     private final char[] text;
+    private final int length;
     private final @Nullable Throwable fault;
 
-    Part(char[] text, @Nullable Throwable fault) {
+    Part(char[] text, int length, @Nullable Throwable fault) {
       this.text = text;
+      this.length = length;
       this.fault = fault;
     }
   }
 
+  private static final char[] NONE = new char[0];
+
   private final Reader in;
   private final BlockingQueue<Part> queue = new ArrayBlockingQueue<>(AHEAD);
+
+  /**
+   * Read to the end, to be filled again: each anew would be a fourth of all that the reading of a
+   * long table makes.
+   */
+  private final Queue<char[]> used = new ConcurrentLinkedQueue<>();
+
   private final Thread reading;
-  private Part part = new Part(new char[0], null);
+  private Part part = new Part(NONE, 0, null);
   private int at;
   private boolean ended;
 
@@ -52,19 +64,20 @@ final class TextAhead extends Reader {
 
   private void readAll() {
     try {
-      char[] text = next();
-      while (text.length > 0 && !left) {
-        give(new Part(text, null));
-        text = next();
+      Part next = next();
+      while (next.length > 0 && !left) {
+        give(next);
+        next = next();
       }
-      give(new Part(new char[0], null));
+      give(new Part(NONE, 0, null));
     } catch (IOException | RuntimeException | Error e) {
-      give(new Part(new char[0], e));
+      give(new Part(NONE, 0, e));
     }
   }
 
-  private char[] next() throws IOException {
-    char[] text = new char[TOGETHER];
+  private Part next() throws IOException {
+    char[] again = used.poll();
+    char[] text = again != null ? again : new char[TOGETHER];
     int n = 0;
     int more = 0;
     while (n < TOGETHER && more >= 0 && !left) {
@@ -72,13 +85,13 @@ final class TextAhead extends Reader {
         more = in.read(text, n, TOGETHER - n);
       } catch (IOException | RuntimeException e) {
         if (n > 0) {
-          give(new Part(Arrays.copyOf(text, n), null));
+          give(new Part(text, n, null));
         }
         throw e;
       }
       n += Math.max(0, more);
     }
-    return n == TOGETHER ? text : Arrays.copyOf(text, n);
+    return new Part(text, n, null);
   }
 
   private void give(Part next) {
@@ -97,10 +110,10 @@ final class TextAhead extends Reader {
     if (length == 0) {
       return 0;
     }
-    if (at == part.text.length && !take()) {
+    if (at == part.length && !take()) {
       return -1;
     }
-    int n = Math.min(length, part.text.length - at);
+    int n = Math.min(length, part.length - at);
     System.arraycopy(part.text, at, target, offset, n);
     at += n;
     return n;
@@ -109,13 +122,17 @@ final class TextAhead extends Reader {
   private boolean take() throws IOException {
     if (!ended) {
       try {
+        Part last = part;
         part = queue.take();
+        if (last.length > 0) {
+          used.add(last.text);
+        }
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
         throw new IOException("reading was interrupted", e);
       }
       at = 0;
-      ended = part.text.length == 0;
+      ended = part.length == 0;
     }
     if (part.fault instanceof IOException fault) {
       throw fault;

@@ -105,6 +105,9 @@ final class AuditCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--ledger is told as text and with --json, not on a page");
     }
+    if (output.json) {
+      AuditJson.begin();
+    }
     Book book = bookOption.load(bookOption.paths());
     if (planned.isGiven() || season.isGiven()) {
       output.print(againstJournal(book, today));
@@ -113,8 +116,7 @@ final class AuditCommand implements Callable<Integer> {
     if (changes.isGiven()) {
       List<WhatIf> asked = WhatIfWords.read(book.catalog(), changes.all(), ledger.isGiven());
       List<Field> of = fields(book);
-      List<WhatIfResult> results =
-          waiting(() -> asked.stream().map(c -> WhatIfAudit.of(book, of, c)).toList());
+      List<WhatIfResult> results = waiting(() -> WhatIfAudit.of(book, of, asked));
       ReportHead head = ReportHead.of(book, List.of(), today);
       output.print(
           html.file() != null

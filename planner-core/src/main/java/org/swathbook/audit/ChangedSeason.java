@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.audit.FieldChange.Outcome;
 import org.swathbook.audit.FieldChange.WeedEffect;
 import org.swathbook.audit.JournalJudge.Made;
@@ -41,13 +42,18 @@ final class ChangedSeason {
   private final Set<String> refused = new LinkedHashSet<>();
   private final Set<String> notKnown = new LinkedHashSet<>();
   private List<Made> passes;
+
+  /** What these come to, walked when first asked for. */
+  private @Nullable SeasonSums walked;
+
   private Money cost = Money.ZERO;
 
   /**
+   * @param trial of the season as it was sprayed, which several changes may share
    * @param remarks what is left out of the season
    */
-  ChangedSeason(SprayedSeason season, List<String> remarks) {
-    this.trial = new SeasonTrial(season);
+  ChangedSeason(SprayedSeason season, SeasonTrial trial, List<String> remarks) {
+    this.trial = trial;
     this.season = season;
     this.remarks = List.copyOf(remarks);
     this.passes = season.passes();
@@ -75,16 +81,24 @@ final class ChangedSeason {
   }
 
   SeasonSums walk() {
-    return season.walk(passes);
+    if (walked == null) {
+      walked = season.walk(passes);
+    }
+    return walked;
   }
 
   void say(String change) {
     changes.add(change);
   }
 
-  /** Other passes in the place of those there are. */
-  void become(List<Made> others) {
+  /**
+   * Other passes in the place of those there are.
+   *
+   * @param cameTo what a walk of them came to
+   */
+  void become(List<Made> others, SeasonSums cameTo) {
     passes = List.copyOf(others);
+    walked = cameTo;
   }
 
   /**
@@ -103,6 +117,7 @@ final class ChangedSeason {
     List<WeedId> told = weeds.stream().map(w -> w.weed().id()).toList();
     int most = own ? 0 : counted.applyAsInt(day.sites(to.get(at).mix(), told));
     Optional<PricedDoses> best = Optional.empty();
+    Optional<SeasonSums> withBest = Optional.empty();
     List<String> open = List.of();
     Set<IngredientId> inTank =
         to.get(at).mix().actives().stream()
@@ -118,11 +133,12 @@ final class ChangedSeason {
       List<Made> more = SeasonTrial.with(to, at, d.dose());
       int brings = counted.applyAsInt(day.sites(more.get(at).mix(), told));
       if (brings > most) {
-        SeasonTrial.Verdict verdict =
-            trial.judged(more, season.walk(more), Set.of(d.active().id()));
+        SeasonSums sums = season.walk(more);
+        SeasonTrial.Verdict verdict = trial.judged(more, sums, Set.of(d.active().id()));
         if (verdict.refusals().isEmpty()) {
           most = brings;
           best = Optional.of(d);
+          withBest = Optional.of(sums);
           open = verdict.notKnown();
         } else {
           refused.add(said(verdict.refusals()));
@@ -130,7 +146,7 @@ final class ChangedSeason {
       }
     }
     if (best.isPresent()) {
-      passes = SeasonTrial.with(to, at, best.get().dose());
+      become(SeasonTrial.with(to, at, best.get().dose()), withBest.orElseThrow());
       cost = cost.plus(best.get().cost()).plus(own ? season.past().passCost() : Money.ZERO);
       notKnown.addAll(open);
       changes.add(
@@ -164,7 +180,7 @@ final class ChangedSeason {
           ? ended(Outcome.NO_BETTER, nothingWorks)
           : ended(Outcome.FORBIDDEN, refusedWords());
     }
-    List<WeedEffect> effects = trial.effects(season.walk(passes));
+    List<WeedEffect> effects = trial.effects(walk());
     boolean better = effects.stream().anyMatch(ChangedSeason::isBetter);
     boolean worse = effects.stream().anyMatch(ChangedSeason::isWorse);
     List<String> why = new ArrayList<>(remarks);

@@ -71,7 +71,7 @@ final class EarlierPosts {
     if (!verdict.refusals().isEmpty()) {
       return season.ended(Outcome.FORBIDDEN, ChangedSeason.said(verdict.refusals()));
     }
-    season.become(moved);
+    season.become(moved, after);
     return season.finished("");
   }
 

@@ -79,7 +79,9 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
   private static List<FieldAudit> tell(
       List<Field> fields, Function<Field, Book> own, SharedTraces shared) {
     Map<FieldId, FieldAudit> told = new ConcurrentHashMap<>();
-    AllHands.each(fields, f -> told.put(f.id(), FieldAudit.of(own.apply(f), f, shared)));
+    AllHands.each(
+        fields.stream().sorted(SharedTraces.BY_OUTDOORS).toList(),
+        f -> told.put(f.id(), FieldAudit.of(own.apply(f), f, shared)));
     return fields.stream().map(f -> Objects.requireNonNull(told.get(f.id()))).toList();
   }
 

@@ -79,7 +79,7 @@ final class SeasonAudit {
    */
   private SeasonAudit(Book book, Field today, PastSeason row, boolean lean) {
     this.field = PastBook.field(book, today, row);
-    this.drivers = drivers(book, field, row);
+    this.drivers = drivers(book.weedsOf(field.id()), row);
     this.past =
         lean ? PastBook.unsprayed(book, field, row, drivers) : PastBook.of(book, field, row);
     this.lean = lean;
@@ -119,10 +119,14 @@ final class SeasonAudit {
         audit.notes);
   }
 
-  /** Driver weeds that the season's row names, or all where it names none. */
-  static List<WeedPressure> drivers(Book book, Field field, PastSeason row) {
+  /**
+   * Driver weeds that the season's row names, or all where it names none.
+   *
+   * @param ofField weeds of the field
+   */
+  static List<WeedPressure> drivers(List<WeedPressure> ofField, PastSeason row) {
     List<WeedPressure> out = new ArrayList<>();
-    for (WeedPressure w : book.weedsOf(field.id())) {
+    for (WeedPressure w : ofField) {
       if (w.driver().isDriver() && (row.weeds().isEmpty() || row.weeds().contains(w.weed().id()))) {
         out.add(w);
       }

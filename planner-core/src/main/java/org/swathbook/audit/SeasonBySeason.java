@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Application;
@@ -60,13 +61,17 @@ final class SeasonBySeason {
     this.field = field;
     RecordedSeasons recorded = new RecordedSeasons(own, field);
     this.seasons = recorded.both();
+    List<WeedPressure> weeds = own.weedsOf(field.id());
     List<String> unjudged = new ArrayList<>();
     for (int s = 0; s < seasons.size(); s++) {
       PastSeason season = seasons.get(s);
-      for (WeedPressure w : SeasonAudit.drivers(own, field, season)) {
+      for (WeedPressure w : SeasonAudit.drivers(weeds, season)) {
         drives(w.weed().id())[s] = true;
       }
-      SeasonAudit.unjudged(own, field, season, shared).ifPresent(unjudged::add);
+      Optional<String> why = SeasonAudit.unjudged(own, field, season, shared);
+      if (why.isPresent()) {
+        unjudged.add(why.get());
+      }
       if (isDriven(s)) {
         order.add(0, s);
       }
@@ -126,16 +131,17 @@ final class SeasonBySeason {
    */
   private void likeliestFirst(Book own) {
     int[] sites = new int[seasons.size()];
+    List<WeedPressure> weeds = own.weedsOf(field.id());
     for (int at : order) {
-      sites[at] = fewestSites(own, seasons.get(at));
+      sites[at] = fewestSites(own, SeasonAudit.drivers(weeds, seasons.get(at)), seasons.get(at));
     }
     order.subList(1, order.size()).sort(Comparator.comparingInt(at -> -sites[at]));
   }
 
   /** Sites that were sprayed in a season on the driver weed that resists most of them. */
-  private int fewestSites(Book own, PastSeason season) {
+  private int fewestSites(Book own, List<WeedPressure> driving, PastSeason season) {
     int fewest = Integer.MAX_VALUE;
-    for (WeedPressure w : SeasonAudit.drivers(own, field, season)) {
+    for (WeedPressure w : driving) {
       Set<Site> sites = new HashSet<>();
       for (Application a : own.journal().of(field.id())) {
         if (a.season() == season.season()) {

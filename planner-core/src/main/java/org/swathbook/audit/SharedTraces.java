@@ -3,8 +3,11 @@ package org.swathbook.audit;
 import com.github.benmanes.caffeine.cache.Cache;
 import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.swathbook.book.Biotype;
@@ -33,6 +36,25 @@ import org.swathbook.season.SharedKernels;
 final class SharedTraces {
   /** Fields by weather and soil, so that those that share them stand side by side. */
   static final Comparator<Field> BY_OUTDOORS = SharedTraces::byOutdoors;
+
+  /**
+   * Places of fields in a list, those that share weather and soil one after the other. They are
+   * gathered first: thousands of fields share some hundreds of them, which are soon put in order.
+   */
+  static List<Integer> placesByOutdoors(List<Field> fields) {
+    Map<List<Object>, List<Integer>> alike = new HashMap<>();
+    for (int i = 0; i < fields.size(); i++) {
+      Field f = fields.get(i);
+      alike
+          .computeIfAbsent(
+              List.of(f.station(), texture(f), f.latitude().orElse(0)), k -> new ArrayList<>())
+          .add(i);
+    }
+    return alike.values().stream()
+        .sorted(Comparator.comparing(places -> fields.get(places.get(0)), BY_OUTDOORS))
+        .flatMap(List::stream)
+        .toList();
+  }
 
   private static int byOutdoors(Field a, Field b) {
     int c = a.station().compareTo(b.station());

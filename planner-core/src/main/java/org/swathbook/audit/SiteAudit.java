@@ -1,7 +1,6 @@
 package org.swathbook.audit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Site;
@@ -85,14 +85,9 @@ public record SiteAudit(
   /** Fields that share weather and soil are walked one after the other: their days are kept. */
   private static List<SeasonBySeason> lastSeasons(
       List<Field> fields, FieldBooks books, SharedTraces shared) {
-    List<Integer> places = new ArrayList<>();
-    for (int i = 0; i < fields.size(); i++) {
-      places.add(i);
-    }
-    places.sort(Comparator.comparing(fields::get, SharedTraces.BY_OUTDOORS));
     SeasonBySeason[] out = new SeasonBySeason[fields.size()];
     AllHands.each(
-        places,
+        SharedTraces.placesByOutdoors(fields),
         i -> {
           Field field = fields.get(i);
           Book own = books.of(field);
@@ -110,28 +105,32 @@ public record SiteAudit(
       List<LastSites> last,
       List<String> silent,
       List<String> notes) {
-    Map<FieldId, FieldAudit> details = new HashMap<>();
-    order.told().forEach(a -> details.put(a.today().id(), a));
-    List<RankedSites> ranked = new ArrayList<>();
-    for (int i = 0; i < order.ranked().size(); i++) {
-      Leaning l = order.ranked().get(i);
-      FieldAudit of = details.get(l.field());
-      if (of != null) {
-        ranked.addAll(
-            ranked(Objects.requireNonNull(of.sites().get(l.weed())), OptionalInt.of(i + 1)));
-      }
-    }
-    for (Leaning l : order.others()) {
-      FieldAudit of = Objects.requireNonNull(details.get(l.field()));
-      ranked.addAll(ranked(Objects.requireNonNull(of.sites().get(l.weed())), OptionalInt.empty()));
-    }
     return new SiteAudit(
-        ranked,
+        ranked(order),
         LeaningAcres.of(last),
         growers(fields, last),
         order.told().stream().flatMap(a -> a.findings().stream()).toList(),
         silent,
         notes);
+  }
+
+  private static List<RankedSites> ranked(LongOrder order) {
+    Map<FieldId, FieldAudit> details = new HashMap<>();
+    order.told().forEach(a -> details.put(a.today().id(), a));
+    List<Supplier<List<RankedSites>>> told = new ArrayList<>();
+    for (int i = 0; i < order.ranked().size(); i++) {
+      Leaning l = order.ranked().get(i);
+      FieldAudit of = details.get(l.field());
+      if (of != null) {
+        OptionalInt rank = OptionalInt.of(i + 1);
+        told.add(() -> ranked(Objects.requireNonNull(of.sites().get(l.weed())), rank));
+      }
+    }
+    for (Leaning l : order.others()) {
+      FieldAudit of = Objects.requireNonNull(details.get(l.field()));
+      told.add(() -> ranked(Objects.requireNonNull(of.sites().get(l.weed())), OptionalInt.empty()));
+    }
+    return told.parallelStream().map(Supplier::get).flatMap(List::stream).toList();
   }
 
   private static String leftOut(int fields, int told) {

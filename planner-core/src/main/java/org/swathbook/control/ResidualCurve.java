@@ -61,13 +61,17 @@ public final class ResidualCurve {
     double length = FadeCurve.lengthDays(residual, kgPerHa * (1 - trace.cover(day)));
     double need = residual.activatingRainMm();
     int days = trace.days();
-    double[] ramp = new double[need > 0 ? days - day : 0];
+    // Rain mostly comes soon.
+    double[] ramp = new double[ACTIVATION_WINDOW_DAYS];
     double reached = need > 0 ? 0 : 1;
     int d = day;
     while (reached < 1 && d + 1 < days) {
       d++;
       double rain = trace.rainAfter(Math.max(day, d - ACTIVATION_WINDOW_DAYS), d);
       reached = Math.max(reached, Math.min(1, rain / need));
+      if (d - day == ramp.length) {
+        ramp = Arrays.copyOf(ramp, 2 * ramp.length);
+      }
       ramp[d - day] = reached;
     }
     int activeFrom = reached < 1 ? days : d;
@@ -75,7 +79,7 @@ public final class ResidualCurve {
         soil,
         day,
         length,
-        Arrays.copyOf(ramp, Math.min(ramp.length, activeFrom - day)),
+        Arrays.copyOf(ramp, activeFrom - day),
         activeFrom,
         soil.heavyRainAfter(day),
         leaches ? LEFT_ON_COARSE : LEFT_ELSEWHERE);

@@ -96,15 +96,6 @@ final class CanopyClock {
     return Math.min(greatest, 1 - left * left);
   }
 
-  /** The same of every day. */
-  double[] covers(int days) {
-    double[] out = new double[days];
-    for (int d = emergenceDay; d <= Math.min(harvestDay, days - 1); d++) {
-      out[d] = cover(d);
-    }
-    return out;
-  }
-
   /** What the reference prints. */
   static List<ModelCard> cards() {
     return List.of(

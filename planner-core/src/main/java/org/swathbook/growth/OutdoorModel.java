@@ -15,23 +15,26 @@ final class OutdoorModel {
     this.weeds = List.copyOf(weeds);
   }
 
-  OutdoorYear run(SoilCourse soil, CanopyClock canopy) {
-    OutdoorYear year = new OutdoorYear(weeds.size(), soil.days());
+  /**
+   * @param days of the year
+   */
+  OutdoorYear run(int days, CanopyClock canopy) {
+    OutdoorYear year = new OutdoorYear(weeds.size(), days);
     for (int w = 0; w < weeds.size(); w++) {
       WeedCourse open = weeds.get(w);
       int closed = Math.min(canopy.canopyDay(), open.days());
       System.arraycopy(open.emerging(), 0, year.emerging[w], 0, open.days());
-      System.arraycopy(open.heat(), 0, year.thermal[w], 0, closed);
       WeedGrowth model = open.growth();
-      WeedGrowth.State plants =
-          closed == 0 ? model.before() : new WeedGrowth.State(open.heat()[closed - 1]);
+      double[] thermal = year.thermal[w];
+      model.open().copyTo(thermal, closed);
+      double heat = closed == 0 ? 0 : thermal[closed - 1];
       for (int d = closed; d < open.days(); d++) {
         boolean shade = canopy.isClosed(d);
         if (shade) {
           year.emerging[w][d] *= Seedlings.UNDER_CANOPY;
         }
-        plants = model.integrate(plants, model.rates(soil.on(d, shade)));
-        year.thermal[w][d] = plants.heat();
+        heat = model.after(heat, d, shade);
+        thermal[d] = heat;
       }
     }
     return year;

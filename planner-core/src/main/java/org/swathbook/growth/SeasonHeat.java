@@ -33,6 +33,7 @@ final class SeasonHeat {
 
   private final List<WeatherDay> days;
   private final Map<ThermalClock, ByDay> byClock = new ConcurrentHashMap<>();
+  private final Map<ThermalClock, ByDay> sumByClock = new ConcurrentHashMap<>();
   private final Map<Emergence, Ready> ready = new ConcurrentHashMap<>();
 
   /** Weeds by the day of tillage. */
@@ -71,6 +72,11 @@ final class SeasonHeat {
       return values[day];
     }
 
+    /** Puts the figures of the first days into an array of days. */
+    void copyTo(double[] target, int days) {
+      System.arraycopy(values, 0, target, 0, days);
+    }
+
     int days() {
       return values.length;
     }
@@ -95,6 +101,21 @@ final class SeasonHeat {
   /** °C-days of each day. */
   ByDay of(ThermalClock clock) {
     return byClock.computeIfAbsent(clock, c -> byDay(c, days));
+  }
+
+  /** The same added up to the end of each day. */
+  ByDay sumOf(ThermalClock clock) {
+    return sumByClock.computeIfAbsent(clock, c -> sum(of(c)));
+  }
+
+  private static ByDay sum(ByDay heat) {
+    double[] out = new double[heat.days()];
+    double sum = 0;
+    for (int d = 0; d < out.length; d++) {
+      sum += heat.on(d);
+      out[d] = sum;
+    }
+    return new ByDay(out);
   }
 
   static ByDay byDay(ThermalClock clock, List<WeatherDay> days) {

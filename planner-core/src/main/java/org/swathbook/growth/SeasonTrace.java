@@ -19,7 +19,7 @@ public final class SeasonTrace {
   record Daily(
       double[] stage,
       double[] cropHeightCm,
-      double[] cover,
+      CanopyClock canopy,
       double[] rainMm,
       double[] soilAge,
       boolean[] sprayable) {}
@@ -34,7 +34,7 @@ public final class SeasonTrace {
   private final int canopyDay;
   private final double[] stage;
   private final double[] cropHeightCm;
-  private final double[] cover;
+  private final CanopyClock canopy;
   private final double[] rainMm;
   private final double[] soilAge;
   private final boolean[] sprayable;
@@ -64,7 +64,7 @@ public final class SeasonTrace {
     this.canopyDay = canopyDay;
     this.stage = daily.stage;
     this.cropHeightCm = daily.cropHeightCm;
-    this.cover = daily.cover;
+    this.canopy = daily.canopy;
     this.rainMm = daily.rainMm;
     this.soilAge = daily.soilAge;
     this.sprayable = daily.sprayable;
@@ -177,7 +177,11 @@ public final class SeasonTrace {
 
   /** Share of the ground under the crop, 0 to 1. */
   public double cover(int day) {
-    return cover[day];
+    return canopy.cover(day);
+  }
+
+  CanopyClock canopy() {
+    return canopy;
   }
 
   /** Rain and irrigation of a day. */

@@ -12,7 +12,8 @@ final class SeedlingDays {
   private SeedlingDays() {}
 
   /**
-   * Plants per m² by day, adding up to the density.
+   * Plants per m² by day, adding up to the density: in the very array of the shares, which nobody
+   * needs any more.
    *
    * @param emerging share that comes up by day, whatever it adds up to
    */
@@ -21,12 +22,11 @@ final class SeedlingDays {
     for (double share : emerging) {
       total += share;
     }
-    double[] out = new double[emerging.length];
     double perShare = density / total;
-    for (int d = 0; total > 0 && d < out.length; d++) {
-      out[d] = emerging[d] * perShare;
+    for (int d = 0; total > 0 && d < emerging.length; d++) {
+      emerging[d] *= perShare;
     }
-    return out;
+    return emerging;
   }
 
   /** First day by which a share of all plants is up; the last day when none came up. */

@@ -87,12 +87,10 @@ final class Seedlings {
    *
    * @param heat °C-days
    * @param readyAtEnd share ready by the end of the day: a level, since the curve gives levels
-   * @param leaving share that stops waiting
-   * @param emerging share that comes up
+   * @param leaving share that stops waiting, which comes up on open ground
    * @param heatSinceTillage °C-days base 10
    */
-  record Rates(
-      double heat, double readyAtEnd, double leaving, double emerging, double heatSinceTillage) {}
+  record Rates(double heat, double readyAtEnd, double leaving, double heatSinceTillage) {}
 
   Seedlings(Parameters parameters) {
     this.parameters = parameters;
@@ -107,7 +105,7 @@ final class Seedlings {
   Rates rates(State yesterday, OutdoorDay today) {
     int day = today.day();
     if (day < parameters.emergence.startDay()) {
-      return new Rates(0, 0, 0, 0, 0);
+      return new Rates(0, 0, 0, 0);
     }
     double heat = isTooDry(today) ? 0 : parameters.heat.on(day);
     double readyAtEnd =
@@ -120,8 +118,7 @@ final class Seedlings {
             && yesterday.heatSinceTillage + settling < QUIET_AFTER_TILLAGE;
     double leaving =
         quiet ? 0 : (yesterday.waiting + (readyAtEnd - yesterday.ready)) * shareLetUp(today);
-    double emerging = today.canopyClosed() ? leaving * UNDER_CANOPY : leaving;
-    return new Rates(heat, readyAtEnd, leaving, emerging, settling);
+    return new Rates(heat, readyAtEnd, leaving, settling);
   }
 
   private boolean isTooDry(OutdoorDay today) {

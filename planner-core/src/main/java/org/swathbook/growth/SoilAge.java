@@ -31,44 +31,19 @@ public final class SoilAge {
    */
   record Parameters(double reference) {}
 
-  /**
-   * @param days age of what was there on the first day, stated-length days
-   */
-  record State(double days) {}
-
-  /**
-   * @param ageing stated-length days per day
-   */
-  record Rates(double ageing) {}
-
   SoilAge(Parameters parameters) {
     this.parameters = parameters;
   }
 
-  /** Before the first day. */
-  State before() {
-    return new State(0);
-  }
-
   /**
-   * The soil is that of the day itself: a mean temperature of the day and the water at its end.
+   * Stated-length days that a day adds. The soil is that of the day itself: its mean temperature
+   * and the water at its end.
    *
-   * @param soilC mean temperature of the topsoil
+   * @param warmth fT of the day
    * @param relativeWater θ over field capacity
    */
-  Rates rates(double soilC, double relativeWater) {
-    return ratesAt(temperatureFactor(soilC), relativeWater);
-  }
-
-  /**
-   * @param warmth fT of the day
-   */
-  Rates ratesAt(double warmth, double relativeWater) {
-    return new Rates(activity(warmth, relativeWater) / parameters.reference);
-  }
-
-  State integrate(State yesterday, Rates rates) {
-    return new State(yesterday.days + rates.ageing);
+  double ageing(double warmth, double relativeWater) {
+    return activity(warmth, relativeWater) / parameters.reference;
   }
 
   /** fT, 1 at 20 °C. */

@@ -12,17 +12,15 @@ final class SoilCourse {
   private final GroundDays ground;
 
   /** Each made when first asked for; two threads may both make one, of the same figures. */
-  private final @Nullable OutdoorDay[] open;
+  private final @Nullable OutdoorDay[] made;
 
-  private final @Nullable OutdoorDay[] underCanopy;
   private final double[] relativeWater;
   private final double[] age;
 
   private SoilCourse(GroundDays ground) {
     int days = ground.days().size();
     this.ground = ground;
-    this.open = new OutdoorDay[days];
-    this.underCanopy = new OutdoorDay[days];
+    this.made = new OutdoorDay[days];
     this.relativeWater = new double[days];
     this.age = new double[days];
   }
@@ -39,12 +37,12 @@ final class SoilCourse {
   static SoilCourse of(GroundDays ground, Topsoil topsoil, SoilAge age) {
     SoilCourse out = new SoilCourse(ground);
     Topsoil.Water water = topsoil.before();
-    SoilAge.State aged = age.before();
+    double days = 0;
     for (int d = 0; d < out.age.length; d++) {
       water = topsoil.after(water, ground.days().get(d));
-      aged = age.integrate(aged, age.ratesAt(ground.warmth(d), water.relative()));
+      days += age.ageing(ground.warmth(d), water.relative());
       out.relativeWater[d] = water.relative();
-      out.age[d] = aged.days();
+      out.age[d] = days;
     }
     return out;
   }
@@ -53,10 +51,9 @@ final class SoilCourse {
     return age.length;
   }
 
-  /** What a day brings to what grows in it. */
-  OutdoorDay on(int day, boolean canopyClosed) {
-    @Nullable OutdoorDay[] known = canopyClosed ? underCanopy : open;
-    OutdoorDay on = known[day];
+  /** What a day brings to the seeds in it. */
+  OutdoorDay on(int day) {
+    OutdoorDay on = made[day];
     if (on == null) {
       on =
           new OutdoorDay(
@@ -64,9 +61,8 @@ final class SoilCourse {
               ground.days().get(day),
               ground.rainOfTenDaysMm(day),
               ground.soilC(day),
-              relativeWater[day],
-              canopyClosed);
-      known[day] = on;
+              relativeWater[day]);
+      made[day] = on;
     }
     return on;
   }

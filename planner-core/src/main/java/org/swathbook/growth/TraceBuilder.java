@@ -3,6 +3,7 @@ package org.swathbook.growth;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.function.Function;
 import org.swathbook.book.Book;
@@ -218,12 +219,12 @@ public final class TraceBuilder {
                 texture(field),
                 soil,
                 days == weather)
-            .run(soil, canopy);
+            .run(soil.days(), canopy);
     SeasonTrace.Daily daily =
         new SeasonTrace.Daily(
             clock.stage(),
             heightsCm(course, scouted.cropHeightsCm()),
-            canopy.covers(days.size()),
+            canopy,
             soil.rainMm(),
             soil.age(),
             // Water from a pivot is no weather that holds a sprayer back.
@@ -250,10 +251,10 @@ public final class TraceBuilder {
 
   /** A harvest after 31 October counts as that day, the strict side of intervals before harvest. */
   private static int harvestDay(Field field, int season, int year, int days) {
-    return field
-        .harvestDate()
-        .map(h -> Math.min(days - 1, SeasonTrace.dayOf(h, season, year)))
-        .orElse(days - 1);
+    Optional<LocalDate> harvest = field.harvestDate();
+    return harvest.isPresent()
+        ? Math.min(days - 1, SeasonTrace.dayOf(harvest.get(), season, year))
+        : days - 1;
   }
 
   private static double[] heightsCm(CropCourse crop, SortedMap<Integer, Double> seenCm) {

@@ -9,29 +9,24 @@ package org.swathbook.growth;
 final class WeedCourse {
   private final WeedGrowth growth;
   private final double[] emerging;
-  private final double[] heat;
 
   private WeedCourse(WeedGrowth growth, int days) {
     this.growth = growth;
     this.emerging = new double[days];
-    this.heat = new double[days];
   }
 
   /**
    * Every day, all rates are taken from the states of the evening before and what the day brings,
-   * and only then are the states moved on. No plant reads the state of the seeds.
+   * and only then are the states moved on. No plant reads the state of the seeds: what grows is the
+   * same whenever the ground was tilled.
    */
   static WeedCourse of(Seedlings seedlings, WeedGrowth growth, SoilCourse soil) {
     WeedCourse out = new WeedCourse(growth, soil.days());
     Seedlings.State seeds = seedlings.before();
-    WeedGrowth.State plants = growth.before();
     for (int d = 0; d < out.emerging.length; d++) {
-      OutdoorDay today = soil.on(d, false);
-      Seedlings.Rates rates = seedlings.rates(seeds, today);
+      Seedlings.Rates rates = seedlings.rates(seeds, soil.on(d));
       seeds = seedlings.integrate(seeds, rates);
-      plants = growth.integrate(plants, growth.rates(today));
-      out.emerging[d] = rates.emerging();
-      out.heat[d] = plants.heat();
+      out.emerging[d] = rates.leaving();
     }
     return out;
   }
@@ -47,10 +42,5 @@ final class WeedCourse {
   /** Share of the season's plants that comes up on each day; not to be written to. */
   double[] emerging() {
     return emerging;
-  }
-
-  /** °C-days of growth to the end of each day; not to be written to. */
-  double[] heat() {
-    return heat;
   }
 }

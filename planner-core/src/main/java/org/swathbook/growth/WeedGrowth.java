@@ -20,43 +20,33 @@ final class WeedGrowth {
 
   /**
    * @param heat of the days on the weed's own base
+   * @param open the same added up to the end of each day
    */
-  record Parameters(SeasonHeat.ByDay heat, double shareUnderCanopy) {
+  record Parameters(SeasonHeat.ByDay heat, SeasonHeat.ByDay open, double shareUnderCanopy) {
     static Parameters of(Weed weed, SeasonHeat heat) {
-      return new Parameters(
-          heat.of(
-              new ThermalClock(
-                  DegreeDayMethod.AVERAGE, weed.height().baseC(), OptionalDouble.empty())),
-          UNDER_CANOPY);
+      ThermalClock clock =
+          new ThermalClock(DegreeDayMethod.AVERAGE, weed.height().baseC(), OptionalDouble.empty());
+      return new Parameters(heat.of(clock), heat.sumOf(clock), UNDER_CANOPY);
     }
   }
-
-  /**
-   * @param heat °C-days since the first day of the year
-   */
-  record State(double heat) {}
-
-  /**
-   * @param heat °C-days per day
-   */
-  record Rates(double heat) {}
 
   WeedGrowth(Parameters parameters) {
     this.parameters = parameters;
   }
 
-  /** Before the first day. */
-  State before() {
-    return new State(0);
+  /**
+   * °C-days that plants had by the end of a day, from those that they had the evening before. Asked
+   * of every day of every weed of a field: plain numbers, for records of states and rates would be
+   * most of what a walk leaves behind.
+   */
+  double after(double yesterday, int day, boolean canopyClosed) {
+    double heat = parameters.heat.on(day);
+    return yesterday + (canopyClosed ? heat * parameters.shareUnderCanopy : heat);
   }
 
-  Rates rates(OutdoorDay today) {
-    double heat = parameters.heat.on(today.day());
-    return new Rates(today.canopyClosed() ? heat * parameters.shareUnderCanopy : heat);
-  }
-
-  State integrate(State yesterday, Rates rates) {
-    return new State(yesterday.heat + rates.heat);
+  /** °C-days to the end of each day on open ground. */
+  SeasonHeat.ByDay open() {
+    return parameters.open;
   }
 
   /** What the reference prints. */

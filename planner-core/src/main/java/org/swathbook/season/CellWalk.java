@@ -215,10 +215,14 @@ final class CellWalk {
     return pass.view(year) != null && day >= 0 && day <= harvest;
   }
 
-  /** Tells the census what stands at the last of the passes, and nothing of those before it. */
-  void standingAtLast(int year, int weed, YearWeed cell, int harvest) {
+  /**
+   * Tells the census what stands at the passes, and sums nothing up.
+   *
+   * @param toldFrom first pass of which it is told
+   */
+  void standing(int year, int weed, YearWeed cell, int harvest, int toldFrom) {
     for (int b = 0; b < cell.shares.length; b++) {
-      leaves(year, weed, b, cell, harvest, false, passes.length - 1);
+      leaves(year, weed, b, cell, harvest, false, toldFrom);
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.book.CropEconomics;
@@ -323,12 +324,24 @@ public final class Kernel {
 
   /** Tells what of some weeds stands at the last of the passes in every year. */
   void standingAtLast(List<PreparedPass> passes, List<Integer> weeds, Census census) {
+    standing(passes, passes.size() - 1, weeds, census);
+  }
+
+  /**
+   * Tells what of every weed stands at every pass in every year: of a walk all that a census sees.
+   */
+  void standing(List<PreparedPass> passes, Census census) {
+    standing(passes, 0, IntStream.range(0, clocks.length).boxed().toList(), census);
+  }
+
+  private void standing(
+      List<PreparedPass> passes, int toldFrom, List<Integer> weeds, Census census) {
     CellWalk walk =
         new CellWalk(passes, Optional.empty(), house, clocks, cohorts.most(), census, null, null);
     for (int y = 0; y < grid.length; y++) {
       int harvest = traces.years().get(y).harvestDay();
       for (int w : weeds) {
-        walk.standingAtLast(y, w, grid[y][w], harvest);
+        walk.standing(y, w, grid[y][w], harvest, toldFrom);
       }
     }
   }

@@ -3,7 +3,6 @@ package org.swathbook.season;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
@@ -58,7 +57,7 @@ public record SitesMet(
   public static List<SitesMet> of(Kernel kernel, List<Pass> made) {
     List<PreparedPass> passes = prepare(kernel, made);
     ProgramCensus census = new ProgramCensus(kernel, passes);
-    kernel.run(passes, Optional.empty(), census);
+    kernel.standing(passes, census);
     PassSites sites = new PassSites(kernel, census);
     List<SitesMet> out = new ArrayList<>();
     for (int w = 0; w < kernel.traces().weeds().size(); w++) {

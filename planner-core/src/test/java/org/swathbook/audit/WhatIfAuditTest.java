@@ -8,6 +8,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.swathbook.audit.FieldChange.Outcome;
 import org.swathbook.book.Book;
+import org.swathbook.book.Field;
 import org.swathbook.book.PastSeason;
 import org.swathbook.catalog.Trait;
 import org.swathbook.measure.Money;
@@ -63,6 +64,29 @@ class WhatIfAuditTest {
     FieldChange c = on(with("OB-3", Set.of("glyphosate")), "OB-3", new WhatIf.SecondFoliarSite());
     assertThat(c.outcome()).isNotEqualTo(Outcome.FORBIDDEN);
     assertThat(c.changes()).first().asString().contains("glyphosate");
+  }
+
+  /** Side by side they share what the season was, and none sees what another has changed of it. */
+  @Test
+  void severalChangesAreEachWhatItIsAlone() {
+    List<WhatIf> changes =
+        List.of(
+            new WhatIf.SecondFoliarSite(),
+            new WhatIf.PostsBy("V3"),
+            residual("AMAPA"),
+            new WhatIf.SecondFoliarSite());
+
+    List<WhatIfResult> together = WhatIfAudit.of(BOOK, BOOK.fields(), changes);
+
+    assertThat(together)
+        .isEqualTo(changes.stream().map(c -> WhatIfAudit.of(BOOK, BOOK.fields(), c)).toList());
+    assertThat(together)
+        .allSatisfy(
+            r ->
+                assertThat(r.fields())
+                    .extracting(c -> c.field().id())
+                    .containsExactlyElementsOf(BOOK.fields().stream().map(Field::id).toList()));
+    assertThat(together.get(0).fields()).isNotEqualTo(together.get(1).fields());
   }
 
   private static Book with(String field, Set<String> traits) {

@@ -57,12 +57,7 @@ class HydrothermalTimeTest {
       soil = topsoil.after(soil, days.get(d));
       OutdoorDay today =
           new OutdoorDay(
-              d,
-              days.get(d),
-              RainClock.rainMm(days, d),
-              days.get(d).tmeanC(),
-              soil.relative(),
-              false);
+              d, days.get(d), RainClock.rainMm(days, d), days.get(d).tmeanC(), soil.relative());
       state = model.integrate(state, model.rates(state, today));
       out.add(state);
     }

@@ -52,7 +52,8 @@ class SeedlingDaysTest {
     Topsoil topsoil = new Topsoil(Topsoil.Parameters.of(SoilTexture.SILT_LOAM, 41));
     SoilCourse soil = SoilCourse.of(days, topsoil, new SoilAge(new SoilAge.Parameters(1)));
     WeedCourse weed = new SeasonHeat(days).makeWeed(WEED, tilledOn, SoilTexture.SILT_LOAM, soil);
-    return SeedlingDays.perM2(new OutdoorModel(List.of(weed)).run(soil, canopy).emerging[0], 40);
+    return SeedlingDays.perM2(
+        new OutdoorModel(List.of(weed)).run(soil.days(), canopy).emerging[0], 40);
   }
 
   private static double sum(double[] perM2, int from, int to) {

@@ -31,7 +31,7 @@ public final class SplitCohorts {
         new SeasonTrace.Daily(
             byDay(t, t::stage),
             byDay(t, t::cropHeightCm),
-            byDay(t, t::cover),
+            t.canopy(),
             byDay(t, t::rainMm),
             byDay(t, d -> t.soilAge(0, d)),
             sprayable);

@@ -19,20 +19,18 @@ import org.swathbook.cli.report.ReportHead;
 public final class AuditJson {
   private AuditJson() {}
 
+  /** Says that a result is to follow, some seconds from now. */
+  public static void begin() {
+    Json.begin();
+  }
+
   public static String of(Catalog catalog, ReportHead head, SiteAudit audit) {
     ObjectNode root = Json.document("audit", head);
-    ArrayNode fields = root.putArray("fields");
-    audit.ranked().forEach(r -> row(fields.addObject(), r));
+    // Of a long book they are thousands, and none knows of another.
+    root.putArray("fields").addAll(audit.ranked().parallelStream().map(AuditJson::row).toList());
     FindingJson json = new FindingJson(catalog);
-    ArrayNode findings = root.putArray("findings");
-    for (JournalFinding f : audit.findings()) {
-      ObjectNode node = findings.addObject();
-      node.put("field", f.field().id().value());
-      node.put("season", f.season());
-      node.put("application", f.application());
-      node.put("date", f.date().toString());
-      node.setAll((ObjectNode) json.findings(List.of(f.finding())).get(0));
-    }
+    root.putArray("findings")
+        .addAll(audit.findings().parallelStream().map(f -> finding(json, f)).toList());
     ArrayNode growers = root.putArray("growers");
     audit.growers().forEach((name, acres) -> acres(growers.addObject().put("grower", name), acres));
     acres(root, audit.acres());
@@ -46,7 +44,18 @@ public final class AuditJson {
     node.set("acresOnNoEffectiveSitePct", Json.percent(acres.onNonePct()));
   }
 
-  private static void row(ObjectNode node, RankedSites ranked) {
+  private static ObjectNode finding(FindingJson json, JournalFinding f) {
+    ObjectNode node = Json.NODES.objectNode();
+    node.put("field", f.field().id().value());
+    node.put("season", f.season());
+    node.put("application", f.application());
+    node.put("date", f.date().toString());
+    node.setAll((ObjectNode) json.findings(List.of(f.finding())).get(0));
+    return node;
+  }
+
+  private static ObjectNode row(RankedSites ranked) {
+    ObjectNode node = Json.NODES.objectNode();
     SeasonSites s = ranked.sites();
     ranked.rank().ifPresentOrElse(r -> node.put("rank", r), () -> node.putNull("rank"));
     node.put("field", s.field().id().value());
@@ -90,6 +99,7 @@ public final class AuditJson {
     node.set("siteTurnover", Json.fixed(ranked.turnover().orElse(Double.NaN), 2));
     node.put("reason", ranked.reason());
     node.set("notes", Json.texts(s.notes()));
+    return node;
   }
 
   private static JsonNode percent(java.util.Optional<Double> pct) {

@@ -37,6 +37,17 @@ final class Json {
 
   private Json() {}
 
+  /**
+   * Makes ready what writes, in a thread of its own: for a command that computes for seconds by all
+   * processors, of which one alone would be busy with this at the end.
+   */
+  static void begin() {
+    Thread thread =
+        new Thread(() -> write(NODES.objectNode().put("number", BigDecimal.ONE)), "json");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
   /** A result with its format, the day it is for and the cautions. */
   static ObjectNode document(String command, ReportHead head) {
     ObjectNode root = NODES.objectNode();

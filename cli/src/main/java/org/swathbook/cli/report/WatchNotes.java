@@ -1,9 +1,9 @@
 package org.swathbook.cli.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.Resistance;
@@ -17,11 +17,14 @@ public final class WatchNotes {
   /** Of some fields of a book. */
   public static List<String> of(Book book, List<Field> fields) {
     // Few weeds are watched, and a long book has many fields to look through all weeds for.
-    Set<FieldId> watched =
-        book.weeds().stream()
-            .filter(w -> w.listed().stream().anyMatch(Resistance::isWatched))
-            .map(WeedPressure::field)
-            .collect(Collectors.toSet());
+    Set<FieldId> watched = new HashSet<>();
+    for (WeedPressure w : book.weeds()) {
+      for (Resistance r : w.listed()) {
+        if (r.isWatched()) {
+          watched.add(w.field());
+        }
+      }
+    }
     return fields.stream()
         .filter(f -> watched.contains(f.id()))
         .flatMap(f -> of(book, f).stream())
