@@ -105,7 +105,7 @@ final class AuditCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--ledger is told as text and with --json, not on a page");
     }
-    if (output.json) {
+    if (output.json()) {
       AuditJson.begin();
     }
     Book book = bookOption.load(bookOption.paths());
