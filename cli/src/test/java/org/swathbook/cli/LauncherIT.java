@@ -10,6 +10,7 @@ import static org.swathbook.cli.ProgramProcess.run;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -73,17 +74,8 @@ class LauncherIT {
     // Java 17 takes no classes from an archive of jars whose path has to be escaped in a URL.
     assumeThat(JAR.toUri().getRawPath()).isEqualTo(JAR.toString());
     launch(LAUNCHER.toString(), "--version");
-    Result loaded =
-        run(
-            dir,
-            Map.of(),
-            List.of(
-                java(),
-                "-Xlog:class+load",
-                "-XX:SharedArchiveFile=" + CLI.resolve("target/swathbook.jsa"),
-                "-jar",
-                JAR.toString(),
-                "--version"));
+    String archive = "-XX:SharedArchiveFile=" + CLI.resolve("target/swathbook.jsa");
+    Result loaded = loading(List.of(archive), "--version");
     assertThat(loaded.out()).contains("org.swathbook.cli.Main source: shared objects file");
     if (Runtime.version().feature() == 17) {
       // Java 25 was seen to leave class files as old as these out of its archives.
@@ -96,20 +88,7 @@ class LauncherIT {
   void aCheckHasNoLambdaLeftToLink() throws Exception {
     String book = CLI.resolveSibling("demo-data").toString();
     Result loaded =
-        run(
-            dir,
-            Map.of(),
-            List.of(
-                java(),
-                "-Xlog:class+load",
-                "-jar",
-                JAR.toString(),
-                "check",
-                "nd-1-june",
-                "--book",
-                book,
-                "--today",
-                "2027-06-08"));
+        loading(List.of(), "check", "nd-1-june", "--book", book, "--today", "2027-06-08");
     assertThat(loaded.out())
         .containsPattern("org\\.swathbook\\.check\\.\\w+\\$\\$Lambda\\d+ source:")
         .doesNotContainPattern("org\\.swathbook\\.[\\w.$]+\\$\\$Lambda[$/]");
@@ -168,6 +147,15 @@ class LauncherIT {
       out.add(flag.group());
     }
     return out;
+  }
+
+  /** Runs the jar by Java itself, which tells of every class that it loads. */
+  private Result loading(List<String> flags, String... words) throws Exception {
+    List<String> command = new ArrayList<>(List.of(java(), "-Xlog:class+load"));
+    command.addAll(flags);
+    command.addAll(List.of("-jar", JAR.toString()));
+    command.addAll(List.of(words));
+    return run(dir, Map.of(), command);
   }
 
   private Result launch(String... command) throws Exception {

@@ -5,11 +5,11 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.swathbook.book.Biotype;
 import org.swathbook.book.Book;
 import org.swathbook.book.DriverKind;
@@ -42,18 +42,11 @@ final class SharedTraces {
    * gathered first: thousands of fields share some hundreds of them, which are soon put in order.
    */
   static List<Integer> placesByOutdoors(List<Field> fields) {
-    Map<List<Object>, List<Integer>> alike = new HashMap<>();
+    Map<Field, List<Integer>> alike = new TreeMap<>(BY_OUTDOORS);
     for (int i = 0; i < fields.size(); i++) {
-      Field f = fields.get(i);
-      alike
-          .computeIfAbsent(
-              List.of(f.station(), texture(f), f.latitude().orElse(0)), k -> new ArrayList<>())
-          .add(i);
+      alike.computeIfAbsent(fields.get(i), f -> new ArrayList<>()).add(i);
     }
-    return alike.values().stream()
-        .sorted(Comparator.comparing(places -> fields.get(places.get(0)), BY_OUTDOORS))
-        .flatMap(List::stream)
-        .toList();
+    return alike.values().stream().flatMap(List::stream).toList();
   }
 
   private static int byOutdoors(Field a, Field b) {
