@@ -221,9 +221,12 @@ public final class YamlReader {
       }
       String line = lines.get(mark.line() - 1);
       int length = line.codePointCount(0, line.length());
-      return mark.column() > length
-          ? ' '
-          : line.charAt(line.offsetByCodePoints(0, mark.column() - 1));
+      if (mark.column() > length) {
+        return ' ';
+      }
+      int before = mark.column() - 1;
+      // To count from the start of a long line for each of its tokens would take the square of it.
+      return line.charAt(length == line.length() ? before : line.offsetByCodePoints(0, before));
     }
 
     private static String signName(char sign) {

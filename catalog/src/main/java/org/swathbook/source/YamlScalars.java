@@ -27,8 +27,14 @@ final class YamlScalars {
         || text.contains(" #")) {
       return false;
     }
-    return text.codePoints()
-        .noneMatch(c -> YamlReader.isUnseen(c) || inBrackets && NOT_IN_BRACKETS.indexOf(c) >= 0);
+    int c;
+    for (int i = 0; i < text.length(); i += Character.charCount(c)) {
+      c = text.codePointAt(i);
+      if (YamlReader.isUnseen(c) || inBrackets && NOT_IN_BRACKETS.indexOf(c) >= 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether a text may stand without quotes in lines of its own. */

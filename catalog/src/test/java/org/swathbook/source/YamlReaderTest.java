@@ -62,6 +62,15 @@ class YamlReaderTest {
     assertThat(root.find("b").orElseThrow().mark()).hasToString("x.yaml:1:12");
   }
 
+  /** Quotes are looked for where the text starts in the file, whatever stands before it. */
+  @Test
+  void quotesAreSeenBehindHalvesToo() {
+    MapNode root = (MapNode) Reading.yaml("{é𝒳: 1, b: '2', c: 3, é: \"4\"}");
+    assertThat(root.entries())
+        .extracting(e -> ((ScalarNode) e.value()).quoted())
+        .containsExactly(false, true, false, true);
+  }
+
   @Test
   void aByteOrderMarkIsNoPartOfTheText() {
     assertThat(Reading.yaml("\uFEFFa: 1").mark()).hasToString("x.yaml:1:1");
