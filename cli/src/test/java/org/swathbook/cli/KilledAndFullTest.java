@@ -140,6 +140,8 @@ class KilledAndFullTest {
             "ND-1",
             "--max-passes",
             "1",
+            "--effort",
+            "quick",
             "--save",
             "--book",
             book.toString(),

@@ -28,6 +28,11 @@ class SameBytesIT {
   /** One of the two processes that are compared waits here for its end. */
   private static final ExecutorService BESIDE = Executors.newSingleThreadExecutor();
 
+  /** What makes the code of the process here; elsewhere it is the first compiler alone. */
+  private static final List<String> BOTH = List.of();
+
+  private static final List<String> FIRST = List.of("-XX:TieredStopAtLevel=1");
+
   @TempDir Path dir;
 
   @AfterAll
@@ -67,17 +72,19 @@ class SameBytesIT {
         dir, Map.of("LC_ALL", "tr_TR.UTF-8", "LANG", "tr_TR.UTF-8", "TZ", "Asia/Kolkata"), command);
   }
 
-  private Result here(Path book, String... words) throws Exception {
-    List<String> command =
-        new ArrayList<>(List.of(java(), "-XX:ActiveProcessorCount=4", "-jar", JAR.toString()));
+  private Result here(List<String> compilers, Path book, String... words) throws Exception {
+    List<String> command = new ArrayList<>(List.of(java(), "-XX:ActiveProcessorCount=4"));
+    command.addAll(compilers);
+    command.addAll(List.of("-jar", JAR.toString()));
     command.addAll(List.of(words));
     command.addAll(List.of("--book", book.toString(), "--today", "2027-06-22"));
     return ProgramProcess.run(dir, Map.of("LC_ALL", "C", "TZ", "UTC"), command);
   }
 
-  private void assertSameBytesElsewhere(Path book, String... words) throws Exception {
+  private void assertSameBytesElsewhere(List<String> compilers, Path book, String... words)
+      throws Exception {
     Future<Result> there = BESIDE.submit(() -> elsewhere(book, words));
-    Result here = here(book, words);
+    Result here = here(compilers, book, words);
     Result elsewhere = there.get();
     assertThat(here.code()).as(here.err()).isLessThan(ExitCode.WRONG_INPUT);
     assertThat(here.out()).isNotEmpty().isEqualTo(elsewhere.out());
@@ -86,18 +93,38 @@ class SameBytesIT {
 
   /** Fields are planned side by side: by four threads here, by one there. */
   @Test
+  void aQuickPlanByOneThreadAndByFour() throws Exception {
+    Path book = SmallBook.of(dir.resolve("small"), "ND-1", "ND-2");
+    assertSameBytesElsewhere(BOTH, book, "plan", "--effort", "quick");
+  }
+
+  @Test
+  @Tag("slow")
   void aPlanByOneThreadAndByFour() throws Exception {
     Path book = SmallBook.of(dir.resolve("small"), "ND-1", "ND-2");
-    assertSameBytesElsewhere(book, "plan");
+    assertSameBytesElsewhere(BOTH, book, "plan");
   }
 
   @Test
   void everythingElseThatIsReckoned() throws Exception {
+    everythingElse(FIRST);
+  }
+
+  /**
+   * The second one makes code that such a call is over before it needs: hence not in every build.
+   */
+  @Test
+  @Tag("slow")
+  void everythingElseByBothCompilers() throws Exception {
+    everythingElse(BOTH);
+  }
+
+  private void everythingElse(List<String> compilers) throws Exception {
     Path demo = Path.of(BOOK);
-    assertSameBytesElsewhere(demo, "check", "nd-1-june");
-    assertSameBytesElsewhere(demo, "escapes", "nd-1-june", "--json");
-    assertSameBytesElsewhere(demo, "audit");
-    assertSameBytesElsewhere(demo, "season", "nd-1-two-layers", "--stress");
+    assertSameBytesElsewhere(compilers, demo, "check", "nd-1-june");
+    assertSameBytesElsewhere(compilers, demo, "escapes", "nd-1-june", "--json");
+    assertSameBytesElsewhere(compilers, demo, "audit");
+    assertSameBytesElsewhere(compilers, demo, "season", "nd-1-two-layers", "--stress");
   }
 
   private void assertSameBytes(String... words) throws Exception {

@@ -43,7 +43,7 @@ class ImprovingTest {
           return Optional.empty();
         });
     assertThat(asked).isNotEmpty().hasSizeLessThanOrEqualTo(20);
-    assertThat(asked).allMatch(passes -> passes.size() <= Effort.THOROUGH.combined().passes());
+    assertThat(asked).allMatch(passes -> passes.size() <= Effort.USUAL.combined().passes());
     assertThat(asked.get(0)).containsAll(before.draft().stops());
     // Neighbours are walked on the way, and may be better themselves.
     assertThat(Goal.BEST.compare(search.best().orElseThrow(), before)).isLessThanOrEqualTo(0);
@@ -64,7 +64,7 @@ class ImprovingTest {
                       delay,
                       search.walked(),
                       passes,
-                      Effort.THOROUGH)
+                      Effort.USUAL)
                   .best();
           w.ifPresent(found::add);
           return w;
@@ -86,9 +86,9 @@ class ImprovingTest {
                 ground.starts,
                 ground.evaluator,
                 ground.space.maxPasses(),
-                Effort.THOROUGH.combined().walked()),
+                Effort.USUAL.combined().walked()),
             combine,
-            Effort.THOROUGH.combined())
+            Effort.USUAL.combined())
         .run();
   }
 }

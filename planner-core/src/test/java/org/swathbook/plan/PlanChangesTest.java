@@ -149,7 +149,7 @@ class PlanChangesTest {
     copy.replaceAll("catalog/" + entry, "(residual: \\{at: [^,}]*, days: )[0-9-]+", "$18");
     copy.replaceAll("catalog/" + entry, "(residualHigh: \\{at: [^,}]*, days: )[0-9-]+", "$19");
     Book changed = copy.load();
-    FieldPlan after = new Planner(changed).plan(changed.findField("ND-1").orElseThrow(), TODAY);
+    FieldPlan after = quick(changed).plan(changed.findField("ND-1").orElseThrow(), TODAY);
     SeasonOutcome oldProgram = SeasonWalk.walk(changed, after.traces(), readAnew(before, changed));
 
     assertThat(oldProgram.net().orElseThrow()).isLessThan(before.net().orElseThrow());

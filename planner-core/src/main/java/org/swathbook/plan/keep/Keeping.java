@@ -20,6 +20,7 @@ import org.swathbook.check.UseJudge;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.plan.Effort;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Planner;
 import org.swathbook.plan.change.AddedTanks;
@@ -66,6 +67,7 @@ public final class Keeping {
   private final TraceSet traces;
   private final PlanWishes wishes;
   private final LocalDate today;
+  private final Effort anew;
   private final ChangeTerms terms;
   private final Wanting wanting;
   private final StandingPasses passes;
@@ -83,11 +85,12 @@ public final class Keeping {
     }
   }
 
-  private Keeping(Book book, TraceSet traces, PlanWishes wishes, LocalDate today) {
+  private Keeping(Book book, TraceSet traces, PlanWishes wishes, LocalDate today, Effort anew) {
     this.book = book;
     this.traces = traces;
     this.wishes = wishes;
     this.today = today;
+    this.anew = anew;
     this.terms = ChangeTerms.keeping(today, wishes);
     this.wanting = new Wanting(book, wishes);
     Kernel kernel = Kernel.of(book, traces);
@@ -107,8 +110,17 @@ public final class Keeping {
    */
   public static Kept of(
       Book book, Field field, Program written, PlanWishes wishes, LocalDate today) {
+    return of(book, field, written, wishes, today, Effort.USUAL);
+  }
+
+  /**
+   * @param anew how much is looked at for the program beside, which is planned as if none were
+   *     written
+   */
+  static Kept of(
+      Book book, Field field, Program written, PlanWishes wishes, LocalDate today, Effort anew) {
     TraceSet traces = TraceBuilder.build(book, field, today);
-    return new Keeping(book, traces, wishes, today).kept(written);
+    return new Keeping(book, traces, wishes, today, anew).kept(written);
   }
 
   private Kept kept(Program written) {
@@ -126,14 +138,14 @@ public final class Keeping {
     }
     KeptWalks.Walk asWritten = walks.first(now);
     List<KeptProgram> found = search(now, asWritten);
-    Optional<PlannedProgram> anew =
-        new Planner(book, wishes).plan(traces.field(), today).programs().stream().findFirst();
+    Optional<PlannedProgram> beside =
+        new Planner(book, wishes, anew).plan(traces.field(), today).programs().stream().findFirst();
     return new Kept(
         asWritten.told(now.name(), List.of(), asWritten),
         notes,
         wanting.of(now),
         found,
-        anew,
+        beside,
         tried);
   }
 

@@ -26,6 +26,7 @@ import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.DemoCopy;
+import org.swathbook.plan.Effort;
 import org.swathbook.plan.change.ChangeMaker;
 import org.swathbook.plan.change.ChangeTerms;
 import org.swathbook.plan.change.LegalDoses;
@@ -68,8 +69,12 @@ class KeepingTest {
         .change("book.yaml", "maxProducts: 4", "maxProducts: 3");
   }
 
+  /**
+   * What is planned anew beside it is not what is asked here, so a quick look is enough for that.
+   */
   private Kept keep(Book book, PlanWishes wishes, LocalDate today) {
-    return Keeping.of(book, field(book), written(book, dir.resolve("book")), wishes, today);
+    Program written = written(book, dir.resolve("book"));
+    return Keeping.of(book, field(book), written, wishes, today, Effort.QUICK);
   }
 
   private static void isLegal(Book book, Kept kept, KeptProgram p, LocalDate today) {
