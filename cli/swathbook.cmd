@@ -78,7 +78,7 @@ exit /b 2
 pushd "%SB_HOME%.."
 set "SB_CALLER_JAVA=%JAVA_HOME%"
 set "JAVA_HOME=%SB_JAVA_HOME%"
-call "%SB_MVN%" -B -ntp -Dmaven.test.skip=true -Dspotless.check.skip=true package >"%SB_LOG%" 2>&1 <nul
+call "%SB_MVN%" -B -ntp -Dmaven.test.skip=true package >"%SB_LOG%" 2>&1 <nul
 set "SB_CODE=%errorlevel%"
 set "JAVA_HOME=%SB_CALLER_JAVA%"
 popd
@@ -105,10 +105,10 @@ for %%F in ("%SB_JAR%" "%SB_LIB%\*.jar") do >>"%SB_PART%" echo "%%~fF" %%~zF %%~
 fc /b "%SB_PART%" "%SB_KEEP%.key" >nul 2>&1
 if not errorlevel 1 goto archive_done
 rem A tank of the demo book needs nearly every class that the quick commands need.
-"%SB_JAVA%" -jar "%SB_JAR%" init "%SB_PART%.book" --demo >nul 2>&1 <nul
-"%SB_JAVA%" -Xshare:off -XX:DumpLoadedClassList="%SB_PART%.lst" -jar "%SB_JAR%" check nd-1-june --book "%SB_PART%.book" >nul 2>&1 <nul
+"%SB_JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -jar "%SB_JAR%" init "%SB_PART%.book" --demo >nul 2>&1 <nul
+"%SB_JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:off -XX:DumpLoadedClassList="%SB_PART%.lst" -jar "%SB_JAR%" check nd-1-june --book "%SB_PART%.book" >nul 2>&1 <nul
 if exist "%SB_PART%.book\" rmdir /s /q "%SB_PART%.book" >nul 2>&1
-"%SB_JAVA%" -Xshare:dump -XX:ErrorFile="%SB_PART%.err" -XX:SharedClassListFile="%SB_PART%.lst" -XX:SharedArchiveFile="%SB_PART%.jsa" -cp "%SB_JAR%" >nul 2>&1 <nul
+"%SB_JAVA%" -XX:TieredStopAtLevel=1 -Xshare:dump -XX:ErrorFile="%SB_PART%.err" -XX:SharedClassListFile="%SB_PART%.lst" -XX:SharedArchiveFile="%SB_PART%.jsa" -cp "%SB_JAR%" >nul 2>&1 <nul
 del /f /q "%SB_PART%.lst" "%SB_PART%.err" "%SB_KEEP%.jsa" >nul 2>&1
 if not exist "%SB_PART%.jsa" goto archive_key
 move /y "%SB_PART%.jsa" "%SB_KEEP%.jsa" >nul 2>&1
