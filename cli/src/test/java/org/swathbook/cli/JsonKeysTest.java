@@ -3,11 +3,18 @@ package org.swathbook.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Set;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** Keys that scripts rely on: one that goes missing here breaks somebody's script. */
 class JsonKeysTest {
-  private final Set<String> keys = JsonPaths.of(SampleDocuments.byCommand());
+  /** Of all documents, which are made once. */
+  private static Set<String> keys = Set.of();
+
+  @BeforeAll
+  static void readTheDocuments() {
+    keys = JsonPaths.of(SampleDocuments.byCommand());
+  }
 
   @Test
   void plan() {

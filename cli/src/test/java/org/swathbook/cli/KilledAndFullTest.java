@@ -133,6 +133,8 @@ class KilledAndFullTest {
             TODAY));
     refused(full(1, "init", dir.resolve("new").toString(), "--demo"));
     assertThat(dir.resolve("new")).doesNotExist();
+    Path small = SmallBook.of(dir.resolve("small"), "ND-1");
+    Map<String, String> smallBefore = all(small);
     refused(
         full(
             1,
@@ -144,10 +146,11 @@ class KilledAndFullTest {
             "quick",
             "--save",
             "--book",
-            book.toString(),
+            small.toString(),
             "--today",
             "2027-03-01"));
     assertThat(all(book)).isEqualTo(before);
+    assertThat(all(small)).isEqualTo(smallBefore);
     try (Stream<Path> beside = Files.list(dir)) {
       assertThat(beside.map(p -> p.getFileName().toString()).filter(n -> n.startsWith(".")))
           .isEmpty();

@@ -40,9 +40,9 @@ class PageFiguresTest {
   private static final Path DEMO = ProgramProcess.CLI.resolve("../demo-data");
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
-  private final Book book = Samples.book();
-  private final ReportHead head = ReportHead.of(book, book.fields(), Samples.TODAY);
-  private final List<PlannedField> plans =
+  private static final Book BOOK = Samples.book();
+  private static final ReportHead HEAD = ReportHead.of(BOOK, BOOK.fields(), Samples.TODAY);
+  private static final List<PlannedField> PLANS =
       List.of(
           SamplePlans.recommended(),
           SamplePlans.notRecommended(),
@@ -52,12 +52,12 @@ class PageFiguresTest {
   @TempDir Path folder;
 
   private JsonNode json() throws IOException {
-    return MAPPER.readTree(PlanJson.of(book, head, plans));
+    return MAPPER.readTree(PlanJson.of(BOOK, HEAD, PLANS));
   }
 
   @Test
   void aPlan() throws IOException {
-    String page = PlanHtml.of(book, head, plans, Map.of(Samples.field().id(), Samples.calendar()));
+    String page = PlanHtml.of(BOOK, HEAD, PLANS, Map.of(Samples.field().id(), Samples.calendar()));
     JsonNode json = json();
     PageFigures.Compared compared = PageFigures.of(page, json);
     assertThat(compared.wrong()).isEmpty();
@@ -141,7 +141,7 @@ class PageFiguresTest {
 
   @Test
   void theGrowersCopy() throws IOException {
-    String page = HandoutHtml.of(book, head, plans, Map.of(), Map.of());
+    String page = HandoutHtml.of(BOOK, HEAD, PLANS, Map.of(), Map.of());
     PageFigures.Compared compared = PageFigures.of(page, json());
     assertThat(compared.wrong()).isEmpty();
     assertThat(compared.shown())
@@ -158,9 +158,9 @@ class PageFiguresTest {
   @Test
   void programsCompared() throws IOException {
     ComparedField compared = SamplePlans.compared();
-    String page = CompareHtml.of(book, head, compared);
+    String page = CompareHtml.of(BOOK, HEAD, compared);
     WrittenPage.standsByItself(page);
-    JsonNode json = MAPPER.readTree(CompareJson.of(book, head, compared));
+    JsonNode json = MAPPER.readTree(CompareJson.of(BOOK, HEAD, compared));
     PageFigures.Compared figures = PageFigures.of(page, json);
     assertThat(figures.wrong()).isEmpty();
     for (int i = 0; i < compared.programs().size(); i++) {
@@ -184,10 +184,10 @@ class PageFiguresTest {
 
   @Test
   void anOrder() throws IOException {
-    OrderReport report = SampleOrder.report(book);
-    String page = OrderHtml.of(book, head, report);
+    OrderReport report = SampleOrder.report(BOOK);
+    String page = OrderHtml.of(BOOK, HEAD, report);
     WrittenPage.standsByItself(page);
-    JsonNode json = MAPPER.readTree(OrderJson.of(book, head, report));
+    JsonNode json = MAPPER.readTree(OrderJson.of(BOOK, HEAD, report));
     PageFigures.Compared compared = PageFigures.of(page, json);
     assertThat(compared.wrong()).isEmpty();
     Set<String> numbers = new TreeSet<>();
@@ -210,19 +210,19 @@ class PageFiguresTest {
   /** What several growers buy stands once for each and once for all together. */
   @Test
   void theOrderOfTwoGrowers() throws IOException {
-    OrderedField one = SampleOrder.report(book).fields().get(0);
+    OrderedField one = SampleOrder.report(BOOK).fields().get(0);
     Field other = Samples.fieldOf("Another Farm");
     OrderReport report =
         OrderReport.of(
-            book.prices(),
+            BOOK.prices(),
             List.of(
                 one,
                 new OrderedField(other, one.program(), one.verdict(), one.outcome(), List.of())),
             List.of(),
             false,
             Samples.TODAY);
-    String page = OrderHtml.of(book, head, report);
-    JsonNode json = MAPPER.readTree(OrderJson.of(book, head, report));
+    String page = OrderHtml.of(BOOK, HEAD, report);
+    JsonNode json = MAPPER.readTree(OrderJson.of(BOOK, HEAD, report));
     PageFigures.Compared compared = PageFigures.of(page, json);
     assertThat(compared.wrong()).isEmpty();
     assertThat(compared.shown())
@@ -356,8 +356,8 @@ class PageFiguresTest {
   @Test
   void aWrongFigureOfWhatMoneyBuysIsSeen() throws IOException {
     List<PlannedField> one = List.of(SamplePlans.withFront());
-    String page = PlanHtml.of(book, head, one, Map.of());
-    JsonNode json = MAPPER.readTree(PlanJson.of(book, head, one));
+    String page = PlanHtml.of(BOOK, HEAD, one, Map.of());
+    JsonNode json = MAPPER.readTree(PlanJson.of(BOOK, HEAD, one));
     PageFigures.Compared compared = PageFigures.of(page, json);
     assertThat(compared.wrong()).isEmpty();
     assertThat(PageFigures.bareInPictures(page)).isEmpty();
@@ -376,7 +376,7 @@ class PageFiguresTest {
   /** What the comparison is for: a figure that is wrong, and one that is not there. */
   @Test
   void aWrongFigureAndAMissingOneAreSeen() throws IOException {
-    String page = PlanHtml.of(book, head, plans, Map.of());
+    String page = PlanHtml.of(BOOK, HEAD, PLANS, Map.of());
     JsonNode json = json();
     String cost = json.at("/fields/0/programs/0/costPerAcre").asText();
     String cell = "data-json=\"/fields/0/programs/0/costPerAcre\">" + cost;
