@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -54,20 +55,8 @@ class HouseRulesAheadProperties {
     DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::settled);
   }
 
-  @Property(tries = 1000)
-  @Tag("slow")
-  void thousandsOfTimesTheySettleWhatTheirSeasonBreaks(@ForAll long seed) {
-    DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::settled);
-  }
-
   @Property(tries = 40)
   void whatIsSureToBeBrokenIsBrokenInTheEnd(@ForAll long seed) {
-    DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::sure);
-  }
-
-  @Property(tries = 1000)
-  @Tag("slow")
-  void thousandsOfTimesWhatIsSureIsBroken(@ForAll long seed) {
     DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::sure);
   }
 
@@ -78,8 +67,11 @@ class HouseRulesAheadProperties {
 
   @Property(tries = 1000)
   @Tag("slow")
-  void thousandsOfTimesTheGoalIsThatOfTheWalk(@ForAll long seed) {
-    DrawnCandidates.of(seed).ifPresent(HouseRulesAheadProperties::goal);
+  void aThousandTimesAllThreeHold(@ForAll long seed) {
+    Optional<DrawnCandidates> drawn = DrawnCandidates.of(seed);
+    drawn.ifPresent(HouseRulesAheadProperties::settled);
+    drawn.ifPresent(HouseRulesAheadProperties::sure);
+    drawn.ifPresent(HouseRulesAheadProperties::goal);
   }
 
   /** What a site gone does is seen by a walk alone; all else is told to the rounding of money. */
