@@ -244,7 +244,7 @@ final class CellWalk {
         continue;
       }
       if (view.scoutings[weed] != scoutings) {
-        struck.forgetSetbacks(n);
+        struck.forgetSetbacks();
         scoutings = view.scoutings[weed];
       }
       if (census != null && p >= toldFrom) {

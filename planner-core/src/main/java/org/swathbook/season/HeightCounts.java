@@ -27,8 +27,9 @@ final class HeightCounts {
   }
 
   /**
-   * Class that a share of the plants, 0 to 1 by number, does not exceed; 0 when none stand. Within a
-   * rounding it is the class of the height that they do not exceed: taller plants have no lower one.
+   * Class that a share of the plants, 0 to 1 by number, does not exceed; 0 when none stand. Within
+   * a rounding it is the class of the height that they do not exceed: taller plants have no lower
+   * one.
    */
   int percentileClass(double share) {
     double sum = 0;
