@@ -79,7 +79,7 @@ public final class AddedSite {
    */
   public static Judgement named(
       Book book,
-      TraceSet traces,
+      Kernel kernel,
       Program program,
       SeasonOutcome season,
       Judgement judged,
@@ -87,7 +87,7 @@ public final class AddedSite {
     if (judged.findings().stream().noneMatch(AddedSite::isMeant)) {
       return judged;
     }
-    AddedSite search = new AddedSite(book, Kernel.of(book, traces), program, season, judged, today);
+    AddedSite search = new AddedSite(book, kernel, program, season, judged, today);
     List<Finding> findings =
         judged.findings().stream().map(f -> isMeant(f) ? search.answered(f) : f).toList();
     return new Judgement(

@@ -31,6 +31,9 @@ final class JournalMatch {
 
   /** The pass on the day on which it was made, or as planned. */
   DatedMix dated(DatedMix pass) {
+    if (season.isEmpty()) {
+      return pass;
+    }
     return pass.mix().doses().stream()
         .flatMap(d -> find(pass.date(), d).stream())
         .findFirst()

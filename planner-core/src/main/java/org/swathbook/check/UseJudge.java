@@ -43,11 +43,14 @@ public final class UseJudge {
   private static final List<UseRule> OF_PLACE =
       RULES.stream().filter(r -> !r.readsAmount()).toList();
 
+  private static final List<UseRule> BLOCKING =
+      RULES.stream().filter(r -> r.card().severity() == Severity.BLOCK).toList();
+
   /** The same, those that look through the weather years last: a block ends the question. */
   private static final List<UseRule> QUICK_FIRST =
       Stream.concat(
-              RULES.stream().filter(r -> !readsEveryYear(r)),
-              RULES.stream().filter(UseJudge::readsEveryYear))
+              BLOCKING.stream().filter(r -> !readsEveryYear(r)),
+              BLOCKING.stream().filter(UseJudge::readsEveryYear))
           .toList();
 
   /** From how near to harvest a spray may be meant as a harvest aid; common practice, no source. */

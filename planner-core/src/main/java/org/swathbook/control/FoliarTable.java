@@ -73,27 +73,34 @@ public final class FoliarTable {
         keeps[a] =
             ResistanceFactors.foliar(pressure.weed(), biotypes.get(b), actives.get(a).ingredient());
       }
+      byte hardest = (byte) hardest(actives, plain, left, keeps).rank();
+      Arrays.fill(setback[b], hardest);
       double last = 0;
       for (int k = 0; k < HeightClasses.COUNT; k++) {
         Arrays.fill(bySite, 0);
-        Setback hardest = Setback.NONE;
         for (int a = 0; a < n; a++) {
           double e = plain.get(a)[k] * left[a] * keeps[a];
           each[a] = 1 - e;
           bySite[place[a]] = Math.max(bySite[place[a]], e);
-          if (plain.get(a)[0] * left[a] * keeps[a] >= Setback.WORKS) {
-            Setback s =
-                actives.get(a).ingredient().isContact() ? Setback.CONTACT : Setback.SYSTEMIC;
-            hardest = s.compareTo(hardest) > 0 ? s : hardest;
-          }
         }
         double p = JointAction.survival(bySite);
         last = Math.max(last, p * MixInteractions.remaining(synergies, each));
         survival[b][k] = last;
-        setback[b][k] = (byte) hardest.rank();
       }
     }
     return new FoliarTable(plain, left, survival, setback);
+  }
+
+  private static Setback hardest(
+      List<TankActive> actives, List<double[]> plain, double[] left, double[] keeps) {
+    Setback hardest = Setback.NONE;
+    for (int a = 0; a < left.length; a++) {
+      if (plain.get(a)[0] * left[a] * keeps[a] >= Setback.WORKS) {
+        Setback s = actives.get(a).ingredient().isContact() ? Setback.CONTACT : Setback.SYSTEMIC;
+        hardest = s.compareTo(hardest) > 0 ? s : hardest;
+      }
+    }
+    return hardest;
   }
 
   /**

@@ -14,17 +14,23 @@ import org.swathbook.catalog.Weed;
  */
 final class MixInteractions {
   private final List<TankActive> actives;
-  private final List<Interaction> known;
+
+  /** Those with a number that the tank has both partners of, and that nothing in it mends. */
+  private final List<Interaction> here = new ArrayList<>();
 
   MixInteractions(List<TankActive> actives, List<Interaction> known) {
     this.actives = actives;
-    this.known = known.stream().filter(i -> i.factor() >= 0 && i.factor() < 1).toList();
+    for (Interaction i : known) {
+      if (i.factor() >= 0 && i.factor() < 1 && hasPair(i) && !lifted(i)) {
+        here.add(i);
+      }
+    }
   }
 
   /** What remains of an active's control, 0 to 1. */
   double antagonism(int active, Weed weed) {
     double least = 1;
-    for (Interaction i : known) {
+    for (Interaction i : here) {
       if (weakens(i, active, weed)) {
         least = Math.min(least, i.factor());
       }
@@ -47,8 +53,8 @@ final class MixInteractions {
   /** All synergies on a weed, the strongest first. */
   List<Synergy> synergies(Weed weed) {
     List<Synergy> out = new ArrayList<>();
-    for (Interaction i : known) {
-      if (i.kind() == Interaction.Kind.SYNERGY && i.concerns(weed) && !lifted(i)) {
+    for (Interaction i : here) {
+      if (i.kind() == Interaction.Kind.SYNERGY && i.concerns(weed)) {
         for (int a = 0; a < actives.size(); a++) {
           for (int b = 0; b < actives.size(); b++) {
             if (a != b && matches(i.one(), a) && matches(i.other(), b)) {
@@ -76,6 +82,15 @@ final class MixInteractions {
       }
     }
     return 1;
+  }
+
+  private boolean hasPair(Interaction i) {
+    for (int a = 0; a < actives.size(); a++) {
+      if (hasPair(i, a)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean hasPair(Interaction i, int affected) {

@@ -74,10 +74,19 @@ public final class Ledger {
         addRow(a, dated(a, field, season, stage), entries);
       }
     }
-    for (PlannedApplication p : planned) {
-      addPlanned(p, season, field, entries);
+    return new Ledger(entries, field.acres()).with(season, field, planned);
+  }
+
+  /** All of this and planned applications of a season. */
+  public Ledger with(int season, Field field, List<PlannedApplication> planned) {
+    if (planned.isEmpty()) {
+      return this;
     }
-    return new Ledger(entries, field.acres());
+    List<LedgerEntry> all = new ArrayList<>(entries);
+    for (PlannedApplication p : planned) {
+      addPlanned(p, season, field, all);
+    }
+    return new Ledger(all, fieldAcres);
   }
 
   /**

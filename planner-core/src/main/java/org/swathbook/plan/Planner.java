@@ -34,18 +34,21 @@ import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Verdict;
+import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.SharedKernels;
 import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
  * Plans a field: every legal dose on every date of the grid, a heuristic search over programs, and
- * the few programs that an adviser compares. Holds no state; fields may be planned at the same time
- * on several threads.
+ * the few programs that an adviser compares. Keeps only what all fields have in common; fields may
+ * be planned at the same time on several threads.
  */
 public final class Planner {
   private final Book book;
   private final PlanWishes wishes;
   private final Effort effort;
+  private final SharedKernels shared;
 
   public Planner(Book book) {
     this(book, PlanWishes.NONE);
@@ -61,6 +64,7 @@ public final class Planner {
     this.book = book;
     this.wishes = wishes;
     this.effort = effort;
+    this.shared = new SharedKernels(book.catalog());
   }
 
   /**
@@ -115,7 +119,8 @@ public final class Planner {
       SeasonSoFar soFar,
       LocalDate today) {
     FieldEvaluator evaluator =
-        new FieldEvaluator(book, traces, space, legality, wishes, soFar.made());
+        new FieldEvaluator(
+            book, Kernel.of(book, traces, shared), space, legality, wishes, soFar.made());
     Strengths strengths = new Strengths(book, traces, space.options());
     Moves moves = new Moves(space, evaluator);
     Starts starts =
@@ -138,7 +143,7 @@ public final class Planner {
     List<Walked> walked =
         hunt.walked().stream().filter(w -> w.hasPasses() && w.lacking() == 0).toList();
     Tanks tanks = new Tanks(book, traces, space, legality, soFar.made());
-    Shown shown = named(traces, space, tanks, walked, delay, today);
+    Shown shown = named(evaluator.kernel(), space, tanks, walked, delay, today);
     List<PlannedProgram> programs = shown.programs();
     Proof proof = Proof.of(combined, shown.walked());
     SearchNote note =
@@ -199,7 +204,7 @@ public final class Planner {
 
   /** Names programs until every one of them is judged and none is blocked. */
   private Shown named(
-      TraceSet traces,
+      Kernel kernel,
       PlanSpace space,
       Tanks tanks,
       List<Walked> walked,
@@ -214,13 +219,13 @@ public final class Planner {
       for (Map.Entry<String, Walked> e : chosen.entrySet()) {
         Walked w = e.getValue();
         Program program = tanks.program(w.draft(), e.getKey());
-        SeasonOutcome outcome = SeasonWalk.walk(book, traces, program);
-        Judgement judged = ProgramJudge.judge(book, traces, outcome, today);
+        SeasonOutcome outcome = SeasonWalk.walk(book, kernel, program);
+        Judgement judged = ProgramJudge.judge(book, kernel.traces(), outcome, today);
         if (judged.verdict() == Verdict.BLOCKED) {
           blocked.add(w);
           continue;
         }
-        Judgement judgement = AddedSite.named(book, traces, program, outcome, judged, today);
+        Judgement judgement = AddedSite.named(book, kernel, program, outcome, judged, today);
         Walked first = chosen.values().iterator().next();
         boolean best = out.isEmpty() && w.equals(first);
         out.add(

@@ -71,7 +71,7 @@ final class CellWalk {
     this.escapesAllUnmet = new double[mostCohorts];
     int told = census == null ? 0 : mostCohorts;
     this.aliveNow = new double[told];
-    this.heightNow = new double[told];
+    this.heightNow = new double[census != null && census.asksHeights() ? told : 0];
     this.classNow = new byte[told];
     this.passes = passes.toArray(PreparedPass[]::new);
     this.without = without;
@@ -244,7 +244,7 @@ final class CellWalk {
         continue;
       }
       if (view.scoutings[weed] != scoutings) {
-        struck.forgetSetbacks(n);
+        struck.forgetSetbacks();
         scoutings = view.scoutings[weed];
       }
       if (census != null && p >= toldFrom) {
@@ -396,18 +396,27 @@ final class CellWalk {
     }
     int up = view.up[weed];
     int from = view.from[weed];
-    double[] heights = view.heightCm(weed);
     for (int c = from; c < up; c++) {
-      byte k = view.heightClass[weed][c];
-      if (struck.isSetBack(c)) {
-        double age = struck.age(c, view.age[weed]);
-        k = (byte) clocks[weed].classAt(age);
-        heightNow[c] = aliveNow[c] > 0 ? clocks[weed].heightCm(age) : Double.NaN;
-      } else {
-        heightNow[c] = heights[c];
-      }
-      classNow[c] = k;
+      classNow[c] =
+          struck.isSetBack(c)
+              ? (byte) clocks[weed].classAt(struck.age(c, view.age[weed]))
+              : view.heightClass[weed][c];
+    }
+    if (to.asksHeights()) {
+      tellHeights(weed, view);
     }
     to.standing(new StandingCohorts(p, year, weed, b, from, up, aliveNow, heightNow, classNow));
+  }
+
+  private void tellHeights(int weed, DayView view) {
+    double[] heights = view.heightCm(weed);
+    for (int c = view.from[weed]; c < view.up[weed]; c++) {
+      if (!struck.isSetBack(c)) {
+        heightNow[c] = heights[c];
+      } else {
+        double age = struck.age(c, view.age[weed]);
+        heightNow[c] = aliveNow[c] > 0 ? clocks[weed].heightCm(age) : Double.NaN;
+      }
+    }
   }
 }

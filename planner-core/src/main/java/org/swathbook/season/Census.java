@@ -5,4 +5,9 @@ interface Census {
 
   /** The cohorts of one biotype that are up when a pass comes. */
   void standing(StandingCohorts up);
+
+  /** Whether it asks how tall they are; their classes of height it always has. */
+  default boolean asksHeights() {
+    return true;
+  }
 }

@@ -52,6 +52,7 @@ public final class Kernel {
   private final YearWeed[][] grid;
   private final DayViews views;
   private final CohortPlaces cohorts;
+  private final Map<OwnSoil.Key, OwnSoil> ownSoil = new ConcurrentHashMap<>();
   private volatile @Nullable Score untreated;
   private final Map<LocalDate, PassTiming> timings = new ConcurrentHashMap<>();
 
@@ -188,7 +189,8 @@ public final class Kernel {
         view,
         soilActive,
         soil,
-        keeps(effect.actives(), soilActive));
+        keeps(effect.actives(), soilActive),
+        ownSoil.computeIfAbsent(OwnSoil.Key.of(effect, soilActive, day), k -> new OwnSoil(weeds)));
   }
 
   private static int[] withSoilActivity(List<TankActive> actives) {

@@ -50,10 +50,10 @@ final class LayerFinder {
   List<LayerSpan> layers(int year, int weed) {
     List<LayerSpan> out = new ArrayList<>();
     for (int p = 0; p < passes.size(); p++) {
-      Optional<LayerSpan> own = passes.get(p).ownLayers(kernel, weed).get(year);
+      Optional<LayerSpan> own = passes.get(p).ownLayers(kernel, weed).in(year);
       if (own.isPresent()) {
         LayerSpan l = own.get();
-        out.add(p == 0 ? l : new LayerSpan(p, l.weed(), l.ingredients(), l.fromDay(), l.toDay()));
+        out.add(p == 0 ? l : PassLayers.ofPass(p, l));
       }
     }
     return out;

@@ -2,8 +2,8 @@ package org.swathbook.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.swathbook.season.outcome.LayerSpan;
-import org.swathbook.season.outcome.SiteControl;
 import org.swathbook.season.outcome.WeedOutcome;
 
 /**
@@ -11,22 +11,19 @@ import org.swathbook.season.outcome.WeedOutcome;
  * changes, and its effective sites.
  */
 public final class PassLayers {
-  private final List<List<LayerSpan>> byYear;
+  private final List<Optional<LayerSpan>> byYear;
   private final int effectiveSites;
+  private final int years;
 
-  private PassLayers(List<List<LayerSpan>> byYear, int effectiveSites) {
-    this.byYear = byYear;
+  PassLayers(List<Optional<LayerSpan>> byYear, int effectiveSites) {
+    this.byYear = List.copyOf(byYear);
     this.effectiveSites = effectiveSites;
+    this.years = (int) byYear.stream().filter(Optional::isPresent).count();
   }
 
+  /** Of a pass that the kernel has prepared. */
   public static PassLayers of(Kernel kernel, PreparedPass pass, int weed) {
-    LayerFinder finder = new LayerFinder(kernel, List.of(pass));
-    List<List<LayerSpan>> byYear = new ArrayList<>();
-    for (int y = 0; y < kernel.traces().years().size(); y++) {
-      byYear.add(finder.layers(y, weed));
-    }
-    long sites = pass.soilSites(kernel, weed).stream().filter(SiteControl::effective).count();
-    return new PassLayers(byYear, (int) sites);
+    return pass.ownLayers(kernel, weed);
   }
 
   public int effectiveSites() {
@@ -35,25 +32,33 @@ public final class PassLayers {
 
   /** Whether there is a layer in some year. */
   public boolean inSomeYear() {
-    return byYear.stream().anyMatch(l -> !l.isEmpty());
+    return years > 0;
   }
 
   /** Number of years with a layer. */
   public int years() {
-    return (int) byYear.stream().filter(l -> !l.isEmpty()).count();
+    return years;
+  }
+
+  /** The layer in a year, as of the first pass of a program. */
+  Optional<LayerSpan> in(int year) {
+    return byYear.get(year);
   }
 
   /** How the layer of a later pass follows this one. */
   public WeedOutcome.LayerOverlap overlap(Kernel kernel, int weed, PassLayers next) {
     List<List<LayerSpan>> both = new ArrayList<>();
     for (int y = 0; y < byYear.size(); y++) {
-      List<LayerSpan> spans = new ArrayList<>(byYear.get(y));
-      next.byYear
-          .get(y)
-          .forEach(
-              l -> spans.add(new LayerSpan(1, l.weed(), l.ingredients(), l.fromDay(), l.toDay())));
+      List<LayerSpan> spans = new ArrayList<>();
+      byYear.get(y).ifPresent(spans::add);
+      next.in(y).ifPresent(l -> spans.add(ofPass(1, l)));
       both.add(spans);
     }
     return LayerFinder.overlap(kernel.traces(), weed, both, 0, 1);
+  }
+
+  /** The same layer as that of a pass at another place of a program. */
+  static LayerSpan ofPass(int pass, LayerSpan l) {
+    return new LayerSpan(pass, l.weed(), l.ingredients(), l.fromDay(), l.toDay());
   }
 }

@@ -13,7 +13,6 @@ import org.swathbook.control.SoilEffect;
 import org.swathbook.control.TankActive;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.program.Mix;
-import org.swathbook.season.outcome.LayerSpan;
 import org.swathbook.season.outcome.SiteControl;
 
 /**
@@ -43,10 +42,7 @@ public final class PreparedPass {
   /** By weed, found when first asked for: by biotype, whether its leaves feel it as before. */
   private final @Nullable AsBefore[] leavesAsBefore;
 
-  private final OwnLayers layers;
-
-  /** By weed, found when first asked for. */
-  private final @Nullable List<SiteControl>[] soilSites;
+  private final OwnSoil ownSoil;
 
   PreparedPass(
       Mix mix,
@@ -59,7 +55,8 @@ public final class PreparedPass {
       DayView[] view,
       int[] soilActive,
       SoilEffect[][][] soil,
-      double[][][] keepsInSoil) {
+      double[][][] keepsInSoil,
+      OwnSoil ownSoil) {
     this.mix = mix;
     this.effect = effect;
     this.timing = timing;
@@ -71,8 +68,7 @@ public final class PreparedPass {
     this.soilActive = soilActive;
     this.soil = soil;
     this.keepsInSoil = keepsInSoil;
-    this.layers = new OwnLayers(effect.weeds());
-    this.soilSites = SiteCounts.none(effect.weeds());
+    this.ownSoil = ownSoil;
     this.foliar = new FoliarTable[day.length * effect.weeds()];
     this.leavesAsBefore = new AsBefore[effect.weeds()];
     this.soilSite = new int[soilActive.length];
@@ -191,19 +187,14 @@ public final class PreparedPass {
     return true;
   }
 
-  /** By year: the layer that it lays by itself against a weed. */
-  List<Optional<LayerSpan>> ownLayers(Kernel kernel, int weed) {
-    return layers.of(kernel, this, weed);
+  /** The layers that it lays by itself against a weed. */
+  PassLayers ownLayers(Kernel kernel, int weed) {
+    return ownSoil.layers(kernel, this, weed);
   }
 
   /** What each of its sites does to a weed through the soil. */
   List<SiteControl> soilSites(Kernel kernel, int weed) {
-    List<SiteControl> found = soilSites[weed];
-    if (found == null) {
-      found = List.copyOf(new SiteCounts(kernel).soil(this, weed));
-      soilSites[weed] = found;
-    }
-    return found;
+    return ownSoil.sites(kernel, this, weed);
   }
 
   /** Number of actives with soil activity. */

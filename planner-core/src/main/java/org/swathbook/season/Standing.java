@@ -26,7 +26,7 @@ public final class Standing {
    */
   public static Standing of(
       Kernel kernel, List<PreparedPass> passes, PreparedPass next, List<Integer> of) {
-    StandingPlants[][] plants = plants(kernel, passes, next, of);
+    HeightCounts[][] plants = plants(kernel, passes, next, of);
     int weeds = plants.length;
     int years = kernel.traces().years().size();
     boolean[][] stands = new boolean[weeds][years];
@@ -52,31 +52,42 @@ public final class Standing {
    */
   public static double[] medianPerM2(
       Kernel kernel, List<PreparedPass> passes, PreparedPass next, List<Integer> of) {
-    StandingPlants[][] plants = plants(kernel, passes, next, of);
+    HeightCounts[][] plants = plants(kernel, passes, next, of);
     return of.stream().mapToDouble(w -> Stats.median(perM2(plants[w]))).toArray();
   }
 
   /** By weed, then by year; no years of a weed that is not asked about. */
-  private static StandingPlants[][] plants(
+  private static HeightCounts[][] plants(
       Kernel kernel, List<PreparedPass> passes, PreparedPass next, List<Integer> of) {
     TraceSet traces = kernel.traces();
-    StandingPlants[][] plants = new StandingPlants[traces.weeds().size()][];
+    HeightCounts[][] plants = new HeightCounts[traces.weeds().size()][];
     for (int w : of) {
-      plants[w] = new StandingPlants[traces.years().size()];
-      Arrays.setAll(plants[w], y -> new StandingPlants());
+      plants[w] = new HeightCounts[traces.years().size()];
+      Arrays.setAll(plants[w], y -> new HeightCounts());
     }
     List<PreparedPass> all = new ArrayList<>(passes);
     all.add(next);
-    Census census =
-        up ->
-            plants[up.weed()][up.year()].add(
-                kernel, next.timing().years().get(up.year()).day(), up);
-    kernel.standingAtLast(all, of, census);
+    kernel.standingAtLast(all, of, new Seen(kernel, next, plants));
     return plants;
   }
 
-  private static double[] perM2(StandingPlants[] years) {
-    return Arrays.stream(years).mapToDouble(StandingPlants::perM2).toArray();
+  /** Counts what stands; how tall it is to the inch does not matter here. */
+  private record Seen(Kernel kernel, PreparedPass next, HeightCounts[][] plants) implements Census {
+
+    @Override
+    public void standing(StandingCohorts up) {
+      int day = next.timing().years().get(up.year()).day();
+      plants[up.weed()][up.year()].add(kernel, day, up);
+    }
+
+    @Override
+    public boolean asksHeights() {
+      return false;
+    }
+  }
+
+  private static double[] perM2(HeightCounts[] years) {
+    return Arrays.stream(years).mapToDouble(HeightCounts::perM2).toArray();
   }
 
   /** Whether so many plants are a weed that stands, whatever the season's emergence. */

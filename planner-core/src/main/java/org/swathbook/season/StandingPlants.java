@@ -4,51 +4,41 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.swathbook.control.HeightClasses;
-import org.swathbook.growth.SeasonTrace;
 
 /** The plants of one weed that stand when a pass comes in one year. */
 final class StandingPlants {
+  /** So that a sum in another order does not go one plant further. */
+  static final double ROUNDING = 1 - 1e-12;
 
-  private record Group(double perM2, double heightCm, int heightClass) {}
+  private record Group(double perM2, double heightCm) {}
 
-  private static final Comparator<Group> BY_HEIGHT =
-      (a, b) -> {
-        int c = Double.compare(a.heightCm(), b.heightCm());
-        return c != 0 ? c : Integer.compare(a.heightClass(), b.heightClass());
-      };
+  private static final Comparator<Group> BY_HEIGHT = Comparator.comparingDouble(Group::heightCm);
 
+  private final HeightCounts counts = new HeightCounts();
   private final List<Group> groups = new ArrayList<>();
 
   /** By height, made when first asked for: several threads may ask once all are added. */
   private volatile @Nullable List<Group> byHeight;
 
-  private double perM2;
   private double weighted;
-
-  void add(double number, double heightCm, int heightClass) {
-    groups.add(new Group(number, heightCm, heightClass));
-    byHeight = null;
-    perM2 += number;
-  }
 
   /** All plants of a biotype that a walk sees standing on a day. */
   void add(Kernel kernel, int day, StandingCohorts up) {
-    SeasonTrace trace = kernel.traces().years().get(up.year());
-    YearWeed cell = kernel.cell(up.year(), up.weed());
-    double share = kernel.traces().weeds().get(up.weed()).biotypes().get(up.biotype()).share();
-    double[] number = day < trace.plantingDay() ? cell.first : cell.start;
-    for (int c = up.from(); c < up.up(); c++) {
-      double plants = number[c] * share * up.alive()[c];
-      if (plants > 0) {
-        add(plants, up.heightCm()[c], up.heightClass()[c]);
-        weighted += plants * cell.weight[c];
+    double[] weight = kernel.cell(up.year(), up.weed()).weight;
+    double[] plants = up.perM2(kernel, day);
+    for (int i = 0; i < plants.length; i++) {
+      int c = up.from() + i;
+      if (plants[i] > 0) {
+        counts.add(plants[i], up.heightClass()[c]);
+        groups.add(new Group(plants[i], up.heightCm()[c]));
+        weighted += plants[i] * weight[c];
       }
     }
+    byHeight = null;
   }
 
   double perM2() {
-    return perM2;
+    return counts.perM2();
   }
 
   /** Plants/m², each by its competition beside one up before the crop. */
@@ -58,14 +48,21 @@ final class StandingPlants {
 
   /** Height that a share of the plants, 0 to 1 by number, does not exceed; NaN when none stand. */
   double percentileCm(double share) {
-    Group g = at(share);
-    return g == null ? Double.NaN : g.heightCm();
+    double sum = 0;
+    double last = Double.NaN;
+    for (Group g : byHeight()) {
+      sum += g.perM2();
+      last = g.heightCm();
+      if (sum >= share * perM2() * ROUNDING) {
+        return last;
+      }
+    }
+    return last;
   }
 
   /** Class of that height; 0 when none stand. */
   int percentileClass(double share) {
-    Group g = at(share);
-    return g == null ? 0 : Math.min(HeightClasses.COUNT - 1, g.heightClass());
+    return counts.percentileClass(share);
   }
 
   private List<Group> byHeight() {
@@ -76,20 +73,5 @@ final class StandingPlants {
       byHeight = now;
     }
     return now;
-  }
-
-  private @Nullable Group at(double share) {
-    double sum = 0;
-    Group last = null;
-    for (Group g : byHeight()) {
-      if (g.perM2() > 0) {
-        sum += g.perM2();
-        last = g;
-        if (sum >= share * perM2 * (1 - 1e-12)) {
-          return g;
-        }
-      }
-    }
-    return last;
   }
 }

@@ -57,12 +57,12 @@ final class StruckCohorts {
     Arrays.fill(alive, 0, cohorts, 1);
     Arrays.fill(cost, 0, cohorts, 0);
     Arrays.fill(met, 0, cohorts, false);
-    forgetSetbacks(cohorts);
+    forgetSetbacks();
   }
 
   /** A size that was seen already holds what earlier passes had set back. */
-  void forgetSetbacks(int cohorts) {
-    Arrays.fill(delay, 0, cohorts, 0);
+  void forgetSetbacks() {
+    Arrays.fill(delay, 0, setBackTo, 0);
     setBackTo = 0;
   }
 
@@ -103,9 +103,8 @@ final class StruckCohorts {
     double[] survival = table.survival(biotype);
     for (int c = from; c < up; ) {
       boolean back = c < setBack;
-      byte[] tall = back ? classNow : classes;
-      int end = sameHeight(tall, c, back ? setBack : up);
-      int k = tall[c];
+      int end = back ? sameHeight(classNow, c, setBack) : view.sameUntil[weed][c];
+      int k = back ? classNow[c] : classes[c];
       if (survival[k] < 1) {
         kill(c, end, miss + (1 - miss) * survival[k], already, costs);
         if (survival[k] <= 1 - house.effectiveSite()) {

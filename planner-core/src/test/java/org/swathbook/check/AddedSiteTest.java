@@ -19,6 +19,7 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
+import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.SeasonOutcome;
 
@@ -79,7 +80,8 @@ class AddedSiteTest {
     TraceSet traces = TraceBuilder.build(book, book.findField("ND-1").orElseThrow(), TODAY);
     SeasonOutcome season = SeasonWalk.walk(book, traces, program);
     Judgement plain = ProgramJudge.judge(book, traces, season, TODAY);
-    return new Judged(plain, AddedSite.named(book, traces, program, season, plain, TODAY));
+    return new Judged(
+        plain, AddedSite.named(book, Kernel.of(book, traces), program, season, plain, TODAY));
   }
 
   @Test

@@ -17,6 +17,7 @@ import org.swathbook.plan.climb.Steps;
 import org.swathbook.plan.draft.FieldEvaluator;
 import org.swathbook.plan.draft.Legality;
 import org.swathbook.plan.draft.PlanSpace;
+import org.swathbook.season.Kernel;
 
 /** All that a search of one field stands on, with nothing asked for and nothing made yet. */
 public final class PlanGround {
@@ -37,7 +38,7 @@ public final class PlanGround {
     List<DoseOption> options = OptionMaker.make(book, field).options();
     this.space =
         new PlanSpace(field, book.house(), grid, options, legality::allows, legality::allows);
-    this.evaluator = new FieldEvaluator(book, traces, space, legality);
+    this.evaluator = new FieldEvaluator(book, Kernel.of(book, traces), space, legality);
     Strengths strengths = new Strengths(book, traces, options);
     this.moves = new Moves(space, evaluator);
     this.mending = new Mending(space, strengths, book.house(), evaluator.offers(), moves);

@@ -43,6 +43,7 @@ import org.swathbook.plan.draft.PlanSpace;
 import org.swathbook.plan.draft.Stop;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
+import org.swathbook.season.Kernel;
 
 /**
  * A field drawn at random: one of the demo book's planted on another day, with other weeds to fear,
@@ -140,7 +141,7 @@ public final class SmallBook {
         made.stream()
             .map(s -> new Pass(new Anchor.Made(space.grid().date(s.date())), space.mix(s)))
             .toList();
-    return new FieldEvaluator(book, traces, space, legality, wishes, facts);
+    return new FieldEvaluator(book, Kernel.of(book, traces), space, legality, wishes, facts);
   }
 
   /** The planner's starts. */

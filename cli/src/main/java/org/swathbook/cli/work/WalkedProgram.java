@@ -15,6 +15,7 @@ import org.swathbook.cli.report.JournalNotes;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.SeasonOutcome;
 
@@ -38,11 +39,12 @@ public record WalkedProgram(
     PassTimes.check(written, traces, book.house().sizePercentile());
     SeasonSoFar soFar = SeasonSoFar.of(book, field, today);
     SeasonSoFar.Standing standing = soFar.standing(book, traces, written.program(), today);
-    SeasonOutcome outcome = SeasonWalk.walk(book, traces, standing.program());
+    Kernel kernel = Kernel.of(book, traces);
+    SeasonOutcome outcome = SeasonWalk.walk(book, kernel, standing.program());
     Judgement judgement =
         AddedSite.named(
             book,
-            traces,
+            kernel,
             standing.program(),
             outcome,
             ProgramJudge.judge(book, traces, outcome, today),

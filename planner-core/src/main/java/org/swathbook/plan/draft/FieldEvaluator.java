@@ -11,7 +11,6 @@ import org.swathbook.book.Book;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.check.SeasonSoFar;
-import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.Mix;
@@ -43,8 +42,8 @@ public final class FieldEvaluator implements Evaluator {
   private final SettledMisses settled;
   private final Map<Draft, Boolean> legal = new HashMap<>();
 
-  public FieldEvaluator(Book book, TraceSet traces, PlanSpace space, Legality legality) {
-    this(book, traces, space, legality, PlanWishes.NONE, List.of());
+  public FieldEvaluator(Book book, Kernel kernel, PlanSpace space, Legality legality) {
+    this(book, kernel, space, legality, PlanWishes.NONE, List.of());
   }
 
   /**
@@ -52,7 +51,7 @@ public final class FieldEvaluator implements Evaluator {
    */
   public FieldEvaluator(
       Book book,
-      TraceSet traces,
+      Kernel kernel,
       PlanSpace space,
       Legality legality,
       PlanWishes wishes,
@@ -62,8 +61,8 @@ public final class FieldEvaluator implements Evaluator {
     this.book = book;
     this.space = space;
     this.legality = legality;
-    this.kernel = Kernel.of(book, traces);
-    this.offers = new TankOffers(book, traces);
+    this.kernel = kernel;
+    this.offers = new TankOffers(book, kernel.traces());
     this.sequences = new Sequences(space.options(), d -> legality.allows(d, space));
     for (Pass p : made) {
       facts.add(kernel.made(p.mix(), SeasonSoFar.dateOf(p)));

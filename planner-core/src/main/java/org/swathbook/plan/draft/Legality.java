@@ -28,6 +28,7 @@ public final class Legality {
   private final Book book;
   private final TraceSet traces;
   private final DoseLegality doses;
+  private final SequenceJudge sequences;
   private final List<PassTiming> timings = new ArrayList<>();
   private final List<Set<Position>> positions = new ArrayList<>();
 
@@ -35,6 +36,7 @@ public final class Legality {
     this.book = book;
     this.traces = traces;
     this.doses = new DoseLegality(book, traces);
+    this.sequences = SequenceJudge.of(book, traces.field());
     for (int date = 0; date < grid.size(); date++) {
       PassTiming timing = Timings.at(traces, grid.date(date));
       timings.add(timing);
@@ -72,7 +74,7 @@ public final class Legality {
               positions.get(stop.date()),
               space.mix(stop)));
     }
-    return !SequenceJudge.blocks(book, traces.field(), dated);
+    return !sequences.blocks(dated);
   }
 
   /**

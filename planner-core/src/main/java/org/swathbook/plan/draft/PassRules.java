@@ -29,7 +29,8 @@ public final class PassRules {
   private final List<Integer> drivers;
   private final Map<Pair, WeedOutcome.LayerOverlap> overlaps = new HashMap<>();
 
-  private record Pair(PreparedPass first, PreparedPass next, int driver) {}
+  /** Of one weed; the layers of passes alike are the same ones. */
+  private record Pair(PassLayers first, PassLayers next) {}
 
   /** Hears by how far a house rule is missed, as {@link HouseDeficit} counts it. */
   public interface Listener {
@@ -119,11 +120,8 @@ public final class PassRules {
 
   private WeedOutcome.LayerOverlap overlap(Laid first, Laid next, int driver) {
     return overlaps.computeIfAbsent(
-        new Pair(first.pass(), next.pass(), driver),
-        p -> {
-          PassLayers layers = first.layers().get(driver);
-          return layers.overlap(kernel, drivers.get(driver), next.layers().get(driver));
-        });
+        new Pair(first.layers().get(driver), next.layers().get(driver)),
+        p -> p.first().overlap(kernel, drivers.get(driver), p.next()));
   }
 
   private boolean foliarSites(PreparedPass next, Standing standing, Listener listener) {

@@ -1,33 +1,64 @@
 package org.swathbook.season;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.control.MixEffect;
+import org.swathbook.control.TankActive;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.SiteControl;
 
 /**
- * The layers that one pass lays by itself, each weed found when first asked for: no other pass
- * changes them. Two threads may both find them, to the same days.
+ * What one pass does in the soil by itself, weed by weed, each found when first asked for: no other
+ * pass changes it, and passes of the same soil doses on the same days share it. Two threads may
+ * both find it, to the same days.
  */
-final class OwnLayers {
+final class OwnSoil {
+  private final @Nullable PassLayers[] layers;
 
-  private final @Nullable List<Optional<LayerSpan>>[] byWeed;
+  /** By weed: what each of its sites does. */
+  private final @Nullable List<SiteControl>[] sites;
 
-  @SuppressWarnings({"unchecked", "rawtypes"}) // there are no arrays of generic lists
-  OwnLayers(int weeds) {
-    byWeed = (List<Optional<LayerSpan>>[]) new List[weeds];
+  /** All that it rests on: soil doses in their order, and the day in every year. */
+  record Key(List<Dose> doses, List<Integer> days) {
+
+    private record Dose(IngredientId active, long rate) {}
+
+    static Key of(MixEffect effect, int[] soilActive, int[] day) {
+      List<Dose> doses = new ArrayList<>(soilActive.length);
+      for (int a : soilActive) {
+        TankActive active = effect.actives().get(a);
+        doses.add(new Dose(active.ingredient().id(), Double.doubleToLongBits(active.kgPerHa())));
+      }
+      return new Key(List.copyOf(doses), Arrays.stream(day).boxed().toList());
+    }
   }
 
-  /** By year, as of the first pass of a program. */
-  List<Optional<LayerSpan>> of(Kernel kernel, PreparedPass pass, int weed) {
-    List<Optional<LayerSpan>> found = byWeed[weed];
+  OwnSoil(int weeds) {
+    layers = new PassLayers[weeds];
+    sites = SiteCounts.none(weeds);
+  }
+
+  PassLayers layers(Kernel kernel, PreparedPass pass, int weed) {
+    PassLayers found = layers[weed];
     if (found == null) {
-      found = find(kernel, pass, weed);
-      byWeed[weed] = found;
+      long effective = sites(kernel, pass, weed).stream().filter(SiteControl::effective).count();
+      found = new PassLayers(find(kernel, pass, weed), (int) effective);
+      layers[weed] = found;
+    }
+    return found;
+  }
+
+  List<SiteControl> sites(Kernel kernel, PreparedPass pass, int weed) {
+    List<SiteControl> found = sites[weed];
+    if (found == null) {
+      found = List.copyOf(new SiteCounts(kernel).soil(pass, weed));
+      sites[weed] = found;
     }
     return found;
   }
@@ -46,7 +77,7 @@ final class OwnLayers {
               kernel.house().layerThreshold(),
               pressure));
     }
-    return List.copyOf(out);
+    return out;
   }
 
   /**
