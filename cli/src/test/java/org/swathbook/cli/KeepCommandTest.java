@@ -60,8 +60,7 @@ class KeepCommandTest {
   void theFiguresOfTheWrittenProgramAreThoseOfTheSeason() throws IOException {
     JsonNode season =
         JSON.readTree(Called.with("season", fresh, LAYERS, "--json").out()).get("summary");
-    JsonNode written =
-        JSON.readTree(saved.out()).get("fields").get(0).get("keep").get("written");
+    JsonNode written = JSON.readTree(saved.out()).get("fields").get(0).get("keep").get("written");
     season.fieldNames().forEachRemaining(k -> assertThat(written.get(k)).isEqualTo(season.get(k)));
   }
 

@@ -14,7 +14,6 @@ import org.swathbook.plan.PlanGround;
 class DelayTest {
   private static PlanGround ground;
   private static List<Walked> walked;
-  private Delay delay = new Delay(ground.space, ground.evaluator);
 
   @BeforeAll
   static void walk() {
@@ -27,6 +26,11 @@ class DelayTest {
             .toList();
   }
 
+  /** One that was asked about nothing yet. */
+  private static Delay delay() {
+    return new Delay(ground.space, ground.evaluator);
+  }
+
   private static Draft late(Draft draft) {
     int last = ground.space.grid().size() - 1;
     return new Draft(draft.stops().stream().map(s -> s.on(Math.min(last, s.date() + 7))).toList());
@@ -34,6 +38,7 @@ class DelayTest {
 
   @Test
   void aPassIsSevenDaysLateAndNeverAfterTheLastDay() {
+    Delay delay = delay();
     int last = ground.space.grid().size() - 1;
     assertThat(delay.late(new Stop(3, List.of(1)))).isEqualTo(new Stop(10, List.of(1)));
     assertThat(delay.late(new Stop(last - 7, List.of(1))).date()).isEqualTo(last);
@@ -43,6 +48,7 @@ class DelayTest {
 
   @Test
   void whatItNetsIsThatOfTheLateProgramWalked() {
+    Delay delay = delay();
     for (Walked w : walked.subList(0, 5)) {
       assertThat(delay.net(w)).isEqualTo(ground.evaluator.full(late(w.draft())).net());
     }
@@ -51,6 +57,7 @@ class DelayTest {
 
   @Test
   void theOneThatNetsMostWhenLateIsLeastHurt() {
+    Delay delay = delay();
     assertThat(walked.size()).isGreaterThan(5);
     Walked least = delay.leastHurt(walked).orElseThrow();
     assertThat(walked.stream().limit(30).map(delay::net))
@@ -61,6 +68,7 @@ class DelayTest {
   /** Beyond the thirty best only those whose delay was asked about before. */
   @Test
   void beyondTheBestOnlyWhatIsKnownCounts() {
+    Delay delay = delay();
     Walked best = delay.leastHurt(walked).orElseThrow();
     List<Walked> others = new ArrayList<>();
     Walked worse =
@@ -72,11 +80,10 @@ class DelayTest {
       others.add(worse);
     }
     others.add(best);
-    delay = new Delay(ground.space, ground.evaluator);
-    assertThat(delay.leastHurt(others)).containsSame(worse);
-    delay.net(best);
-    assertThat(delay.leastHurt(others)).containsSame(best);
-    delay = new Delay(ground.space, ground.evaluator);
-    assertThat(delay.leastHurt(others.subList(1, 31))).containsSame(best);
+    Delay fresh = delay();
+    assertThat(fresh.leastHurt(others)).containsSame(worse);
+    fresh.net(best);
+    assertThat(fresh.leastHurt(others)).containsSame(best);
+    assertThat(delay().leastHurt(others.subList(1, 31))).containsSame(best);
   }
 }
