@@ -32,8 +32,7 @@ public final class SplitCohorts {
             byDay(t, t::stage),
             byDay(t, t::cropHeightCm),
             t.canopy(),
-            byDay(t, t::rainMm),
-            byDay(t, d -> t.soilAge(0, d)),
+            t.soil(),
             sprayable);
     List<CohortSet> weeds = new ArrayList<>();
     for (int w = 0; w < t.weedCount(); w++) {
