@@ -56,13 +56,15 @@ class SoilYearTest {
   @Test
   void inHeatAndWetItAgesNoFasterThanAtOneAndFourTenths() {
     assertThat(TRACE.soilAge(day(7, 2), day(7, 30))).isGreaterThan(1.4 * 28);
-    assertThat(new SoilYear(TRACE.soil()).age(day(7, 2), day(7, 30))).isCloseTo(1.4 * 28, within(1e-9));
+    assertThat(new SoilYear(TRACE.soil()).age(day(7, 2), day(7, 30)))
+        .isCloseTo(1.4 * 28, within(1e-9));
   }
 
   @Test
   void inColdAndDryItAgesNoSlowerThanAtSixTenths() {
     assertThat(TRACE.soilAge(day(10, 2), day(10, 10))).isLessThan(0.6 * 8);
-    assertThat(new SoilYear(TRACE.soil()).age(day(10, 2), day(10, 10))).isCloseTo(0.6 * 8, within(1e-9));
+    assertThat(new SoilYear(TRACE.soil()).age(day(10, 2), day(10, 10)))
+        .isCloseTo(0.6 * 8, within(1e-9));
   }
 
   @Test
