@@ -89,4 +89,15 @@ class SoilYearTest {
     assertThat(new SoilYear(TRACE.soil()).age(day(10, 2), day(10, 31)))
         .isCloseTo(0.6 * thawed, within(1e-9));
   }
+
+  /** Fields of one soil ask for its year one after the other, and other years come between. */
+  @Test
+  void aSoilsYearIsMadeOnceForAllFieldsOnIt() {
+    SharedEffects shared = new SharedEffects(Fixtures.book().catalog());
+    SoilYear first = shared.soil(TRACE.soil());
+    SoilYear other = shared.soil(trace().soil());
+
+    assertThat(shared.soil(TRACE.soil())).isSameAs(first);
+    assertThat(other).isNotSameAs(first);
+  }
 }
