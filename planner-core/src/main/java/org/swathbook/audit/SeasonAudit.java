@@ -61,7 +61,6 @@ final class SeasonAudit {
 
   private final Book past;
   private final List<WeedPressure> drivers;
-  private final boolean lean;
   private final Field field;
   private final PastSeason row;
   private final Map<Tank, List<Application>> tanks = new LinkedHashMap<>();
@@ -82,7 +81,6 @@ final class SeasonAudit {
     this.drivers = drivers(book.weedsOf(field.id()), row);
     this.past =
         lean ? PastBook.unsprayed(book, field, row, drivers) : PastBook.of(book, field, row);
-    this.lean = lean;
     this.row = row;
     for (Application a : book.journal().of(field.id())) {
       if (a.season() == row.season()) {
@@ -239,7 +237,7 @@ final class SeasonAudit {
     if (why.isPresent()) {
       return Optional.empty();
     }
-    return Optional.of(lean ? shared.once(past, field) : shared.of(past, field));
+    return Optional.of(shared.of(past, field));
   }
 
   /** Why a season cannot be walked; empty when it can. */

@@ -111,7 +111,7 @@ public final class Effects {
     this.traces = traces;
     this.years = new ArrayList<>();
     for (SeasonTrace year : traces.years()) {
-      years.add(new SoilYear(year));
+      years.add(shared.soil(year.soil()));
     }
   }
 
@@ -233,7 +233,13 @@ public final class Effects {
     Optional<Residual> stated = i.residual().find();
     return stated.isPresent()
         ? Optional.of(
-            ResidualCurve.of(years.get(year), stated.get(), active.kgPerHa() / share, leaches, day))
+            ResidualCurve.of(
+                traces.years().get(year),
+                years.get(year),
+                stated.get(),
+                active.kgPerHa() / share,
+                leaches,
+                day))
         : Optional.empty();
   }
 

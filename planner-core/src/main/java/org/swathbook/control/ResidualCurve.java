@@ -52,12 +52,17 @@ public final class ResidualCurve {
   }
 
   /**
+   * @param soil that of the trace
    * @param kgPerHa rate against the stated rates, as sprayed
    * @param leaches whether heavy rain washes it out of a coarse soil, and the soil is coarse
    */
   static ResidualCurve of(
-      SoilYear soil, Residual residual, double kgPerHa, boolean leaches, int day) {
-    SeasonTrace trace = soil.trace();
+      SeasonTrace trace,
+      SoilYear soil,
+      Residual residual,
+      double kgPerHa,
+      boolean leaches,
+      int day) {
     double length = FadeCurve.lengthDays(residual, kgPerHa * (1 - trace.cover(day)));
     double need = residual.activatingRainMm();
     int days = trace.days();
@@ -99,7 +104,7 @@ public final class ResidualCurve {
    * and past the end of the trace.
    */
   public double share(int day) {
-    if (day <= appliedOn || day >= soil.trace().days()) {
+    if (day <= appliedOn || day >= soil.days()) {
       return 0;
     }
     double active = day >= activeFrom ? 1 : ramp[day - appliedOn];

@@ -20,6 +20,7 @@ import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Weed;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.Kept;
+import org.swathbook.growth.SoilCourse;
 
 /**
  * What doses do that rests on labels, soils and biotypes and on no field's outdoors: computed once
@@ -31,6 +32,9 @@ public final class SharedEffects {
    * Tables of so many tanks on so many weeds are kept; the rest is made again, to the same bits.
    */
   private static final int TABLES_KEPT = 40_000;
+
+  /** Fields of one soil mostly come one after the other, each with all its years. */
+  private static final int SOILS_KEPT = 200;
 
   /** All of a field by which labels measure a dose. */
   private record GroundKey(CropId crop, Optional<String> state, List<SoilSample> soils) {
@@ -204,6 +208,7 @@ public final class SharedEffects {
   private final Kept<Object, Tank> tanks = new Kept<>(TABLES_KEPT);
   private final Kept<PlainKey, Plain> plains = new Kept<>(TABLES_KEPT);
   private final Kept<TableKey, FoliarTable> tables = new Kept<>(TABLES_KEPT);
+  private final Kept<SoilCourse, SoilYear> soils = new Kept<>(SOILS_KEPT);
 
   public SharedEffects(Catalog catalog) {
     this.catalog = catalog;
@@ -219,6 +224,11 @@ public final class SharedEffects {
     WeedKey key = new WeedKey(weed.weed().id(), weed.biotypes());
     Stand known = stands.get(key);
     return known != null ? known : stands.computeIfAbsent(key, k -> new Stand(weed));
+  }
+
+  SoilYear soil(SoilCourse soil) {
+    SoilYear known = soils.find(soil);
+    return known != null ? known : soils.keep(soil, new SoilYear(soil));
   }
 
   /**

@@ -1,7 +1,7 @@
 package org.swathbook.control;
 
 import java.util.List;
-import org.swathbook.growth.SeasonTrace;
+import org.swathbook.growth.SoilCourse;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
 
@@ -12,26 +12,26 @@ final class SoilYear {
   private static final double HEAVY_RAIN_MM = 76.2;
   private static final int HEAVY_RAIN_DAYS = 3;
 
-  private final SeasonTrace trace;
+  private final SoilCourse soil;
   private final int[] thawedBy;
   private final int[] heavyRainFrom;
 
-  SoilYear(SeasonTrace trace) {
-    this.trace = trace;
-    this.thawedBy = new int[trace.days()];
+  SoilYear(SoilCourse soil) {
+    this.soil = soil;
+    this.thawedBy = new int[soil.days()];
     for (int d = 1; d < thawedBy.length; d++) {
-      thawedBy[d] = thawedBy[d - 1] + (trace.soilAge(d - 1, d) > 0 ? 1 : 0);
+      thawedBy[d] = thawedBy[d - 1] + (soil.age(d - 1, d) > 0 ? 1 : 0);
     }
-    this.heavyRainFrom = new int[trace.days() + 1];
-    heavyRainFrom[trace.days()] = trace.days();
-    for (int d = trace.days() - 1; d >= 0; d--) {
+    this.heavyRainFrom = new int[soil.days() + 1];
+    heavyRainFrom[soil.days()] = soil.days();
+    for (int d = soil.days() - 1; d >= 0; d--) {
       heavyRainFrom[d] =
-          trace.rainAfter(d - HEAVY_RAIN_DAYS, d) >= HEAVY_RAIN_MM ? d : heavyRainFrom[d + 1];
+          soil.rainAfter(d - HEAVY_RAIN_DAYS, d) >= HEAVY_RAIN_MM ? d : heavyRainFrom[d + 1];
     }
   }
 
-  SeasonTrace trace() {
-    return trace;
+  int days() {
+    return soil.days();
   }
 
   /**
@@ -40,14 +40,14 @@ final class SoilYear {
    */
   double age(int sprayed, int day) {
     int thawed = thawedBy[day] - thawedBy[sprayed];
-    return Math.max(SLOWEST * thawed, Math.min(FASTEST * thawed, trace.soilAge(sprayed, day)));
+    return Math.max(SLOWEST * thawed, Math.min(FASTEST * thawed, soil.age(sprayed, day)));
   }
 
   /** First day by which three inches have fallen in three days since the application. */
   int heavyRainAfter(int sprayed) {
-    int whole = Math.min(trace.days(), sprayed + HEAVY_RAIN_DAYS);
+    int whole = Math.min(soil.days(), sprayed + HEAVY_RAIN_DAYS);
     for (int d = sprayed + 1; d < whole; d++) {
-      if (trace.rainAfter(sprayed, d) >= HEAVY_RAIN_MM) {
+      if (soil.rainAfter(sprayed, d) >= HEAVY_RAIN_MM) {
         return d;
       }
     }

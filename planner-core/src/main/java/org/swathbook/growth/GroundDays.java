@@ -9,22 +9,19 @@ final class GroundDays {
   private final List<WeatherDay> days;
   private final double[] rainMm;
   private final double[] rainOfTenDaysMm;
-  private final double[] soilC;
   private final double[] warmth;
 
   GroundDays(List<WeatherDay> days) {
     this.days = List.copyOf(days);
     this.rainMm = new double[days.size()];
     this.rainOfTenDaysMm = new double[days.size()];
-    this.soilC = new double[days.size()];
     this.warmth = new double[days.size()];
     SoilTemperature model = new SoilTemperature(SoilTemperature.Parameters.BARE);
     SoilTemperature.State soil = model.before(days.get(0));
-    for (int d = 0; d < soilC.length; d++) {
+    for (int d = 0; d < warmth.length; d++) {
       rainMm[d] = days.get(d).rainMm();
       soil = model.integrate(soil, model.rates(soil, days.get(d)));
-      soilC[d] = soil.meanC();
-      warmth[d] = SoilAge.temperatureFactor(soilC[d]);
+      warmth[d] = SoilAge.temperatureFactor(soil.meanC());
       rainOfTenDaysMm[d] = RainClock.rainMm(days, d);
     }
   }
@@ -41,11 +38,6 @@ final class GroundDays {
   /** Of a day and the nine before it, mm. */
   double rainOfTenDaysMm(int day) {
     return rainOfTenDaysMm[day];
-  }
-
-  /** Mean temperature of the topsoil, °C. */
-  double soilC(int day) {
-    return soilC[day];
   }
 
   /** fT of {@link SoilAge}. */

@@ -20,8 +20,7 @@ public final class SeasonTrace {
       double[] stage,
       double[] cropHeightCm,
       CanopyClock canopy,
-      double[] rainMm,
-      double[] soilAge,
+      SoilCourse soil,
       boolean[] sprayable) {}
 
   private final int year;
@@ -35,13 +34,13 @@ public final class SeasonTrace {
   private final double[] stage;
   private final double[] cropHeightCm;
   private final CanopyClock canopy;
-  private final double[] rainMm;
-  private final double[] soilAge;
+  private final SoilCourse soil;
   private final boolean[] sprayable;
   private final List<CohortSet> weeds;
   private final int[] neededUntil;
   private final int firstLeafStage;
   private final int lastLeafStage;
+  private final int emergenceStage;
 
   SeasonTrace(
       int year,
@@ -65,14 +64,14 @@ public final class SeasonTrace {
     this.stage = daily.stage;
     this.cropHeightCm = daily.cropHeightCm;
     this.canopy = daily.canopy;
-    this.rainMm = daily.rainMm;
-    this.soilAge = daily.soilAge;
+    this.soil = daily.soil;
     this.sprayable = daily.sprayable;
     this.weeds = List.copyOf(weeds);
     this.neededUntil = neededUntil.clone();
     this.firstLeafStage = crop.findStage(crop.leafStages().get(0)).orElseThrow();
     this.lastLeafStage =
         crop.findStage(crop.leafStages().get(crop.leafStages().size() - 1)).orElseThrow();
+    this.emergenceStage = crop.findStage(crop.emergenceStage()).orElseThrow();
   }
 
   /** The weather year. */
@@ -81,7 +80,7 @@ public final class SeasonTrace {
   }
 
   public int days() {
-    return rainMm.length;
+    return soil.days();
   }
 
   public LocalDate dateOf(int day) {
@@ -166,8 +165,7 @@ public final class SeasonTrace {
     if (s >= firstLeafStage) {
       return s - firstLeafStage + 1;
     }
-    int up = crop.findStage(crop.emergenceStage()).orElseThrow();
-    return Math.max(0, (s - up) / (firstLeafStage - up));
+    return Math.max(0, (s - emergenceStage) / (firstLeafStage - emergenceStage));
   }
 
   /** 0 after harvest. */
@@ -186,7 +184,7 @@ public final class SeasonTrace {
 
   /** Rain and irrigation of a day. */
   public double rainMm(int day) {
-    return rainMm[day];
+    return soil.rainMm(day);
   }
 
   /**
@@ -194,16 +192,17 @@ public final class SeasonTrace {
    * before day 0.
    */
   public double rainAfter(int from, int to) {
-    double sum = 0;
-    for (int d = Math.max(0, from + 1); d <= to; d++) {
-      sum += rainMm[d];
-    }
-    return sum;
+    return soil.rainAfter(from, to);
   }
 
   /** Age in stated-length days that a soil active gains between two days. */
   public double soilAge(int from, int to) {
-    return soilAge[to] - soilAge[from];
+    return soil.age(from, to);
+  }
+
+  /** The soil of these days, the very same object on fields that share it. */
+  public SoilCourse soil() {
+    return soil;
   }
 
   /** Whether the weather of a day lets a sprayer work. */

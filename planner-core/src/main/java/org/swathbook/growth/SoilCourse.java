@@ -1,18 +1,15 @@
 package org.swathbook.growth;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.swathbook.weather.WeatherDay;
 
 /**
  * A soil through one weather year, day by day: nothing that grows in it feeds back on it, so it
- * goes ahead of the weeds, and is the same for all fields that have these days and this soil.
+ * goes ahead of the weeds, and is the same for all fields that have these days and this soil. What
+ * is kept of it can be kept by the very object.
  */
-final class SoilCourse {
+public final class SoilCourse {
   private final GroundDays ground;
-
-  /** Each made when first asked for; two threads may both make one, of the same figures. */
-  private final @Nullable OutdoorDay[] made;
 
   private final double[] relativeWater;
   private final double[] age;
@@ -20,7 +17,6 @@ final class SoilCourse {
   private SoilCourse(GroundDays ground) {
     int days = ground.days().size();
     this.ground = ground;
-    this.made = new OutdoorDay[days];
     this.relativeWater = new double[days];
     this.age = new double[days];
   }
@@ -47,33 +43,36 @@ final class SoilCourse {
     return out;
   }
 
-  int days() {
+  public int days() {
     return age.length;
   }
 
   /** What a day brings to the seeds in it. */
   OutdoorDay on(int day) {
-    OutdoorDay on = made[day];
-    if (on == null) {
-      on =
-          new OutdoorDay(
-              day,
-              ground.days().get(day),
-              ground.rainOfTenDaysMm(day),
-              ground.soilC(day),
-              relativeWater[day]);
-      made[day] = on;
+    // Mostly asked for once: the days of a thousand soils would outlive what is made of them.
+    return new OutdoorDay(day, ground.rainOfTenDaysMm(day), relativeWater[day]);
+  }
+
+  /** Age in stated-length days that a soil active gains between two days. */
+  public double age(int from, int to) {
+    return age[to] - age[from];
+  }
+
+  /** Rain and irrigation of a day. */
+  public double rainMm(int day) {
+    return ground.rainMm()[day];
+  }
+
+  /**
+   * Rain and irrigation of the days after {@code from}, up to and with {@code to}; none is known
+   * before day 0.
+   */
+  public double rainAfter(int from, int to) {
+    double[] rainMm = ground.rainMm();
+    double sum = 0;
+    for (int d = Math.max(0, from + 1); d <= to; d++) {
+      sum += rainMm[d];
     }
-    return on;
-  }
-
-  /** Stated-length days to the end of each day; not to be written to. */
-  double[] age() {
-    return age;
-  }
-
-  /** Of each day; not to be written to. */
-  double[] rainMm() {
-    return ground.rainMm();
+    return sum;
   }
 }

@@ -225,8 +225,7 @@ public final class TraceBuilder {
             clock.stage(),
             heightsCm(course, scouted.cropHeightsCm()),
             canopy,
-            soil.rainMm(),
-            soil.age(),
+            soil,
             // Water from a pivot is no weather that holds a sprayer back.
             heat.sprayDays(book.house(), book.station(field)));
     List<CohortSet> cohorts = new ArrayList<>();

@@ -250,7 +250,7 @@ class SoilActivityTest {
     TraceSet traces = TraceBuilder.build(Fixtures.book(), Fixtures.field("ND-1"));
     double sum = 0;
     for (SeasonTrace t : traces.years()) {
-      SoilYear soil = new SoilYear(t);
+      SoilYear soil = new SoilYear(t.soil());
       int day = t.dayOf(LocalDate.parse("2027-" + sprayed));
       int d = day;
       while (soil.age(day, d + 1) <= stated) {

@@ -56,20 +56,22 @@ class SoilYearTest {
   @Test
   void inHeatAndWetItAgesNoFasterThanAtOneAndFourTenths() {
     assertThat(TRACE.soilAge(day(7, 2), day(7, 30))).isGreaterThan(1.4 * 28);
-    assertThat(new SoilYear(TRACE).age(day(7, 2), day(7, 30))).isCloseTo(1.4 * 28, within(1e-9));
+    assertThat(new SoilYear(TRACE.soil()).age(day(7, 2), day(7, 30)))
+        .isCloseTo(1.4 * 28, within(1e-9));
   }
 
   @Test
   void inColdAndDryItAgesNoSlowerThanAtSixTenths() {
     assertThat(TRACE.soilAge(day(10, 2), day(10, 10))).isLessThan(0.6 * 8);
-    assertThat(new SoilYear(TRACE).age(day(10, 2), day(10, 10))).isCloseTo(0.6 * 8, within(1e-9));
+    assertThat(new SoilYear(TRACE.soil()).age(day(10, 2), day(10, 10)))
+        .isCloseTo(0.6 * 8, within(1e-9));
   }
 
   @Test
   void betweenTheBoundsItAgesAsTheSoilDoes() {
     double age = TRACE.soilAge(day(5, 12), day(6, 15));
     assertThat(age).isBetween(0.6 * 34, 1.4 * 34);
-    assertThat(new SoilYear(TRACE).age(day(5, 12), day(6, 15))).isEqualTo(age);
+    assertThat(new SoilYear(TRACE.soil()).age(day(5, 12), day(6, 15))).isEqualTo(age);
   }
 
   /** The bounds go by days without frost, else a winter would age a layer that lies frozen. */
@@ -78,13 +80,24 @@ class SoilYearTest {
     int from = day(10, 16);
     int to = day(10, 20);
     assertThat(TRACE.soilAge(from, to)).isZero();
-    assertThat(new SoilYear(TRACE).age(from, to)).isZero();
+    assertThat(new SoilYear(TRACE.soil()).age(from, to)).isZero();
     int thawed = 0;
     for (int d = day(10, 2); d < day(10, 31); d++) {
       thawed += TRACE.soilAge(d, d + 1) > 0 ? 1 : 0;
     }
     assertThat(thawed).isLessThan(29);
-    assertThat(new SoilYear(TRACE).age(day(10, 2), day(10, 31)))
+    assertThat(new SoilYear(TRACE.soil()).age(day(10, 2), day(10, 31)))
         .isCloseTo(0.6 * thawed, within(1e-9));
+  }
+
+  /** Fields of one soil ask for its year one after the other, and other years come between. */
+  @Test
+  void aSoilsYearIsMadeOnceForAllFieldsOnIt() {
+    SharedEffects shared = new SharedEffects(Fixtures.book().catalog());
+    SoilYear first = shared.soil(TRACE.soil());
+    SoilYear other = shared.soil(trace().soil());
+
+    assertThat(shared.soil(TRACE.soil())).isSameAs(first);
+    assertThat(other).isNotSameAs(first);
   }
 }

@@ -55,7 +55,7 @@ class StatedLengthTest {
         traces.years().stream()
             .map(
                 t -> {
-                  SoilYear soil = new SoilYear(t);
+                  SoilYear soil = new SoilYear(t.soil());
                   int day = t.dayOf(LocalDate.parse("2027-" + sprayed));
                   int d = day;
                   while (FadeCurve.relative(soil.age(day, d + 1), stated) >= 0.8) {

@@ -55,9 +55,7 @@ class HydrothermalTimeTest {
     List<Seedlings.State> out = new ArrayList<>();
     for (int d = 0; d < days.size(); d++) {
       soil = topsoil.after(soil, days.get(d));
-      OutdoorDay today =
-          new OutdoorDay(
-              d, days.get(d), RainClock.rainMm(days, d), days.get(d).tmeanC(), soil.relative());
+      OutdoorDay today = new OutdoorDay(d, RainClock.rainMm(days, d), soil.relative());
       state = model.integrate(state, model.rates(state, today));
       out.add(state);
     }

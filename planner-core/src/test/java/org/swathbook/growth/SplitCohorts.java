@@ -29,12 +29,7 @@ public final class SplitCohorts {
     }
     SeasonTrace.Daily daily =
         new SeasonTrace.Daily(
-            byDay(t, t::stage),
-            byDay(t, t::cropHeightCm),
-            t.canopy(),
-            byDay(t, t::rainMm),
-            byDay(t, d -> t.soilAge(0, d)),
-            sprayable);
+            byDay(t, t::stage), byDay(t, t::cropHeightCm), t.canopy(), t.soil(), sprayable);
     List<CohortSet> weeds = new ArrayList<>();
     for (int w = 0; w < t.weedCount(); w++) {
       weeds.add(split(t.cohorts(w), t.days(), place, first));

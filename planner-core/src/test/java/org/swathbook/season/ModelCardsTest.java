@@ -34,6 +34,7 @@ class ModelCardsTest {
           // how many tanks, soils, seasons, crops and weeds are kept in memory
           "Effects.TANKS_KEPT",
           "SharedEffects.TABLES_KEPT",
+          "SharedEffects.SOILS_KEPT",
           "SharedOutdoors.SOILS_KEPT",
           "SharedOutdoors.SEASONS_KEPT",
           "SeasonHeat.SOILS_KEPT",
