@@ -72,7 +72,16 @@ public final class Standing {
   }
 
   /** Counts what stands; how tall it is to the inch does not matter here. */
-  private record Seen(Kernel kernel, PreparedPass next, HeightCounts[][] plants) implements Census {
+  private static final class Seen implements Census {
+    private final Kernel kernel;
+    private final PreparedPass next;
+    private final HeightCounts[][] plants;
+
+    Seen(Kernel kernel, PreparedPass next, HeightCounts[][] plants) {
+      this.kernel = kernel;
+      this.next = next;
+      this.plants = plants;
+    }
 
     @Override
     public void standing(StandingCohorts up) {

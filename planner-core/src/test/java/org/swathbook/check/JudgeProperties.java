@@ -20,6 +20,7 @@ import org.swathbook.program.Mix;
 import org.swathbook.rules.Ask;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Findings;
+import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.UseFacts;
 
@@ -80,6 +81,37 @@ class JudgeProperties {
     for (UseFacts facts : UseJudge.facts(DemoFields.BOOK, traces, 0, timing, mix)) {
       assertThat(UseJudge.blocks(facts)).isEqualTo(UseJudge.judge(facts).isBlocked());
     }
+  }
+
+  /** One judge asked about many programs of a field says what a new one says of each. */
+  @Property(edgeCases = EdgeCasesMode.NONE)
+  void theWordlessAnswerOnPassesInOrderIsThatOfTheFindings(
+      @ForAll @IntRange(min = 0, max = 11) int place, @ForAll long seed) {
+    Random random = new Random(seed);
+    Field field = field(place);
+    SequenceJudge judge = SequenceJudge.of(DemoFields.BOOK, field);
+    for (int program = 0; program < 3; program++) {
+      List<DatedMix> passes = new ArrayList<>();
+      Dose twice = DemoFields.dose(random);
+      int days = -20;
+      for (int p = 0; p < 3; p++) {
+        days += random.nextInt(30);
+        Dose dose = random.nextBoolean() ? twice : DemoFields.dose(random);
+        passes.add(dated(field, p, timing(field, days), Mix.of(List.of(dose))));
+      }
+
+      boolean blocked = SequenceJudge.judge(DemoFields.BOOK, field, passes).isBlocked();
+      assertThat(judge.blocks(passes)).isEqualTo(blocked);
+    }
+  }
+
+  private static DatedMix dated(Field field, int pass, PassTiming timing, Mix mix) {
+    return new DatedMix(
+        pass,
+        timing.medianDate(),
+        timing.planned(),
+        PassPositions.of(DemoFields.traces(field), timing),
+        mix);
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
