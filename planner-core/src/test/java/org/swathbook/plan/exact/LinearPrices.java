@@ -11,20 +11,28 @@ import java.util.Arrays;
 final class LinearPrices {
   private final LinearTanks tanks;
   private final int[] left;
-  private final int[] candidates;
   private final int passes;
+  private final double[] gain;
   private final double[] onDate;
   private final int[] bestOnDate;
 
-  /** Cents a millionth, by weed, and the cents that everything still to come costs at least. */
+  /** Tanks that no price on the way has shown to be too dear. */
+  private int[] candidates;
+
+  /**
+   * @param centsPerUnit cents a millionth, by weed
+   * @param bound cents that everything still to come costs at least
+   * @param candidates tanks with which it may come to less than is too dear
+   */
   @SuppressWarnings("ArrayRecordComponent")
-  record Prices(double[] centsPerUnit, double bound) {}
+  record Prices(double[] centsPerUnit, double bound, int[] candidates) {}
 
   private LinearPrices(LinearTanks tanks, int[] left, int[] candidates, int passes) {
     this.tanks = tanks;
     this.left = left;
     this.candidates = candidates;
     this.passes = passes;
+    this.gain = new double[candidates.length];
     this.onDate = new double[tanks.plan.dates()];
     this.bestOnDate = new int[tanks.plan.dates()];
   }
@@ -32,7 +40,7 @@ final class LinearPrices {
   /**
    * @param start prices to begin with
    * @param steps most steps
-   * @param enough a bound above which no step is worth its time
+   * @param tooDear cents; a program that costs so much is of no interest
    */
   static Prices raise(
       LinearTanks tanks,
@@ -41,19 +49,21 @@ final class LinearPrices {
       int passes,
       double[] start,
       int steps,
-      double enough) {
-    return new LinearPrices(tanks, left, candidates, passes).raise(start, steps, enough);
+      double tooDear) {
+    return new LinearPrices(tanks, left, candidates, passes).raise(start, steps, tooDear);
   }
 
-  private Prices raise(double[] start, int steps, double enough) {
+  private Prices raise(double[] start, int steps, double tooDear) {
     double[] now = start.clone();
     double[] slope = new double[left.length];
-    Prices best = new Prices(start, Double.NEGATIVE_INFINITY);
+    double[] best = start;
+    double highest = Double.NEGATIVE_INFINITY;
     double scale = 1;
-    for (int step = 0; step < steps && best.bound() < enough; step++) {
-      double bound = bound(now, slope);
-      if (bound > best.bound()) {
-        best = new Prices(now.clone(), bound);
+    for (int step = 0; step < steps && highest < tooDear; step++) {
+      double bound = bound(now, slope, tooDear);
+      if (bound > highest) {
+        best = now.clone();
+        highest = bound;
       } else {
         scale *= 0.7;
       }
@@ -64,23 +74,24 @@ final class LinearPrices {
       if (length == 0) {
         break;
       }
-      double aim = Math.min(enough, 1.3 * Math.abs(bound) + 500);
+      double aim = Math.min(tooDear, 1.3 * Math.abs(bound) + 500);
       double move = scale * Math.max(50, aim - bound) / length;
       for (int w = 0; w < now.length; w++) {
         now[w] = Math.max(0, now[w] + move * slope[w]);
       }
     }
-    return best;
+    return new Prices(best, highest, candidates);
   }
 
   /** The bound at some prices; its slope is what the tanks that it takes leave. */
-  private double bound(double[] price, double[] slope) {
+  private double bound(double[] price, double[] slope, double tooDear) {
     Arrays.fill(onDate, 0);
     Arrays.fill(bestOnDate, -1);
-    for (int c : candidates) {
-      double gain = tanks.saved(c, left, price) - tanks.cents[c];
-      if (gain > onDate[tanks.date[c]]) {
-        onDate[tanks.date[c]] = gain;
+    for (int i = 0; i < candidates.length; i++) {
+      int c = candidates[i];
+      gain[i] = tanks.saved(c, left, price) - tanks.cents[c];
+      if (gain[i] > onDate[tanks.date[c]]) {
+        onDate[tanks.date[c]] = gain[i];
         bestOnDate[tanks.date[c]] = c;
       }
     }
@@ -89,6 +100,7 @@ final class LinearPrices {
       bound += price[w] * left[w];
       slope[w] = left[w];
     }
+    sieve(bound, tooDear);
     for (int k = 0; k < passes; k++) {
       int top = 0;
       for (int d = 1; d < onDate.length; d++) {
@@ -103,5 +115,33 @@ final class LinearPrices {
       }
     }
     return bound;
+  }
+
+  /** Leaves out the tanks with which, at these prices, everything is too dear. */
+  private void sieve(double ifNothingComes, double tooDear) {
+    double[] least = new double[onDate.length];
+    for (int d = 0; d < least.length; d++) {
+      least[d] = ifNothingComes - mostBeside(d);
+    }
+    int kept = 0;
+    int[] some = new int[candidates.length];
+    for (int i = 0; i < candidates.length; i++) {
+      if (least[tanks.date[candidates[i]]] - gain[i] < tooDear) {
+        some[kept++] = candidates[i];
+      }
+    }
+    candidates = kept < some.length ? Arrays.copyOf(some, kept) : candidates;
+  }
+
+  /** What tanks of other dates than this save at most beyond their cost. */
+  private double mostBeside(int date) {
+    double[] others = onDate.clone();
+    others[date] = 0;
+    Arrays.sort(others);
+    double sum = 0;
+    for (int k = 1; k < passes && k <= others.length; k++) {
+      sum += others[others.length - k];
+    }
+    return sum;
   }
 }

@@ -11,8 +11,10 @@ import org.jspecify.annotations.Nullable;
  * ({@link LinearPrices}), as plants left cost yield in a field.
  */
 final class LinearSearch implements BranchAndBound.Problem<LinearSearch.Node> {
-  /** Steps to better prices before the search, and at each program on the way. */
-  private static final int FIRST_STEPS = 60;
+  /** Steps to better prices before a program is known, then with one to beat, then at each node. */
+  private static final int FIRST_STEPS = 10;
+
+  private static final int SECOND_STEPS = 20;
 
   private static final int STEPS = 4;
 
@@ -33,13 +35,13 @@ final class LinearSearch implements BranchAndBound.Problem<LinearSearch.Node> {
     private final int[] tanks;
     private final int cents;
     private final int[] left;
-    private double[] price;
+    private LinearPrices.Prices prices;
 
-    private Node(int[] tanks, int cents, int[] left, double[] price) {
+    private Node(int[] tanks, int cents, int[] left, LinearPrices.Prices prices) {
       this.tanks = tanks;
       this.cents = cents;
       this.left = left;
-      this.price = price;
+      this.prices = prices;
     }
   }
 
@@ -70,15 +72,14 @@ final class LinearSearch implements BranchAndBound.Problem<LinearSearch.Node> {
     LinearSearch problem = new LinearSearch(tanks);
     int[] all = new int[tanks.size()];
     Arrays.setAll(all, c -> c);
-    double[] start = new double[plan.weeds()];
-    Arrays.fill(start, FIRST_PRICE);
-    double[] price =
-        LinearPrices.raise(
-                tanks, plan.need(), all, plan.maxPasses(), start, FIRST_STEPS, problem.bestCents)
-            .centsPerUnit();
-    problem.beat(LinearClimb.top(tanks, price));
+    double[] first = new double[plan.weeds()];
+    Arrays.fill(first, FIRST_PRICE);
+    Node start = new Node(new int[0], 0, plan.need(), new LinearPrices.Prices(first, 0, all));
+    start.prices = problem.raise(start, all, FIRST_STEPS);
+    problem.beat(LinearClimb.top(tanks, start.prices.centsPerUnit()));
+    start.prices = problem.raise(start, start.prices.candidates(), SECOND_STEPS);
     BranchAndBound<Node> search = new BranchAndBound<>(problem, prunings, Long.MAX_VALUE);
-    search.run(new Node(new int[0], 0, plan.need(), price));
+    search.run(start);
     return new Result(
         problem.best == null ? OptionalInt.empty() : OptionalInt.of(problem.bestCents),
         Optional.ofNullable(problem.best),
@@ -146,32 +147,54 @@ final class LinearSearch implements BranchAndBound.Problem<LinearSearch.Node> {
 
   @Override
   public BranchAndBound.Savings savings(Node node, int[] candidates) {
-    int[] legal = tanks.legalAfter(node.tanks, candidates);
-    if (node.tanks.length > 0) {
-      node.price =
-          LinearPrices.raise(
-                  tanks,
-                  node.left,
-                  legal,
-                  plan.maxPasses() - node.tanks.length,
-                  node.price,
-                  STEPS,
-                  bestCents - node.cents)
-              .centsPerUnit();
+    if (node.tanks.length == plan.maxPasses() - 1) {
+      return lastSavings(node, candidates);
     }
-    double loss = 0;
-    for (int w = 0; w < node.left.length; w++) {
-      loss += node.price[w] * node.left[w];
+    if (node.tanks.length > 0) {
+      int[] legal = tanks.legalAfter(node.tanks, candidates);
+      node.prices = raise(node, legal, STEPS);
     }
     // A tank that is against a cap now stays so, whatever else comes.
+    int[] worthwhile = node.prices.candidates();
     double[] most = new double[candidates.length];
     Arrays.fill(most, Double.NEGATIVE_INFINITY);
-    for (int i = 0, at = 0; at < legal.length; i++) {
-      if (candidates[i] == legal[at]) {
-        most[i] = tanks.saved(legal[at++], node.left, node.price);
+    for (int i = 0, at = 0; at < worthwhile.length; i++) {
+      if (candidates[i] == worthwhile[at]) {
+        most[i] = tanks.saved(worthwhile[at++], node.left, node.prices.centsPerUnit());
       }
     }
+    return new BranchAndBound.Savings(loss(node), most);
+  }
+
+  /** The last tank leaves nothing, or it is of no use at all. */
+  private BranchAndBound.Savings lastSavings(Node node, int[] candidates) {
+    double loss = loss(node);
+    double[] most = new double[candidates.length];
+    for (int i = 0; i < most.length; i++) {
+      most[i] = tanks.meets(candidates[i], node.left) ? loss : Double.NEGATIVE_INFINITY;
+    }
     return new BranchAndBound.Savings(loss, most);
+  }
+
+  private static double loss(Node node) {
+    double loss = 0;
+    for (int w = 0; w < node.left.length; w++) {
+      loss += node.prices.centsPerUnit()[w] * node.left[w];
+    }
+    return loss;
+  }
+
+  /** Better prices of what some tanks leave, and later ones with which they may win. */
+  private LinearPrices.Prices raise(Node node, int[] later, int steps) {
+    return LinearPrices.raise(
+        tanks,
+        node.left,
+        later,
+        plan.maxPasses() - node.tanks.length,
+        node.prices.centsPerUnit(),
+        steps,
+        // Only a program that is cheaper by a cent is of interest.
+        bestCents - node.cents - 1 + 2e-6);
   }
 
   @Override
@@ -193,7 +216,7 @@ final class LinearSearch implements BranchAndBound.Problem<LinearSearch.Node> {
     for (int w = 0; w < left.length; w++) {
       left[w] = Math.max(0, left[w] - tanks.kill(candidate, w));
     }
-    return new Node(longer, node.cents + tanks.cents[candidate], left, node.price);
+    return new Node(longer, node.cents + tanks.cents[candidate], left, node.prices);
   }
 
   @Override

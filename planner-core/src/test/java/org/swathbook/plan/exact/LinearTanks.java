@@ -16,8 +16,8 @@ final class LinearTanks {
 
   private final int weeds;
 
-  /** By tank, a bit for each of its actives. */
-  private final long[] actives;
+  /** By tank, a bit for each of its options. */
+  private final long[] bits;
 
   LinearTanks(LinearPlan plan) {
     this.plan = plan;
@@ -34,13 +34,13 @@ final class LinearTanks {
     this.date = dates.stream().mapToInt(Integer::intValue).toArray();
     this.cents = new int[n];
     this.weeds = plan.weeds();
-    this.actives = new long[n];
+    this.bits = new long[n];
     this.kills = new int[n * weeds];
     for (int c = 0; c < n; c++) {
       cents[c] = plan.passCents();
       for (int o : options[c]) {
         cents[c] += plan.costCents()[o];
-        actives[c] |= 1L << plan.active()[o];
+        bits[c] |= 1L << o;
         for (int w = 0; w < weeds; w++) {
           kills[c * weeds + w] += plan.kill()[date[c]][o][w];
         }
@@ -101,15 +101,17 @@ final class LinearTanks {
       return some;
     }
     Season season = new Season();
-    long touched = 0;
     for (int t : program) {
       season.add(t);
-      touched |= actives[t];
+    }
+    long[] gone = new long[plan.dates()];
+    for (int d = 0; d < gone.length; d++) {
+      gone[d] = season.gone(d);
     }
     int[] out = new int[some.length];
     int n = 0;
     for (int t : some) {
-      if ((actives[t] & touched) == 0 || season.takes(t)) {
+      if ((bits[t] & gone[date[t]]) == 0) {
         out[n++] = t;
       }
     }
@@ -124,16 +126,30 @@ final class LinearTanks {
 
     /** A tank holds an active once: no two rates of it may stand beside each other. */
     boolean takes(int tank) {
-      int day = plan.day()[date[tank]];
       for (int o : options[tank]) {
-        int a = plan.active()[o];
-        if (milliLb[a] + plan.milliLb()[o] > plan.capMilliLb()[a]
-            || uses[a] + 1 > plan.mostUses()[a]
-            || uses[a] > 0 && day - lastDay[a] < plan.leastDays()[a]) {
+        if (!takes(o, date[tank])) {
           return false;
         }
       }
       return true;
+    }
+
+    private boolean takes(int option, int date) {
+      int a = plan.active()[option];
+      return milliLb[a] + plan.milliLb()[option] <= plan.capMilliLb()[a]
+          && uses[a] + 1 <= plan.mostUses()[a]
+          && (uses[a] == 0 || plan.day()[date] - lastDay[a] >= plan.leastDays()[a]);
+    }
+
+    /** A bit for each option that may not come on a later date. */
+    long gone(int date) {
+      long out = 0;
+      for (int o = 0; o < plan.options(); o++) {
+        if (!takes(o, date)) {
+          out |= 1L << o;
+        }
+      }
+      return out;
     }
 
     void add(int tank) {
@@ -154,6 +170,17 @@ final class LinearTanks {
       sum += price[w] * Math.min(left[w], kills[at + w]);
     }
     return sum;
+  }
+
+  /** Whether a tank alone takes all that is left. */
+  boolean meets(int tank, int[] left) {
+    int at = tank * weeds;
+    for (int w = 0; w < weeds; w++) {
+      if (kills[at + w] < left[w]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   int cents(int[] program) {
