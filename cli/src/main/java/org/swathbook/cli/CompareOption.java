@@ -17,6 +17,7 @@ import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.work.FieldPlans;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.plan.Effort;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Planner;
 import org.swathbook.plan.choice.PlanWishes;
@@ -63,6 +64,13 @@ final class CompareOption {
     return List.of(BEST, words.iterator().next());
   }
 
+  /** The planner works for its own best alone. */
+  void checkBest(EffortOption effort) {
+    if (effort.isGiven() && !words().contains(BEST)) {
+      throw wrong("--effort concerns best alone, which is not compared here");
+    }
+  }
+
   private static boolean isWord(String typed) {
     String word = typed.strip();
     return word.equalsIgnoreCase(BEST) || word.equalsIgnoreCase(LAST_YEAR);
@@ -73,9 +81,15 @@ final class CompareOption {
    *
    * @param fields fields typed, which must be one
    * @param wishes what is asked of the planner's best
+   * @param effort what it takes
    */
   ComparedField compare(
-      Book book, BookPaths paths, List<Field> fields, PlanWishes wishes, LocalDate today) {
+      Book book,
+      BookPaths paths,
+      List<Field> fields,
+      PlanWishes wishes,
+      Effort effort,
+      LocalDate today) {
     if (fields.size() != 1) {
       throw wrong("programs of one field are compared; name the field, as plan ND-1 --compare");
     }
@@ -94,7 +108,7 @@ final class CompareOption {
       if (read.get(i).isPresent()) {
         programs.add(standing(word, read.get(i).orElseThrow(), List.of(), book, traces, today));
       } else if (word.equals(BEST)) {
-        best(book, wishes, field, today, programs, notes);
+        best(book, wishes, effort, field, today, programs, notes);
       } else {
         LastSeason last = lastYear(book, traces);
         programs.add(standing(word, last.program(), last.notes(), book, traces, today));
@@ -130,13 +144,14 @@ final class CompareOption {
   private void best(
       Book book,
       PlanWishes wishes,
+      Effort effort,
       Field field,
       LocalDate today,
       List<ComparedProgram.Named> programs,
       List<String> notes) {
     PlannedField plan =
         new FieldPlans(
-                f -> PlannedField.of(new Planner(book, wishes).plan(f, today)),
+                f -> PlannedField.of(new Planner(book, wishes, effort).plan(f, today)),
                 1,
                 false,
                 command.commandLine().getErr())
@@ -157,16 +172,17 @@ final class CompareOption {
       return;
     }
     PlannedProgram first = plan.programs().get(0);
+    String found =
+        first.recommended()
+            ? "The planner recommends it."
+            : "The least bad that the planner found; it is not recommended.";
+    String how =
+        effort == Effort.QUICK
+            ? "It was found by a quick look; the usual effort may find a better one."
+            : "Its search is heuristic: a better program may exist.";
     programs.add(
         new ComparedProgram.Named(
-            BEST,
-            first.recommended(),
-            first.outcome().program(),
-            List.of(
-                first.recommended()
-                    ? "The planner recommends it."
-                    : "The least bad that the planner found; it is not recommended.",
-                "Its search is heuristic: a better program may exist.")));
+            BEST, first.recommended(), first.outcome().program(), List.of(found, how)));
   }
 
   private LastSeason lastYear(Book book, TraceSet traces) {

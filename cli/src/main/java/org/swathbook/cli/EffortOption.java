@@ -8,7 +8,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.TypeConversionException;
 
-/** How much is looked at before a plan is shown. */
+/** How much is looked at before a plan is shown, or before the planner's own program is used. */
 final class EffortOption {
   private final Value<Effort> effort;
 
@@ -29,7 +29,7 @@ final class EffortOption {
   }
 
   boolean isGiven() {
-    return effort() != Effort.USUAL;
+    return effort.isGiven();
   }
 
   static final class Word implements ITypeConverter<Effort> {

@@ -7,6 +7,7 @@ import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
 import org.swathbook.cli.report.KeptField;
+import org.swathbook.plan.Effort;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.plan.keep.Keeping;
 import org.swathbook.program.Program;
@@ -53,11 +54,17 @@ final class KeepOption {
     return program;
   }
 
-  /** Finds the changes that it needs, and plans its field anew to hold it against. */
-  KeptField keep(Book book, Field field, Program program, PlanWishes wishes, LocalDate today) {
+  /**
+   * Finds the changes that it needs, and plans its field anew to hold it against.
+   *
+   * @param effort what the new plan takes; the changes are looked for as ever
+   */
+  KeptField keep(
+      Book book, Field field, Program program, PlanWishes wishes, Effort effort, LocalDate today) {
     String word = typed.required();
     try {
-      return KeptField.of(word, field, Keeping.of(book, field, program, wishes, today));
+      return new KeptField(
+          field, word, Keeping.of(book, field, program, wishes, today, effort), effort);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(command.commandLine(), word + ": " + e.getMessage());
     }

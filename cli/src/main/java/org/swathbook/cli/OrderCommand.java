@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
@@ -20,26 +21,30 @@ import org.swathbook.cli.report.OrderReport;
 import org.swathbook.cli.report.OrderTable;
 import org.swathbook.cli.report.OrderedField;
 import org.swathbook.cli.report.OrderedField.InItsPlace;
+import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.terminal.Progress;
 import org.swathbook.cli.text.OrderText;
+import org.swathbook.cli.work.FieldPlans;
 import org.swathbook.cli.work.FieldPrograms;
 import org.swathbook.cli.work.PassTimes;
 import org.swathbook.cli.xlsx.Workbooks;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
-import org.swathbook.plan.FieldPlan;
+import org.swathbook.plan.Effort;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Planner;
 import org.swathbook.plan.change.Substitutes;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.Dose;
+import org.swathbook.program.FieldId;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonOutcome;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 
 /** What to buy for planned programs. */
 final class OrderCommand implements Callable<Integer> {
@@ -47,6 +52,7 @@ final class OrderCommand implements Callable<Integer> {
   private final AskedFields asked;
   private final Words programs;
   private final Flag plan;
+  private final EffortOption effortOption;
   private final Flag substitutes;
   private final BookOption bookOption;
   private final TodayOption todayOption;
@@ -74,6 +80,7 @@ final class OrderCommand implements Callable<Integer> {
             "Buy for this program of its field: a file, else a name in the folder programs of the"
                 + " book. May be given more than once.");
     plan = Flag.option(spec, "--plan", "Plan a field anew that has no program.");
+    effortOption = new EffortOption(spec);
     substitutes =
         Flag.option(
             spec,
@@ -94,11 +101,15 @@ final class OrderCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     sheets.check(spec.commandLine(), output.json());
+    if (effortOption.isGiven() && !plan.isGiven()) {
+      throw new ParameterException(spec.commandLine(), "--effort means nothing without --plan");
+    }
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     List<Field> fields = asked.of(book);
     FieldPrograms kept = FieldPrograms.read(book, paths, fields, programs.all());
+    Map<FieldId, PlannedField> anew = plan.isGiven() ? anew(book, fields, kept, today) : Map.of();
     Progress progress = new Progress(spec.commandLine().getErr(), System.nanoTime());
     for (Field f : fields) {
       progress.tell("reckoning " + f.id() + " …", System.nanoTime());
@@ -111,8 +122,8 @@ final class OrderCommand implements Callable<Integer> {
             "several programs ("
                 + String.join(", ", kept.several().getOrDefault(f.id(), List.of()))
                 + "); name one with --program");
-      } else if (plan.isGiven()) {
-        planned(book, f, today);
+      } else if (anew.containsKey(f.id())) {
+        planned(book, anew.get(f.id()), today);
       } else {
         leaveOut(f, "no program in the book; 'plan FIELD --save' keeps one, --plan plans it here");
       }
@@ -177,9 +188,22 @@ final class OrderCommand implements Callable<Integer> {
         today);
   }
 
-  private void planned(Book book, Field field, LocalDate today) {
-    FieldPlan made = new Planner(book, PlanWishes.NONE).plan(field, today);
-    if (made.programs().isEmpty()) {
+  /** Plans of the fields that have no program, several at the same time. */
+  private Map<FieldId, PlannedField> anew(
+      Book book, List<Field> fields, FieldPrograms kept, LocalDate today) {
+    List<Field> without = fields.stream().filter(f -> !kept.knows(f.id())).toList();
+    Effort effort = effortOption.effort();
+    return new FieldPlans(
+            f -> PlannedField.of(new Planner(book, PlanWishes.NONE, effort).plan(f, today)),
+            Runtime.getRuntime().availableProcessors(),
+            false,
+            spec.commandLine().getErr())
+        .of(without).stream().collect(Collectors.toMap(p -> p.field().id(), p -> p));
+  }
+
+  private void planned(Book book, PlannedField made, LocalDate today) {
+    Field field = made.field();
+    if (made.isRefused()) {
       blocked++;
       leaveOut(field, "refused: nothing legal was found; see 'plan FIELD'");
       return;
@@ -188,7 +212,7 @@ final class OrderCommand implements Callable<Integer> {
     notes.addAll(JournalNotes.of(field, SeasonSoFar.of(book, field, today)));
     put(
         book,
-        made.traces(),
+        TraceBuilder.build(book, field, today),
         "planned anew" + (first.recommended() ? "" : ", though not recommended"),
         first.judgement().verdict(),
         first.outcome(),

@@ -124,10 +124,6 @@ final class PlanCommand implements Callable<Integer> {
           spec.commandLine(),
           "--queue plans nothing; it goes with fields, --today, --json, --html and --force alone");
     }
-    if (effortOption.isGiven() && (compareOption.isGiven() || keepOption.isGiven())) {
-      throw new ParameterException(
-          spec.commandLine(), "--effort goes without --compare and --keep");
-    }
     pages.check(spec.commandLine(), output.json(), force.isGiven());
     LocalDate today = todayOption.read();
     BookPaths paths = bookOption.paths();
@@ -210,7 +206,7 @@ final class PlanCommand implements Callable<Integer> {
     if (save.isGiven()) {
       saved.checkFree(List.of(field));
     }
-    KeptField kept = keepOption.keep(book, field, program, wishes, today);
+    KeptField kept = keepOption.keep(book, field, program, wishes, effortOption.effort(), today);
     if (save.isGiven()) {
       spec.commandLine().getErr().println(saved.write(kept));
     }
@@ -225,7 +221,9 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--compare goes without --save, --timing, --keep and --why-not");
     }
-    ComparedField compared = compareOption.compare(book, paths, fields, wishes, today);
+    compareOption.checkBest(effortOption);
+    ComparedField compared =
+        compareOption.compare(book, paths, fields, wishes, effortOption.effort(), today);
     ReportHead head = head(book, fields, wishes, today);
     if (pages.html() != null) {
       output.print(HtmlOption.write(pages.html(), CompareHtml.of(book, head, compared)));

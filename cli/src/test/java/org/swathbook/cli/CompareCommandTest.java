@@ -25,7 +25,8 @@ class CompareCommandTest {
   static void compareOnce() throws IOException {
     book = SmallBook.of(dir.resolve("book"), "ND-1", "ND-2");
     SmallBook.copyProgram(book, LAYERS + ".yaml");
-    Called json = call("ND-1", "--compare", LAYERS, "best", "last-year", "--json");
+    Called json =
+        call("ND-1", "--compare", LAYERS, "best", "last-year", "--effort", "quick", "--json");
     assertThat(json.code()).as(json.err()).isEqualTo(ExitCode.DONE);
     three = JSON.readTree(json.out()).get("fields").get(0).get("compare");
   }
@@ -44,6 +45,7 @@ class CompareCommandTest {
     assertThat(three.get(1).get("givesUp").asText() + three.get(1).get("gains").asText())
         .isNotEmpty();
     assertThat(three.get(1).get("recommended").isBoolean()).isTrue();
+    assertThat(three.get(1).get("notes").toString()).contains("found by a quick look");
   }
 
   /**
@@ -57,7 +59,11 @@ class CompareCommandTest {
         .fieldNames()
         .forEachRemaining(k -> assertThat(three.get(0).get(k)).isEqualTo(season.get(k)));
     JsonNode best =
-        JSON.readTree(call("ND-1", "--json").out()).get("fields").get(0).get("programs").get(0);
+        JSON.readTree(call("ND-1", "--effort", "quick", "--json").out())
+            .get("fields")
+            .get(0)
+            .get("programs")
+            .get(0);
     best.fieldNames()
         .forEachRemaining(
             k -> {
@@ -136,6 +142,9 @@ class CompareCommandTest {
     isWrong(
         call("ND-1", "--compare", LAYERS, "last-year", "--without", "glufosinate"),
         "concerns best alone");
+    isWrong(
+        call("ND-1", "--compare", LAYERS, "last-year", "--effort", "quick"),
+        "--effort concerns best alone");
     isWrong(call("ND-1", "--save", "--compare", LAYERS, "best"), "--compare goes without --save");
     Path young = SmallBook.of(dir.resolve("young"), "ND-1");
     Files.delete(young.resolve("seasons.csv"));

@@ -24,7 +24,9 @@ class KeepCommandTest {
   /** A book of its own, in which the kept program is saved. */
   private static Path fresh;
 
-  private static final String[] SAVED = {"--keep", LAYERS, "--without", SHORT, "--save", "--json"};
+  private static final String[] SAVED = {
+    "--keep", LAYERS, "--without", SHORT, "--effort", "quick", "--save", "--json"
+  };
   private static Called saved;
 
   @BeforeAll
@@ -47,6 +49,7 @@ class KeepCommandTest {
     assertThat(field.get("field").asText()).isEqualTo("ND-1");
     JsonNode keep = field.get("keep");
     assertThat(keep.get("needsNothing").asBoolean()).isFalse();
+    assertThat(keep.get("effort").asText()).isEqualTo("quick");
     assertThat(keep.get("wanting").get(0).asText()).startsWith(SHORT);
     JsonNode first = field.get("programs").get(0);
     assertThat(first.get("thingsChanged").asInt()).isEqualTo(1);
@@ -74,7 +77,9 @@ class KeepCommandTest {
         .contains("Against what is asked: " + SHORT)
         .contains("Planned anew, to show what keeping costs")
         .contains("The label is the law.");
-    assertThat(call("--keep", LAYERS).out()).contains("NOTHING NEEDS TO CHANGE");
+    assertThat(call("--keep", LAYERS, "--effort", "quick").out())
+        .contains("NOTHING NEEDS TO CHANGE")
+        .contains("Planned anew by a quick look, to show what keeping costs at least");
   }
 
   @Test

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -144,6 +146,24 @@ class OrderCommandTest {
     Called twice = Called.with("order", own, "--program", "second", "--program", LAYERS);
     assertThat(twice.code()).isEqualTo(ExitCode.WRONG_INPUT);
     assertThat(twice.err()).contains("second program named for ND-1");
+  }
+
+  /** What {@code plan} recommends with the same effort is what is bought. */
+  @Test
+  void aFieldWithoutAProgramIsPlannedWhereThatIsAsked() throws IOException {
+    JsonNode bought = json("ND-2", "--plan", "--effort", "quick");
+    assertThat(bought.get("leftOut")).isEmpty();
+    assertThat(bought.get("fields").findValuesAsText("program")).containsExactly("planned anew");
+    JsonNode plan =
+        JSON.readTree(Called.with("plan", book, "ND-2", "--effort", "quick", "--json").out());
+    JsonNode passes = plan.get("fields").get(0).get("programs").get(0).get("passes");
+    Set<String> planned = new TreeSet<>();
+    passes.forEach(p -> planned.addAll(p.get("mix").findValuesAsText("product")));
+    assertThat(planned).isNotEmpty();
+    assertThat(bought.get("lines").findValuesAsText("product")).containsAll(planned);
+    Called alone = Called.with("order", book, "ND-2", "--effort", "quick");
+    assertThat(alone.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(alone.err()).contains("--effort means nothing without --plan");
   }
 
   /** Every substitute is legal in that program, and none is the product itself. */

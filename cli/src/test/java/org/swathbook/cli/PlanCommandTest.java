@@ -68,8 +68,6 @@ class PlanCommandTest {
     assertThat(wrong.code()).isEqualTo(ExitCode.WRONG_INPUT);
     assertThat(wrong.err()).contains("'most' is no effort; one of quick, usual, thorough");
     assertThat(call("plan", "--queue", "--effort", "quick").code()).isEqualTo(ExitCode.WRONG_INPUT);
-    assertThat(call("plan", "ND-1", "--compare", "best", "--effort", "quick").err())
-        .contains("--effort goes without --compare and --keep");
   }
 
   @Test

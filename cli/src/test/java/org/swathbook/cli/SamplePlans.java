@@ -261,7 +261,8 @@ final class SamplePlans {
             List.of("A product is to be left out."),
             List.of(kept("With one change", List.of(change))),
             Optional.of(recommended().programs().get(0)),
-            1234));
+            1234),
+        Effort.USUAL);
   }
 
   private static KeptProgram kept(String name, List<SingleChange> changes) {

@@ -33,6 +33,7 @@ public final class KeepJson {
     keep.set("notes", Json.texts(kept.notes()));
     keep.set("wanting", Json.texts(kept.wanting()));
     keep.put("tried", kept.tried());
+    keep.put("effort", PlanJson.word(field.effort()));
     ObjectNode written = keep.putObject("written");
     judged(written, kept.written().name(), kept.written().judged());
     ArrayNode programs = node.putArray("programs");

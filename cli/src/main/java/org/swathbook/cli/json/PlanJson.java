@@ -15,6 +15,7 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.cli.report.FarmOrder;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.plan.Effort;
 import org.swathbook.plan.FrontProgram;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
@@ -93,7 +94,7 @@ public final class PlanJson {
       }
     }
     ObjectNode search = node.putObject("search");
-    search.put("effort", plan.search().effort().name().toLowerCase(Locale.ROOT));
+    search.put("effort", word(plan.search().effort()));
     search.put("options", plan.search().options());
     search.put("dates", plan.search().dates());
     search.put("labels", plan.search().labels());
@@ -129,6 +130,10 @@ public final class PlanJson {
       at.set("products", Json.texts(pass.products().stream().map(ProductId::value).toList()));
     }
     node.set("breaksHouseRules", Json.texts(p.brokenRules()));
+  }
+
+  static String word(Effort effort) {
+    return effort.name().toLowerCase(Locale.ROOT);
   }
 
   private static void refusal(Book book, ObjectNode node, Refusal refusal) {

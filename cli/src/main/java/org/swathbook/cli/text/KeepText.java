@@ -5,6 +5,7 @@ import org.swathbook.book.Book;
 import org.swathbook.cli.report.ChangeWords;
 import org.swathbook.cli.report.KeptField;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.plan.Effort;
 import org.swathbook.plan.change.SingleChange;
 import org.swathbook.plan.keep.Kept;
 import org.swathbook.plan.keep.KeptProgram;
@@ -45,7 +46,10 @@ public final class KeepText {
     kept.anew()
         .ifPresent(
             p -> {
-              page.line("Planned anew, to show what keeping costs");
+              page.line(
+                  field.effort() == Effort.QUICK
+                      ? "Planned anew by a quick look, to show what keeping costs at least"
+                      : "Planned anew, to show what keeping costs");
               AlternativeText.on(page, p);
             });
     page.wrapped(

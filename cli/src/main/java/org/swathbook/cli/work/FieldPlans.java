@@ -35,6 +35,9 @@ public final class FieldPlans {
   }
 
   public List<PlannedField> of(List<Field> fields) {
+    if (fields.isEmpty()) {
+      return List.of();
+    }
     ExecutorService workers = Executors.newFixedThreadPool(Math.min(threads, fields.size()));
     try {
       List<Future<PlannedField>> futures = new ArrayList<>();

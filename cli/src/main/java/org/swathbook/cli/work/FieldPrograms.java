@@ -35,6 +35,11 @@ public record FieldPrograms(Map<FieldId, Kept> of, Map<FieldId, List<String>> se
     several = Map.copyOf(several);
   }
 
+  /** Whether the book has one for the field, or several. */
+  public boolean knows(FieldId field) {
+    return of.containsKey(field) || several.containsKey(field);
+  }
+
   /**
    * @param named files or names of programs that are to be taken
    */

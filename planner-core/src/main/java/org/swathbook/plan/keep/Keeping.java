@@ -106,18 +106,11 @@ public final class Keeping {
    * @param written a program of the field, as an adviser wrote or saved it
    * @param wishes what is asked of it now
    * @param today passes planned before stay as they are
+   * @param anew how much is looked at for the program beside, which is planned as if none were
+   *     written
    * @throws IllegalArgumentException in words, when an anchor does not come in the field's years
    */
   public static Kept of(
-      Book book, Field field, Program written, PlanWishes wishes, LocalDate today) {
-    return of(book, field, written, wishes, today, Effort.USUAL);
-  }
-
-  /**
-   * @param anew how much is looked at for the program beside, which is planned as if none were
-   *     written
-   */
-  static Kept of(
       Book book, Field field, Program written, PlanWishes wishes, LocalDate today, Effort anew) {
     TraceSet traces = TraceBuilder.build(book, field, today);
     return new Keeping(book, traces, wishes, today, anew).kept(written);
