@@ -1,7 +1,9 @@
 package org.swathbook.check;
 
 import java.util.List;
+import java.util.Set;
 import org.swathbook.book.Book;
+import org.swathbook.catalog.Position;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.program.Dose;
@@ -10,6 +12,7 @@ import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.PairRule;
+import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.RuleBook;
 
 /** Pair rules on the actives of one tank. */
@@ -40,8 +43,19 @@ public final class PairJudge {
   /** Whether two doses may not stand in one tank on a date of the book's season; makes no words. */
   public static boolean blocks(
       Book book, TraceSet traces, PassTiming timing, Dose first, Dose second) {
+    return blocks(book, traces, timing, PassPositions.of(traces, timing), first, second);
+  }
+
+  /** The same with the positions of the pass at hand. */
+  public static boolean blocks(
+      Book book,
+      TraceSet traces,
+      PassTiming timing,
+      Set<Position> positions,
+      Dose first,
+      Dose second) {
     List<ActiveUse> tank =
-        UseJudge.facts(book, traces, 0, timing, Mix.of(List.of(first, second))).stream()
+        UseJudge.facts(book, traces, timing, positions, Mix.of(List.of(first, second))).stream()
             .map(f -> new ActiveUse(f.dose(), f.active(), UseJudge.choose(f)))
             .toList();
     Findings out = Findings.counting();

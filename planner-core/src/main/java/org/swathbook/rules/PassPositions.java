@@ -2,6 +2,7 @@ package org.swathbook.rules;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -16,10 +17,11 @@ import org.swathbook.growth.TraceSet;
 public final class PassPositions {
   private PassPositions() {}
 
-  private record Day(SeasonTrace trace, int day) {
-    LocalDate date() {
-      return trace.bookDateOf(day);
-    }
+  /**
+   * @param date that of the day in the book's season
+   */
+  private record Day(SeasonTrace trace, int day, LocalDate date) {
+    static final Comparator<Day> BY_DATE = Comparator.comparing(Day::date);
   }
 
   /**
@@ -31,11 +33,12 @@ public final class PassPositions {
     for (int y = 0; y < traces.years().size(); y++) {
       SeasonTrace trace = traces.years().get(y);
       int day = Math.min(timing.years().get(y).day(), trace.days() - 1);
-      days.computeIfAbsent(Phases.of(trace, day), p -> new ArrayList<>()).add(new Day(trace, day));
+      days.computeIfAbsent(Phases.of(trace, day), p -> new ArrayList<>())
+          .add(new Day(trace, day, trace.bookDateOf(day)));
     }
     List<Day> most =
         days.values().stream().reduce((a, b) -> b.size() >= a.size() ? b : a).orElseThrow();
-    List<Day> sorted = most.stream().sorted((a, b) -> a.date().compareTo(b.date())).toList();
+    List<Day> sorted = most.stream().sorted(Day.BY_DATE).toList();
     Day median = sorted.get((sorted.size() - 1) / 2);
     return Phases.positions(median.trace(), median.day());
   }

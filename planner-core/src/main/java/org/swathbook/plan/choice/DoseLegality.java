@@ -42,6 +42,11 @@ public final class DoseLegality {
     return !PairJudge.blocks(book, traces, timing, a, b);
   }
 
+  /** The same with the positions of the pass at hand. */
+  public boolean allows(Dose a, Dose b, PassTiming timing, Set<Position> positions) {
+    return !PairJudge.blocks(book, traces, timing, positions, a, b);
+  }
+
   /**
    * A use that no rule blocks and whose range on the field's soils the rate does not fall short of.
    */

@@ -55,7 +55,7 @@ public final class Legality {
 
   /** Whether the rules on two doses in one tank let them pass on a date. */
   public boolean allows(DoseOption a, DoseOption b, int date) {
-    return doses.allows(a.dose(), b.dose(), timings.get(date));
+    return doses.allows(a.dose(), b.dose(), timings.get(date), positions.get(date));
   }
 
   /**
