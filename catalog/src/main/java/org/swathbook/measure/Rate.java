@@ -62,6 +62,20 @@ public record Rate(double amount, Unit unit, Unit area, Basis basis) {
     return new Rate(new Quantity(unit.toSi(amount), si(unit)).in(other), other, area, basis);
   }
 
+  /** The same rate in other units of amount and of area. */
+  public Rate in(Unit otherAmount, Unit otherArea) {
+    Rate out = in(otherAmount);
+    return otherArea == area
+        ? out
+        : new Rate(
+            out.amount / area.toSi(1) * otherArea.toSi(1), otherAmount, otherArea, out.basis);
+  }
+
+  /** The same rate in the units of another. */
+  public Rate like(Rate other) {
+    return in(other.unit, other.area);
+  }
+
   private static Unit si(Unit unit) {
     return unit.dimension() == Dimension.MASS ? Unit.KILOGRAM : Unit.LITRE;
   }

@@ -39,6 +39,18 @@ class RateProperties {
   }
 
   @Property
+  void otherUnitsOfAmountAndAreaAreTheSameRate(@ForAll("rates") Rate a, @ForAll("rates") Rate b) {
+    if (a.isVolume() != b.isVolume()) {
+      return;
+    }
+    Rate like = a.like(b);
+    assertThat(like.unit()).isEqualTo(b.unit());
+    assertThat(like.area()).isEqualTo(b.area());
+    assertThat(like.basis()).isEqualTo(a.basis());
+    assertThat(perHectare(like)).isCloseTo(perHectare(a), within(1e-12 * perHectare(a)));
+  }
+
+  @Property
   void poundsPerAcreAndKilogramsPerHectareAgree(@ForAll("rates") Rate rate) {
     if (rate.isVolume()) {
       assertThatThrownBy(rate::lbPerAcre).isInstanceOf(MeasureException.class);

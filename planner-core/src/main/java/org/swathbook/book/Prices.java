@@ -90,7 +90,7 @@ public record Prices(
     if (price == null || price.per().dimension() == Dimension.AREA) {
       return Optional.ofNullable(price).map(p -> Money.ofDollars(p.dollars()));
     }
-    double amount = dose.rate().in(price.per()).amount();
+    double amount = dose.rate().in(price.per(), Unit.ACRE).amount();
     return Optional.of(Money.ofDollars(amount * price.dollars()));
   }
 

@@ -205,7 +205,7 @@ final class MixChanges {
         amounts.add(rate.amount());
       }
     }
-    Rate now = dose.rate().in(dose.product().spoken().unit());
+    Rate now = dose.rate().like(dose.product().spoken());
     boolean lessMayHelp = against.stream().anyMatch(f -> speaksOf(f, dose) && turnsOnAmount(f));
     for (double amount : amounts) {
       if (Math.abs(amount - now.amount()) < 1e-9 || amount < now.amount() && !lessMayHelp) {

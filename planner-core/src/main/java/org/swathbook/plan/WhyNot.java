@@ -80,7 +80,7 @@ public record WhyNot(
     }
     Dose dose =
         Doses.ofProduct(
-            book.catalog(), product.get(), product.get().step().in(product.get().spoken().unit()));
+            book.catalog(), product.get(), product.get().step().like(product.get().spoken()));
     Map<String, Finding> out = new TreeMap<>();
     for (int day : DAYS) {
       PassTiming timing = Timings.at(plan.traces(), plan.field().plantDate().plusDays(day));

@@ -7,7 +7,8 @@ import org.swathbook.measure.Rate;
 /**
  * A product at a rate with the actives that it brings.
  *
- * @param rate product rate in the unit in which it is spoken
+ * @param rate product rate as it was written, or in the units in which the product is spoken: an
+ *     amount by itself says nothing without both units of the rate
  * @param named the ingredient alone was named: cost, order and formulation come from this product,
  *     its cheapest single
  */

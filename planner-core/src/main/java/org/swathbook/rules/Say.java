@@ -98,25 +98,27 @@ public final class Say {
     return start(i.name());
   }
 
-  /** The largest practical rate of a product that is not above this one; zero when none is. */
+  /**
+   * The largest practical rate of a product that is not above this one, in the units in which the
+   * product is spoken; zero when none is.
+   */
   public static Rate practical(Product product, Rate productRate) {
     Rate step = product.step();
-    double inStep = productRate.in(step.unit()).amount() / step.amount();
+    double inStep = productRate.like(step).amount() / step.amount();
     double whole = Math.floor(inStep);
     // A rate that misses the next step by rounding alone is that step.
     if (!Quantity.exceeds(whole + 1, inStep)) {
       whole += 1;
     }
     Rate floored = new Rate(whole * step.amount(), step.unit(), step.area(), Basis.PRODUCT);
-    return floored.in(product.spoken().unit());
+    return floored.like(product.spoken());
   }
 
   /** The smallest practical rate of a product that is not below this one. */
   public static Rate practicalAtLeast(Product product, Rate productRate) {
     Rate below = practical(product, productRate);
-    double step = product.step().in(product.spoken().unit()).amount();
-    boolean enough =
-        !Quantity.exceeds(productRate.in(product.spoken().unit()).amount(), below.amount());
+    double step = product.step().like(product.spoken()).amount();
+    boolean enough = !Quantity.exceeds(productRate.like(product.spoken()).amount(), below.amount());
     return enough
         ? below
         : new Rate(below.amount() + step, below.unit(), below.area(), below.basis());

@@ -29,12 +29,7 @@ public record Need(
         pass,
         date,
         dose.product(),
-        new Quantity(dose.rate().in(unit).amount() * acres * perAcre(dose), unit));
-  }
-
-  /** Areas of the rate in an acre. */
-  private static double perAcre(Dose dose) {
-    return Unit.ACRE.toSi(1) / dose.rate().area().toSi(1);
+        new Quantity(dose.rate().in(unit, Unit.ACRE).amount() * acres, unit));
   }
 
   /** In what a product is bought here. */

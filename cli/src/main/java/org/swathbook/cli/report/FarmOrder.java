@@ -42,7 +42,7 @@ public record FarmOrder(Product product, double amount, Unit unit, Optional<Mone
     Unit unit = dose.rate().unit().dimension() == Dimension.MASS ? Unit.POUND : Unit.GALLON;
     return new FarmOrder(
         dose.product(),
-        dose.rate().in(unit).amount() * field.acres(),
+        dose.rate().in(unit, Unit.ACRE).amount() * field.acres(),
         unit,
         book.prices().perAcre(dose).map(m -> Money.ofDollars(m.dollars() * field.acres())));
   }

@@ -143,7 +143,7 @@ public final class CheckText {
    */
   private static String arithmetic(Dose dose) {
     Unit unit = dose.rate().unit().dimension() == Dimension.MASS ? Unit.POUND : Unit.GALLON;
-    double amount = dose.rate().in(unit).amount();
+    double amount = dose.rate().in(unit, Unit.ACRE).amount();
     return dose.actives().stream()
         .map(
             a -> {

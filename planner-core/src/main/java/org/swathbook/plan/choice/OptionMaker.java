@@ -96,7 +96,7 @@ public final class OptionMaker {
   }
 
   /**
-   * Low end rounded up and high end rounded down to the step; the exact ends when no step lies
+   * Low end rounded up and high end rounded down to the step; the exact high end when no step lies
    * between.
    */
   private static void practicalAmounts(
@@ -106,7 +106,7 @@ public final class OptionMaker {
     if (Quantity.exceeds(low, high)) {
       return;
     }
-    double step = product.step().amount();
+    double step = product.step().like(product.spoken()).amount();
     double lowSteps = Math.ceil(low / step - 1e-6);
     double highSteps = Math.floor(high / step + 1e-6);
     if (highSteps >= lowSteps) {

@@ -97,6 +97,6 @@ record FullRate(
   boolean isMissed() {
     Rate now = use.dose().rate();
     return Quantity.exceeds(lbPerAcre, lbPerAcreHeld)
-        && Quantity.exceeds(productRate.in(now.unit()).amount(), now.amount());
+        && Quantity.exceeds(productRate.like(now).amount(), now.amount());
   }
 }
