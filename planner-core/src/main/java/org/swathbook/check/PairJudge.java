@@ -14,6 +14,7 @@ import org.swathbook.rules.Findings;
 import org.swathbook.rules.PairRule;
 import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.RuleBook;
+import org.swathbook.tank.TankNeeds;
 
 /** Pair rules on the actives of one tank. */
 public final class PairJudge {
@@ -54,10 +55,38 @@ public final class PairJudge {
       Set<Position> positions,
       Dose first,
       Dose second) {
-    List<ActiveUse> tank =
-        UseJudge.facts(book, traces, timing, positions, Mix.of(List.of(first, second))).stream()
-            .map(f -> new ActiveUse(f.dose(), f.active(), UseJudge.choose(f)))
-            .toList();
+    return blocks(tank(book, traces, timing, positions, first, second));
+  }
+
+  /**
+   * Whether two doses may not stand in one tank, or one of them goes without what its label asks
+   * for because the other refuses it: a tank that may be sprayed, and that nobody would plan.
+   */
+  public static boolean spoils(
+      Book book,
+      TraceSet traces,
+      PassTiming timing,
+      Set<Position> positions,
+      Dose first,
+      Dose second) {
+    List<ActiveUse> tank = tank(book, traces, timing, positions, first, second);
+    return blocks(tank)
+        || !TankNeeds.of(tank.stream().map(ActiveUse::partner).toList()).unmet().isEmpty();
+  }
+
+  private static List<ActiveUse> tank(
+      Book book,
+      TraceSet traces,
+      PassTiming timing,
+      Set<Position> positions,
+      Dose first,
+      Dose second) {
+    return UseJudge.facts(book, traces, timing, positions, Mix.of(List.of(first, second))).stream()
+        .map(f -> new ActiveUse(f.dose(), f.active(), UseJudge.choose(f)))
+        .toList();
+  }
+
+  private static boolean blocks(List<ActiveUse> tank) {
     Findings out = Findings.counting();
     judge(tank, About.PROGRAM, out);
     return out.isBlocked();

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.text.FindingText;
+import org.swathbook.cli.text.PlanText;
 import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.FrontProgram;
@@ -107,9 +109,12 @@ public final class PlanHtml {
         ProgramWords.facts(book, field),
         ProgramWords.weedsOf(book, field),
         standing(plan),
-        plan.refusal()
-            .map(r -> ProgramWords.refusal(book.catalog(), r, plan.programs()))
-            .orElse(List.of()),
+        Stream.concat(
+                plan.refusal().stream()
+                    .flatMap(
+                        r -> ProgramWords.refusal(book.catalog(), r, plan.programs()).stream()),
+                PlanText.warnings(book.catalog(), plan).stream())
+            .toList(),
         plan.refusal()
             .map(Refusal::because)
             .map(new FindingText(book.catalog())::said)

@@ -1,10 +1,14 @@
 package org.swathbook.cli.report;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.swathbook.book.Field;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.FrontProgram;
@@ -13,6 +17,9 @@ import org.swathbook.plan.Refusal;
 import org.swathbook.plan.SearchNote;
 import org.swathbook.plan.WhyNot;
 import org.swathbook.plan.WithoutPart;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Severity;
 
 /**
  * The plan of a field without the trace behind it, so that reports over hundreds of fields fit into
@@ -71,6 +78,23 @@ public record PlannedField(
       return Optional.empty();
     }
     return programs.get(0).outcome().net().flatMap(this::mostOver);
+  }
+
+  /**
+   * Rules that warn of the first program's whole season, each with the weeds that it names, in the
+   * order of the findings: a program may break no house rule and yet let many plants live.
+   */
+  public Map<RuleId, List<WeedId>> warnings() {
+    Map<RuleId, List<WeedId>> out = new LinkedHashMap<>();
+    if (!isRefused()) {
+      for (Finding f : programs.get(0).judgement().findings()) {
+        if (f.severity() == Severity.WARN && f.about().pass().isEmpty()) {
+          List<WeedId> weeds = out.computeIfAbsent(f.rule(), r -> new ArrayList<>());
+          f.about().weed().filter(w -> !weeds.contains(w)).ifPresent(weeds::add);
+        }
+      }
+    }
+    return out;
   }
 
   private Optional<Money> mostOver(Money within) {

@@ -79,6 +79,7 @@ public final class PlanText {
                         "The house rules cost "
                             + Figures.money(m)
                             + " $/acre of net return here: see 'house rules aside' below."));
+        warnings(book.catalog(), plan).ifPresent(s -> page.wrapped(0, 2, s));
         page.blank();
         text.full(page, program.outcome(), program.judgement());
         WithoutText.on(page, book.catalog(), program.outcome(), plan.without());
@@ -93,6 +94,26 @@ public final class PlanText {
     FrontText.on(page, plan.front());
     plan.whyNot().forEach(w -> whyNot(book.catalog(), page, w));
     search(page, plan);
+  }
+
+  /** What warns of the whole season of the first program; empty when nothing does. */
+  public static Optional<String> warnings(Catalog catalog, PlannedField plan) {
+    List<String> all = new ArrayList<>();
+    plan.warnings()
+        .forEach(
+            (rule, weeds) ->
+                all.add(
+                    rule.value()
+                        + (weeds.isEmpty()
+                            ? ""
+                            : " ("
+                                + weeds.stream()
+                                    .map(w -> catalog.weed(w).name())
+                                    .collect(Collectors.joining(", "))
+                                + ")")));
+    return all.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Warned of for the whole season, see its verdict: " + String.join(", ", all));
   }
 
   private static void whyNot(Catalog catalog, Page page, WhyNot why) {

@@ -37,14 +37,17 @@ public final class DoseLegality {
         .allMatch(facts -> facts.candidates().stream().anyMatch(use -> allows(facts, use)));
   }
 
-  /** Whether the rules on two doses in one tank let them pass. */
+  /**
+   * Whether two doses may be planned into one tank: the rules on pairs let them pass, and neither
+   * refuses an adjuvant that the other cannot do without.
+   */
   public boolean allows(Dose a, Dose b, PassTiming timing) {
-    return !PairJudge.blocks(book, traces, timing, a, b);
+    return allows(a, b, timing, PassPositions.of(traces, timing));
   }
 
   /** The same with the positions of the pass at hand. */
   public boolean allows(Dose a, Dose b, PassTiming timing, Set<Position> positions) {
-    return !PairJudge.blocks(book, traces, timing, positions, a, b);
+    return !PairJudge.spoils(book, traces, timing, positions, a, b);
   }
 
   /**

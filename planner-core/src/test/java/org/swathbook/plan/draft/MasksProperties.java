@@ -30,6 +30,7 @@ import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.UseFacts;
 import org.swathbook.rules.label.RateBelowUseRule;
+import org.swathbook.tank.TankNeeds;
 
 /**
  * The planner asks the use rules once for each dose and date and the pair rules once for each two
@@ -73,7 +74,7 @@ class MasksProperties {
     }
     assertThat(masked)
         .as(field.id() + " " + timing.planned() + " " + mix)
-        .isEqualTo(rules.isBlocked());
+        .isEqualTo(rules.isBlocked() || rules.leavesANeedUnmet());
     Statistics.label("tanks")
         .collect(
             !masked
@@ -114,7 +115,12 @@ class MasksProperties {
     return out;
   }
 
-  private record Verdict(boolean isBlocked, boolean isShortOfALeastRate) {}
+  /**
+   * @param leavesANeedUnmet whether of some two doses one refuses what the other asks for: to the
+   *     rules a reason to warn, and nothing that is planned
+   */
+  private record Verdict(
+      boolean isBlocked, boolean isShortOfALeastRate, boolean leavesANeedUnmet) {}
 
   private static Verdict judge(TraceSet traces, PassTiming timing, Mix mix) {
     boolean blocked = false;
@@ -129,6 +135,12 @@ class MasksProperties {
     }
     Findings pairs = Findings.all();
     PairJudge.judge(actives, About.PROGRAM, pairs);
-    return new Verdict(blocked || pairs.isBlocked(), low);
+    boolean unmet = false;
+    for (ActiveUse a : actives) {
+      for (ActiveUse b : actives) {
+        unmet |= !TankNeeds.of(List.of(a.partner(), b.partner())).unmet().isEmpty();
+      }
+    }
+    return new Verdict(blocked || pairs.isBlocked(), low, unmet);
   }
 }
