@@ -48,7 +48,9 @@ class AdjuvantsTogetherTest {
     DoseOption glyphosate = option(space, "glyphosate");
     int seen = 0;
     for (int date = 0; date < grid.size(); date++) {
-      if (space.legal(date, List.of(clethodim.index()))
+      // Before planting 2,4-D choline refuses no oil.
+      if (grid.daysFromPlanting(date) >= 14
+          && space.legal(date, List.of(clethodim.index()))
           && space.legal(date, List.of(choline.index()))) {
         seen++;
         assertThat(space.legal(date, List.of(choline.index(), clethodim.index()))).isFalse();
