@@ -1,11 +1,8 @@
 package org.swathbook.source;
 
-import java.io.BufferedReader;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PushbackReader;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,21 +21,6 @@ public final class CsvReader {
       Set.of("total", "totals", "grand total", "subtotal", "sum", "total:", "totals:", "sum:");
 
   private static final String TOTAL_STARTS = "tTgGsS";
-
-  private final boolean ahead;
-
-  public CsvReader() {
-    this(false);
-  }
-
-  private CsvReader(boolean ahead) {
-    this.ahead = ahead;
-  }
-
-  /** One for tables that take longer to read than a thread to start, which it starts to read. */
-  public static CsvReader ofLongTables() {
-    return new CsvReader(true);
-  }
 
   /**
    * The whole table. Problems are added; rows that fit the header are there all the same, so that
@@ -82,8 +64,8 @@ public final class CsvReader {
       Problems problems,
       Consumer<CsvRow> sink)
       throws IOException {
-    try (Reader text = begin(decoded(file, content), start)) {
-      CsvCells cells = new CsvCells(file, start.shift(), text);
+    try (content) {
+      CsvCells cells = new CsvCells(file, begin(file, content, start));
       Table table = new Table(file, cells, columns, problems, sink);
       table.read();
       return table.header();
@@ -93,26 +75,17 @@ public final class CsvReader {
     }
   }
 
-  private Reader decoded(String file, InputStream content) throws IOException {
-    Reader text = new Utf8Reader(file, content);
-    return ahead ? TextAhead.of(text) : text;
-  }
-
-  private static Reader begin(Reader text, CsvStart start) throws IOException {
+  private static Utf8Bytes begin(String file, InputStream content, CsvStart start)
+      throws IOException {
+    Utf8Bytes text = new Utf8Bytes(file, content);
     if (start.header().isPresent()) {
-      String header = start.header().get() + "\n";
-      PushbackReader out = new PushbackReader(text, header.length());
-      out.unread(header.toCharArray());
-      return out;
-    }
-    if (start.linesBefore() == 0) {
+      text.begin(start.header().get(), start.linesBefore());
       return text;
     }
-    BufferedReader out = new BufferedReader(text);
-    for (int i = 0; i < start.linesBefore() && out.readLine() != null; i++) {
+    for (int i = 0; i < start.linesBefore() && text.skipLine(); i++) {
       // passed over
     }
-    return out;
+    return text;
   }
 
   /** One pass over the cells of one table. */

@@ -28,9 +28,4 @@ public record CsvStart(int linesBefore, Optional<String> header) {
   public static CsvStart below(int lines, String header) {
     return new CsvStart(lines, Optional.of(header));
   }
-
-  /** What is added to the parser's count of lines. */
-  int shift() {
-    return header.isPresent() ? linesBefore - 1 : linesBefore;
-  }
 }

@@ -1,5 +1,6 @@
 package org.swathbook.source;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
@@ -17,7 +18,7 @@ final class RepeatedTexts {
   private static final int NEVER_AGAIN = 4096;
 
   private @Nullable String[] texts = new String[FEW];
-  private char[][] signs = new char[FEW][];
+  private byte[][] signs = new byte[FEW][];
 
   /** Texts made since the table was last grown. */
   private int made;
@@ -25,16 +26,16 @@ final class RepeatedTexts {
   /** Texts since the last one that was remembered. */
   private int unknown;
 
-  /** The text of some signs, at least one. */
-  String of(char[] chars, int start, int length) {
+  /** The text of some bytes of UTF-8, at least one. */
+  String of(byte[] bytes, int start, int length) {
     if (unknown == NEVER_AGAIN) {
-      return new String(chars, start, length);
+      return new String(bytes, start, length, StandardCharsets.UTF_8);
     }
-    int hash = hash(chars, start, length);
+    int hash = hash(bytes, start, length);
     int place = hash & (texts.length - 1);
-    char[] there = signs[place];
+    byte[] there = signs[place];
     String text = texts[place];
-    if (text != null && there != null && there.length == length && isAt(there, chars, start)) {
+    if (text != null && there != null && there.length == length && isAt(there, bytes, start)) {
       unknown = 0;
       return text;
     }
@@ -42,30 +43,30 @@ final class RepeatedTexts {
     made++;
     if (made > texts.length && texts.length < MANY) {
       texts = new String[Math.min(MANY, 4 * texts.length)];
-      signs = new char[texts.length][];
+      signs = new byte[texts.length][];
       made = 0;
       place = hash & (texts.length - 1);
     }
-    String fresh = new String(chars, start, length);
-    signs[place] = Arrays.copyOfRange(chars, start, start + length);
+    String fresh = new String(bytes, start, length, StandardCharsets.UTF_8);
+    signs[place] = Arrays.copyOfRange(bytes, start, start + length);
     texts[place] = fresh;
     return fresh;
   }
 
-  private static int hash(char[] chars, int start, int length) {
+  private static int hash(byte[] bytes, int start, int length) {
     int last = start + length - 1;
     int hash = length;
-    hash = 31 * hash + chars[start];
-    hash = 31 * hash + chars[start + length / 2];
-    hash = 31 * hash + chars[Math.max(start, last - 3)];
-    hash = 31 * hash + chars[Math.max(start, last - 1)];
-    hash = 31 * hash + chars[last];
+    hash = 31 * hash + bytes[start];
+    hash = 31 * hash + bytes[start + length / 2];
+    hash = 31 * hash + bytes[Math.max(start, last - 3)];
+    hash = 31 * hash + bytes[Math.max(start, last - 1)];
+    hash = 31 * hash + bytes[last];
     return hash ^ hash >>> 10;
   }
 
-  private static boolean isAt(char[] text, char[] chars, int start) {
+  private static boolean isAt(byte[] text, byte[] bytes, int start) {
     for (int i = text.length - 1; i >= 0; i--) {
-      if (text[i] != chars[start + i]) {
+      if (text[i] != bytes[start + i]) {
         return false;
       }
     }

@@ -45,7 +45,7 @@ public final class YamlReader {
           "the file holds " + content.length + " bytes",
           "keep it below " + MOST_BYTES + " bytes");
     }
-    String text = Utf8Reader.decode(file, content);
+    String text = Utf8Bytes.decode(file, content);
     refuseUnseen(file, text);
     Problems problems = new Problems();
     Node root;

@@ -2,7 +2,6 @@ package org.swathbook.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,18 +81,6 @@ class ReadersProperties {
     }
     assertThat(texts).isEqualTo(table);
     assertThat(found).isEqualTo(marks);
-  }
-
-  @Property(tries = 50)
-  void byteByByteIsTheSameAsAtOnce(@ForAll("csvScraps") String text) throws Exception {
-    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    StringBuilder slow = new StringBuilder();
-    try (Utf8Reader reader = new Utf8Reader("w.csv", new ByteArrayInputStream(bytes))) {
-      for (int c = reader.read(); c >= 0; c = reader.read()) {
-        slow.append((char) c);
-      }
-    }
-    assertThat(slow).hasToString(Utf8Reader.decode("w.csv", bytes));
   }
 
   @Provide

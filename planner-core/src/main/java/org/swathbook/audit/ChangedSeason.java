@@ -91,20 +91,16 @@ final class ChangedSeason {
     changes.add(change);
   }
 
-  /**
-   * Other passes in the place of those there are.
-   *
-   * @param cameTo what a walk of them came to
-   */
-  void become(List<Made> others, SeasonSums cameTo) {
+  /** Other passes in the place of those there are. */
+  void become(List<Made> others) {
     passes = List.copyOf(others);
-    walked = cameTo;
+    walked = null;
   }
 
   /**
    * Adds to a pass the product that brings most of what is counted, of equal ones the cheapest, if
-   * any brings more than the pass has. What stands there is walked once for all of them, and the
-   * whole season only with one that brings more.
+   * any brings more than the pass has. What stands there is walked once for all of them, the passes
+   * of the season only with one that brings more, and what comes of them only with the one taken.
    */
   void add(
       int at,
@@ -117,7 +113,6 @@ final class ChangedSeason {
     List<WeedId> told = weeds.stream().map(w -> w.weed().id()).toList();
     int most = own ? 0 : counted.applyAsInt(day.sites(to.get(at).mix(), told));
     Optional<PricedDoses> best = Optional.empty();
-    Optional<SeasonSums> withBest = Optional.empty();
     List<String> open = List.of();
     Set<IngredientId> inTank =
         to.get(at).mix().actives().stream()
@@ -133,12 +128,10 @@ final class ChangedSeason {
       List<Made> more = SeasonTrial.with(to, at, d.dose());
       int brings = counted.applyAsInt(day.sites(more.get(at).mix(), told));
       if (brings > most) {
-        SeasonSums sums = season.walk(more);
-        SeasonTrial.Verdict verdict = trial.judged(more, sums, Set.of(d.active().id()));
+        SeasonTrial.Verdict verdict = trial.judged(more, Set.of(d.active().id()));
         if (verdict.refusals().isEmpty()) {
           most = brings;
           best = Optional.of(d);
-          withBest = Optional.of(sums);
           open = verdict.notKnown();
         } else {
           refused.add(said(verdict.refusals()));
@@ -146,7 +139,7 @@ final class ChangedSeason {
       }
     }
     if (best.isPresent()) {
-      become(SeasonTrial.with(to, at, best.get().dose()), withBest.orElseThrow());
+      become(SeasonTrial.with(to, at, best.get().dose()));
       cost = cost.plus(best.get().cost()).plus(own ? season.past().passCost() : Money.ZERO);
       notKnown.addAll(open);
       changes.add(

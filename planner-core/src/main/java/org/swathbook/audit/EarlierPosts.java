@@ -11,7 +11,6 @@ import org.swathbook.audit.JournalJudge.Made;
 import org.swathbook.catalog.Crop;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.rules.Say;
-import org.swathbook.season.outcome.SeasonSums;
 
 /** The first post pass by a crop stage; later ones keep their distance to it. */
 final class EarlierPosts {
@@ -57,8 +56,7 @@ final class EarlierPosts {
       moved.add(moves ? new Made(m.id(), m.date().minusDays(earlier), m.mix()) : m);
     }
     moved.sort(Comparator.comparing(Made::date));
-    SeasonSums after = season.season().walk(moved);
-    SeasonTrial.Verdict verdict = season.trial().judged(moved, after, Set.of());
+    SeasonTrial.Verdict verdict = season.trial().judged(moved, Set.of());
     season.say(
         "the first post pass on "
             + Say.date(trace.bookDateOf(day))
@@ -71,7 +69,7 @@ final class EarlierPosts {
     if (!verdict.refusals().isEmpty()) {
       return season.ended(Outcome.FORBIDDEN, ChangedSeason.said(verdict.refusals()));
     }
-    season.become(moved, after);
+    season.become(moved);
     return season.finished("");
   }
 

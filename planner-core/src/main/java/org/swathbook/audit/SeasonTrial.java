@@ -22,6 +22,7 @@ import org.swathbook.rules.TankOffers;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.PassWeed;
 import org.swathbook.season.outcome.SeasonSums;
+import org.swathbook.season.outcome.WalkedPasses;
 import org.swathbook.season.outcome.WeedOutcome;
 
 /**
@@ -52,16 +53,20 @@ final class SeasonTrial {
   private Set<Objection> objections() {
     if (objections == null) {
       Set<Objection> found = new HashSet<>();
-      blocks(judge(season.passes(), before()))
+      blocks(judge(season.passes(), walked()))
           .forEach(f -> found.add(objection(season.passes(), f)));
       objections = found;
     }
     return objections;
   }
 
-  private Findings judge(List<Made> passes, SeasonSums walked) {
-    return new JournalJudge(season.past(), season.traces(), walked.walkedPasses(), passes)
-        .judgeAsPlanned(offers);
+  /** Where nothing has asked what the season came to, nothing but its passes is walked. */
+  private WalkedPasses walked() {
+    return before == null ? season.stand(season.passes()) : before.walkedPasses();
+  }
+
+  private Findings judge(List<Made> passes, WalkedPasses walked) {
+    return new JournalJudge(season.past(), season.traces(), walked, passes).judgeAsPlanned(offers);
   }
 
   private static List<Finding> blocks(Findings found) {
@@ -83,8 +88,8 @@ final class SeasonTrial {
    */
   record Verdict(List<Finding> refusals, List<String> notKnown) {}
 
-  Verdict judged(List<Made> changed, SeasonSums walked, Set<IngredientId> added) {
-    Findings found = judge(changed, walked);
+  Verdict judged(List<Made> changed, Set<IngredientId> added) {
+    Findings found = judge(changed, season.stand(changed));
     List<Finding> refusals =
         blocks(found).stream()
             .filter(

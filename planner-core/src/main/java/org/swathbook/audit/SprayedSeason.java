@@ -17,6 +17,7 @@ import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonSums;
+import org.swathbook.season.outcome.WalkedPasses;
 
 /**
  * A past season of a field, ready to be walked in its own weather with other passes than were made.
@@ -51,13 +52,22 @@ record SprayedSeason(
 
   /** What passes come to, those after harvest left out. */
   SeasonSums walk(List<Made> made) {
+    return SeasonWalk.sumsMade(past, kernel, walked(made));
+  }
+
+  /** The same passes as rules ask of them, without what they come to. */
+  WalkedPasses stand(List<Made> made) {
+    return SeasonWalk.passesMade(past, kernel, walked(made));
+  }
+
+  private List<Pass> walked(List<Made> made) {
     List<Pass> walked = new ArrayList<>();
     for (Made m : made) {
       if (isWalked(m.date())) {
         walked.add(new Pass(new Anchor.OnDate(m.date()), m.mix()));
       }
     }
-    return SeasonWalk.sumsMade(past, kernel, walked);
+    return walked;
   }
 
   /** The walked pass at a place among passes by date; empty when it lies after harvest. */

@@ -1,6 +1,5 @@
 package org.swathbook.season;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +18,9 @@ final class CellWalk {
   private final HouseRules house;
   private final HeightClock[] clocks;
 
-  private final @Nullable Census census;
+  /** Null where nobody asks what stands at the passes. */
+  private final @Nullable StandAtPass stand;
+
   private final double @Nullable [] loads;
   private final double @Nullable [] rated;
 
@@ -27,24 +28,12 @@ final class CellWalk {
   private int loadsFrom;
 
   private final StruckCohorts struck;
-  private final double[] aliveWhenRated;
   private final double[] inSoil;
-  private final double[] escapesAll;
-  private final double[] escapesAllUnmet;
-  private final double[] aliveNow;
-  private final double[] heightNow;
-  private final byte[] classNow;
 
-  /** Whether a pass came after the day of rating, so that what lived then is kept apart. */
-  private boolean late;
+  /** Of the biotype walked last. */
+  private final BiotypeSums sums;
 
-  // Sums over the biotype walked last, as if all plants were of it.
-  private double weightedAlive;
-  private double weightedKilled;
-  private double bears;
-  private double aliveUpByNeeded;
-  private double aliveUpLater;
-  private double seeds;
+  private final ExposedEmergence exposed;
 
   private double load;
   private double ratedAlive;
@@ -52,8 +41,6 @@ final class CellWalk {
   private double survivors;
   private double allSurvivors;
   private double seeding;
-  private double exposedShare;
-  private double exposedToNothing;
 
   CellWalk(
       List<PreparedPass> passes,
@@ -65,20 +52,15 @@ final class CellWalk {
       double @Nullable [] loads,
       double @Nullable [] rated) {
     this.struck = new StruckCohorts(house, mostCohorts);
-    this.aliveWhenRated = new double[mostCohorts];
     this.inSoil = new double[mostCohorts];
-    this.escapesAll = new double[mostCohorts];
-    this.escapesAllUnmet = new double[mostCohorts];
-    int told = census == null ? 0 : mostCohorts;
-    this.aliveNow = new double[told];
-    this.heightNow = new double[census != null && census.asksHeights() ? told : 0];
-    this.classNow = new byte[told];
+    this.sums = new BiotypeSums(struck, inSoil);
+    this.exposed = new ExposedEmergence(house, mostCohorts);
     this.passes = passes.toArray(PreparedPass[]::new);
     this.without = without;
     this.soil = new SoilJoint(this.passes, without.map(Site::number).orElse(-1), house.missSoil());
     this.house = house;
     this.clocks = clocks;
-    this.census = census;
+    this.stand = census == null ? null : new StandAtPass(census, soil, struck, clocks, mostCohorts);
     this.loads = loads;
     this.rated = rated;
   }
@@ -121,17 +103,15 @@ final class CellWalk {
   }
 
   double exposedShare() {
-    return exposedShare;
+    return exposed.share();
   }
 
   double exposedToNothing() {
-    return exposedToNothing;
+    return exposed.shareUnmet();
   }
 
   void weed(int year, int weed, YearWeed cell, int harvest) {
-    int n = cell.cohorts;
-    Arrays.fill(escapesAll, 0, n, 0);
-    Arrays.fill(escapesAllUnmet, 0, n, 0);
+    exposed.begin(cell.cohorts);
     load = 0;
     ratedAlive = 0;
     killedBeforeCounts = 0;
@@ -144,7 +124,7 @@ final class CellWalk {
     }
     // More plants than the model had, killed at once, give back more than the model's had cost.
     load = Math.max(0, load);
-    expose(cell);
+    exposed.close(cell);
   }
 
   /** Whether any pass comes when late removal costs less after a layer than without. */
@@ -174,22 +154,27 @@ final class CellWalk {
     if (!asBefore) {
       soil.compute(year, weed, b, cell.cohorts, passes.length, harvest, inSoil);
     }
-    if (!asBefore || census != null || !leavesFeelAsBefore(year, weed, b, harvest)) {
+    if (!asBefore || stand != null || !leavesFeelAsBefore(year, weed, b, harvest)) {
       leaves(year, weed, b, cell, harvest, layer, 0);
-      sum(cell);
+      sums.sum(cell);
     }
-    tell(cell, share);
-    ratedAlive += share * weightedAlive;
-    killedBeforeCounts += share * weightedKilled;
-    load += share * bears;
-    survivors += share * aliveUpByNeeded;
-    allSurvivors += share * (aliveUpByNeeded + aliveUpLater);
-    seeding += share * seeds;
+    if (rated != null) {
+      sums.tellRated(cell, share, rated, loadsFrom);
+    }
+    if (loads != null) {
+      sums.tellLoads(cell, share, loads, loadsFrom);
+    }
+    ratedAlive += share * sums.ratedAlive();
+    killedBeforeCounts += share * sums.killedBeforeCounts();
+    load += share * sums.load();
+    survivors += share * sums.survivors();
+    allSurvivors += share * (sums.survivors() + sums.laterSurvivors());
+    seeding += share * sums.seeding();
     loadsFrom += cell.cohorts;
     if (cell.costs != null) {
       inherit(cell);
     }
-    escape(cell, share);
+    exposed.add(cell, share, inSoil, struck.met);
   }
 
   /** Whether a biotype feels all that the passes do through leaves as the one before it does. */
@@ -235,7 +220,7 @@ final class CellWalk {
       int year, int weed, int b, YearWeed cell, int harvest, boolean layer, int toldFrom) {
     int n = cell.cohorts;
     struck.begin(n);
-    late = false;
+    sums.begin();
     int scoutings = 0;
     for (int p = 0; p < passes.length; p++) {
       PreparedPass pass = passes[p];
@@ -247,16 +232,13 @@ final class CellWalk {
         struck.forgetSetbacks();
         scoutings = view.scoutings[weed];
       }
-      if (census != null && p >= toldFrom) {
-        tell(census, p, year, weed, b, n, harvest, view);
+      if (stand != null && p >= toldFrom) {
+        stand.tell(p, year, weed, b, n, harvest, view);
       }
       if (!acts(pass, year, harvest)) {
         continue;
       }
-      if (!late && pass.day(year) > cell.ratedOn) {
-        System.arraycopy(struck.alive, 0, aliveWhenRated, 0, n);
-        late = true;
-      }
+      sums.passComes(pass.day(year), cell);
       if (view.from[weed] < view.up[weed]) {
         FoliarTable table = pass.foliar(year, weed, without);
         if (!table.isIdle()) {
@@ -284,138 +266,6 @@ final class CellWalk {
       if (plants > 0) {
         struck.met[c] |= all;
         inSoil[c] *= escapes / plants;
-      }
-    }
-  }
-
-  private void sum(YearWeed cell) {
-    weightedKilled = killed(cell);
-    weightedAlive = weighted(cell, late ? aliveWhenRated : struck.alive);
-    close(cell);
-  }
-
-  private double killed(YearWeed cell) {
-    double sum = 0;
-    for (int c = 0; c < cell.endedWhenRated; c++) {
-      sum += cell.start[c] * cell.weight[c] * (1 - struck.alive[c] * inSoil[c]);
-    }
-    return sum;
-  }
-
-  /** Plants/m² alive on the day of rating, as an eye weighs them. */
-  private double weighted(YearWeed cell, double[] alive) {
-    double sum = 0;
-    for (int c = cell.endedWhenRated; c < cell.upWhenRated; c++) {
-      sum += cell.start[c] * cell.weight[c] * (alive[c] * inSoil[c]);
-    }
-    return sum;
-  }
-
-  private void close(YearWeed cell) {
-    double sum = 0;
-    double before = 0;
-    double after = 0;
-    double setSeed = 0;
-    for (int c = 0; cell.costs != null && c < cell.endedByHarvest; c++) {
-      sum += bears(cell, c);
-    }
-    double[] alive = struck.alive;
-    for (int c = cell.endedByHarvest; c < cell.upByHarvest; c++) {
-      double start = cell.start[c] * inSoil[c];
-      sum += bears(cell, c);
-      setSeed += start * cell.weight[c] * alive[c];
-      if (cell.upByNeeded[c]) {
-        before += start * alive[c];
-      } else {
-        after += start * alive[c];
-      }
-    }
-    bears = sum;
-    seeds = setSeed;
-    aliveUpByNeeded = before;
-    aliveUpLater = after;
-  }
-
-  /**
-   * Plants/m² of a cohort that count in the yield loss. What the soil kills costs nothing whenever
-   * it does: plants are an inch tall at most.
-   */
-  private double bears(YearWeed cell, int c) {
-    double start = cell.start[c] * inSoil[c];
-    double alive = struck.alive[c];
-    double lives = cell.costs == null ? alive : alive * cell.costs.left(c);
-    return start * cell.weight[c] * (lives + struck.cost[c]);
-  }
-
-  private void tell(YearWeed cell, double share) {
-    if (rated != null) {
-      tellRated(cell, rated, share);
-    }
-    if (loads != null) {
-      for (int c = cell.costs == null ? cell.endedByHarvest : 0; c < cell.upByHarvest; c++) {
-        loads[loadsFrom + c] = share * bears(cell, c);
-      }
-    }
-  }
-
-  private void tellRated(YearWeed cell, double[] to, double share) {
-    double[] alive = late ? aliveWhenRated : struck.alive;
-    for (int c = cell.endedWhenRated; c < cell.upWhenRated; c++) {
-      to[loadsFrom + c] = share * cell.start[c] * cell.weight[c] * (alive[c] * inSoil[c]);
-    }
-  }
-
-  private void escape(YearWeed cell, double share) {
-    for (int c = cell.exposedFrom; c < cell.exposedTo; c++) {
-      double escapes = share * inSoil[c];
-      escapesAll[c] += escapes;
-      if (!struck.met[c]) {
-        escapesAllUnmet[c] += escapes;
-      }
-    }
-  }
-
-  private void expose(YearWeed cell) {
-    double exposed = 0;
-    double unmet = 0;
-    for (int c = cell.exposedFrom; c < cell.exposedTo; c++) {
-      if (1 - escapesAll[c] < house.layerThreshold()) {
-        exposed += cell.emergence[c] * escapesAll[c];
-        unmet += cell.emergence[c] * escapesAllUnmet[c];
-      }
-    }
-    boolean any = cell.totalEmergence > 0;
-    exposedShare = any ? exposed / cell.totalEmergence : 0;
-    exposedToNothing = any ? unmet / cell.totalEmergence : 0;
-  }
-
-  private void tell(Census to, int p, int year, int weed, int b, int n, int harvest, DayView view) {
-    soil.compute(year, weed, b, n, p, harvest, aliveNow);
-    for (int c = 0; c < n; c++) {
-      aliveNow[c] *= struck.alive[c];
-    }
-    int up = view.up[weed];
-    int from = view.from[weed];
-    for (int c = from; c < up; c++) {
-      classNow[c] =
-          struck.isSetBack(c)
-              ? (byte) clocks[weed].classAt(struck.age(c, view.age[weed]))
-              : view.heightClass[weed][c];
-    }
-    if (to.asksHeights()) {
-      tellHeights(weed, view);
-    }
-    to.standing(new StandingCohorts(p, year, weed, b, from, up, aliveNow, heightNow, classNow));
-  }
-
-  private void tellHeights(int weed, DayView view) {
-    double[] heights = view.heightCm(weed);
-    for (int c = view.from[weed]; c < view.up[weed]; c++) {
-      if (!struck.isSetBack(c)) {
-        heightNow[c] = heights[c];
-      } else {
-        double age = struck.age(c, view.age[weed]);
-        heightNow[c] = aliveNow[c] > 0 ? clocks[weed].heightCm(age) : Double.NaN;
       }
     }
   }

@@ -77,6 +77,21 @@ public final class SeasonWalk {
     return sums(book, kernel, SitesMet.prepare(kernel, made));
   }
 
+  /**
+   * Of the same only what rules on passes ask of them: what stands at each, their layers and their
+   * days, and nothing of what comes of it.
+   *
+   * @throws IllegalArgumentException as {@link #sumsMade}
+   */
+  public static WalkedPasses passesMade(Book book, Kernel kernel, List<Pass> made) {
+    List<PreparedPass> passes = SitesMet.prepare(kernel, made);
+    ProgramCensus census = new ProgramCensus(kernel, passes);
+    kernel.standing(passes, census);
+    List<List<List<LayerSpan>>> byWeed = new LayerFinder(kernel, passes).layersByWeed();
+    PassOutcomes describe = new PassOutcomes(book, kernel, passes, census, byWeed);
+    return walked(passes, describe, byWeed, kernel.traces().years().size());
+  }
+
   /** The passes of a program in the order of their dates, those of one date as written. */
   public static List<PreparedPass> prepare(Kernel kernel, Program program) {
     double percentile = kernel.house().sizePercentile();
@@ -123,11 +138,8 @@ public final class SeasonWalk {
    */
   private SeasonSums sums(
       List<List<List<LayerSpan>>> byWeed, PassOutcomes describe, List<Integer> told) {
-    List<PassOutcome> passOutcomes = new ArrayList<>();
-    for (int p = 0; p < passes.size(); p++) {
-      passOutcomes.add(describe.of(p));
-    }
-    WeedOutcomes ofWeeds = new WeedOutcomes(kernel, passes, passOutcomes, score, census);
+    WalkedPasses walked = walked(passes, describe, byWeed, score.years());
+    WeedOutcomes ofWeeds = new WeedOutcomes(kernel, passes, walked.passes(), score, census);
     List<WeedOutcome> weedOutcomes = new ArrayList<>();
     for (int w : told) {
       weedOutcomes.add(ofWeeds.of(w, layers.overlaps(w, byWeed.get(w))));
@@ -136,7 +148,7 @@ public final class SeasonWalk {
     Money loss = Money.ofDollars(score.lossDollarsPerAcre());
     Money weedFree = Money.ofDollars(score.weedFreeDollarsPerAcre());
     return new SeasonSums(
-        new WalkedPasses(passOutcomes, walkedYears(byWeed)),
+        walked,
         weedOutcomes,
         byWeed(score::controlPct),
         cost,
@@ -145,20 +157,28 @@ public final class SeasonWalk {
         windowConfidencePct(passes, score.years()));
   }
 
-  private List<WalkedPasses.Year> walkedYears(List<List<List<LayerSpan>>> byWeed) {
-    List<WalkedPasses.Year> out = new ArrayList<>();
-    for (int y = 0; y < score.years(); y++) {
+  private static WalkedPasses walked(
+      List<PreparedPass> passes,
+      PassOutcomes describe,
+      List<List<List<LayerSpan>>> byWeed,
+      int years) {
+    List<PassOutcome> outcomes = new ArrayList<>();
+    for (int p = 0; p < passes.size(); p++) {
+      outcomes.add(describe.of(p));
+    }
+    List<WalkedPasses.Year> byYear = new ArrayList<>();
+    for (int y = 0; y < years; y++) {
       List<LayerSpan> spans = new ArrayList<>();
-      for (List<List<LayerSpan>> byYear : byWeed) {
-        spans.addAll(byYear.get(y));
+      for (List<List<LayerSpan>> ofWeed : byWeed) {
+        spans.addAll(ofWeed.get(y));
       }
       List<Integer> days = new ArrayList<>();
       for (PreparedPass pass : passes) {
         days.add(pass.day(y));
       }
-      out.add(new WalkedPasses.Year(days, spans));
+      byYear.add(new WalkedPasses.Year(days, spans));
     }
-    return out;
+    return new WalkedPasses(outcomes, byYear);
   }
 
   /** Share of the years, percent, in which every pass meets its windows. */

@@ -132,6 +132,44 @@ class ScoutedWalkTest {
     assertThat(compared).isGreaterThan(5);
   }
 
+  /**
+   * A count says how many stand, not what the emergence of the season met: the plants that it
+   * replaced met what those that stand in their place have met, through leaves and in the soil.
+   */
+  @Test
+  void whatEmergenceMetIsTheSameHoweverManyWereCounted() {
+    PreparedPassOf leaves =
+        (kernel, on) -> kernel.made(Sprays.mix("glufosinate-ammonium", 0.66), on);
+    PreparedPassOf soil = (kernel, on) -> kernel.made(Sprays.mix("flumioxazin", 0.096), on);
+    assertThat(alike(VISIT, leaves, VISIT + 1)).isGreaterThan(5);
+    assertThat(alike(EARLY_VISIT, soil, EARLY_VISIT + 1)).isGreaterThan(5);
+  }
+
+  /** Days after planting on which what is up is an inch tall at most. */
+  private static final int EARLY_VISIT = 6;
+
+  private interface PreparedPassOf {
+    PreparedPass on(Kernel kernel, LocalDate date);
+  }
+
+  /** Years in which the pass after the count mattered to what was up, the same with and without. */
+  private static int alike(int visit, PreparedPassOf pass, int passDay) {
+    Kernel plain = kernel();
+    Kernel seen = kernel(row(visit, Optional.empty(), OptionalDouble.of(5)));
+    LocalDate on = PLANTED.plusDays(passDay);
+    Score before = plain.score(List.of(pass.on(plain, on)));
+    Score after = seen.score(List.of(pass.on(seen, on)));
+    Score none = seen.score(List.of());
+    int mattered = 0;
+    for (int y = 0; y < before.years(); y++) {
+      assertThat(after.exposedShare(0, y)).isCloseTo(before.exposedShare(0, y), within(1e-9));
+      assertThat(after.exposedToNothing(0, y))
+          .isCloseTo(before.exposedToNothing(0, y), within(1e-9));
+      mattered += after.exposedToNothing(0, y) < none.exposedToNothing(0, y) - 0.01 ? 1 : 0;
+    }
+    return mattered;
+  }
+
   @Test
   void aCountOfNoneLeavesOnlyWhatComesUpLater() {
     Kernel plain = kernel();

@@ -43,14 +43,16 @@ public final class AuditText {
     page.blank();
   }
 
+  /** Of a long book thousands of seasons are told, and what is said of one rests on no other. */
   private void weeds(SiteAudit audit) {
-    AuditWords.byWeed(audit).forEach(this::weed);
+    AuditWords.byWeed(audit).parallelStream().map(this::weed).toList().forEach(page::add);
   }
 
-  private void weed(List<RankedSites> seasons) {
-    page.rule('-');
-    page.line(AuditWords.title(seasons.get(0)));
-    page.wrapped(2, 4, seasons.get(0).reason());
+  private Page weed(List<RankedSites> seasons) {
+    Page own = new Page();
+    own.rule('-');
+    own.line(AuditWords.title(seasons.get(0)));
+    own.wrapped(2, 4, seasons.get(0).reason());
     Table table = new Table(2, "rlllrrlrr");
     table.row(
         "season",
@@ -63,12 +65,12 @@ public final class AuditText {
         "streak",
         "turnover");
     seasons.forEach(r -> table.row(AuditWords.row(book, r)));
-    table.on(page);
+    table.on(own);
     for (RankedSites r : seasons) {
-      AuditWords.passes(r.sites()).forEach(p -> page.wrapped(2, 4, p));
+      AuditWords.passes(r.sites()).forEach(p -> own.wrapped(2, 4, p));
     }
-    AuditWords.notes(seasons).forEach(n -> page.wrapped(2, 4, n));
-    page.blank();
+    AuditWords.notes(seasons).forEach(n -> own.wrapped(2, 4, n));
+    return own.blank();
   }
 
   private void findings(SiteAudit audit) {

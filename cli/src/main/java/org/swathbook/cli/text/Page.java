@@ -17,6 +17,12 @@ final class Page {
     return this;
   }
 
+  /** All lines of another one. */
+  Page add(Page other) {
+    text.append(other.text);
+    return this;
+  }
+
   Page rule(char c) {
     return put(String.valueOf(c).repeat(WIDTH));
   }

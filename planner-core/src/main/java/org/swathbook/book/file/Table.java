@@ -38,7 +38,7 @@ record Table(String file, CsvColumns columns) {
       Problems ofForm = new Problems();
       try {
         return RowsAhead.read(
-            rows -> CsvReader.ofLongTables().stream(file, in, start, columns, ofForm, rows), sink);
+            rows -> new CsvReader().stream(file, in, start, columns, ofForm, rows), sink);
       } finally {
         problems.addAll(ofForm.sorted());
       }
