@@ -83,9 +83,7 @@ final class LoadCommand implements Callable<Integer> {
     BookPaths paths = options.book().paths();
     Book book = options.book().load(paths);
     if (isDay()) {
-      options
-          .output()
-          .print(LoadOrder.of(book, paths, which.words(), today, options.isJson()));
+      options.output().print(LoadOrder.of(book, paths, which.words(), today, options.isJson()));
       return ExitCode.DONE;
     }
     NamedJob named = named(book, paths, today);
@@ -118,10 +116,7 @@ final class LoadCommand implements Callable<Integer> {
       throw wrong("--html writes a page in place of --json; --force goes with --html");
     }
     if (isDay()
-        && (which.pass() != null
-            || acres.isGiven()
-            || tankGallons.isGiven()
-            || options.isPage())) {
+        && (which.pass() != null || acres.isGiven() || tankGallons.isGiven() || options.isPage())) {
       throw wrong(
           "several mixes are put in order; their sheets, with --acres, --tank, --pass and --html,"
               + " are made one at a time, and products typed here need --field");

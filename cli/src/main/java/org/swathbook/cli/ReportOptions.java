@@ -6,11 +6,7 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** What every report on a book takes: which book, for which day, and in which form. */
 record ReportOptions(
-    CommandSpec command,
-    BookOption book,
-    TodayOption today,
-    HtmlOption html,
-    OutputOption output) {
+    CommandSpec command, BookOption book, TodayOption today, HtmlOption html, OutputOption output) {
 
   static ReportOptions of(CommandSpec command) {
     return new ReportOptions(

@@ -64,8 +64,11 @@ class GuidesTest {
     for (String module : MODULES) {
       try (Stream<Path> files = Files.walk(ROOT.resolve(module).resolve("src"))) {
         for (Path f : files.filter(p -> p.toString().endsWith(".java")).toList()) {
-          String name = f.getFileName().toString().replace(".java", "");
-          String of = f.getParent().toString().replace(f.getFileSystem().getSeparator(), ".") + ".";
+          String path = f.toString().replace(f.getFileSystem().getSeparator(), ".");
+          int end = path.length() - ".java".length();
+          int begin = path.lastIndexOf('.', end - 1) + 1;
+          String name = path.substring(begin, end);
+          String of = path.substring(0, begin);
           CLASSES.computeIfAbsent(name, n -> new ArrayList<>()).add(of);
         }
       }
