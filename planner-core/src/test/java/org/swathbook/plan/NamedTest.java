@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeAll;
@@ -47,6 +48,10 @@ class NamedTest {
 
   private static Map<String, Walked> choose(List<Walked> of, double oneSiteGonePct) {
     return Named.choose(of, ground.space, oneSiteGonePct, delay());
+  }
+
+  private static Walked best(List<Walked> of) {
+    return Objects.requireNonNull(choose(of, 101).get(Named.BEST));
   }
 
   private static Walked breaking(Walked w, String... rules) {
@@ -93,10 +98,10 @@ class NamedTest {
   /** What nets most of all breaks a rule, and so stands aside. */
   @Test
   void theHouseRulesGoBeforeTheReturn() {
-    Walked best = choose(walked, 101).get(Named.BEST);
+    Walked best = best(walked);
     List<Walked> all = new ArrayList<>(walked);
     all.remove(best);
-    Walked second = choose(all, 101).get(Named.BEST);
+    Walked second = best(all);
     assertThat(net(second)).isLessThan(net(best));
     all.add(breaking(best, HouseRuleCheck.SEASON_CONTROL));
     Map<String, Walked> shown = choose(all, 101);
@@ -122,7 +127,7 @@ class NamedTest {
   @Test
   void theOneThatHoldsWithASiteGoneIsTheBestOfThose() {
     double most = walked.stream().mapToDouble(NamedTest::weakest).max().orElseThrow();
-    Walked first = choose(walked, 101).get(Named.BEST);
+    Walked first = best(walked);
     assertThat(weakest(first)).isLessThan(most);
     Walked cheapest = walked.stream().min(Comparator.comparing(Walked::cost)).orElseThrow();
     assertThat(weakest(cheapest)).isLessThan(weakest(first));
