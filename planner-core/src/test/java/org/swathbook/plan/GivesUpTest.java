@@ -2,18 +2,31 @@ package org.swathbook.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.check.HouseRuleCheck;
+import org.swathbook.check.Judgement;
+import org.swathbook.check.ProgramJudge;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
+import org.swathbook.plan.choice.DoseOption;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.Walked;
 import org.swathbook.plan.draft.WalkedWith;
+import org.swathbook.program.Anchor;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Mix;
+import org.swathbook.program.Pass;
+import org.swathbook.program.Program;
+import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.season.outcome.WeedOutcome;
 
 /** One pass and none: what each gives up against the other, in the order in which it is told. */
@@ -98,5 +111,35 @@ class GivesUpTest {
     assertThat(GivesUp.against(first, other))
         .isEqualTo("same net return; breaks minFoliarSites and seasonControl");
     assertThat(GivesUp.against(other, first)).isEqualTo("same net return");
+  }
+
+  private static PlannedProgram planned(PlanGround ground, List<Pass> passes) {
+    LocalDate today = LocalDate.of(2027, 3, 1);
+    Program program = new Program("one", ground.traces.field().id(), passes);
+    SeasonOutcome outcome = SeasonWalk.walk(ground.book, ground.traces, program);
+    Judgement judgement = ProgramJudge.judge(ground.book, ground.traces, outcome, today);
+    return new PlannedProgram("one", false, outcome, judgement, "");
+  }
+
+  /** Acetochlor takes giant foxtail too, which drives nothing on ND-1. */
+  @Test
+  void ofTheWeedsTheDriversAloneAreTold() {
+    PlanGround ground = new PlanGround(DemoCopy.inMemory(), "ND-1");
+    List<Dose> doses =
+        ground.space.options().stream()
+            .filter(o -> o.ingredient().equals(IngredientId.of("acetochlor")))
+            .map(DoseOption::dose)
+            .limit(1)
+            .toList();
+    PlannedProgram none = planned(ground, List.of());
+    PlannedProgram one =
+        planned(ground, List.of(new Pass(new Anchor.FromPlanting(0), Mix.of(doses))));
+    assertThat(one.outcome().weed(WeedId.of("SETFA")).controlPct()).isGreaterThan(5);
+    assertThat(GivesUp.against(none, one))
+        .startsWith("costs $" + one.outcome().cost().orElseThrow() + " more; net $")
+        .contains("Palmer amaranth ", " instead of 0.0 %")
+        .doesNotContain("foxtail");
+    assertThat(GivesUp.against(one, none))
+        .startsWith("costs $" + one.outcome().cost().orElseThrow() + " less; net $");
   }
 }

@@ -144,6 +144,10 @@ class SubstitutesTest {
                 .thenComparing(c -> Substitutes.warnings(c).size())
                 .thenComparing(c -> c.net().orElseThrow(), Comparator.reverseOrder()));
     assertThat(isSameActive(all.get(0), gone)).isEqualTo(product.startsWith("acetochlor"));
+    assertThat(all)
+        .as("all that break nothing are among them")
+        .filteredOn(c -> c.breaks().isEmpty())
+        .hasSize(product.startsWith("acetochlor") ? 1 : 2);
   }
 
   private static boolean isSameActive(JudgedChange change, Dose gone) {

@@ -26,27 +26,27 @@ class FilledMixTest {
   private static final Book BOOK = DemoCopy.inMemory();
   private static final TraceSet TRACES =
       TraceBuilder.build(BOOK, BOOK.findField("ND-1").orElseThrow());
-  private static final DayDoses DOSES = DayDoses.of(BOOK, TRACES);
 
-  private static List<Dose> of(String active) {
-    return DOSES.byActive().stream()
+  private final DayDoses doses = DayDoses.of(BOOK, TRACES);
+  private final Dose glufosinate = of("glufosinate-ammonium").get(0);
+
+  private List<Dose> of(String active) {
+    return doses.byActive().stream()
         .filter(
             all -> all.get(0).actives().get(0).ingredient().id().equals(IngredientId.of(active)))
         .findFirst()
         .orElseThrow();
   }
 
-  private static final Dose GLUFOSINATE = of("glufosinate-ammonium").get(0);
-
-  private static Mix filled(List<Adjuvant> held, OptionalDouble gallons) {
+  private Mix filled(List<Adjuvant> held, OptionalDouble gallons) {
     return FilledMix.of(
-        BOOK, TRACES, Timings.on(TRACES, DAY), new Mix(List.of(GLUFOSINATE), held, gallons));
+        BOOK, TRACES, Timings.on(TRACES, DAY), new Mix(List.of(glufosinate), held, gallons));
   }
 
   @Test
   void whatTheLabelAsksForGoesIn() {
-    Mix mix = DOSES.filled(List.of(GLUFOSINATE), DAY);
-    assertThat(mix.doses()).containsExactly(GLUFOSINATE);
+    Mix mix = doses.filled(List.of(glufosinate), DAY);
+    assertThat(mix.doses()).containsExactly(glufosinate);
     assertThat(mix.adjuvants()).containsExactly(new Adjuvant("ammonium-sulfate", "8.5 lb/100 gal"));
     assertThat(mix.gallonsPerAcre()).hasValue(15);
   }
@@ -73,7 +73,7 @@ class FilledMixTest {
     assertThat(of("glufosinate-ammonium"))
         .extracting(d -> d.rate().amount())
         .containsExactly(36.0, 33.0, 29.0);
-    assertThat(DOSES.byActive())
+    assertThat(doses.byActive())
         .allSatisfy(
             all -> assertThat(all).extracting(d -> -d.actives().get(0).kgPerHa()).isSorted());
   }
@@ -81,15 +81,18 @@ class FilledMixTest {
   @Test
   void whatALabelForbidsOnADayIsSaid() {
     Dose flumioxazin = of("flumioxazin").get(0);
-    assertThat(DOSES.allows(GLUFOSINATE, DAY)).isTrue();
-    assertThat(DOSES.blocks(GLUFOSINATE, DAY)).isEmpty();
-    assertThat(DOSES.allows(flumioxazin, DAY)).isFalse();
-    assertThat(DOSES.blocks(flumioxazin, DAY))
+    assertThat(doses.allows(glufosinate, DAY)).isTrue();
+    assertThat(doses.blocks(glufosinate, DAY)).isEmpty();
+    assertThat(doses.allows(flumioxazin, DAY)).isFalse();
+    assertThat(doses.blocks(flumioxazin, DAY))
         .isNotEmpty()
         .extracting(f -> f.rule())
         .contains(new RuleId("crop-not-listed"));
-    assertThat(DOSES.allows(List.of(GLUFOSINATE), DAY)).isTrue();
-    assertThat(DOSES.allows(List.of(GLUFOSINATE, flumioxazin), DAY)).isFalse();
-    assertThat(DOSES.allows(List.of(flumioxazin, GLUFOSINATE), DAY)).isFalse();
+    assertThat(doses.allows(List.of(glufosinate), DAY)).isTrue();
+    Dose choline = of("2-4-d-choline").get(0);
+    assertThat(doses.allows(List.of(glufosinate, choline), DAY)).isTrue();
+    assertThat(doses.allows(List.of(choline, glufosinate), DAY)).isTrue();
+    assertThat(doses.allows(List.of(glufosinate, flumioxazin), DAY)).isFalse();
+    assertThat(doses.allows(List.of(flumioxazin, glufosinate), DAY)).isFalse();
   }
 }
