@@ -144,12 +144,17 @@ if "%SB_LONG%"=="1" set "SB_FLAGS=%SB_FLAGS% -XX:InlineSmallCode=1000 -XX:FreqIn
 rem A short command is over before its code is worth much work: one quick compiler that takes small
 rem methods early, and no bytecode made for what is built by reflection.
 if not defined SB_LONG set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:CompileThresholdScaling=0.3 -XX:C1MaxInlineSize=10 -XX:C1MaxInlineLevel=2 -Xmn48m -Dsun.reflect.inflationThreshold=2147483647"
+set "SB_COLLECTOR=-XX:+UseSerialGC"
+if not "%SB_LONG%"=="audit" goto start_java
 rem Much code, each part of it for a short while: the second compiler would work longer on it than the
 rem code it makes does. A journal of a million rows stays until the end: there is room for it at
 rem once, and what outlives a collection is moved once and by all processors.
-set "SB_COLLECTOR=-XX:+UseSerialGC"
-if "%SB_LONG%"=="audit" set "SB_COLLECTOR=-XX:+UseParallelGC -XX:-UseAdaptiveSizePolicy"
-if "%SB_LONG%"=="audit" set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -Xms1g -Xmn128m -XX:MaxTenuringThreshold=0 -XX:SurvivorRatio=30"
+set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1"
+set "SB_ROOM=-XX:+UseParallelGC -XX:-UseAdaptiveSizePolicy -Xms1g -Xmn128m -XX:MaxTenuringThreshold=0 -XX:SurvivorRatio=30"
+rem Windows counts memory when it is asked for: a Java that is not given as much would not even start.
+"%SB_JAVA%" %SB_ROOM% -version >nul 2>&1 <nul
+if "%errorlevel%"=="0" set "SB_COLLECTOR=%SB_ROOM%"
+:start_java
 set "SB_FLAGS=%SB_FLAGS% %SB_COLLECTOR%"
 if not exist "%SB_KEEP%.jsa" goto start_plain
 "%SB_JAVA%" %SB_FLAGS% -XX:SharedArchiveFile="%SB_KEEP%.jsa" -jar "%SB_JAR%" %*

@@ -44,10 +44,7 @@ final class AuditCommand implements Callable<Integer> {
   private final Words changes;
   private final Value<String> planned;
   private final Value<Integer> season;
-  private final BookOption bookOption;
-  private final TodayOption todayOption;
-  private final HtmlOption html;
-  private final OutputOption output;
+  private final ReportOptions options;
 
   AuditCommand() {
     spec.name("audit")
@@ -91,26 +88,23 @@ final class AuditCommand implements Callable<Integer> {
             Integer.class,
             "With --planned: year of the harvest that the program was for; the last season of the"
                 + " journal when left out.");
-    bookOption = new BookOption(spec);
-    todayOption = new TodayOption(spec);
-    html = new HtmlOption(spec);
-    output = new OutputOption(spec);
+    options = ReportOptions.of(spec);
   }
 
   @Override
   public Integer call() {
-    LocalDate today = todayOption.read();
-    html.check(spec.commandLine(), output.json());
-    if (html.file() != null && ledger.isGiven()) {
+    LocalDate today = options.today().read();
+    options.checkForm();
+    if (options.isPage() && ledger.isGiven()) {
       throw new ParameterException(
           spec.commandLine(), "--ledger is told as text and with --json, not on a page");
     }
-    if (output.json()) {
+    if (options.isJson()) {
       AuditJson.begin();
     }
-    Book book = bookOption.load(bookOption.paths());
+    Book book = options.book().load(options.book().paths());
     if (planned.isGiven() || season.isGiven()) {
-      output.print(againstJournal(book, today));
+      againstJournal(book, today);
       return ExitCode.DONE;
     }
     if (changes.isGiven()) {
@@ -118,10 +112,10 @@ final class AuditCommand implements Callable<Integer> {
       List<Field> of = fields(book);
       List<WhatIfResult> results = waiting(() -> WhatIfAudit.of(book, of, asked));
       ReportHead head = ReportHead.of(book, List.of(), today);
-      output.print(
-          html.file() != null
-              ? HtmlOption.write(html.file(), WhatIfHtml.of(book, head, results))
-              : output.json() ? WhatIfJson.of(head, results) : WhatIfText.of(book, head, results));
+      options.print(
+          () -> WhatIfHtml.of(book, head, results),
+          () -> WhatIfJson.of(head, results),
+          () -> WhatIfText.of(book, head, results));
       return ExitCode.DONE;
     }
     if (!ledger.isGiven()) {
@@ -132,21 +126,17 @@ final class AuditCommand implements Callable<Integer> {
           ReportHead.of(book, List.of(), today)
               .noted(WatchNotes.of(book, asked))
               .noted(audit.notes());
-      if (html.file() != null) {
-        output.print(HtmlOption.write(html.file(), AuditHtml.of(book, head, audit)));
-        return ExitCode.DONE;
-      }
-      output.print(
-          output.json()
-              ? AuditJson.of(book.catalog(), head, audit)
-              : AuditText.of(book, head, audit));
+      options.print(
+          () -> AuditHtml.of(book, head, audit),
+          () -> AuditJson.of(book.catalog(), head, audit),
+          () -> AuditText.of(book, head, audit));
       return ExitCode.DONE;
     }
     Map<Field, List<ActiveLedger>> ledgers = new LinkedHashMap<>();
     fields(book).forEach(f -> ledgers.put(f, FieldLedger.of(book, f, today)));
     // Nothing here rests on weather years or on what was seen.
     ReportHead head = ReportHead.of(book, List.of(), today);
-    output.print(output.json() ? LedgerJson.of(head, ledgers) : LedgerText.of(book, head, ledgers));
+    options.print(() -> LedgerJson.of(head, ledgers), () -> LedgerText.of(book, head, ledgers));
     return ExitCode.DONE;
   }
 
@@ -154,18 +144,18 @@ final class AuditCommand implements Callable<Integer> {
     return Patience.with(spec.commandLine().getErr(), "walking the seasons of the journal …", work);
   }
 
-  private String againstJournal(Book book, LocalDate today) {
+  private void againstJournal(Book book, LocalDate today) {
     PlannedAndApplied compared =
-        new PlannedProgram(bookOption.paths(), book)
+        new PlannedProgram(options.book().paths(), book)
             .compare(
                 planned.value(),
                 season.value(),
                 changes.isGiven() || ledger.isGiven() || !asked.typed().isEmpty());
     ReportHead head = ReportHead.of(book, List.of(), today);
-    if (html.file() != null) {
-      return HtmlOption.write(html.file(), PlannedHtml.of(book, head, compared));
-    }
-    return output.json() ? PlannedJson.of(head, compared) : PlannedText.of(book, head, compared);
+    options.print(
+        () -> PlannedHtml.of(book, head, compared),
+        () -> PlannedJson.of(head, compared),
+        () -> PlannedText.of(book, head, compared));
   }
 
   private List<Field> fields(Book book) {

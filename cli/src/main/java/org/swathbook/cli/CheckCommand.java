@@ -35,10 +35,7 @@ final class CheckCommand implements Callable<Integer> {
   private final Value<String> program;
   private final JobOptions typed;
   private final SprayingOptions spraying;
-  private final BookOption bookOption;
-  private final TodayOption todayOption;
-  private final HtmlOption html;
-  private final OutputOption output;
+  private final ReportOptions options;
 
   CheckCommand() {
     spec.name("check")
@@ -65,20 +62,17 @@ final class CheckCommand implements Callable<Integer> {
             "Judge this program: a file, else a name in the folder programs of the book.");
     typed = new JobOptions(spec);
     spraying = new SprayingOptions(spec);
-    bookOption = new BookOption(spec);
-    todayOption = new TodayOption(spec);
-    html = new HtmlOption(spec);
-    output = new OutputOption(spec);
+    options = ReportOptions.of(spec);
   }
 
   @Override
   public Integer call() {
-    LocalDate today = todayOption.read();
+    LocalDate today = options.today().read();
     checkCall();
-    html.check(spec.commandLine(), output.json());
-    BookPaths paths = bookOption.paths();
-    Book book =
-        asked(paths).map(f -> bookOption.loadFor(paths, f)).orElseGet(() -> bookOption.load(paths));
+    options.checkForm();
+    BookOption from = options.book();
+    BookPaths paths = from.paths();
+    Book book = asked(paths).map(f -> from.loadFor(paths, f)).orElseGet(() -> from.load(paths));
     return program.value() != null
         ? program(book, paths, program.value(), today)
         : mix(book, paths, today);
@@ -134,15 +128,10 @@ final class CheckCommand implements Callable<Integer> {
     Optional<MendedMix> mended = MixMending.of(judge, judged);
     Optional<OpenHours> open = tank.forecast().map(f -> OpenHours.of(judged, f, tank::sun));
     ReportHead head = ReportHead.of(book, List.of(tank.field()), today);
-    if (html.file() != null) {
-      String page = CheckHtml.of(book, head, tank.field(), judged, mended, open);
-      output.print(HtmlOption.write(html.file(), page));
-      return exit(judged.judgement());
-    }
-    output.print(
-        output.json()
-            ? CheckJson.of(book, head, tank.field(), judged, mended, open)
-            : CheckText.of(book, head, tank.field(), judged, mended, open));
+    options.print(
+        () -> CheckHtml.of(book, head, tank.field(), judged, mended, open),
+        () -> CheckJson.of(book, head, tank.field(), judged, mended, open),
+        () -> CheckText.of(book, head, tank.field(), judged, mended, open));
     return exit(judged.judgement());
   }
 
@@ -152,15 +141,10 @@ final class CheckCommand implements Callable<Integer> {
     SeasonOutcome outcome = walked.outcome();
     Judgement judgement = walked.judgement();
     ReportHead head = walked.head();
-    if (html.file() != null) {
-      String page = CheckHtml.ofProgram(book, head, where, outcome, judgement);
-      output.print(HtmlOption.write(html.file(), page));
-      return exit(judgement);
-    }
-    output.print(
-        output.json()
-            ? CheckJson.ofProgram(book, head, where, outcome, judgement)
-            : CheckText.ofProgram(book, head, where, outcome, judgement));
+    options.print(
+        () -> CheckHtml.ofProgram(book, head, where, outcome, judgement),
+        () -> CheckJson.ofProgram(book, head, where, outcome, judgement),
+        () -> CheckText.ofProgram(book, head, where, outcome, judgement));
     return exit(judgement);
   }
 

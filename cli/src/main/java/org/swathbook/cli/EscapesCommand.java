@@ -40,10 +40,7 @@ final class EscapesCommand implements Callable<Integer> {
   private final Value<String> save;
   private final Flag due;
   private final Flag watch;
-  private final BookOption bookOption;
-  private final TodayOption todayOption;
-  private final HtmlOption html;
-  private final OutputOption output;
+  private final ReportOptions options;
 
   EscapesCommand() {
     spec.name("escapes")
@@ -91,22 +88,19 @@ final class EscapesCommand implements Callable<Integer> {
             spec,
             "--watch",
             "Add a suspicion that is worth a test to watch.csv, unless it stands there already.");
-    bookOption = new BookOption(spec);
-    todayOption = new TodayOption(spec);
-    html = new HtmlOption(spec);
-    output = new OutputOption(spec);
+    options = ReportOptions.of(spec);
   }
 
   @Override
   public Integer call() {
-    LocalDate today = todayOption.read();
+    LocalDate today = options.today().read();
     check();
-    BookPaths paths = bookOption.paths();
+    BookPaths paths = options.book().paths();
     Path kept = save.value() != null ? paths.newObservation(save.value()) : null;
     if (kept != null) {
-      ObservationDraft.checkFree(kept, paths, html.force());
+      ObservationDraft.checkFree(kept, paths, options.html().force());
     }
-    Book book = bookOption.load(paths);
+    Book book = options.book().load(paths);
     if (due.isGiven()) {
       return due(book, paths, today);
     }
@@ -135,12 +129,12 @@ final class EscapesCommand implements Callable<Integer> {
           "--field, --date and --save belong to questions; an observation, as nd-1-june, holds the"
               + " answers");
     }
-    if (due.isGiven() && html.file() != null) {
+    if (due.isGiven() && options.isPage()) {
       throw new ParameterException(
           spec.commandLine(), "--due is told as text and with --json, not on a page");
     }
-    if (!save.isGiven() || html.file() != null) {
-      html.check(spec.commandLine(), output.json());
+    if (!save.isGiven() || options.isPage()) {
+      options.checkForm();
     }
   }
 
@@ -158,7 +152,7 @@ final class EscapesCommand implements Callable<Integer> {
           "not kept",
           text -> {
             Path typed = paths.newObservation(text);
-            ObservationDraft.checkFree(typed, paths, html.force());
+            ObservationDraft.checkFree(typed, paths, options.html().force());
             file[0] = typed;
           });
     }
@@ -190,15 +184,11 @@ final class EscapesCommand implements Callable<Integer> {
     if (watch.isGiven()) {
       head = head.noted(added(WatchFile.add(paths, book, entries)));
     }
-    if (html.file() != null) {
-      String page = EscapesHtml.of(book, head, where, report, entries);
-      output.print(HtmlOption.write(html.file(), page));
-      return ExitCode.DONE;
-    }
-    output.print(
-        output.json()
-            ? EscapesJson.of(head, where, report, entries)
-            : EscapesText.of(book, head, where, report, entries));
+    ReportHead full = head;
+    options.print(
+        () -> EscapesHtml.of(book, full, where, report, entries),
+        () -> EscapesJson.of(full, where, report, entries),
+        () -> EscapesText.of(book, full, where, report, entries));
     return ExitCode.DONE;
   }
 
@@ -257,7 +247,7 @@ final class EscapesCommand implements Callable<Integer> {
             .collect(Collectors.toSet());
     List<DueLook> all = DueLook.of(book, today, looked);
     ReportHead head = ReportHead.of(book, List.of(), today);
-    output.print(output.json() ? EscapesJson.due(head, all) : DueText.of(head, all));
+    options.print(() -> EscapesJson.due(head, all), () -> DueText.of(head, all));
     return ExitCode.DONE;
   }
 }

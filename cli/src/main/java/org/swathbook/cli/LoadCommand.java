@@ -37,10 +37,7 @@ final class LoadCommand implements Callable<Integer> {
   private final Value<Double> acres;
   private final Value<Double> tankGallons;
   private final JobOptions typed;
-  private final BookOption bookOption;
-  private final TodayOption todayOption;
-  private final HtmlOption html;
-  private final OutputOption output;
+  private final ReportOptions options;
 
   LoadCommand() {
     spec.name("load")
@@ -73,23 +70,20 @@ final class LoadCommand implements Callable<Integer> {
             Double.class,
             "What the tank holds; as the mix says when left out.");
     typed = new JobOptions(spec);
-    bookOption = new BookOption(spec);
-    todayOption = new TodayOption(spec);
-    html = new HtmlOption(spec);
-    output = new OutputOption(spec);
+    options = ReportOptions.of(spec);
   }
 
   @Override
   public Integer call() {
-    LocalDate today = todayOption.read();
+    LocalDate today = options.today().read();
     checkNumber("--acres", acres.value(), "76");
     checkNumber("--tank", tankGallons.value(), "1200");
     checkCall();
-    html.checkFree();
-    BookPaths paths = bookOption.paths();
-    Book book = bookOption.load(paths);
+    options.html().checkFree();
+    BookPaths paths = options.book().paths();
+    Book book = options.book().load(paths);
     if (isDay()) {
-      output.print(LoadOrder.of(book, paths, which.words(), today, output.json()));
+      options.output().print(LoadOrder.of(book, paths, which.words(), today, options.isJson()));
       return ExitCode.DONE;
     }
     NamedJob named = named(book, paths, today);
@@ -99,15 +93,10 @@ final class LoadCommand implements Callable<Integer> {
     JudgedMix judged = tank.judge(book, today).judge(tank.job());
     Optional<LoadSheet> sheet = sheet(book, named.source(), judged, on, holds);
     ReportHead head = ReportHead.of(book, List.of(tank.field()), today);
-    if (html.file() != null) {
-      String page = LoadHtml.of(book, head, tank.field(), judged, sheet);
-      output.print(HtmlOption.write(html.file(), page));
-      return CheckCommand.exit(judged.judgement());
-    }
-    output.print(
-        output.json()
-            ? LoadJson.of(book, head, tank.field(), judged, sheet)
-            : LoadText.of(book, head, tank.field(), judged, sheet));
+    options.print(
+        () -> LoadHtml.of(book, head, tank.field(), judged, sheet),
+        () -> LoadJson.of(book, head, tank.field(), judged, sheet),
+        () -> LoadText.of(book, head, tank.field(), judged, sheet));
     return CheckCommand.exit(judged.judgement());
   }
 
@@ -123,14 +112,11 @@ final class LoadCommand implements Callable<Integer> {
     if (which.words().isEmpty()) {
       throw wrong("nothing to load: name a mix, a program with --pass, or --field with products");
     }
-    if (html.file() != null ? output.json() : html.force()) {
+    if (options.isPage() ? options.isJson() : options.html().force()) {
       throw wrong("--html writes a page in place of --json; --force goes with --html");
     }
     if (isDay()
-        && (which.pass() != null
-            || acres.isGiven()
-            || tankGallons.isGiven()
-            || html.file() != null)) {
+        && (which.pass() != null || acres.isGiven() || tankGallons.isGiven() || options.isPage())) {
       throw wrong(
           "several mixes are put in order; their sheets, with --acres, --tank, --pass and --html,"
               + " are made one at a time, and products typed here need --field");

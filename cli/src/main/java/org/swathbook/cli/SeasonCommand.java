@@ -3,6 +3,7 @@ package org.swathbook.cli;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
@@ -27,10 +28,7 @@ final class SeasonCommand implements Callable<Integer> {
   final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
   private final Value<String> program;
   private final Flag stress;
-  private final BookOption bookOption;
-  private final TodayOption todayOption;
-  private final HtmlOption html;
-  private final OutputOption output;
+  private final ReportOptions options;
 
   SeasonCommand() {
     spec.name("season")
@@ -53,22 +51,19 @@ final class SeasonCommand implements Callable<Integer> {
             spec,
             "--stress",
             "Walk it again when the season goes wrong, and look for what then helps.");
-    bookOption = new BookOption(spec);
-    todayOption = new TodayOption(spec);
-    html = new HtmlOption(spec);
-    output = new OutputOption(spec);
+    options = ReportOptions.of(spec);
   }
 
   @Override
   public Integer call() {
-    LocalDate today = todayOption.read();
-    html.check(spec.commandLine(), output.json());
-    if (html.file() != null && stress.isGiven()) {
+    LocalDate today = options.today().read();
+    options.checkForm();
+    if (options.isPage() && stress.isGiven()) {
       throw new ParameterException(
           spec.commandLine(), "--stress is told as text and with --json, not on a page");
     }
-    BookPaths paths = bookOption.paths();
-    Book book = bookOption.load(paths);
+    BookPaths paths = options.book().paths();
+    Book book = options.book().load(paths);
     WalkedProgram walked = WalkedProgram.of(book, paths, program.required(), today);
     Field field = walked.field();
     TraceSet traces = walked.traces();
@@ -79,30 +74,11 @@ final class SeasonCommand implements Callable<Integer> {
         stress.isGiven()
             ? stressed(Situation.of(book, traces, outcome, judgement, today))
             : List.of();
-    if (html.file() != null) {
-      output.print(
-          HtmlOption.write(
-              html.file(),
-              SeasonHtml.of(
-                  book,
-                  head,
-                  field,
-                  outcome,
-                  judgement,
-                  SeasonCalendar.of(book, traces, outcome))));
-      return CheckCommand.exit(judgement);
-    }
-    output.print(
-        output.json()
-            ? SeasonJson.of(
-                book,
-                head,
-                field,
-                outcome,
-                judgement,
-                SeasonCalendar.of(book, traces, outcome),
-                stressed)
-            : SeasonText.of(book, head, field, outcome, judgement, stressed));
+    Supplier<SeasonCalendar> calendar = () -> SeasonCalendar.of(book, traces, outcome);
+    options.print(
+        () -> SeasonHtml.of(book, head, field, outcome, judgement, calendar.get()),
+        () -> SeasonJson.of(book, head, field, outcome, judgement, calendar.get(), stressed),
+        () -> SeasonText.of(book, head, field, outcome, judgement, stressed));
     return CheckCommand.exit(judgement);
   }
 

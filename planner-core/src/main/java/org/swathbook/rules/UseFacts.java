@@ -72,23 +72,15 @@ public record UseFacts(
   }
 
   public UseFacts choosing(Use use) {
-    return new UseFacts(
-        book,
-        traces,
-        pass,
-        timing,
-        positions,
-        dose,
-        active,
-        mixLbPerAcre,
-        siteLbPerAcre,
-        candidates,
-        Optional.of(use),
-        job);
+    return with(candidates, Optional.of(use));
   }
 
   /** The same with fewer uses to choose from. */
   public UseFacts among(List<Use> uses) {
+    return with(uses, Optional.empty());
+  }
+
+  private UseFacts with(List<Use> uses, Optional<Use> use) {
     return new UseFacts(
         book,
         traces,
@@ -100,7 +92,7 @@ public record UseFacts(
         mixLbPerAcre,
         siteLbPerAcre,
         uses,
-        Optional.empty(),
+        use,
         job);
   }
 

@@ -75,20 +75,18 @@ public final class DayRating {
     SeasonTrace trace = kernel.traces().years().get(up.year());
     CohortSet cohorts = trace.cohorts(weed);
     int day = trace.dayOf(on);
-    YearWeed cell = kernel.cell(up.year(), weed);
-    double[] number = day < trace.plantingDay() ? cell.first : cell.start;
-    double share = kernel.traces().weeds().get(weed).biotypes().get(up.biotype()).share();
+    double[] plants = up.untreatedPerM2(kernel, day);
     int first = upFrom.equals(LocalDate.MIN) ? 0 : trace.dayOf(upFrom);
     for (int c = up.from(); c < up.up(); c++) {
       if (cohorts.emergedOn(c) < first) {
         continue;
       }
-      double plants = share * number[c];
+      double untreatedPerM2 = plants[c - up.from()];
       double alive = up.alive()[c];
       if (alive > 0) {
-        treated[up.year()][weed] += plants * alive * mass(up.heightCm()[c]);
+        treated[up.year()][weed] += untreatedPerM2 * alive * mass(up.heightCm()[c]);
       }
-      untreated[up.year()][weed] += plants * mass(cohorts.heightCm(c, day));
+      untreated[up.year()][weed] += untreatedPerM2 * mass(cohorts.heightCm(c, day));
     }
   }
 

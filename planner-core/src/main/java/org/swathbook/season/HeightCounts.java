@@ -4,6 +4,9 @@ import org.swathbook.control.HeightClasses;
 
 /** Plants/m² of one weed by their classes of height. */
 final class HeightCounts {
+  /** So that a sum in another order does not go one plant further. */
+  static final double ROUNDING = 1 - 1e-12;
+
   private final double[] perM2 = new double[HeightClasses.COUNT];
   private double all;
 
@@ -38,7 +41,7 @@ final class HeightCounts {
       if (perM2[k] > 0) {
         sum += perM2[k];
         last = k;
-        if (sum >= share * all * StandingPlants.ROUNDING) {
+        if (sum >= share * all * ROUNDING) {
           return k;
         }
       }

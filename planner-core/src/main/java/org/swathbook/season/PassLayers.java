@@ -21,11 +21,6 @@ public final class PassLayers {
     this.years = (int) byYear.stream().filter(Optional::isPresent).count();
   }
 
-  /** Of a pass that the kernel has prepared. */
-  public static PassLayers of(Kernel kernel, PreparedPass pass, int weed) {
-    return pass.ownLayers(kernel, weed);
-  }
-
   public int effectiveSites() {
     return effectiveSites;
   }

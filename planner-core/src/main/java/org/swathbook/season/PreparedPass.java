@@ -188,7 +188,7 @@ public final class PreparedPass {
   }
 
   /** The layers that it lays by itself against a weed. */
-  PassLayers ownLayers(Kernel kernel, int weed) {
+  public PassLayers ownLayers(Kernel kernel, int weed) {
     return ownSoil.layers(kernel, this, weed);
   }
 

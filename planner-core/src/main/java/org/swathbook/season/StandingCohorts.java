@@ -26,13 +26,22 @@ record StandingCohorts(
 
   /** Plants/m² of each cohort on the day of the pass, the first of those up at place 0. */
   double[] perM2(Kernel kernel, int day) {
+    double[] out = untreatedPerM2(kernel, day);
+    for (int i = 0; i < out.length; i++) {
+      out[i] *= alive[from + i];
+    }
+    return out;
+  }
+
+  /** The same had no pass killed any. */
+  double[] untreatedPerM2(Kernel kernel, int day) {
     YearWeed cell = kernel.cell(year, weed);
     double share = kernel.traces().weeds().get(weed).biotypes().get(biotype).share();
     boolean tilled = day >= kernel.traces().years().get(year).plantingDay();
     double[] number = tilled ? cell.start : cell.first;
     double[] out = new double[up - from];
     for (int c = from; c < up; c++) {
-      out[c - from] = number[c] * share * alive[c];
+      out[c - from] = number[c] * share;
     }
     return out;
   }

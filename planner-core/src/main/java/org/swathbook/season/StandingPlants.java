@@ -7,9 +7,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The plants of one weed that stand when a pass comes in one year. */
 final class StandingPlants {
-  /** So that a sum in another order does not go one plant further. */
-  static final double ROUNDING = 1 - 1e-12;
-
   private record Group(double perM2, double heightCm) {}
 
   private static final Comparator<Group> BY_HEIGHT = Comparator.comparingDouble(Group::heightCm);
@@ -53,7 +50,7 @@ final class StandingPlants {
     for (Group g : byHeight()) {
       sum += g.perM2();
       last = g.heightCm();
-      if (sum >= share * perM2() * ROUNDING) {
+      if (sum >= share * perM2() * HeightCounts.ROUNDING) {
         return last;
       }
     }

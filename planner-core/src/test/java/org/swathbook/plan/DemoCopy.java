@@ -96,7 +96,7 @@ public final class DemoCopy {
   }
 
   /** Puts a changed copy of a starter entry into the book's own catalog folder. */
-  DemoCopy changeCatalog(String entry, String from, String to) {
+  public DemoCopy changeCatalog(String entry, String from, String to) {
     try (java.io.InputStream in =
         Book.class.getResourceAsStream("/org/swathbook/catalog/starter/" + entry)) {
       if (in == null) {

@@ -33,7 +33,7 @@ class HeightCountsProperties {
     double sum = all.stream().mapToDouble(Plants::perM2).sum();
     double upTo = 0;
     int i = -1;
-    while (upTo < share * sum * StandingPlants.ROUNDING) {
+    while (upTo < share * sum * HeightCounts.ROUNDING) {
       upTo += all.get(++i).perM2();
     }
 

@@ -42,7 +42,7 @@ class ModelCardsTest {
           "SeasonHeat.WEEDS_KEPT",
           // what is more than any rounding, and stands for no end, in bounds of the search
           "ExposureBounds.ROUNDING",
-          "StandingPlants.ROUNDING",
+          "HeightCounts.ROUNDING",
           "ControlBounds.ALL",
           // more numbers of sites than there are
           "ControlBounds.SITES",

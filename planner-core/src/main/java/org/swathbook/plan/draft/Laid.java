@@ -17,6 +17,6 @@ public record Laid(PreparedPass pass, List<PassLayers> layers) {
   }
 
   public static Laid of(Kernel kernel, PreparedPass pass, List<Integer> drivers) {
-    return new Laid(pass, drivers.stream().map(w -> PassLayers.of(kernel, pass, w)).toList());
+    return new Laid(pass, drivers.stream().map(w -> pass.ownLayers(kernel, w)).toList());
   }
 }

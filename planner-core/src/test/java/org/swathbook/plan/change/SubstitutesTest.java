@@ -5,12 +5,18 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
@@ -21,9 +27,11 @@ import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
+import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.WeedOutcome;
 
 /** What goes into one pass of several with the very same tank, under three weather years. */
 class SubstitutesTest {
@@ -81,5 +89,77 @@ class SubstitutesTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> substitutes.without(FIRST, tank.doses().get(0).product().id()))
         .withMessageContaining("2027-06-01");
+  }
+
+  private static Dose dose(TraceSet of, String product) {
+    return DayDoses.of(book, of).byActive().stream()
+        .flatMap(List::stream)
+        .filter(d -> d.product().id().equals(ProductId.of(product)))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * Legal ones alone, in their order, each in that place, and of them those that give back half of
+   * what the weeds lose that lose most. Acetochlor is sold in two formulations.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"acetochlor-6.4ec", "atrazine-4sc"})
+  void whatIsNamedDoesTheWorkOfTheProduct(String product) {
+    TraceSet corn = TraceBuilder.build(book, book.findField("ND-2").orElseThrow(), TODAY);
+    Mix tank = Mix.of(List.of(dose(corn, "acetochlor-6.4ec"), dose(corn, "atrazine-4sc")));
+    Pass pass = new Pass(new Anchor.FromPlanting(0), tank);
+    SeasonOutcome now =
+        SeasonWalk.walk(book, corn, new Program("one", corn.field().id(), List.of(pass)));
+    Dose gone = dose(corn, product);
+    Substitutes substitutes = new Substitutes(book, corn, now, TODAY);
+    LocalDate planned = now.passes().get(0).planned();
+    Program less = substitutes.without(planned, gone.product().id());
+    SeasonOutcome without = SeasonWalk.walk(book, corn, less);
+    double most = now.weeds().stream().mapToDouble(w -> lost(w, without)).max().orElseThrow();
+
+    List<JudgedChange> all = substitutes.of(planned, gone.product().id());
+
+    assertThat(all).hasSize(3);
+    assertThat(all)
+        .extracting(c -> c.change().in().get(0).product().id())
+        .doesNotHaveDuplicates()
+        .doesNotContain(gone.product().id());
+    for (JudgedChange c : all) {
+      assertThat(c.change().kind()).isEqualTo(SingleChange.Kind.EXCHANGE_PRODUCT);
+      assertThat(c.change().pass()).isEqualTo(planned);
+      assertThat(c.change().out()).contains(gone);
+      assertThat(c.judgement().verdict()).isNotEqualTo(Verdict.BLOCKED);
+      assertThat(c.outcome()).isEqualTo(SeasonWalk.walk(book, corn, c.change().program()));
+      assertThat(c.net()).contains(c.outcome().net().orElseThrow().minus(now.net().orElseThrow()));
+      assertThat(now.weeds())
+          .filteredOn(w -> lost(w, without) >= most / 2)
+          .isNotEmpty()
+          .allMatch(w -> lost(w, c.outcome()) <= Math.max(0.1, lost(w, without) / 2));
+    }
+    assertThat(all)
+        .isSortedAccordingTo(
+            Comparator.comparing((JudgedChange c) -> !isSameActive(c, gone))
+                .thenComparing(c -> c.breaks().size())
+                .thenComparing(c -> Substitutes.warnings(c).size())
+                .thenComparing(c -> c.net().orElseThrow(), Comparator.reverseOrder()));
+    assertThat(isSameActive(all.get(0), gone)).isEqualTo(product.startsWith("acetochlor"));
+    assertThat(all)
+        .as("all that break nothing are among them")
+        .filteredOn(c -> c.breaks().isEmpty())
+        .hasSize(product.startsWith("acetochlor") ? 1 : 2);
+  }
+
+  private static boolean isSameActive(JudgedChange change, Dose gone) {
+    return actives(change.change().in().get(0)).equals(actives(gone));
+  }
+
+  private static Set<IngredientId> actives(Dose dose) {
+    return dose.actives().stream().map(a -> a.ingredient().id()).collect(Collectors.toSet());
+  }
+
+  /** Percent points of control of a weed. */
+  private static double lost(WeedOutcome now, SeasonOutcome then) {
+    return now.controlPct() - then.weed(now.pressure().weed().id()).controlPct();
   }
 }
