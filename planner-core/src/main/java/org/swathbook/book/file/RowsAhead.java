@@ -62,6 +62,8 @@ final class RowsAhead {
       throw e;
     } finally {
       ahead.left = true;
+      // What it reads from, and tells its problems to, is the caller's again from here on.
+      reading.exceptionally(e -> Optional.empty()).join();
     }
   }
 
@@ -91,8 +93,10 @@ final class RowsAhead {
 
   private void give() {
     try {
-      while (!left && !queue.offer(next, PATIENCE_MS, TimeUnit.MILLISECONDS)) {
-        // Until there is room, or nobody waits any more.
+      while (!queue.offer(next, PATIENCE_MS, TimeUnit.MILLISECONDS)) {
+        if (left) {
+          throw new IllegalStateException("nobody takes the rows any more");
+        }
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,10 +62,21 @@ class RowsAheadTest {
             throw new IllegalStateException("enough");
           }
         };
-    assertThatThrownBy(() -> RowsAhead.read(table(50_000, new Problems()), sink))
+    AtomicBoolean reads = new AtomicBoolean();
+    RowsAhead.Source source =
+        rows -> {
+          reads.set(true);
+          try {
+            return table(50_000, new Problems()).rows(rows);
+          } finally {
+            reads.set(false);
+          }
+        };
+    assertThatThrownBy(() -> RowsAhead.read(source, sink))
         .isInstanceOf(IllegalStateException.class)
         .hasMessage("enough");
     assertThat(taken).hasSize(700);
+    assertThat(reads).as("the file, and the problems told of it, are nobody else's now").isFalse();
   }
 
   @Test
