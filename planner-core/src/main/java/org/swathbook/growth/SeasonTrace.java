@@ -3,6 +3,7 @@ package org.swathbook.growth;
 import java.time.LocalDate;
 import java.util.List;
 import org.swathbook.catalog.Crop;
+import org.swathbook.weather.WeatherDay;
 
 /**
  * The outdoors of one field in one weather year. Nothing a sprayer does changes it. Day 0 is 1
@@ -21,6 +22,7 @@ public final class SeasonTrace {
       double[] cropHeightCm,
       CanopyClock canopy,
       SoilCourse soil,
+      List<WeatherDay> weather,
       boolean[] sprayable) {}
 
   private final int year;
@@ -35,6 +37,7 @@ public final class SeasonTrace {
   private final double[] cropHeightCm;
   private final CanopyClock canopy;
   private final SoilCourse soil;
+  private final List<WeatherDay> weather;
   private final boolean[] sprayable;
   private final List<CohortSet> weeds;
   private final int[] neededUntil;
@@ -65,6 +68,7 @@ public final class SeasonTrace {
     this.cropHeightCm = daily.cropHeightCm;
     this.canopy = daily.canopy;
     this.soil = daily.soil;
+    this.weather = daily.weather;
     this.sprayable = daily.sprayable;
     this.weeds = List.copyOf(weeds);
     this.neededUntil = neededUntil.clone();
@@ -203,6 +207,11 @@ public final class SeasonTrace {
   /** The soil of these days, the very same object on fields that share it. */
   public SoilCourse soil() {
     return soil;
+  }
+
+  /** Temperatures and rain of a day. */
+  public WeatherDay weather(int day) {
+    return weather.get(day);
   }
 
   /** Whether the weather of a day lets a sprayer work. */

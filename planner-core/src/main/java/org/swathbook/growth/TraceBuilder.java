@@ -226,6 +226,7 @@ public final class TraceBuilder {
             heightsCm(course, scouted.cropHeightsCm()),
             canopy,
             soil,
+            heat.days(),
             // Water from a pivot is no weather that holds a sprayer back.
             heat.sprayDays(book.house(), book.station(field)));
     List<CohortSet> cohorts = new ArrayList<>();

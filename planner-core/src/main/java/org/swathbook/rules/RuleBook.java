@@ -53,6 +53,7 @@ import org.swathbook.rules.timing.RepeatIntervalRule;
 import org.swathbook.rules.timing.ReplantCropRule;
 import org.swathbook.rules.timing.StageWindowRule;
 import org.swathbook.rules.timing.WeedTooTallRule;
+import org.swathbook.rules.weather.ColdDaysRule;
 import org.swathbook.rules.weather.InversionRule;
 import org.swathbook.rules.weather.RainTooSoonRule;
 import org.swathbook.rules.weather.SensitiveNeighborRule;
@@ -76,6 +77,7 @@ public final class RuleBook {
           new BurndownMissingRule(),
           new CarrierVolumeRule(),
           new CatalogStaleRule(),
+          new ColdDaysRule(),
           new CropInjuryStackRule(),
           new CropNotListedRule(),
           new CutoffDateRule(),

@@ -29,7 +29,12 @@ public final class SplitCohorts {
     }
     SeasonTrace.Daily daily =
         new SeasonTrace.Daily(
-            byDay(t, t::stage), byDay(t, t::cropHeightCm), t.canopy(), t.soil(), sprayable);
+            byDay(t, t::stage),
+            byDay(t, t::cropHeightCm),
+            t.canopy(),
+            t.soil(),
+            IntStream.range(0, t.days()).mapToObj(t::weather).toList(),
+            sprayable);
     List<CohortSet> weeds = new ArrayList<>();
     for (int w = 0; w < t.weedCount(); w++) {
       weeds.add(split(t.cohorts(w), t.days(), place, first));

@@ -39,6 +39,7 @@ final class SeasonCases {
             survivors(),
             oneSite(),
             windows(),
+            cold(),
             restricted())
         .flatMap(List::stream)
         .toList();
@@ -341,6 +342,31 @@ final class SeasonCases {
             "window-confidence",
             "a wide window, 94 % of the years",
             () -> SeasonCase.of(soybean(palmer)).windowConfidence(94)));
+  }
+
+  private static List<RuleCase> cold() {
+    WeedPressure palmer = weed("AMAPA", 8, DriverKind.YES, 0);
+    return List.of(
+        example(
+            true,
+            "cold-days",
+            "glyphosate on weeds that stand in March, 41 F by day",
+            () -> glyphosateOn("2027-03-20", soybean(palmer))),
+        example(
+            false,
+            "cold-days",
+            "the same on a June day of 80 F",
+            () -> glyphosateOn(JUNE, soybean(palmer))));
+  }
+
+  private static SeasonCase glyphosateOn(String date, CaseBook book) {
+    return onPalmer(date, book, "glyphosate", "1.13 lb ae/acre");
+  }
+
+  /** Palmer amaranth of 3 in stands. */
+  static SeasonCase onPalmer(String date, CaseBook book, String active, String rate) {
+    SeasonCase s = SeasonCase.of(book);
+    return s.pass(date, book.mix(active, rate), s.standing("AMAPA", 8, 3));
   }
 
   private static List<RuleCase> restricted() {

@@ -1,6 +1,7 @@
 package org.swathbook.rules;
 
 import static org.swathbook.rules.SaidCase.says;
+import static org.swathbook.rules.SeasonCases.onPalmer;
 import static org.swathbook.rules.SeasonCases.soybean;
 import static org.swathbook.rules.SeasonCases.weed;
 
@@ -21,7 +22,8 @@ import org.swathbook.testing.MixCase;
  */
 class StewardshipRulesSayTest {
   static Stream<SaidCase> cases() {
-    return Stream.of(covered(), survive(), sites(), gaps(), lateness(), weeks(), repeats(), bare())
+    return Stream.of(
+            covered(), survive(), sites(), gaps(), lateness(), cold(), weeks(), repeats(), bare())
         .flatMap(List::stream);
   }
 
@@ -315,6 +317,30 @@ class StewardshipRulesSayTest {
             "warn: Palmer amaranth: an overlap of 8 days between two layers in the median"
                 + " year, a hole in 30 % of the years; the house asks for 7 days. [8 days; 7"
                 + " days] the next layer sprayed earlier, irrigation, or a longer first layer"));
+  }
+
+  private static List<SaidCase> cold() {
+    return List.of(
+        says(
+            "cold-days",
+            "glyphosate in March",
+            onPalmer(
+                "2027-03-20",
+                soybean(weed("AMAPA", 8, DriverKind.YES, 0)),
+                "glyphosate",
+                "1.13 lb ae/acre"),
+            "warn: Cold slows glyphosate, and in 1 of 1 weather years this pass is sprayed on a"
+                + " day under 60 F or with a night under 40 F. The control told here does not"
+                + " reckon with that. [cold in 1 of 1 weather years; cold in at most half of"
+                + " them] a later date, or partners that the cold does not slow"),
+        says(
+            "cold-days",
+            "clethodim in March: another site",
+            onPalmer(
+                "2027-03-20",
+                soybean(weed("AMAPA", 8, DriverKind.YES, 0)),
+                "clethodim",
+                "0.094 lb ai/acre")));
   }
 
   private static List<SaidCase> lateness() {

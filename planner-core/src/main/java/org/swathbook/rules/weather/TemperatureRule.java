@@ -2,7 +2,6 @@ package org.swathbook.rules.weather;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.Predicate;
 import org.swathbook.catalog.DayTerms.TemperatureLimit;
 import org.swathbook.catalog.Stated;
@@ -31,16 +30,11 @@ public final class TemperatureRule implements DayRule {
    */
   private static final double WARM_F = 80;
 
-  private static final double COLD_DAY_F = 60;
-  private static final double COLD_NIGHT_F = 40;
-
   /** Mean of three days below which weeds hardly grow. */
   private static final double STILL_F = 50;
 
   /** A day as warm as this tells that no cold spell lasts (default, ours). */
   private static final double SURELY_OVER_F = 70;
-
-  private static final Set<Integer> SLOW_IN_COLD = Set.of(9, 10, 27);
 
   public static final RuleCard CARD =
       new RuleCard(
@@ -175,9 +169,9 @@ public final class TemperatureRule implements DayRule {
           "a cooler day, or the morning",
           out);
     }
-    boolean coldDay = w.highF().isPresent() && w.highF().getAsDouble() < COLD_DAY_F;
+    boolean coldDay = w.highF().isPresent() && w.highF().getAsDouble() < ColdDay.DAY_F;
     boolean coldNight =
-        w.coldestNightF().isPresent() && w.coldestNightF().getAsDouble() < COLD_NIGHT_F;
+        w.coldestNightF().isPresent() && w.coldestNightF().getAsDouble() < ColdDay.NIGHT_F;
     if ((coldDay || coldNight) && has(facts, TemperatureRule::isSlow)) {
       warn(
           facts,
@@ -246,7 +240,7 @@ public final class TemperatureRule implements DayRule {
   }
 
   private static boolean isSlow(ActiveUse a) {
-    return SLOW_IN_COLD.contains(site(a));
+    return ColdDay.slows(a.ingredient());
   }
 
   private static int site(ActiveUse a) {

@@ -1,0 +1,86 @@
+package org.swathbook.rules.weather;
+
+import java.util.List;
+import org.swathbook.catalog.Ingredient;
+import org.swathbook.growth.SeasonTrace;
+import org.swathbook.program.ActiveDose;
+import org.swathbook.rules.About;
+import org.swathbook.rules.Findings;
+import org.swathbook.rules.ProgramFacts;
+import org.swathbook.rules.ProgramRule;
+import org.swathbook.rules.RuleCard;
+import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.Severity;
+import org.swathbook.rules.Text;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.PassWeed;
+
+/** A planned pass that is mostly sprayed in the cold, with what the cold slows. */
+public final class ColdDaysRule implements ProgramRule {
+  public static final RuleCard CARD =
+      new RuleCard(
+          new RuleId("cold-days"),
+          Severity.WARN,
+          "Is a pass planned for days that are too cold for what is in it?",
+          "In a plan: a pass on weeds that stand, with an active of site 9, 10 or 27 on leaves, is"
+              + " sprayed in more than half of the weather years on a day under 60 F or with a"
+              + " night under 40 F. The control told of it does not reckon with cold.",
+          List.of(Say.COMMON_PRACTICE),
+          "glyphosate on weeds that stand in March, 41 F by day",
+          "the same on a June day of 80 F");
+
+  @Override
+  public RuleCard card() {
+    return CARD;
+  }
+
+  @Override
+  public void judge(ProgramFacts facts, Findings out) {
+    for (PassOutcome pass : facts.season().passes()) {
+      List<String> slowed = slowed(pass);
+      int sprayed = 0;
+      int cold = 0;
+      for (int y = 0; y < facts.traces().years().size(); y++) {
+        SeasonTrace trace = facts.traces().years().get(y);
+        int day = facts.season().years().get(y).passDays().get(pass.index());
+        if (day >= 0 && day < trace.days()) {
+          sprayed++;
+          cold += ColdDay.is(trace.weather(day)) ? 1 : 0;
+        }
+      }
+      if (!slowed.isEmpty() && 2 * cold > sprayed) {
+        int met = cold;
+        int all = sprayed;
+        out.warn(this, About.PROGRAM.withPass(pass.index()), () -> text(slowed, met, all));
+      }
+    }
+  }
+
+  /** Names of what works on leaves here and is slow in the cold; a pass that is made is past it. */
+  private static List<String> slowed(PassOutcome pass) {
+    return pass.made() || pass.weeds().stream().noneMatch(PassWeed::stands)
+        ? List.of()
+        : pass.mix().actives().stream()
+            .map(ActiveDose::ingredient)
+            .filter(Ingredient::hasFoliarActivity)
+            .filter(ColdDay::slows)
+            .map(Ingredient::name)
+            .distinct()
+            .toList();
+  }
+
+  private static Text text(List<String> slowed, int cold, int sprayed) {
+    String years = "in " + cold + " of " + sprayed + " weather years";
+    return Text.of(
+            "Cold slows "
+                + Say.list(slowed)
+                + ", and "
+                + years
+                + " this pass is sprayed on a day under 60 F or with a night under 40 F. The control"
+                + " told here does not reckon with that.",
+            Say.COMMON_PRACTICE)
+        .compared("cold " + years, "cold in at most half of them")
+        .cleared("a later date, or partners that the cold does not slow");
+  }
+}
