@@ -31,7 +31,7 @@ import org.swathbook.season.outcome.WeedOutcome;
 /** Every change of one step to the demo's own program, held to the season walked with it. */
 class WalkedChangeTest {
   private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
-  private static final LocalDate FROM = LocalDate.of(2027, 5, 20);
+  private static final LocalDate FROM = LocalDate.of(2027, 6, 1);
   private static final Money EXTRA = Money.ofDollars(2.5);
 
   private static Book book;
