@@ -18,6 +18,7 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.check.BrokenHouseRule;
 import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.choice.DoseOption;
 import org.swathbook.plan.draft.Delay;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.Goal;
@@ -85,6 +86,32 @@ class NamedTest {
     assertThat(walked.stream().sorted(Goal.BEST).limit(30))
         .allMatch(w -> delay.net(w).compareTo(delay.net(late)) <= 0);
     assertThat(shown.values()).doesNotHaveDuplicates();
+  }
+
+  /** Beside the best of two passes that is also the cheapest of these. */
+  @Test
+  void oneOfFewerPassesAndOneThatMayBeLateAreShown() {
+    Delay delay = delay();
+    List<Walked> two = walked.stream().filter(w -> stops(w) == 2).toList();
+    Walked first = best(two);
+    Walked late =
+        two.stream()
+            .filter(w -> w.cost().compareTo(first.cost()) > 0)
+            .filter(w -> delay.net(w).compareTo(delay.net(first)) > 0)
+            .findFirst()
+            .orElseThrow();
+    assertThat(choose(List.of(first, late), 101)).containsEntry(Named.LATE, late);
+    Integer[] dearest =
+        ground.space.options().stream()
+            .sorted(Comparator.comparing(DoseOption::cost).reversed())
+            .map(DoseOption::index)
+            .limit(4)
+            .toArray(Integer[]::new);
+    Walked dear = alone(0, dearest);
+    assertThat(dear.cost()).isGreaterThan(first.cost());
+    assertThat(choose(List.of(first, dear), 101)).containsEntry(Named.FEWEST, dear);
+    assertThat(choose(List.of(first, breaking(dear, HouseRuleCheck.SEASON_CONTROL)), 101))
+        .doesNotContainKey(Named.FEWEST);
   }
 
   @Test

@@ -16,6 +16,7 @@ import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.RuleId;
+import org.swathbook.rules.Severity;
 
 /**
  * Glufosinate over soybean asks for 8.5 lb of ammonium sulfate per 100 gal and for 15 gal/acre
@@ -65,6 +66,18 @@ class FilledMixTest {
   void theLargerVolumeCounts() {
     assertThat(filled(List.of(), OptionalDouble.of(10)).gallonsPerAcre()).hasValue(15);
     assertThat(filled(List.of(), OptionalDouble.of(20)).gallonsPerAcre()).hasValue(20);
+  }
+
+  /** Around emergence labels are close to their limits, which warns and forbids nothing. */
+  @Test
+  void whatOnlyWarnsDoesNotStandAgainstIt() {
+    for (LocalDate day = DAY.minusDays(25); day.isBefore(DAY); day = day.plusDays(1)) {
+      for (List<Dose> all : doses.byActive()) {
+        assertThat(doses.blocks(all.get(0), day))
+            .extracting(f -> f.severity())
+            .allMatch(Severity.BLOCK::equals);
+      }
+    }
   }
 
   /** Of an active the full rate stands first. */

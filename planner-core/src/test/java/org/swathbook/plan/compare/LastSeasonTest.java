@@ -78,6 +78,25 @@ class LastSeasonTest {
     assertThat(last().season()).as("the journal has corn in 2026").isEqualTo(2025);
   }
 
+  /** Of two seasons in soybean the later one, were it known when it was planted. */
+  @Test
+  void aSeasonThatOnlyTheJournalHasCountsToo() {
+    copy.replaceAll("applications.csv", "(ND-1,2026,.*,)corn,(?:pre|V7),", "$1soybean,pre,")
+        .replaceAll("seasons.csv", "ND-1,2026,.*\n", "");
+    assertThatIllegalArgumentException()
+        .isThrownBy(this::last)
+        .withMessageContaining("when ND-1 was planted in 2026");
+  }
+
+  @Test
+  void whatIsSprayedThisSeasonIsNotOfAnEarlierOne() {
+    copy.replaceAll(
+        "applications.csv",
+        "2026-06-08,14:10,ND-1,2026,(.*),corn,V7,",
+        "2026-11-05,14:10,ND-1,2027,$1,soybean,fall,");
+    assertThat(last().season()).isEqualTo(2025);
+  }
+
   @Test
   void aJournalWithoutThePastSaysSo() {
     copy.replaceAll("applications.csv", "(?m)^[^,]*,[^,]*,[^,]*,[^,]*,[^,]*,ND-1,.*\n", "");
