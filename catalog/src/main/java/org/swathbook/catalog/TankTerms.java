@@ -1,6 +1,8 @@
 package org.swathbook.catalog;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -25,16 +27,43 @@ public record TankTerms(
     Stated<CleanOut> cleanOut) {
 
   /**
-   * An adjuvant that the label asks for; any one of these kinds will do.
+   * An adjuvant that the label asks for; any one of these kinds will do, each at its own rate.
    *
-   * @param rate as written, {@code 8.5 lb/100 gal}; empty when the label names none
+   * @param anyOf the kind the label names first stands first
+   * @param rates by kind, as written, {@code 8.5 lb/100 gal}; of every kind, or of none where the
+   *     label names none
    * @param refusedWithout the label forbids to spray without it, else it only advises
    */
   public record AdjuvantNeed(
-      Set<AdjuvantKind> anyOf, Optional<String> rate, boolean refusedWithout) {
+      Set<AdjuvantKind> anyOf, Map<AdjuvantKind, String> rates, boolean refusedWithout) {
 
     public AdjuvantNeed {
       anyOf = Ordered.set(anyOf);
+      rates = Ordered.map(rates);
+      if (!rates.isEmpty() && !rates.keySet().equals(anyOf)) {
+        throw new IllegalArgumentException("rates of " + rates.keySet() + " for " + anyOf);
+      }
+    }
+
+    /** Of kinds that all go at one rate; empty when the label names none. */
+    public AdjuvantNeed(Set<AdjuvantKind> anyOf, Optional<String> rate, boolean refusedWithout) {
+      this(anyOf, same(anyOf, rate), refusedWithout);
+    }
+
+    private static Map<AdjuvantKind, String> same(Set<AdjuvantKind> kinds, Optional<String> rate) {
+      Map<AdjuvantKind, String> out = new LinkedHashMap<>();
+      rate.ifPresent(r -> kinds.forEach(k -> out.put(k, r)));
+      return out;
+    }
+
+    /** The rate of one of its kinds as written; empty when the label names none. */
+    public Optional<String> rate(AdjuvantKind kind) {
+      return Optional.ofNullable(rates.get(kind));
+    }
+
+    /** Whether one rate, or none, stands for all its kinds. */
+    public boolean isAtOneRate() {
+      return anyOf.stream().map(this::rate).distinct().count() <= 1;
     }
 
     // Written out, as in every key that is hashed at a start: see IngredientId.
@@ -42,13 +71,13 @@ public record TankTerms(
     public boolean equals(@Nullable Object other) {
       return other instanceof AdjuvantNeed o
           && anyOf.equals(o.anyOf)
-          && rate.equals(o.rate)
+          && rates.equals(o.rates)
           && refusedWithout == o.refusedWithout;
     }
 
     @Override
     public int hashCode() {
-      return 31 * anyOf.hashCode() + rate.hashCode();
+      return 31 * anyOf.hashCode() + rates.hashCode();
     }
   }
 

@@ -35,6 +35,19 @@ public final class Say {
     return Numbers.decimals(lbPerAcre, 3) + " lb " + basis.symbol() + "/acre";
   }
 
+  /**
+   * {@code 0.0314 lb ai/acre} beside {@code 0.031}: as many decimals, three or more, as tell it
+   * from the amount it is compared with, so that a limit and what passes it do not read the same.
+   */
+  public static String lbBeside(double lbPerAcre, double other, Basis basis) {
+    int decimals = 3;
+    while (decimals < 6
+        && Numbers.decimals(lbPerAcre, decimals).equals(Numbers.decimals(other, decimals))) {
+      decimals++;
+    }
+    return Numbers.decimals(lbPerAcre, decimals) + " lb " + basis.symbol() + "/acre";
+  }
+
   public static String rate(Rate weight) {
     return lb(weight.lbPerAcre(), weight.basis());
   }

@@ -150,7 +150,7 @@ public record TankNeeds(
     Map<AdjuvantKind, Map<String, AdjuvantRate>> rates = new EnumMap<>(AdjuvantKind.class);
     for (AdjuvantNeed need : needs) {
       AdjuvantKind kind = List.copyOf(need.anyOf()).get(place(need, kinds));
-      AdjuvantRate rate = AdjuvantRate.of(need.rate().orElse(Adjuvant.RATE_OF_THE_LABEL));
+      AdjuvantRate rate = AdjuvantRate.of(need.rate(kind).orElse(Adjuvant.RATE_OF_THE_LABEL));
       rates
           .computeIfAbsent(kind, k -> new TreeMap<>())
           .merge(rate.unit(), rate, AdjuvantRate::larger);

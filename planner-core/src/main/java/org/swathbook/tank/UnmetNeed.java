@@ -33,10 +33,19 @@ public record UnmetNeed(Ingredient of, AdjuvantNeed need, List<String> refusedBy
     return 31 * of.hashCode() + need.hashCode();
   }
 
-  /** {@code crop-oil or methylated-seed-oil, 1 % v/v}. */
+  /**
+   * {@code crop-oil or methylated-seed-oil, 1 % v/v}; where each kind has a rate of its own, {@code
+   * crop-oil 1 % v/v or nonionic-surfactant 0.25 % v/v}.
+   */
   public static String words(AdjuvantNeed need) {
-    String kinds =
-        need.anyOf().stream().map(AdjuvantKind::spelling).collect(Collectors.joining(" or "));
-    return kinds + need.rate().map(r -> ", " + r).orElse("");
+    if (need.isAtOneRate()) {
+      String kinds =
+          need.anyOf().stream().map(AdjuvantKind::spelling).collect(Collectors.joining(" or "));
+      return kinds
+          + need.anyOf().stream().findFirst().flatMap(need::rate).map(r -> ", " + r).orElse("");
+    }
+    return need.anyOf().stream()
+        .map(k -> k.spelling() + need.rate(k).map(r -> " " + r).orElse(""))
+        .collect(Collectors.joining(" or "));
   }
 }

@@ -5,11 +5,13 @@ import static org.swathbook.rules.SeasonCases.post;
 import static org.swathbook.rules.SeasonCases.soybean;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.swathbook.catalog.Movement;
 import org.swathbook.measure.Basis;
+import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Mix;
 import org.swathbook.testing.IngredientBuilder;
 
@@ -56,12 +58,12 @@ class AdjuvantRulesTest {
   @Test
   void anyOfTheKindsWillDo() {
     CaseBook book = book();
-    Mix mix = CaseBook.with(book.mix("oily", "0.1 lb ai/acre"), "methylated-seed-oil", "1 pt/acre");
+    Mix mix = CaseBook.with(book.mix("oily", "0.1 lb ai/acre"), "methylated-seed-oil", "1 % v/v");
 
     assertThat(said(book, mix, "adjuvant-needed")).isEmpty();
   }
 
-  /** The figure of a need is that of the kind it names first; rounded to a jug it is enough. */
+  /** Rounded to a jug it is enough. */
   @ParameterizedTest
   @CsvSource({
     "crop-oil,0.97 % v/v,1",
@@ -70,7 +72,7 @@ class AdjuvantRulesTest {
     "crop-oil,3 qt/100 gal,1",
     "crop-oil,1 lb/100 gal,0",
     "crop-oil,as the label says,0",
-    "methylated-seed-oil,0.5 % v/v,0"
+    "methylated-seed-oil,0.5 % v/v,1"
   })
   void lessThanTheLabelAsksForIsAWarning(String kind, String rate, int warnings) {
     CaseBook book = book();
@@ -80,6 +82,38 @@ class AdjuvantRulesTest {
         .hasSize(warnings)
         .allMatch(f -> f.severity() == Severity.WARN)
         .allMatch(f -> f.limit().equals("at least 1 gal in 100 gal"));
+  }
+
+  /** Each kind is held against its own rate, and one that is enough will do. */
+  @ParameterizedTest
+  @CsvSource({
+    "nonionic-surfactant,0.25 % v/v,crop-oil,0.5 % v/v,0",
+    "nonionic-surfactant,0.125 % v/v,crop-oil,1 % v/v,0",
+    "nonionic-surfactant,0.125 % v/v,crop-oil,0.25 % v/v,1",
+    "nonionic-surfactant,1 qt/100 gal,drift-reducer,0.25 % v/v,0",
+    "crop-oil,0.25 % v/v,drift-reducer,0.25 % v/v,1"
+  })
+  void kindsWithRatesOfTheirOwn(
+      String one, String rate, String other, String otherRate, int warnings) {
+    CaseBook book =
+        soybean()
+            .active(
+                active("either", 14)
+                    .needsEach("crop-oil", "1 % v/v", "nonionic-surfactant", "0.25 % v/v"));
+    Mix mix =
+        new Mix(
+            book.mix("either", "0.1 lb ai/acre").doses(),
+            List.of(new Adjuvant(one, rate), new Adjuvant(other, otherRate)),
+            OptionalDouble.empty());
+
+    assertThat(said(book, mix, "adjuvant-needed"))
+        .hasSize(warnings)
+        .allSatisfy(
+            f ->
+                assertThat(f.message())
+                    .startsWith(
+                        "The label of either asks for crop-oil 1 % v/v or nonionic-surfactant"
+                            + " 0.25 % v/v; there is less "));
   }
 
   @Test

@@ -35,6 +35,19 @@ class AnnualCapShareTest {
     assertThat(atLoading("atrazine 1.01 ai", "atrazine 1.0 ai")).containsExactly(Severity.BLOCK);
   }
 
+  /** The crop itself is allowed 2.5 lb; only what is sprayed in these positions is used up. */
+  @Test
+  void aCapOfSomePositionsSaysSo() {
+    assertThat(corn("atrazine 1.0 ai", "atrazine 1.0 ai").findings())
+        .filteredOn(f -> f.rule().value().equals("annual-cap"))
+        .singleElement()
+        .satisfies(
+            f ->
+                assertThat(f.message())
+                    .endsWith(
+                        "2 lb ai/acre this calendar year is all that is allowed in corn (post)."));
+  }
+
   @Test
   void inAPlanItIsANote() {
     MixCase tank = MixCase.in("corn").day(20, "V3", 6).tank("atrazine 1.0 ai");

@@ -983,8 +983,8 @@ class DayRulesSayTest {
             "sensitive-neighbor",
             "dicamba, no buffer known, toward a vineyard",
             unasked(DICAMBA, "vineyard NE 300 ft", 225),
-            "warn: The wind blows toward the neighbor 'vineyard', 300 ft away, and dicamba"
-                + " must not get there. [300 ft downwind; a quarter of a mile] wind that blows"
+            "block: The wind blows toward the neighbor 'vineyard', 300 ft away, and dicamba"
+                + " must not get there. [300 ft downwind; no wind toward sensitive plants] wind that blows"
                 + " away from it, or a partner of another site",
             "ask: distance downwind that the label keeps of dicamba [label, application"
                 + " restrictions; then day.buffer in catalog/ingredients/dicamba.yaml]"),

@@ -334,7 +334,15 @@ class LabelBoundaryTest {
             soy()
                 .tank("bentazon 1.0 ai")
                 .adjuvant("crop-oil", "1 qt/acre")
-                .adjuvant("liquid-nitrogen", "2.5 % v/v")),
+                .adjuvant("liquid-nitrogen", "2 qt/acre")),
+        of(
+            need,
+            WARN,
+            "bentazon with half the liquid nitrogen",
+            soy()
+                .tank("bentazon 1.0 ai")
+                .adjuvant("crop-oil", "1 qt/acre")
+                .adjuvant("liquid-nitrogen", "1 qt/acre")),
         of(need, BLOCK, "dicamba over soybean by itself", dicamba()),
         of(
             need,

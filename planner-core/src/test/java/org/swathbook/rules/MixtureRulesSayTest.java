@@ -91,8 +91,8 @@ class MixtureRulesSayTest {
             soy("bentazon 1.0 ai")
                 .adjuvant("crop-oil", "1 qt/acre")
                 .adjuvant("ammonium-sulfate", "2.4 lb/acre"),
-            "warn: The label of bentazon asks for ammonium-sulfate or liquid-nitrogen, 2.5"
-                + " lb/acre; there is less ammonium-sulfate in the tank. [16 lb in 100 gal; at"
+            "warn: The label of bentazon asks for ammonium-sulfate 2.5 lb/acre or"
+                + " liquid-nitrogen 2 qt/acre; there is less ammonium-sulfate in the tank. [16 lb in 100 gal; at"
                 + " least 16.67 lb in 100 gal] ammonium-sulfate 2.5 lb/acre, that is 16.67 lb in"
                 + " 100 gal, 200 lb in a load of 1200 gal"),
         says(
@@ -724,8 +724,8 @@ class MixtureRulesSayTest {
                 .field(f -> f.soil(SoilTexture.SILT_LOAM, 2.5, 6.6))
                 .weed("AMAPA", 0, 9),
             "warn: S-metolachlor: 0.9 lb ai/acre is below the full rate for Palmer amaranth"
-                + " here, 1.27 lb ai/acre (the use in soybean has 1.27 lb ai/acre to 1.6 lb"
-                + " ai/acre). [0.9 lb ai/acre; 1.27 lb ai/acre] 1.3 pt/acre of"
+                + " here, 1.267 lb ai/acre (the use in soybean has 1.267 lb ai/acre to 1.6 lb"
+                + " ai/acre). [0.9 lb ai/acre; 1.267 lb ai/acre] 1.3 pt/acre of"
                 + " s-metolachlor-7.62ec where the season's limits leave room, or smaller plants"),
         says(
             "below-full-rate",
@@ -740,12 +740,12 @@ class MixtureRulesSayTest {
                 .field(f -> f.soil(SoilTexture.SILT_LOAM, 2.5, 6.6))
                 .weed("AMAPA", 0, 9),
             "warn: S-metolachlor: 0.9 lb ai/acre is below the full rate for Palmer amaranth"
-                + " here, 1.27 lb ai/acre (the use in soybean has 1.27 lb ai/acre to 1.6 lb"
-                + " ai/acre). [0.9 lb ai/acre; 1.27 lb ai/acre] 0.8 pt/acre of"
+                + " here, 1.267 lb ai/acre (the use in soybean has 1.267 lb ai/acre to 1.6 lb"
+                + " ai/acre). [0.9 lb ai/acre; 1.267 lb ai/acre] 0.8 pt/acre of"
                 + " s-metolachlor-7.62ec where the season's limits leave room, or smaller plants",
             "warn: S-metolachlor: 0.9 lb ai/acre is below the full rate for Palmer amaranth"
-                + " here, 1.27 lb ai/acre (the use in soybean has 1.27 lb ai/acre to 1.6 lb"
-                + " ai/acre). [0.9 lb ai/acre; 1.27 lb ai/acre] 0.9 pt/acre of"
+                + " here, 1.267 lb ai/acre (the use in soybean has 1.267 lb ai/acre to 1.6 lb"
+                + " ai/acre). [0.9 lb ai/acre; 1.267 lb ai/acre] 0.9 pt/acre of"
                 + " s-metolachlor-7.62ec where the season's limits leave room, or smaller plants"));
   }
 

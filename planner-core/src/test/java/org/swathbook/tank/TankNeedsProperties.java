@@ -42,14 +42,24 @@ class TankNeedsProperties {
       List.of(
           "0.25 % v/v", "1 % v/v", "1-2 pt/acre", "1 qt/acre", "8.5 lb/100 gal", "17 lb/100 gal");
 
-  /** A need: kinds in an order of their own, and a rate. */
-  private record Need(List<AdjuvantKind> kinds, String rate) {}
+  /** A need: kinds in an order of their own, and at least as many rates. */
+  private record Need(List<AdjuvantKind> kinds, List<String> rates) {
+    String[] eachAtItsRate() {
+      String[] out = new String[kinds.size() * 2];
+      for (int k = 0; k < kinds.size(); k++) {
+        out[2 * k] = kinds.get(k).spelling();
+        out[2 * k + 1] = rates.get(k);
+      }
+      return out;
+    }
+  }
 
   @Provide
   Arbitrary<List<Partner>> invented() {
     Arbitrary<List<AdjuvantKind>> kinds =
         Arbitraries.of(AdjuvantKind.values()).list().uniqueElements().ofMinSize(1).ofMaxSize(3);
-    Arbitrary<Need> need = Combinators.combine(kinds, Arbitraries.of(RATES)).as(Need::new);
+    Arbitrary<Need> need =
+        Combinators.combine(kinds, Arbitraries.of(RATES).list().ofSize(3)).as(Need::new);
     Arbitrary<List<AdjuvantKind>> refused =
         Arbitraries.of(AdjuvantKind.values()).list().uniqueElements().ofMaxSize(2);
     Arbitrary<IngredientBuilder> active =
@@ -68,7 +78,7 @@ class TankNeedsProperties {
   private static IngredientBuilder active(List<Need> needs, List<AdjuvantKind> refused) {
     String name = "active-" + Integer.toHexString(needs.hashCode() ^ refused.hashCode());
     IngredientBuilder b = IngredientBuilder.of(name, 14, Movement.CONTACT, Basis.AI).foliar(1);
-    needs.forEach(n -> b.needs(n.rate(), false, spellings(n.kinds())));
+    needs.forEach(n -> b.needsEach(n.eachAtItsRate()));
     return b.refuses(spellings(refused));
   }
 
@@ -114,11 +124,13 @@ class TankNeedsProperties {
   }
 
   private static boolean meets(Adjuvant a, AdjuvantNeed need) {
-    AdjuvantRate asked = AdjuvantRate.of(need.rate().orElseThrow());
+    AdjuvantKind kind = AdjuvantKind.find(a.kind()).orElseThrow();
+    if (!need.anyOf().contains(kind)) {
+      return false;
+    }
+    AdjuvantRate asked = AdjuvantRate.of(need.rate(kind).orElseThrow());
     AdjuvantRate held = AdjuvantRate.of(a.rate());
-    return need.anyOf().contains(AdjuvantKind.find(a.kind()).orElseThrow())
-        && held.unit().equals(asked.unit())
-        && held.most() >= asked.most();
+    return held.unit().equals(asked.unit()) && held.most() >= asked.most();
   }
 
   @Property

@@ -99,18 +99,19 @@ class TankNeedsTest {
     assertThat(needs.adjuvants()).containsExactly(new Adjuvant("nonionic-surfactant", "1 % v/v"));
   }
 
+  /** Every partner refuses oils but one, which may have a surfactant in their place. */
   @Test
-  void imazethapyrTakesTheSurfactantOfFomesafen() {
-    Ingredient imazethapyr = STARTER.findIngredient("imazethapyr").orElseThrow();
-    Ingredient fomesafen = STARTER.findIngredient("fomesafen").orElseThrow();
-    List<Partner> both = new java.util.ArrayList<>(List.of(over(imazethapyr), over(fomesafen)));
-    String alone = rate(TankNeeds.of(List.of(over(imazethapyr))));
-    String larger = rate(TankNeeds.of(List.of(over(fomesafen))));
+  void aSurfactantInPlaceOfAnOilGoesInAtTheRateOfASurfactant() {
+    Ingredient mesotrione = STARTER.findIngredient("mesotrione").orElseThrow();
+    Partner post = over(mesotrione, "corn");
+    assertThat(TankNeeds.of(List.of(post)).adjuvants())
+        .contains(new Adjuvant("crop-oil", "1 % v/v"));
+    List<Partner> both = new java.util.ArrayList<>(List.of(post));
+    both.addAll(of("glufosinate-ammonium"));
 
-    assertThat(alone).isEqualTo("0.25 % v/v").isNotEqualTo(larger);
-    assertThat(rate(TankNeeds.of(both))).isEqualTo(larger);
+    assertThat(rate(TankNeeds.of(both))).isEqualTo("0.25 % v/v");
     Collections.reverse(both);
-    assertThat(rate(TankNeeds.of(both))).isEqualTo(larger);
+    assertThat(rate(TankNeeds.of(both))).isEqualTo("0.25 % v/v");
   }
 
   private static String rate(TankNeeds needs) {
@@ -121,10 +122,10 @@ class TankNeedsTest {
         .orElseThrow();
   }
 
-  /** Under its use over soybean. */
-  private static Partner over(Ingredient i) {
+  /** Under its use over a crop that is up. */
+  private static Partner over(Ingredient i, String crop) {
     return i.uses().stream()
-        .filter(u -> u.crop().filter(c -> c.value().equals("soybean")).isPresent())
+        .filter(u -> u.crop().filter(c -> c.value().equals(crop)).isPresent())
         .filter(u -> !u.refused() && u.isIn(org.swathbook.catalog.Position.Phase.IN_CROP))
         .map(u -> new Partner(i, u.terms()))
         .findFirst()

@@ -110,6 +110,16 @@ public final class IngredientBuilder {
     return this;
   }
 
+  /** Any one of the kinds, each followed by its rate; only advised. */
+  public IngredientBuilder needsEach(String... kindsAndRates) {
+    Map<AdjuvantKind, String> rates = new LinkedHashMap<>();
+    for (int k = 0; k < kindsAndRates.length; k += 2) {
+      rates.put(AdjuvantKind.find(kindsAndRates[k]).orElseThrow(), kindsAndRates[k + 1]);
+    }
+    adjuvants.add(new AdjuvantNeed(rates.keySet(), rates, false));
+    return this;
+  }
+
   public IngredientBuilder refuses(String... kinds) {
     refusedAdjuvants.addAll(kinds(kinds));
     return this;

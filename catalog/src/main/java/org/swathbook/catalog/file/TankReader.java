@@ -1,7 +1,9 @@
 package org.swathbook.catalog.file;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.swathbook.catalog.AdjuvantKind;
@@ -11,6 +13,7 @@ import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TankTerms;
 import org.swathbook.measure.Numbers;
+import org.swathbook.source.MapNode;
 import org.swathbook.source.MapReader;
 import org.swathbook.source.Node;
 import org.swathbook.source.TextParser;
@@ -19,6 +22,7 @@ import org.swathbook.source.Texts;
 /** Reads the block {@code tank} of an ingredient or a use. */
 final class TankReader {
   private static final String NEED = "- {anyOf: [crop-oil], rate: 1 % v/v, without: warn}";
+  private static final String RATE = "8.5 lb/100 gal";
 
   private static final TextParser<AdjuvantKind> ADJUVANT =
       Texts.oneOf(AdjuvantKind.values(), AdjuvantKind::spelling);
@@ -132,13 +136,49 @@ final class TankReader {
   }
 
   private Optional<TankTerms.AdjuvantNeed> need(MapReader m) {
-    Optional<Set<AdjuvantKind>> kinds = m.require("anyOf", "[crop-oil]").flatMap(this::adjuvants);
+    Optional<Node> kinds = m.require("anyOf", "[crop-oil]");
+    boolean refusedWithout =
+        m.require("without", Texts.oneOf(List.of("warn", "refused")), "warn", "warn")
+            .equals("refused");
+    if (kinds.isPresent() && kinds.get() instanceof MapNode each) {
+      Map<AdjuvantKind, String> rates = rates(each);
+      if (m.node().find("rate").isPresent()) {
+        m.problems()
+            .add(
+                m.mark("rate"),
+                "each kind has a rate of its own already",
+                "leave out 'rate', or write the kinds as a list");
+      }
+      m.find("rate");
+      return Optional.of(new TankTerms.AdjuvantNeed(rates.keySet(), rates, refusedWithout));
+    }
     return Optional.of(
         new TankTerms.AdjuvantNeed(
-            kinds.orElse(Set.of()),
-            m.find("rate", TankReader::amount, "8.5 lb/100 gal"),
-            m.require("without", Texts.oneOf(List.of("warn", "refused")), "warn", "warn")
-                .equals("refused")));
+            kinds.flatMap(this::adjuvants).orElse(Set.of()),
+            m.find("rate", TankReader::amount, RATE),
+            refusedWithout));
+  }
+
+  private Map<AdjuvantKind, String> rates(MapNode each) {
+    Map<AdjuvantKind, String> out = new LinkedHashMap<>();
+    if (each.entries().isEmpty()) {
+      entry.problems().add(each.mark(), "no kind is named", "write '{crop-oil: 1 % v/v}'");
+      return out;
+    }
+    MapReader m = new MapReader(each, entry.problems());
+    Map<String, AdjuvantKind> kinds = new LinkedHashMap<>();
+    for (AdjuvantKind k : AdjuvantKind.values()) {
+      m.find(k.spelling());
+      kinds.put(k.spelling(), k);
+    }
+    for (MapNode.Entry e : each.entries()) {
+      AdjuvantKind kind = kinds.get(e.key());
+      if (kind != null) {
+        m.find(e.key(), TankReader::amount, RATE).ifPresent(r -> out.put(kind, r));
+      }
+    }
+    m.done();
+    return out;
   }
 
   private static String amount(String text) {

@@ -53,8 +53,15 @@ final class TankWriter {
   }
 
   private static Node need(TankTerms.AdjuvantNeed need) {
-    MapWriter map = new MapWriter().put("anyOf", adjuvants(need.anyOf()));
-    need.rate().ifPresent(r -> map.put("rate", r));
+    MapWriter map = new MapWriter();
+    if (need.isAtOneRate()) {
+      map.put("anyOf", adjuvants(need.anyOf()));
+      need.anyOf().stream().findFirst().flatMap(need::rate).ifPresent(r -> map.put("rate", r));
+    } else {
+      MapWriter each = new MapWriter();
+      need.rates().forEach((kind, rate) -> each.put(kind.spelling(), rate));
+      map.put("anyOf", each.node());
+    }
     return map.put("without", need.refusedWithout() ? "refused" : "warn").node();
   }
 

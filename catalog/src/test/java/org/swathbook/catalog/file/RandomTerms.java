@@ -1,7 +1,9 @@
 package org.swathbook.catalog.file;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -101,10 +103,17 @@ final class RandomTerms {
   }
 
   private TankTerms.AdjuvantNeed need() {
+    if (draw.chance(0.5)) {
+      Map<AdjuvantKind, String> rates = new LinkedHashMap<>();
+      adjuvants().forEach(k -> rates.put(k, adjuvantRate()));
+      return new TankTerms.AdjuvantNeed(rates.keySet(), rates, draw.chance(0.5));
+    }
     return new TankTerms.AdjuvantNeed(
-        adjuvants(),
-        draw.maybe(() -> ExactText.number(draw.number(0, 20)) + draw.pick(" % v/v", " lb/100 gal")),
-        draw.chance(0.5));
+        adjuvants(), draw.maybe(this::adjuvantRate), draw.chance(0.5));
+  }
+
+  private String adjuvantRate() {
+    return ExactText.number(draw.number(0, 20)) + draw.pick(" % v/v", " lb/100 gal");
   }
 
   private Set<AdjuvantKind> adjuvants() {

@@ -111,7 +111,7 @@ final class PassJson {
       ObjectNode node = array.addObject();
       node.put("askedBy", u.of().name());
       u.need().anyOf().forEach(k -> node.withArray("anyOf").add(k.spelling()));
-      node.put("rate", u.need().rate().orElse(null));
+      u.need().anyOf().forEach(k -> node.withArray("rates").add(u.need().rate(k).orElse(null)));
       node.set("refusedBy", Json.texts(u.refusedBy()));
     }
   }

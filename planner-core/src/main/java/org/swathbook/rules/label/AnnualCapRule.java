@@ -135,8 +135,10 @@ public final class AnnualCapRule implements SequenceRule {
 
   private static Text above(
       SequenceFacts facts, Dose dose, ActiveDose active, CapTest t, UsedAndLeft sum) {
-    String actual = Say.rate(sum.used());
-    String limit = Say.rate(t.cap().amount());
+    Rate used = sum.used();
+    Rate cap = t.cap().amount();
+    String actual = Say.lbBeside(used.lbPerAcre(), cap.lbPerAcre(), used.basis());
+    String limit = Say.lbBeside(cap.lbPerAcre(), used.lbPerAcre(), cap.basis());
     return Text.of(
             Say.start(t.what())
                 + ": "
@@ -147,7 +149,7 @@ public final class AnnualCapRule implements SequenceRule {
                 + limit
                 + " allowed in "
                 + crop(facts)
-                + (t.cap().counts().isEmpty() ? "." : " (" + positions(t.cap()) + ")."),
+                + where(t.cap()),
             t.source().text())
         .compared(actual, limit)
         .cleared(remedy(dose, active, sum));
@@ -167,7 +169,7 @@ public final class AnnualCapRule implements SequenceRule {
                     ? " leaves " + Say.rate(sum.left()) + " of the " + limit + " allowed in "
                     : " is all that is allowed in ")
                 + crop(facts)
-                + ".",
+                + where(t.cap()),
             t.source().text())
         .compared(actual, limit)
         .cleared(
@@ -178,6 +180,11 @@ public final class AnnualCapRule implements SequenceRule {
                     + active.ingredient().name()
                     + " for later"
                 : "");
+  }
+
+  /** A cap of some positions says so, for others leave more. */
+  private static String where(Cap cap) {
+    return cap.counts().isEmpty() ? "." : " (" + positions(cap) + ").";
   }
 
   private static String remedy(Dose dose, ActiveDose active, UsedAndLeft sum) {

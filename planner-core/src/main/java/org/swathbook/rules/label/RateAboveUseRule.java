@@ -83,8 +83,8 @@ public final class RateAboveUseRule implements UseRule {
         SoilRates.of(use, facts.field()) instanceof SoilRates.Allowed a
             ? a.range().high().lbPerAcre()
             : anySoil;
-    String actual = Say.lb(facts.mixLbPerAcre(), facts.ingredient().rateBasis());
-    String limit = Say.lb(most, facts.ingredient().rateBasis());
+    String actual = Say.lbBeside(facts.mixLbPerAcre(), most, facts.ingredient().rateBasis());
+    String limit = Say.lbBeside(most, facts.mixLbPerAcre(), facts.ingredient().rateBasis());
     return Text.of(
             Say.start(facts.ingredient())
                 + ": "

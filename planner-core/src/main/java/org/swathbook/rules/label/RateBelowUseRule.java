@@ -58,8 +58,8 @@ public final class RateBelowUseRule implements UseRule {
   private static Text text(UseFacts facts, LeastRate rate, double site) {
     double least = rate.lbPerAcre();
     boolean together = !Quantity.exceeds(least, site);
-    String actual = Say.lb(facts.mixLbPerAcre(), facts.ingredient().rateBasis());
-    String limit = Say.lb(least, facts.ingredient().rateBasis());
+    String actual = Say.lbBeside(facts.mixLbPerAcre(), least, facts.ingredient().rateBasis());
+    String limit = Say.lbBeside(least, facts.mixLbPerAcre(), facts.ingredient().rateBasis());
     Rate now = facts.dose().rate();
     double missing = least - facts.mixLbPerAcre() + facts.active().lbPerAcre();
     Rate enough =

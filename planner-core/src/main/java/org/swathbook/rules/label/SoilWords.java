@@ -35,8 +35,8 @@ final class SoilWords {
   }
 
   static Text tooMuch(UseFacts facts, SoilSample sample, double high, Source source) {
-    String actual = Say.lb(facts.mixLbPerAcre(), facts.ingredient().rateBasis());
-    String limit = Say.lb(high, facts.ingredient().rateBasis());
+    String actual = Say.lbBeside(facts.mixLbPerAcre(), high, facts.ingredient().rateBasis());
+    String limit = Say.lbBeside(high, facts.mixLbPerAcre(), facts.ingredient().rateBasis());
     return Text.of(
             Say.start(facts.ingredient())
                 + ": "

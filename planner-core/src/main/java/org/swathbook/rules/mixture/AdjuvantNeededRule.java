@@ -69,10 +69,10 @@ public final class AdjuvantNeededRule implements PassRule {
         out.ask(this, about, () -> missing(a.ingredient()));
       }
       for (AdjuvantNeed need : needs.find().orElse(List.of())) {
-        AdjuvantKind first = need.anyOf().iterator().next();
-        if (held.contains(first)) {
-          amount(facts, a, need, first, needs.findSource(), together, out);
-        } else if (need.anyOf().stream().noneMatch(held::contains)) {
+        List<AdjuvantKind> there = need.anyOf().stream().filter(held::contains).toList();
+        if (!there.isEmpty()) {
+          amount(facts, a, need, there, needs.findSource(), together, out);
+        } else {
           out.add(
               this,
               need.refusedWithout() ? Severity.BLOCK : Severity.WARN,
@@ -83,49 +83,71 @@ public final class AdjuvantNeededRule implements PassRule {
     }
   }
 
-  /** The rate of a need is that of the kind it names first. */
+  /** One kind that is there at its rate is enough, whatever is short of the others. */
   private void amount(
       PassFacts facts,
       ActiveUse a,
       AdjuvantNeed need,
-      AdjuvantKind kind,
+      List<AdjuvantKind> there,
       Optional<Source> source,
       TankNeeds together,
       Findings out) {
+    List<Optional<Shortage>> shortages = there.stream().map(k -> shortage(facts, need, k)).toList();
+    if (shortages.stream().allMatch(Optional::isPresent)) {
+      Shortage first = shortages.get(0).orElseThrow();
+      out.warn(
+          this,
+          facts.about().withIngredient(a.ingredient().id()),
+          () -> little(facts, a, need, there.get(0), first, source, together));
+    }
+  }
+
+  /** An amount in 100 gal of spray that is less than a label asks for there. */
+  private record Shortage(Quantity there, Quantity asked) {}
+
+  /** Of a kind that is in the tank: how much it is short; empty when enough or not comparable. */
+  private static Optional<Shortage> shortage(
+      PassFacts facts, AdjuvantNeed need, AdjuvantKind kind) {
     OptionalDouble gallons = facts.pass().mix().gallonsPerAcre();
-    Optional<Quantity> asked = need.rate().flatMap(r -> InHundredGallons.least(r, gallons));
+    Optional<Quantity> asked = need.rate(kind).flatMap(r -> InHundredGallons.least(r, gallons));
     if (asked.isEmpty()) {
-      return;
+      return Optional.empty();
     }
     Optional<Quantity> most = Optional.empty();
     for (Adjuvant held : facts.pass().mix().adjuvants()) {
       if (AdjuvantKind.find(held.kind()).equals(Optional.of(kind))) {
         Optional<Quantity> amount = InHundredGallons.least(held.rate(), gallons);
         if (amount.isEmpty() || !isComparable(kind, amount.get(), asked.get())) {
-          return;
+          return Optional.empty();
         }
         most = most.isPresent() && most.get().si() >= amount.get().si() ? most : amount;
       }
     }
-    double heldSi = si(kind, most.orElseThrow());
-    if (Quantity.exceeds(si(kind, asked.get()) * (1 - ROUNDING), heldSi)) {
-      Quantity there = most.get();
-      out.warn(
-          this,
-          facts.about().withIngredient(a.ingredient().id()),
-          () ->
-              Text.of(
-                      "The label of "
-                          + a.ingredient().name()
-                          + " asks for "
-                          + UnmetNeed.words(need)
-                          + "; there is less "
-                          + kind
-                          + " in the tank.",
-                      source.map(Source::text).orElse(Say.COMMON_PRACTICE))
-                  .compared(words(there), "at least " + words(asked.get()))
-                  .cleared(String.join("; ", amounts(facts, need, together))));
-    }
+    Quantity there = most.orElseThrow();
+    return Quantity.exceeds(si(kind, asked.get()) * (1 - ROUNDING), si(kind, there))
+        ? Optional.of(new Shortage(there, asked.get()))
+        : Optional.empty();
+  }
+
+  private static Text little(
+      PassFacts facts,
+      ActiveUse a,
+      AdjuvantNeed need,
+      AdjuvantKind kind,
+      Shortage shortage,
+      Optional<Source> source,
+      TankNeeds together) {
+    return Text.of(
+            "The label of "
+                + a.ingredient().name()
+                + " asks for "
+                + UnmetNeed.words(need)
+                + "; there is less "
+                + kind
+                + " in the tank.",
+            source.map(Source::text).orElse(Say.COMMON_PRACTICE))
+        .compared(words(shortage.there()), "at least " + words(shortage.asked()))
+        .cleared(String.join("; ", amounts(facts, need, together)));
   }
 
   private static boolean isComparable(AdjuvantKind kind, Quantity one, Quantity other) {

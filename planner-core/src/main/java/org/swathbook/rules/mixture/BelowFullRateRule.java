@@ -143,8 +143,8 @@ public final class BelowFullRateRule implements PassRule {
 
   private static Text text(PassFacts facts, WeedPressure pressure, FullRate rate) {
     Basis basis = rate.use().ingredient().rateBasis();
-    String actual = Say.lb(rate.lbPerAcreHeld(), basis);
-    String limit = Say.lb(rate.lbPerAcre(), basis);
+    String actual = Say.lbBeside(rate.lbPerAcreHeld(), rate.lbPerAcre(), basis);
+    String limit = Say.lbBeside(rate.lbPerAcre(), rate.lbPerAcreHeld(), basis);
     return Text.of(
             Say.start(rate.use().ingredient())
                 + ": "

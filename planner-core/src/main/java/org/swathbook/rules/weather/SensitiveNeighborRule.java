@@ -2,6 +2,7 @@ package org.swathbook.rules.weather;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.swathbook.book.Neighbor;
 import org.swathbook.catalog.Stated;
 import org.swathbook.measure.Quantity;
@@ -24,6 +25,11 @@ public final class SensitiveNeighborRule implements DayRule {
   /** What lies farther is no neighbor (default, ours). */
   private static final double FAR_FT = 5280;
 
+  /**
+   * Parent actives of which every salt and ester counts, whatever buffer its label has or has not.
+   */
+  private static final Set<String> REFUSED_TOWARD = Set.of("2,4-D", "dicamba");
+
   private static final String PARTNER = ", or a partner of another site";
 
   public static final RuleCard CARD =
@@ -32,8 +38,9 @@ public final class SensitiveNeighborRule implements DayRule {
           Severity.BLOCK,
           "Does the wind blow toward a sensitive neighbor?",
           "The wind blows within 45 degrees of a listed neighbor: a block where it is nearer than the"
-              + " downwind buffer of a partner's label, and, for a growth regulator whose label has such"
-              + " a buffer, where it is tender plants or people within a mile. Else a warning"
+              + " downwind buffer of a partner's label, and, for every form of 2,4-D and dicamba and any"
+              + " other growth regulator whose label has such a buffer, where it is tender plants or"
+              + " people within a mile. Else a warning"
               + " within a quarter of a mile for sites 4 and 22, and for clomazone where its label's"
               + " distance is not known; within the distance that is known also in another wind, since"
               + " it leaves as vapor. A warning where the direction is not known and a neighbor is that"
@@ -43,6 +50,7 @@ public final class SensitiveNeighborRule implements DayRule {
           List.of(
               "labels of dicamba and 2,4-D over tolerant crops: no spraying toward sensitive crops (from"
                   + " memory)",
+              "labels of 2,4-D esters: vapor and drift injure grapes, tomatoes and cotton (from memory)",
               "PNW Weed Management Handbook, clomazone 300 ft from field crops, 1000 ft from orchards,"
                   + " gardens and landscapes",
               Say.COMMON_PRACTICE),
@@ -116,8 +124,7 @@ public final class SensitiveNeighborRule implements DayRule {
       double fieldAcres,
       Findings out) {
     boolean inside = isInside(n, buffer);
-    boolean toward =
-        buffer.find().isPresent() && site(a) == 4 && n.isTender() && n.distanceFt() <= FAR_FT;
+    boolean toward = isRefusedToward(a, n, buffer);
     if (inside || toward) {
       out.block(
           this,
@@ -190,8 +197,7 @@ public final class SensitiveNeighborRule implements DayRule {
 
   private void unknownWind(
       About about, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
-    boolean toward =
-        buffer.find().isPresent() && site(a) == 4 && n.isTender() && n.distanceFt() <= FAR_FT;
+    boolean toward = isRefusedToward(a, n, buffer);
     if (toward || isInside(n, buffer) || n.distanceFt() <= driftsFt(a, buffer)) {
       out.warn(
           this,
@@ -240,6 +246,16 @@ public final class SensitiveNeighborRule implements DayRule {
 
   private static boolean isInside(Neighbor n, Stated<Double> buffer) {
     return buffer.find().isPresent() && Quantity.exceeds(buffer.find().get(), n.distanceFt());
+  }
+
+  /**
+   * Growth regulators that no wind may carry to tender plants or people, however far within reach.
+   */
+  private static boolean isRefusedToward(ActiveUse a, Neighbor n, Stated<Double> buffer) {
+    return site(a) == 4
+        && (buffer.find().isPresent() || REFUSED_TOWARD.contains(a.ingredient().capGroup()))
+        && n.isTender()
+        && n.distanceFt() <= FAR_FT;
   }
 
   /** How far downwind of it one is warned without a word of its label, ft; 0 where not at all. */
