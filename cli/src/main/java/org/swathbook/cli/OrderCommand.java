@@ -249,7 +249,12 @@ final class OrderCommand implements Callable<Integer> {
       for (Dose d : OrderReport.isToCome(pass, today) ? pass.mix().doses() : List.<Dose>of()) {
         ProductId product = d.product().id();
         progress.tell("seeking what may stand for " + product + " …", System.nanoTime());
-        out.add(new InItsPlace(pass.index() + 1, d, all.of(pass.planned(), product)));
+        out.add(
+            new InItsPlace(
+                pass.index() + 1,
+                d,
+                all.failing(pass.planned(), d),
+                all.of(pass.planned(), product)));
       }
     }
     return out;

@@ -78,9 +78,10 @@ class CheckCommandTest {
             "--field",
             "nd-1",
             "--date",
-            "2027-06-08",
+            "2027-05-17",
             "--volume",
             "15",
+            "2-4-d-choline-3.8sl 2 pt/acre",
             "glyphosate-4.5sl 320 fl oz/acre",
             "ammonium-sulfate 8.5 lb/100 gal");
 
@@ -96,6 +97,33 @@ class CheckCommandTest {
     JsonNode mended = root.get("remedyMix");
     assertThat(mended.get("verdict").textValue()).isNotEqualTo("blocked");
     assertThat(mended.get("changes")).isNotEmpty();
+  }
+
+  /**
+   * Palmer amaranth of which most plants resist glyphosate stands too tall for any partner: a legal
+   * rate would do no more. What stands against the rate says its own remedy.
+   */
+  @Test
+  void noTankIsOfferedThatWorksOnNoneOfTheDriverWeeds() throws IOException {
+    JsonNode root =
+        JSON.readTree(
+            Called.with(
+                    "check",
+                    DEMO,
+                    "--json",
+                    "--field",
+                    "nd-1",
+                    "--date",
+                    "2027-06-08",
+                    "glyphosate-4.5sl 320 fl oz/acre")
+                .out());
+    assertThat(root.get("met").get("weeds"))
+        .anySatisfy(
+            w -> {
+              assertThat(w.get("weed").textValue()).isEqualTo("AMAPA");
+              assertThat(w.get("foliarSites").intValue()).isZero();
+            });
+    assertThat(root.has("remedyMix")).isFalse();
   }
 
   /**

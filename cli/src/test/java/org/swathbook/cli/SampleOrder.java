@@ -67,7 +67,7 @@ final class SampleOrder {
                 "programs/sample.yaml",
                 Verdict.CAUTION,
                 outcome,
-                List.of(new OrderedField.InItsPlace(1, out, List.of(warned))))),
+                List.of(new OrderedField.InItsPlace(1, out, Optional.empty(), List.of(warned))))),
         List.of(new OrderReport.LeftOut(List.of("ND-2"), "no program in the book")),
         true,
         Samples.TODAY);

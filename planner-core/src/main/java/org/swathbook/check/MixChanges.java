@@ -69,13 +69,15 @@ final class MixChanges {
     for (int d = 0; d < job.mix().doses().size(); d++) {
       if (isNamed(job.mix().doses().get(d))) {
         rates(d, out);
-        without(d, out);
+        if (isBlockedOnAnyDay(job.mix().doses().get(d))) {
+          without(d, out);
+        }
       }
     }
     Mix fitted = withAdjuvants(job.mix(), facts.actives());
     String words = adjuvantWords(fitted);
     if (!words.isEmpty()) {
-      out.add(new MixChange(words, job.with(fitted), false));
+      out.add(new MixChange(words, job.with(fitted)));
     }
     if (stands("water-quality")) {
       conditioned(out);
@@ -96,6 +98,13 @@ final class MixChanges {
   /** Whether something speaks of an active of the dose, or of the whole tank by a block. */
   private boolean isNamed(Dose dose) {
     return against.stream().anyMatch(f -> speaksOf(f, dose));
+  }
+
+  /** Whether a block that another hour or day would leave speaks of it. */
+  private boolean isBlockedOnAnyDay(Dose dose) {
+    return against.stream()
+        .filter(f -> f.severity() == Severity.BLOCK && !DayBlocks.isOfTheDay(f))
+        .anyMatch(f -> speaksOf(f, dose));
   }
 
   private static boolean speaksOf(Finding f, Dose dose) {
@@ -154,6 +163,7 @@ final class MixChanges {
                                   + fitted.setup().droplets().orElseThrow()
                                   + " droplets",
                           fitted,
+                          Optional.of(p.id()),
                           false));
                 });
       }
@@ -221,6 +231,7 @@ final class MixChanges {
                   + " to "
                   + Say.productRate(rate),
               job.with(job.mix().with(doses)),
+              Optional.of(dose.product().id()),
               false));
     }
   }
@@ -250,6 +261,7 @@ final class MixChanges {
         new MixChange(
             withAdjuvantWords("leave " + dropped.product().id() + " out", fitted),
             job.with(fitted),
+            Optional.of(dropped.product().id()),
             true));
   }
 
@@ -264,7 +276,7 @@ final class MixChanges {
     adjuvants.removeIf(a -> a.kind().equals(conditioner.get().kind()));
     adjuvants.add(conditioner.get());
     Mix mix = new Mix(job.mix().doses(), adjuvants, job.mix().gallonsPerAcre());
-    out.add(new MixChange(adjuvantWords(mix), job.with(mix), false));
+    out.add(new MixChange(adjuvantWords(mix), job.with(mix)));
   }
 
   /** What the labels ask for together, and of what was there all that none refuses. */
@@ -368,8 +380,7 @@ final class MixChanges {
     for (double v : volumes) {
       if (v != now) {
         Mix mix = new Mix(job.mix().doses(), job.mix().adjuvants(), OptionalDouble.of(v));
-        out.add(
-            new MixChange("spray " + Numbers.decimals(v, 1) + " gal/acre", job.with(mix), false));
+        out.add(new MixChange("spray " + Numbers.decimals(v, 1) + " gal/acre", job.with(mix)));
       }
     }
   }
@@ -383,9 +394,7 @@ final class MixChanges {
                 if (range.allows(c) && !job.setup().droplets().equals(Optional.of(c))) {
                   out.add(
                       new MixChange(
-                          "spray " + c + " droplets",
-                          job.with(job.setup().with(Optional.of(c))),
-                          false));
+                          "spray " + c + " droplets", job.with(job.setup().with(Optional.of(c)))));
                 }
               }
             });

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.swathbook.book.Prices;
+import org.swathbook.catalog.ProductId;
 import org.swathbook.measure.Money;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Finding;
@@ -13,8 +14,10 @@ import org.swathbook.rules.Severity;
 
 /**
  * Looks for changes of a tank after which less stands against it. Each step takes the change that
- * leaves the fewest blocks, then the fewest warnings; a product is left out only to clear a block.
- * Every mended tank was judged by all rules.
+ * leaves the fewest blocks, then the most of the sites that worked on driver weeds, then the fewest
+ * warnings. A product is left out only to clear a block that is not of the day, and is changed once
+ * at most. No tank is offered that has fewer effective sites on a driver weed that stands. Every
+ * mended tank was judged by all rules.
  */
 public final class MixMending {
   private static final int MOST_CHANGES = 6;
@@ -25,20 +28,26 @@ public final class MixMending {
 
   private final MixJudge judge;
   private final Prices prices;
+  private final JudgedMix broken;
+  private final DriverSites sites;
+  private final Set<ProductId> changed = new HashSet<>();
 
-  private MixMending(MixJudge judge, Prices prices) {
+  private MixMending(MixJudge judge, JudgedMix broken) {
     this.judge = judge;
-    this.prices = prices;
+    this.prices = broken.facts().book().prices();
+    this.broken = broken;
+    this.sites = DriverSites.of(broken.facts());
   }
 
-  /** Empty when no change found makes it better. */
+  /** Empty when no change found makes it better and works as well. */
   public static Optional<MendedMix> of(MixJudge judge, JudgedMix broken) {
-    return new MixMending(judge, broken.facts().book().prices()).mend(broken);
+    return new MixMending(judge, broken).mend();
   }
 
-  private Optional<MendedMix> mend(JudgedMix broken) {
+  private Optional<MendedMix> mend() {
     JudgedMix now = broken;
     List<String> changes = new ArrayList<>();
+    Optional<MendedMix> out = Optional.empty();
     while (changes.size() < MOST_CHANGES && stands(now)) {
       Optional<Tried> best = best(now);
       if (best.isEmpty()) {
@@ -50,8 +59,17 @@ public final class MixMending {
       }
       now = then;
       changes.add(best.get().change().words());
+      best.get().change().product().ifPresent(changed::add);
+      // A product that is left out may be made good by a later change, or never.
+      if (lacked(now) == 0) {
+        out = Optional.of(new MendedMix(now, changes));
+      }
     }
-    return changes.isEmpty() ? Optional.empty() : Optional.of(new MendedMix(now, changes));
+    return out;
+  }
+
+  private int lacked(JudgedMix then) {
+    return sites.lackedBy(DriverSites.of(then.facts()));
   }
 
   /** Word for word, and not at a glance alone. */
@@ -69,16 +87,17 @@ public final class MixMending {
   }
 
   /**
-   * What is left after a change: by how hard it is, then what drops no product, then by asks, then
-   * by cost.
+   * What is left after a change: by blocks, then by sites that it lacks, then by warnings, then
+   * what drops no product, then by asks, then by cost.
    *
    * @param cents per acre; what has no price comes last
    */
-  private record Tried(MixChange change, long blocks, long warns, long asks, long cents)
+  private record Tried(MixChange change, long blocks, int lacked, long warns, long asks, long cents)
       implements Comparable<Tried> {
     @Override
     public int compareTo(Tried o) {
       int c = Long.compare(blocks, o.blocks);
+      c = c != 0 ? c : Integer.compare(lacked, o.lacked);
       c = c != 0 ? c : Long.compare(warns, o.warns);
       c = c != 0 ? c : Boolean.compare(change.drops(), o.change.drops());
       c = c != 0 ? c : Long.compare(asks, o.asks);
@@ -96,10 +115,13 @@ public final class MixMending {
       all.forEach(c -> said.add(c.words()));
       changes.partners().stream().filter(c -> said.add(c.words())).forEach(all::add);
     }
+    all.removeIf(c -> c.product().filter(changed::contains).isPresent());
     MixGlance glance = new MixGlance(judge, now);
+    int lacked = lacked(now);
     // Judged side by side: each by itself, and the best of them is the same in any order.
     return all.parallelStream()
         .flatMap(change -> tried(change, glance).stream())
+        .filter(t -> t.lacked <= lacked || t.blocks < count(now, Severity.BLOCK))
         .reduce((a, b) -> a.compareTo(b) <= 0 ? a : b);
   }
 
@@ -112,6 +134,7 @@ public final class MixMending {
                 new Tried(
                     change,
                     count(judged, Severity.BLOCK),
+                    lacked(judged),
                     count(judged, Severity.WARN),
                     judged.judgement().asks().size(),
                     cents(change.job().mix())));

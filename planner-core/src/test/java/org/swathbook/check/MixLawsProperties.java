@@ -301,6 +301,15 @@ class MixLawsProperties {
               .as("%d more blocks, %d more warnings", blocks, warns)
               .isTrue();
           assertThat(judge.judge(m.mix().job()).judgement()).isEqualTo(m.mix().judgement());
+          assertThat(DriverSites.of(broken.facts()).lackedBy(DriverSites.of(m.mix().facts())))
+              .as("sites that work on driver weeds, lacked by the mended tank")
+              .isZero();
+          for (Dose d : tank.doses()) {
+            assertThat(m.changes())
+                .filteredOn(c -> c.matches(".*\\b" + d.product().id() + "\\b.*"))
+                .as("changes of one product")
+                .hasSizeLessThan(2);
+          }
           assertThat(m.mix().job().mix().adjuvants())
               .filteredOn(a -> !tank.adjuvants().contains(a))
               .allSatisfy(

@@ -47,6 +47,7 @@ public final class CheckHtml {
     html.blocks.add(new Block.Heading("What was judged"));
     html.mix(judged.job().mix());
     CheckWords.how(book, judged).forEach(l -> html.line("small", l));
+    CheckWords.waiting(judged.judgement()).ifPresent(l -> html.line("stop", l));
     open.ifPresent(html::open);
     mended.ifPresent(html::mended);
     return html.page("Check of one tank, " + field.id(), head);

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.check.DayBlocks;
 import org.swathbook.check.JudgedMix;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.MendedMix;
@@ -45,6 +46,11 @@ public final class CheckJson {
       node.set("hours", Json.fixed(r.hours().orElse(Double.NaN), 1));
     }
     json.judgement(json.root, judged.judgement());
+    ArrayNode ofDay = json.root.putArray("blockedByTheDay");
+    DayBlocks.of(judged.judgement()).stream()
+        .map(f -> f.rule().value())
+        .distinct()
+        .forEach(ofDay::add);
     if (mended.isPresent()) {
       ObjectNode node = json.root.putObject("remedyMix");
       node.set("changes", Json.texts(mended.get().changes()));

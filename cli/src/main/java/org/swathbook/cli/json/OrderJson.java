@@ -9,6 +9,7 @@ import org.swathbook.cli.report.OrderReport;
 import org.swathbook.cli.report.OrderedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.plan.change.JudgedChange;
+import org.swathbook.plan.change.OwnWork;
 import org.swathbook.plan.change.Substitutes;
 import org.swathbook.program.Dose;
 import org.swathbook.season.outcome.WeedOutcome;
@@ -119,6 +120,7 @@ public final class OrderJson {
         node.put("field", f.field().id().value());
         node.put("pass", s.pass());
         node.put("product", s.out().product().id().value());
+        node.put("failing", s.failing().map(OwnWork::words).orElse(null));
         ArrayNode changes = node.putArray("instead");
         s.changes().forEach(c -> change(book, changes.addObject(), f, c));
       }

@@ -1,8 +1,10 @@
 package org.swathbook.cli.report;
 
 import java.util.List;
+import java.util.Optional;
 import org.swathbook.book.Field;
 import org.swathbook.plan.change.JudgedChange;
+import org.swathbook.plan.change.OwnWork;
 import org.swathbook.program.Dose;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.outcome.SeasonOutcome;
@@ -24,8 +26,11 @@ public record OrderedField(
    * What could go into a pass in the place of a product.
    *
    * @param pass from 1
+   * @param failing what the product itself does, where that is less than half at the height of the
+   *     weeds that then stand
    */
-  public record InItsPlace(int pass, Dose out, List<JudgedChange> changes) {
+  public record InItsPlace(
+      int pass, Dose out, Optional<OwnWork> failing, List<JudgedChange> changes) {
     public InItsPlace {
       changes = List.copyOf(changes);
     }

@@ -46,6 +46,12 @@ public final class CheckText {
     text.page.blank();
     new FindingText(book.catalog()).verdict(text.page, judged.judgement());
     text.tank(judged);
+    CheckWords.waiting(judged.judgement())
+        .ifPresent(
+            l -> {
+              text.page.wrapped(0, 2, l);
+              text.page.blank();
+            });
     open.ifPresent(text::open);
     mended.ifPresent(text::mended);
     HeadText.foot(text.page, false);

@@ -2,14 +2,20 @@ package org.swathbook.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.swathbook.book.Book;
+import org.swathbook.check.DayBlocks;
 import org.swathbook.check.JudgedMix;
+import org.swathbook.check.Judgement;
 import org.swathbook.check.OpenHours;
 import org.swathbook.cli.report.SharedSite;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
+import org.swathbook.rules.Finding;
+import org.swathbook.rules.Severity;
 import org.swathbook.season.outcome.SeasonOutcome;
 
 /** A checked tank in words, whatever it is printed on. */
@@ -45,6 +51,21 @@ public final class CheckWords {
     return out.isEmpty()
         ? List.of("no active and no site of action more than once in the program")
         : out;
+  }
+
+  /** What blocks and passes with the day; empty when nothing of that kind does. */
+  public static Optional<String> waiting(Judgement judgement) {
+    List<Finding> ofDay = DayBlocks.of(judgement);
+    if (ofDay.isEmpty()) {
+      return Optional.empty();
+    }
+    long blocks = judgement.findings().stream().filter(f -> f.severity() == Severity.BLOCK).count();
+    return Optional.of(
+        "Wait for another hour or day: "
+            + (ofDay.size() == blocks ? "all that blocks" : "some of what blocks")
+            + " is of the day ("
+            + ofDay.stream().map(f -> f.rule().value()).distinct().collect(Collectors.joining(", "))
+            + "), and a lesser tank is no answer to it.");
   }
 
   /** Hours that are open, and what is not known of others. */

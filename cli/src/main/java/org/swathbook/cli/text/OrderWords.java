@@ -78,6 +78,7 @@ public final class OrderWords {
         + Figures.rate(s.out().rate())
         + (s.changes().isEmpty()
             ? ": NOTHING legal that does its work was found; 'plan --keep' may change more"
-            : "");
+            : "")
+        + s.failing().map(w -> ". " + w.words()).orElse("");
   }
 }

@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.swathbook.book.Book;
@@ -33,7 +34,8 @@ import org.swathbook.season.outcome.WeedOutcome;
  * rule. First the same active from another product, then what breaks fewest house rules that stood,
  * then what draws fewest warnings on itself, then the highest net return. What a rule blocks is no
  * substitute, nor what leaves the weeds that miss the product most nearly as they would be without
- * either.
+ * either, nor, in the place of what works on a driver weed through its leaves, what does not itself
+ * do half, or as much as that where that does less.
  */
 public final class Substitutes {
   /** As many are named: default, ours. */
@@ -99,7 +101,8 @@ public final class Substitutes {
         WalkedChange walked = new WalkedChange(standing, maker.filled(c));
         if (walked.isLegal()) {
           JudgedChange told = walked.told();
-          if (doesTheWork(told.outcome(), without)) {
+          if (doesTheWork(told.outcome(), without)
+              && OwnWork.isDone(book, now, told.outcome(), told.change())) {
             out.add(told);
           }
         }
@@ -112,6 +115,14 @@ public final class Substitutes {
             .thenComparing(c -> warnings(c).size())
             .thenComparing(c -> c.net().orElse(Money.ZERO), Comparator.reverseOrder()));
     return List.copyOf(out.subList(0, Math.min(NAMED, out.size())));
+  }
+
+  /**
+   * What the product itself does at the height of the weeds that then stand, where that is less
+   * than half: no substitute mends what an earlier pass would.
+   */
+  public Optional<OwnWork> failing(LocalDate planned, Dose dose) {
+    return OwnWork.countedOn(book, now, planned, dose).filter(OwnWork::fails);
   }
 
   /** The program as it stands without the product in that pass; others keep it. */
@@ -172,7 +183,7 @@ public final class Substitutes {
         .toList();
   }
 
-  private static Set<IngredientId> actives(Dose dose) {
+  static Set<IngredientId> actives(Dose dose) {
     return dose.actives().stream()
         .map(a -> a.ingredient().id())
         .collect(Collectors.toCollection(LinkedHashSet::new));

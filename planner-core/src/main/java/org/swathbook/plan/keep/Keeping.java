@@ -27,6 +27,7 @@ import org.swathbook.plan.change.AddedTanks;
 import org.swathbook.plan.change.ChangeMaker;
 import org.swathbook.plan.change.ChangeTerms;
 import org.swathbook.plan.change.LegalDoses;
+import org.swathbook.plan.change.OwnWork;
 import org.swathbook.plan.change.SingleChange;
 import org.swathbook.plan.change.StandingPass;
 import org.swathbook.plan.change.StandingPasses;
@@ -39,13 +40,15 @@ import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Say;
 import org.swathbook.season.Kernel;
+import org.swathbook.season.outcome.PassOutcome;
 
 /**
  * Changes a written program as little as possible, so that it is legal, has what is asked, and
  * breaks no house rule that it did not break before: when a product is short, planting slips, or a
  * pass is on that was not planned so. Programs are looked at by the number of things that change,
  * fewest first. All single changes are scored; of those, and so on of each further number, the most
- * promising are walked in full, and the best of them changed again.
+ * promising are walked in full, and the best of them changed again. What takes the place of a
+ * product that works on a driver weed through its leaves does some of that work itself.
  */
 public final class Keeping {
   /** More changes than this make another program: default, ours. */
@@ -130,6 +133,15 @@ public final class Keeping {
       }
     }
     KeptWalks.Walk asWritten = walks.first(now);
+    for (PassOutcome p : asWritten.outcome().passes()) {
+      for (Dose d : p.mix().doses()) {
+        if (!p.made() && !wishes.allows(d)) {
+          OwnWork.countedOn(book, asWritten.outcome(), p.planned(), d)
+              .filter(OwnWork::fails)
+              .ifPresent(w -> notes.add(w.words()));
+        }
+      }
+    }
     List<KeptProgram> found = search(now, asWritten);
     Optional<PlannedProgram> beside =
         new Planner(book, wishes, anew).plan(traces.field(), today).programs().stream().findFirst();
@@ -152,7 +164,11 @@ public final class Keeping {
     for (int size = 0; size <= last; size++) {
       List<Promising> walked = new ArrayList<>();
       for (Step s : promising(bySize.getOrDefault(size, List.of()))) {
-        walked.add(new Promising(s, size == 0 ? asWritten : walks.of(filled(now, s))));
+        KeptWalks.Walk walk = size == 0 ? asWritten : walks.of(filled(now, s));
+        if (s.changes().stream()
+            .allMatch(c -> OwnWork.isDone(book, asWritten.outcome(), walk.outcome(), c))) {
+          walked.add(new Promising(s, walk));
+        }
       }
       walked.sort(Promising.ORDER);
       boolean first = out.isEmpty();

@@ -63,6 +63,10 @@ final class KeptWalks {
       this.deficit = HouseDeficit.of(broken);
     }
 
+    SeasonOutcome outcome() {
+      return outcome;
+    }
+
     Set<Broken> broken() {
       return broken;
     }

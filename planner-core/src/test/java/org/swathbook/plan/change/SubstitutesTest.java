@@ -31,6 +31,7 @@ import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SiteControl;
 import org.swathbook.season.outcome.WeedOutcome;
 
 /** What goes into one pass of several with the very same tank, under three weather years. */
@@ -80,6 +81,68 @@ class SubstitutesTest {
     assertThat(substitutes.without(SECOND, gone).passes())
         .extracting(Pass::mix)
         .containsExactly(tank, less);
+  }
+
+  private static Dose dose(String active) {
+    return DayDoses.of(book, traces).byActive().stream()
+        .map(all -> all.get(all.size() - 1))
+        .filter(d -> d.actives().get(0).ingredient().name().equals(active))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** What a dose that was put in does itself to Palmer amaranth, percent. */
+  private static double ownPct(SeasonOutcome season, LocalDate planned, Dose dose) {
+    return season.passes().stream()
+        .filter(p -> p.planned().equals(planned))
+        .flatMap(p -> p.weeds().stream())
+        .filter(w -> w.weed().value().equals("AMAPA"))
+        .flatMap(w -> w.foliar().stream())
+        .filter(s -> s.best().equals(dose.actives().get(0).ingredient().id()))
+        .mapToDouble(SiteControl::controlPct)
+        .max()
+        .orElse(0);
+  }
+
+  /**
+   * Contact herbicides do next to nothing to Palmer amaranth a foot tall (labels: up to 3 or 4 in),
+   * so that fomesafen or acifluorfen is no answer to glufosinate there: common practice, no source.
+   */
+  @Test
+  void whatItselfDoesNothingAtThatHeightIsNoSubstitute() {
+    Dose gone = dose("glufosinate-ammonium");
+    Substitutes substitutes = twice(Mix.of(List.of(dose("2,4-D choline"), gone)));
+    OwnWork failing = substitutes.failing(SECOND, gone).orElseThrow();
+    assertThat(failing.pct()).isLessThan(50);
+    assertThat(failing.words()).contains("Palmer amaranth", "earlier pass");
+    assertThat(substitutes.of(SECOND, gone.product().id()))
+        .allSatisfy(
+            c ->
+                assertThat(ownPct(c.outcome(), SECOND, c.change().in().get(0)))
+                    .as(c.change().in().get(0).product().id().value())
+                    .isGreaterThanOrEqualTo(failing.pct()));
+  }
+
+  /** Small plants: whatever is offered does half of them at least, as glufosinate did. */
+  @Test
+  void inThePlaceOfWhatWorksComesWhatWorks() {
+    LocalDate early = traces.field().plantDate().plusDays(5);
+    Dose gone = dose("glufosinate-ammonium");
+    Program program =
+        new Program(
+            "early",
+            traces.field().id(),
+            List.of(new Pass(new Anchor.OnDate(early), Mix.of(List.of(gone)))));
+    SeasonOutcome now = SeasonWalk.walk(book, traces, program);
+    double own = ownPct(now, early, gone);
+    Substitutes substitutes = new Substitutes(book, traces, now, TODAY);
+    assertThat(substitutes.failing(early, gone).isPresent()).isEqualTo(own < 50);
+    assertThat(substitutes.of(early, gone.product().id()))
+        .isNotEmpty()
+        .allSatisfy(
+            c ->
+                assertThat(ownPct(c.outcome(), early, c.change().in().get(0)))
+                    .isGreaterThanOrEqualTo(Math.min(50, own)));
   }
 
   @Test
