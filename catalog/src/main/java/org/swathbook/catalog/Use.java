@@ -22,6 +22,9 @@ import java.util.Set;
  * @param repeatDays least days between two applications
  * @param terms those of the ingredient with what this use replaces
  * @param harvest least days before a harvest, by what is harvested; a missing entry is unknown
+ * @param condition what the label asks beside all this, in our own words, which no rule can hold
+ *     against a field; empty when nothing is known to be
+ * @param note a remark for the reader
  */
 public record Use(
     Optional<CropId> crop,
@@ -44,6 +47,7 @@ public record Use(
     Stated<WeedHeights> weedHeights,
     Registration registration,
     Terms terms,
+    String condition,
     String note) {
 
   public Use {

@@ -135,7 +135,7 @@ final class CompareOption {
           SeasonSoFar.of(book, traces.field(), today).standing(book, traces, written, today);
       List<String> all = new ArrayList<>(notes);
       all.addAll(s.notes());
-      return new ComparedProgram.Named(word, false, s.program(), all);
+      return new ComparedProgram.Named(word, false, word.equals(LAST_YEAR), s.program(), all);
     } catch (IllegalArgumentException e) {
       throw wrong(word + ": " + e.getMessage());
     }
@@ -182,7 +182,7 @@ final class CompareOption {
             : "Its search is heuristic: a better program may exist.";
     programs.add(
         new ComparedProgram.Named(
-            BEST, first.recommended(), first.outcome().program(), List.of(found, how)));
+            BEST, first.recommended(), false, first.outcome().program(), List.of(found, how)));
   }
 
   private LastSeason lastYear(Book book, TraceSet traces) {

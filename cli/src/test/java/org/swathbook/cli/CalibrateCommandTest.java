@@ -27,6 +27,14 @@ class CalibrateCommandTest {
         .contains("The label is the law.");
   }
 
+  @Test
+  void whatIsMissingForAVolumeIsSaid() {
+    assertThat(Called.with("calibrate", "--spacing", "20", "--mph", "10").out())
+        .contains("No volume and no flow can be reckoned of that", "--gpa", "--catch");
+    assertThat(Called.with("calibrate", "--spacing", "20", "--mph", "10", "--gpa", "15").out())
+        .doesNotContain("No volume and no flow");
+  }
+
   /** LSU AgCenter, example 1: 102 ft in 17 s, 40 in rows, 14 oz of both nozzles of a row. */
   @Test
   void aWorkedExampleOfExtension() throws IOException {

@@ -38,6 +38,14 @@ class HandoutTest {
             "Read and talked over, grower:");
   }
 
+  /** Adjuvants are bought too, though the book has no prices of them. */
+  @Test
+  void theShedListNamesAdjuvants() {
+    String said = words(SamplePlans.recommended(), Map.of());
+    assertThat(said.substring(said.indexOf("What to have in the shed")))
+        .containsPattern("ammonium-sulfate\\s+[0-9.]+ lb\\s+not said\\s+no price, not counted");
+  }
+
   @Test
   void whatIsRefusedHasNothingToSpray() {
     assertThat(words(SamplePlans.refused(), Map.of()))

@@ -119,6 +119,7 @@ final class JsonPaths {
           Map.entry("order.pooled", "orderLine"),
           Map.entry("order.totals", "orderTotal"),
           Map.entry("order.adjuvants", "adjuvantNeed"),
+          Map.entry("farm.adjuvants", "adjuvantNeed"),
           Map.entry("order.tooOld", "tooOld"),
           Map.entry("order.substitutes", "inItsPlace"),
           Map.entry("inItsPlace.instead", "substitute"),

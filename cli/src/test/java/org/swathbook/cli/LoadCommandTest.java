@@ -104,6 +104,7 @@ class LoadCommandTest {
         .contains("NO LOAD")
         .contains("The label is the law.")
         .doesNotContain("Load 1")
+        .doesNotContain("\n  NOTE ")
         .doesNotContain("To be signed");
     Called json = Called.with("load", DEMO, mix.toString(), "--json");
     assertThat(json.code()).isEqualTo(ExitCode.BLOCKED);

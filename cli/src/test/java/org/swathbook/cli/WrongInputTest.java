@@ -125,6 +125,16 @@ class WrongInputTest {
   }
 
   @Test
+  void aWrongRateHidesNoWrongName() {
+    Called called = Called.with("check", book, "--field", "ND-1", "nosuchthing 32 oz/acre");
+    assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(called.err().lines())
+        .satisfiesExactlyInAnyOrder(
+            l -> assertThat(l).contains("'nosuchthing' is no product or ingredient"),
+            l -> assertThat(l).contains("'32 oz/acre' says oz"));
+  }
+
+  @Test
   void anUnknownRuleNamesTheNearest() {
     isRefusedWith(
         Called.with("rules", "anual-cap"),

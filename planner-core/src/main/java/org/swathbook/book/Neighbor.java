@@ -18,6 +18,9 @@ public record Neighbor(String what, double bearingDegrees, double distanceFt) {
           "N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW",
           "NW", "NNW");
 
+  /** How far off its own line a wind still carries drift to it, degrees. */
+  private static final double SPREAD = 45;
+
   /** Words of what small amounts of drift do not harm; everything else they may (default, ours). */
   private static final List<String> HARDY =
       List.of(
@@ -102,10 +105,25 @@ public record Neighbor(String what, double bearingDegrees, double distanceFt) {
         && NEVER_FIELD_CROPS.stream().noneMatch(low::contains);
   }
 
+  /** The compass point at which it lies. */
+  public String bearing() {
+    return point(bearingDegrees);
+  }
+
+  /** The winds that blow toward it, {@code S to W} for one in the northeast. */
+  public String windsToward() {
+    return point(bearingDegrees + 180 - SPREAD) + " to " + point(bearingDegrees + 180 + SPREAD);
+  }
+
+  private static String point(double degrees) {
+    int n = COMPASS.size();
+    return COMPASS.get((int) (Math.round(degrees * n / 360) % n));
+  }
+
   /** Whether wind that comes from a direction blows toward it, within 45 degrees. */
   public boolean isDownwind(double windFromDegrees) {
     double toward = (windFromDegrees + 180) % 360;
     double off = Math.abs(toward - bearingDegrees) % 360;
-    return Math.min(off, 360 - off) <= 45 + 1e-9;
+    return Math.min(off, 360 - off) <= SPREAD + 1e-9;
   }
 }

@@ -16,10 +16,11 @@ public sealed interface Rule
       return "use";
     } else if (this instanceof PairRule) {
       return "pair";
+    } else if (this instanceof DayRule) {
+      // One that also has a word for passes in a plan is a rule of the day all the same.
+      return "day";
     } else if (this instanceof PassRule) {
       return "pass";
-    } else if (this instanceof DayRule) {
-      return "day";
     } else if (this instanceof SequenceRule) {
       return "sequence";
     }

@@ -8,6 +8,7 @@ import org.swathbook.rules.label.ApplicationCountRule;
 import org.swathbook.rules.label.CatalogStaleRule;
 import org.swathbook.rules.label.CropNotListedRule;
 import org.swathbook.rules.label.IncorporationNeededRule;
+import org.swathbook.rules.label.LabelConditionRule;
 import org.swathbook.rules.label.NotVerifiedRule;
 import org.swathbook.rules.label.RateAboveUseRule;
 import org.swathbook.rules.label.RateBelowUseRule;
@@ -89,6 +90,7 @@ public final class RuleBook {
           new InsecticidePartnerRule(),
           new InversionRule(),
           new JarTestRule(),
+          new LabelConditionRule(),
           new LateFirstPassRule(),
           new LayerGapRule(),
           new LayerOverlapRule(),

@@ -222,6 +222,11 @@ class DayRulesSayTest {
                 + " the day]"),
         says(
             "temperature",
+            "a limit and the temperature now, but no forecast",
+            soy(DICAMBA).sky(Sky.fair().highUnknown()),
+            "ask: the day's forecast high [the job, or the field on the day]"),
+        says(
+            "temperature",
             "no limit, no temperature, and an active that works where it lands",
             soy(without("fomesafen", "terms.day.temperature"), FOMESAFEN)
                 .sky(Sky.fair().temperatureUnknown()),

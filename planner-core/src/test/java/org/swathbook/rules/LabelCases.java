@@ -35,6 +35,7 @@ final class LabelCases {
             count(),
             workedIn(),
             registered(),
+            condition(),
             notVerified())
         .flatMap(List::stream)
         .toList();
@@ -449,6 +450,53 @@ final class LabelCases {
   /** The use rules with their asks summed up. */
   private static List<Finding> summedUp(Findings findings) {
     return NotVerifiedRule.sumUp(findings.sortedAsks()).stream().toList();
+  }
+
+  private static List<RuleCase> condition() {
+    IngredientBuilder plain =
+        IngredientBuilder.of("linuron", 5, Movement.XYLEM, Basis.AI)
+            .soil(0.5, 28, 1.0, 42, 12)
+            .use(pre("soybean", "0.5-1 lb ai/acre"));
+    IngredientBuilder deep =
+        IngredientBuilder.of("linuron", 5, Movement.XYLEM, Basis.AI)
+            .soil(0.5, 28, 1.0, 42, 12)
+            .use(pre("soybean", "0.5-1 lb ai/acre").onCondition("seed at least 1.75 in deep"));
+    return List.of(
+        new RuleCase(
+            "label-condition",
+            true,
+            "linuron before emergence on soybean, whose seed must lie at least 1.75 in deep",
+            () -> conditions(deep)),
+        new RuleCase(
+            "label-condition",
+            false,
+            "the same where the use has no condition in words",
+            () -> conditions(plain)));
+  }
+
+  /** What is asked of the conditions of a label, as findings, by which cases are told apart. */
+  private static List<Finding> conditions(IngredientBuilder active) {
+    List<Ask> asks =
+        CaseBook.of(soybean())
+            .active(active)
+            .uses("2027-05-11", "linuron", "0.75 lb ai/acre")
+            .sortedAsks()
+            .stream()
+            .filter(a -> a.rule().value().equals("label-condition"))
+            .toList();
+    return NotVerifiedRule.sumUp(asks).stream()
+        .map(
+            f ->
+                new Finding(
+                    asks.get(0).rule(),
+                    f.severity(),
+                    f.message(),
+                    f.limit(),
+                    f.actual(),
+                    f.source(),
+                    f.remedy(),
+                    f.about()))
+        .toList();
   }
 
   private static List<RuleCase> notVerified() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.swathbook.book.Neighbor;
 import org.swathbook.testing.MixCase;
 import org.swathbook.testing.Sky;
 
@@ -90,6 +91,49 @@ class SensitiveNeighborTest {
         .containsExactly(Severity.BLOCK);
     assertThat(burndown("2,4-D ester 0.475 ae", "market tomatoes E 6000 ft")).isEmpty();
     assertThat(burndown("2,4-D ester 0.475 ae", "market tomatoes W 1200 ft")).isEmpty();
+  }
+
+  /** A plan has no wind yet: each pass says which winds it has to wait out, and for whom. */
+  @Test
+  void aPlanNamesTheWindsThatBlowTowardANeighbor() {
+    MixCase tank =
+        MixCase.in("soybean", "dicamba", "glyphosate")
+            .day(24, "V2", 5)
+            .tank("dicamba 0.5 ae + glyphosate 1.0 ae")
+            .field(f -> f.neighbors(VINEYARD, "shelterbelt N 1400 ft"));
+    List<Finding> said =
+        tank.judgedAsProgram(tank).findings().stream()
+            .filter(f -> f.rule().value().equals("sensitive-neighbor"))
+            .toList();
+
+    assertThat(said)
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.severity()).isEqualTo(Severity.NOTE);
+              assertThat(f.about().neighbor()).isEqualTo(Optional.of(VINEYARD));
+              assertThat(f.message())
+                  .isEqualTo(
+                      "Not with wind from S to W, which blows toward the neighbor 'vineyard', 1500"
+                          + " ft to the NE: dicamba must not get there.");
+            });
+  }
+
+  @Test
+  void theWindsTowardANeighborAreThoseThatBlowTowardIt() {
+    for (String point : List.of("N", "NE", "E", "SSW", "NNW")) {
+      Neighbor n = Neighbor.parse("garden " + point + " 100 ft");
+      String[] ends = n.windsToward().split(" to ");
+      double from = Neighbor.degrees(ends[0]).orElseThrow();
+      double to = Neighbor.degrees(ends[1]).orElseThrow();
+
+      assertThat(n.bearing()).isEqualTo(point);
+      assertThat(n.isDownwind(from)).isTrue();
+      assertThat(n.isDownwind(to)).isTrue();
+      assertThat(n.isDownwind((from + 45) % 360)).isTrue();
+      assertThat(n.isDownwind((from + 337.5) % 360)).isFalse();
+      assertThat(n.isDownwind((to + 22.5) % 360)).isFalse();
+    }
   }
 
   private static List<Finding> clomazone(String neighbor, double from) {

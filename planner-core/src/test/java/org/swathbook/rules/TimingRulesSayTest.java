@@ -400,8 +400,9 @@ class TimingRulesSayTest {
             "flumioxazin 5 days after planting, where 3 are the most",
             MixCase.in("soybean").day(5, "", 0).tank("flumioxazin 0.08 ai"),
             "block: Flumioxazin is allowed on soybean through 3 days after planting before"
-                + " emergence; this pass meets no crop up on 13 May 2027. [no crop up on 13 May"
-                + " 2027; through 3 days after planting before emergence] on or before 11 May"
+                + " emergence; this pass comes 5 days after planting, no crop up, on 13 May 2027."
+                + " [5 days after planting, no crop up, on 13 May 2027; through 3"
+                + " days after planting before emergence] on or before 11 May"
                 + " 2027, or an active with a later window"),
         says(
             "stage-window",
@@ -464,7 +465,8 @@ class TimingRulesSayTest {
             "the day before emergence, where it is allowed until then",
             atStage("emergence", -1, pre()),
             "warn: Testactive is close to a limit on soybean (before emergence): the model"
-                + " expects no crop up on 17 May 2027; look before spraying. [no crop up on 17"
+                + " expects 6 days after planting, no crop up, on 17 May 2027; look before spraying."
+                + " [6 days after planting, no crop up, on 17"
                 + " May 2027; before emergence] on or before 17 May 2027, or an active with a"
                 + " later window"),
         says("stage-window", "3 days before emergence", atStage("emergence", -3, pre())),

@@ -89,6 +89,12 @@ public final class Sky {
     return this;
   }
 
+  /** The temperature now is known, the forecast was not read. */
+  public Sky highUnknown() {
+    high = OptionalDouble.empty();
+    return this;
+  }
+
   public Sky temperatureUnknown() {
     now = OptionalDouble.empty();
     high = OptionalDouble.empty();

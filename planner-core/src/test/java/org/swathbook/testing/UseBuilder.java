@@ -44,6 +44,7 @@ public final class UseBuilder {
   private Set<String> formulations = Set.of();
   private Set<Method> methods = Set.of();
   private boolean refused;
+  private String condition = "";
   private Stated<Set<Trait>> traits = Stated.unknown("trait");
   private Stated<Window> timing = Stated.unknown("timing");
   private Stated<Limit> cropHeight = Stated.unknown("crop height");
@@ -286,6 +287,12 @@ public final class UseBuilder {
     return this;
   }
 
+  /** What the label asks beside all limits. */
+  public UseBuilder onCondition(String words) {
+    condition = words;
+    return this;
+  }
+
   /** The use of an active that has neither soil nor foliar terms of its own. */
   public Use build() {
     return build(FixtureTerms.of(Stated.none(SOURCE)));
@@ -313,6 +320,7 @@ public final class UseBuilder {
         weedHeights,
         new Registration(states, years, cutoffs),
         terms,
+        condition,
         "");
   }
 }

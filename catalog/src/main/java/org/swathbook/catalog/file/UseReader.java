@@ -83,6 +83,7 @@ final class UseReader {
         new LinkedHashSet<>(m.findAll("formulations", Formulations.CODE, "CS"));
     Set<Method> methods = new LinkedHashSet<>(m.findAll("method", METHOD, "directed"));
     String note = m.find("note", Texts::text, "kills emerged corn").orElse("");
+    String condition = m.find("condition", Texts::text, "seed at least 1.5 in deep").orElse("");
     if (refused) {
       entry.keepSource(place, m.mark());
       checkNothingElse(m);
@@ -150,6 +151,7 @@ final class UseReader {
                 entry.map("weedHeight: {broadleaf: 4 in}", UseReader::weedHeights)),
             registrations.read(m, place),
             termsReader.read(m, place, ofIngredient),
+            condition,
             note);
     m.done();
     caps.check(m, use);

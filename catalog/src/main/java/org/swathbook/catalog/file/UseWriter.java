@@ -77,6 +77,9 @@ final class UseWriter {
     harvest(map, at, use);
     entry.stated(map, "weedHeight", at, use.weedHeights(), UseWriter::weedHeights);
     registration(map, at, use.registration());
+    if (!use.condition().isEmpty()) {
+      map.put("condition", MapWriter.line(use.condition()));
+    }
     if (!use.note().isEmpty()) {
       map.put("note", MapWriter.line(use.note()));
     }

@@ -14,9 +14,13 @@ import org.swathbook.source.Node;
  */
 public record WrittenValue(String key, Node node, Source source) {
   private static final Set<String> NAMING =
-      Set.of("name", "id", "aliases", "eppo", "latin", "rateBasis", "capGroup", "note");
+      Set.of(
+          "name", "id", "aliases", "eppo", "latin", "rateBasis", "capGroup", "condition", "note");
 
-  /** Whether a source could stand behind it: a name or a remark is no fact. */
+  /**
+   * Whether a source could stand behind it: a name or a remark is no fact, and a condition in words
+   * is held against the label in every verdict.
+   */
   public boolean isFact() {
     return !NAMING.contains(key);
   }

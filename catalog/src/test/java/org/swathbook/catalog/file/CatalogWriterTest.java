@@ -128,6 +128,7 @@ class CatalogWriterTest {
             use.weedHeights(),
             use.registration(),
             TermsReader.unknown(),
+            use.condition(),
             use.note());
     Ingredient open =
         new Ingredient(

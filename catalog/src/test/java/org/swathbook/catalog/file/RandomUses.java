@@ -84,6 +84,7 @@ final class RandomUses {
             Stated.unknown("years of registration"),
             Stated.unknown("last date")),
         ofIngredient,
+        "",
         draw.maybe(draw::text).orElse(""));
   }
 
@@ -116,6 +117,7 @@ final class RandomUses {
         draw.stated("weed height", this::weedHeights),
         registration(),
         terms.over(ofIngredient),
+        draw.maybe(draw::text).orElse(""),
         draw.maybe(draw::text).orElse(""));
   }
 

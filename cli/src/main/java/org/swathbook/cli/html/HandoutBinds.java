@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.swathbook.audit.ActiveLedger;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.book.Neighbor;
 import org.swathbook.catalog.Crop;
 import org.swathbook.cli.report.ProgramLedger;
 import org.swathbook.cli.report.SeasonCalendar;
@@ -115,7 +116,16 @@ final class HandoutBinds {
     unknown.forEach(
         (what, of) -> out.add("NOT KNOWN: " + what + " of " + String.join(", ", of) + "."));
     if (!ledger.isEmpty()) {
-      field.neighbors().forEach(n -> out.add("Nearby: " + n + "; keep off it what drifts."));
+      field
+          .neighbors()
+          .forEach(
+              n ->
+                  out.add(
+                      "Nearby: "
+                          + n
+                          + "; keep off it what drifts: wind from "
+                          + Neighbor.parse(n).windsToward()
+                          + " blows toward it."));
     }
   }
 

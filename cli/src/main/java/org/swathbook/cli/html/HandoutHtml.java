@@ -10,7 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.swathbook.book.Book;
+import org.swathbook.cli.report.AdjuvantNeed;
 import org.swathbook.cli.report.FarmOrder;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
@@ -72,11 +74,15 @@ public final class HandoutHtml {
     }
     rows.sort(Comparator.comparing(Row::date));
     List<FarmOrder> order = FarmOrder.of(book, plans);
+    List<AdjuvantNeed> adjuvants = AdjuvantNeed.ofPlans(plans);
     return new HandoutPage.Farm(
         grower,
         rows.stream().map(Row::cells).toList(),
-        IntStream.range(0, order.size())
-            .mapToObj(i -> order(order.get(i), at + "/order/" + i))
+        Stream.concat(
+                IntStream.range(0, order.size())
+                    .mapToObj(i -> order(order.get(i), at + "/order/" + i)),
+                IntStream.range(0, adjuvants.size())
+                    .mapToObj(i -> adjuvant(adjuvants.get(i), at + "/adjuvants/" + i)))
             .toList(),
         FarmOrder.cost(book, plans)
             .map(m -> Marked.of("$" + ProgramWords.money(m), at + "/cost"))
@@ -105,6 +111,19 @@ public final class HandoutHtml {
                 p.mix().doses().stream()
                     .map(d -> d.product().name())
                     .collect(Collectors.joining(", ")))));
+  }
+
+  private static List<Marked> adjuvant(AdjuvantNeed a, String at) {
+    return List.of(
+        Marked.plain(a.kind()),
+        a.amount()
+            .map(
+                q ->
+                    Marked.of(
+                        Numbers.decimals(q.value(), 1) + " " + q.unit().symbol(), at + "/needed:1"))
+            .orElse(Marked.plain("amount not known")),
+        Marked.plain("not said"),
+        Marked.plain("no price, not counted"));
   }
 
   private List<Marked> order(FarmOrder o, String at) {

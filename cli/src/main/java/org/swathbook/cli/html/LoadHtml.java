@@ -40,8 +40,7 @@ public final class LoadHtml {
             CheckText.jobLine(book, field, judged.job()),
             settings(verdict, judged.job(), sheet),
             sheet.isEmpty(),
-            new FindingText(book.catalog())
-                .shown(judged.judgement(), f -> sheet.isEmpty() || LoadText.belongsOnTheSheet(f)),
+            new FindingText(book.catalog()).shown(judged.judgement(), LoadText::belongsOnTheSheet),
             // The first section says how the acres are cut; the loads follow it.
             sections.subList(0, Math.min(sections.size(), loads + 1)),
             sections.subList(Math.min(sections.size(), loads + 1), sections.size()),

@@ -54,17 +54,7 @@ public final class OrderJson {
         report.order().pooled(),
         report.fields().stream().mapToDouble(f -> f.field().acres()).sum());
     ArrayNode adjuvants = root.putArray("adjuvants");
-    report
-        .adjuvants()
-        .forEach(
-            a -> {
-              ObjectNode node = adjuvants.addObject();
-              node.put("grower", a.grower());
-              node.put("adjuvant", a.kind());
-              node.set("needed", Json.fixed(a.amount().map(q -> q.value()).orElse(Double.NaN), 3));
-              node.put("unit", a.amount().map(q -> q.unit().symbol()).orElse(null));
-              node.set("notKnown", Json.texts(a.notKnown()));
-            });
+    report.adjuvants().forEach(a -> AdjuvantJson.into(adjuvants.addObject(), a));
     ArrayNode tooOld = root.putArray("tooOld");
     report
         .order()

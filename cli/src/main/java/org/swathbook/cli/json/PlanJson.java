@@ -12,6 +12,7 @@ import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.cli.report.AdjuvantNeed;
 import org.swathbook.cli.report.FarmOrder;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
@@ -53,6 +54,8 @@ public final class PlanJson {
             line.put("unit", o.unit().symbol());
             line.set("cost", Json.money(o.cost()));
           }
+          ArrayNode adjuvants = node.putArray("adjuvants");
+          AdjuvantNeed.ofPlans(of).forEach(a -> AdjuvantJson.into(adjuvants.addObject(), a));
           node.set("cost", Json.money(FarmOrder.cost(book, of)));
         });
   }

@@ -35,13 +35,31 @@ public record AdjuvantNeed(
       for (PassOutcome pass : f.outcome().passes()) {
         for (Adjuvant a :
             OrderReport.isToCome(pass, today) ? pass.mix().adjuvants() : List.<Adjuvant>of()) {
-          AdjuvantNeed n = of(f.field(), pass, a);
-          Object unit = n.amount.<Object>map(Quantity::unit).orElse("");
-          of.merge(List.of(n.grower, n.kind, unit), n, AdjuvantNeed::plus);
+          add(of(f.field(), pass, a), of);
         }
       }
     }
     return new ArrayList<>(of.values());
+  }
+
+  /** What the first programs of a grower's fields take, all passes still to come. */
+  public static List<AdjuvantNeed> ofPlans(List<PlannedField> plans) {
+    Map<List<Object>, AdjuvantNeed> of = new LinkedHashMap<>();
+    for (PlannedField plan : plans) {
+      List<PassOutcome> passes =
+          plan.isRefused() ? List.of() : plan.programs().get(0).outcome().passes();
+      for (PassOutcome pass : passes) {
+        for (Adjuvant a : pass.made() ? List.<Adjuvant>of() : pass.mix().adjuvants()) {
+          add(of(plan.field(), pass, a), of);
+        }
+      }
+    }
+    return new ArrayList<>(of.values());
+  }
+
+  private static void add(AdjuvantNeed n, Map<List<Object>, AdjuvantNeed> of) {
+    Object unit = n.amount.<Object>map(Quantity::unit).orElse("");
+    of.merge(List.of(n.grower, n.kind, unit), n, AdjuvantNeed::plus);
   }
 
   private static AdjuvantNeed of(Field field, PassOutcome pass, Adjuvant a) {

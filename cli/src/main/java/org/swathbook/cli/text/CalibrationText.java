@@ -20,6 +20,7 @@ public final class CalibrationText {
     text.page.line("Swathbook · Calibration");
     text.page.blank();
     text.ground();
+    text.missing();
     text.wanted();
     text.measured();
     text.notes();
@@ -43,6 +44,18 @@ public final class CalibrationText {
             });
     table.on(page);
     page.blank();
+  }
+
+  /** What is missing, where nothing was given of which a nozzle or a volume could be reckoned. */
+  private void missing() {
+    if (c.wanted().isEmpty() && c.measured() instanceof Calibration.Nothing) {
+      page.wrapped(
+          0,
+          2,
+          "No volume and no flow can be reckoned of that: give the spray volume wanted (--gpa), or"
+              + " what one nozzle gave (--catch or --flow).");
+      page.blank();
+    }
   }
 
   private void wanted() {

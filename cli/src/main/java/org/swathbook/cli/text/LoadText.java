@@ -25,7 +25,7 @@ public final class LoadText {
     page.blank();
     FindingText findings = new FindingText(book.catalog());
     if (sheet.isEmpty()) {
-      findings.verdict(page, judged.judgement());
+      findings.verdict(page, judged.judgement(), LoadText::belongsOnTheSheet);
       page.line("NO LOAD: this tank is blocked. 'swathbook check' looks for one that is not.");
       page.blank();
     } else {

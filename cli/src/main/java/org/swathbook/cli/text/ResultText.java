@@ -122,7 +122,8 @@ final class ResultText {
                 + Figures.counted(passes, "pass", "passes")
                 + " "
                 + Figures.money(cost.passes())
-                + missed(cost)));
+                + missed(cost)
+                + adjuvants()));
     YearOutcome worst = LossByYear.worst(outcome);
     out.add(
         List.of(
@@ -162,6 +163,13 @@ final class ResultText {
         + " for "
         + FieldText.acres(field.acres())
         + " acres";
+  }
+
+  /** What the sum leaves out, so that nobody takes it for all that the passes cost. */
+  private String adjuvants() {
+    return outcome.passes().stream().allMatch(p -> p.mix().adjuvants().isEmpty())
+        ? ""
+        : "; adjuvants, which have no price here, not counted";
   }
 
   private String missed(CostSplit cost) {

@@ -108,7 +108,13 @@ public final class MixWords {
       tried(mark, () -> MixParts.adjuvantRate(rate), "8.5 lb/100 gal")
           .ifPresent(r -> adjuvants.add(new Adjuvant(kind.get().spelling(), r)));
     } else {
-      tried(mark, () -> parser.dose(name, Rate.parse(rate)), "32 fl oz/acre").ifPresent(doses::add);
+      // Each by itself, so that a wrong rate does not hide a wrong name.
+      Optional<String> known = tried(mark, () -> parser.known(name), "glyphosate-4.5sl");
+      Optional<Rate> at = tried(mark, () -> Rate.parse(rate), "32 fl oz/acre");
+      if (known.isPresent() && at.isPresent()) {
+        tried(mark, () -> parser.dose(known.get(), at.get()), "32 fl oz/acre")
+            .ifPresent(doses::add);
+      }
     }
   }
 

@@ -36,9 +36,12 @@ public record ComparedProgram(
    *
    * @param asked the word by which it was asked for
    * @param recommended the planner recommends it
+   * @param sprayed it was sprayed like that once: every pass goes on its day in every year, and
+   *     what rules say of that stands beside it
    * @param notes how it came about
    */
-  public record Named(String asked, boolean recommended, Program program, List<String> notes) {
+  public record Named(
+      String asked, boolean recommended, boolean sprayed, Program program, List<String> notes) {
 
     public Named {
       notes = List.copyOf(notes);
@@ -62,7 +65,10 @@ public record ComparedProgram(
     Kernel kernel = Kernel.of(book, traces);
     List<ComparedProgram> out = new ArrayList<>();
     for (Named n : programs) {
-      SeasonOutcome outcome = SeasonWalk.walk(book, kernel, n.program());
+      SeasonOutcome outcome =
+          n.sprayed()
+              ? AsSprayed.walk(book, kernel, n.program())
+              : SeasonWalk.walk(book, kernel, n.program());
       Judged judged =
           new Judged(
               outcome,

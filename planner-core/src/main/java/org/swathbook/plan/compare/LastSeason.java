@@ -127,7 +127,8 @@ public record LastSeason(int season, Program program, List<String> notes) {
               + crop(book, field, season).map(this::cropName).orElse("a crop that is not known")
               + " planted "
               + Say.date(planted)
-              + ", each pass as many days from planting.");
+              + ", each pass as many days from planting, in every year, even where a label or the"
+              + " weather would be against it: what rules say of it stands beside it.");
       tanks().forEach(this::add);
       notes.add(
           "The journal names neither adjuvants nor spray volumes: those that the labels ask for are"

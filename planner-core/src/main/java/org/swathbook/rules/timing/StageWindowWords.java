@@ -45,8 +45,8 @@ final class StageWindowWords {
                 + facts.cropName()
                 + " "
                 + limit
-                + "; this pass meets "
-                + (height ? "it at " + actual : actual)
+                + "; this pass "
+                + (height ? "meets it at " + actual : (isUp(facts) ? "meets " : "comes ") + actual)
                 + ".",
             source)
         .compared(actual, limit)
@@ -111,10 +111,23 @@ final class StageWindowWords {
     String name =
         stage >= 0 && stage < crop.stages().size()
             ? crop.stages().get(stage).name()
-            : facts.date().isBefore(facts.field().plantDate()) ? "bare ground" : "no crop up";
+            : fromPlanting(facts);
     String height =
         facts.isInCrop() ? ", " + Say.inches(facts.timing().medianHeightCm()) + " tall," : "";
     return name + height + " on " + Say.date(facts.date());
+  }
+
+  private static boolean isUp(UseFacts facts) {
+    return facts.timing().medianStage() >= 0;
+  }
+
+  /** {@code 5 days after planting, no crop up,} as limits before emergence are written. */
+  private static String fromPlanting(UseFacts facts) {
+    long days = ChronoUnit.DAYS.between(facts.field().plantDate(), facts.date());
+    return days == 0
+        ? "at planting"
+        : Say.days(Math.abs(days))
+            + (days < 0 ? " before planting" : " after planting, no crop up,");
   }
 
   /** Later when the first day is the nearer end of the window, else no later than the last. */

@@ -11,6 +11,8 @@ import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.DayFacts;
 import org.swathbook.rules.DayRule;
 import org.swathbook.rules.Findings;
+import org.swathbook.rules.PassFacts;
+import org.swathbook.rules.PassRule;
 import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
@@ -18,7 +20,7 @@ import org.swathbook.rules.Severity;
 import org.swathbook.rules.Text;
 
 /** Wind that blows toward what must not be hit. */
-public final class SensitiveNeighborRule implements DayRule {
+public final class SensitiveNeighborRule implements DayRule, PassRule {
   /** A quarter of a mile. */
   private static final double NEAR_FT = 1320;
 
@@ -46,7 +48,8 @@ public final class SensitiveNeighborRule implements DayRule {
               + " it leaves as vapor. A warning where the direction is not known and a neighbor is that"
               + " near. An ask for a buffer that the catalog does not state, of these and of contact"
               + " actives on leaves, where tender plants or people are downwind within a quarter of a"
-              + " mile.",
+              + " mile. In a plan, which has no wind yet, a note on each pass says from where it must"
+              + " not blow.",
           List.of(
               "labels of dicamba and 2,4-D over tolerant crops: no spraying toward sensitive crops (from"
                   + " memory)",
@@ -93,6 +96,55 @@ public final class SensitiveNeighborRule implements DayRule {
         }
       }
     }
+  }
+
+  /** In a plan: which winds a pass has to wait out, and for the sake of whom. */
+  @Override
+  public void judge(PassFacts facts, Findings out) {
+    if (facts.job().isPresent()) {
+      return;
+    }
+    for (String written : facts.field().neighbors()) {
+      Neighbor n = Neighbor.parse(written);
+      List<ActiveUse> kept =
+          facts.actives().stream().filter(a -> isKeptFrom(a, n, feet(a, n))).toList();
+      if (!kept.isEmpty()) {
+        out.note(this, facts.about().withNeighbor(written.strip()), () -> winds(n, kept));
+      }
+    }
+  }
+
+  private static Text winds(Neighbor n, List<ActiveUse> kept) {
+    boolean vapor =
+        kept.stream().anyMatch(a -> isClomazone(a) && n.isTender() && isInside(n, feet(a, n)));
+    return Text.of(
+        "Not with wind from "
+            + n.windsToward()
+            + ", which blows toward the neighbor '"
+            + n.what()
+            + "', "
+            + Math.round(n.distanceFt())
+            + " ft to the "
+            + n.bearing()
+            + ": "
+            + Say.list(kept.stream().map(a -> a.ingredient().name()).distinct().toList())
+            + " must not get there."
+            + (vapor
+                ? " Clomazone leaves the soil as vapor for days, whichever way the wind turns."
+                : ""),
+        kept.stream()
+            .map(a -> feet(a, n))
+            .filter(b -> b.find().isPresent())
+            .findFirst()
+            .map(Say::source)
+            .orElse(Say.COMMON_PRACTICE));
+  }
+
+  /** Whether wind toward a neighbor stands in its way. */
+  private static boolean isKeptFrom(ActiveUse a, Neighbor n, Stated<Double> buffer) {
+    return isRefusedToward(a, n, buffer)
+        || isInside(n, buffer)
+        || n.distanceFt() <= driftsFt(a, buffer);
   }
 
   /** The list may be empty because nobody filled it. */
@@ -197,8 +249,7 @@ public final class SensitiveNeighborRule implements DayRule {
 
   private void unknownWind(
       About about, ActiveUse a, Neighbor n, Stated<Double> buffer, Findings out) {
-    boolean toward = isRefusedToward(a, n, buffer);
-    if (toward || isInside(n, buffer) || n.distanceFt() <= driftsFt(a, buffer)) {
+    if (isKeptFrom(a, n, buffer)) {
       out.warn(
           this,
           about.withIngredient(a.ingredient().id()),

@@ -83,7 +83,13 @@ public final class TemperatureRule implements DayRule {
     }
     boolean matters = has(facts, a -> mayBurnTheCrop(facts, a) || isAuxin(a) || isSlow(a));
     if (asked || w.highF().isEmpty() && matters) {
-      Unknowns.ofJob(this, facts, "temperature now, and the day's forecast high", out);
+      Unknowns.ofJob(
+          this,
+          facts,
+          w.temperatureF().isPresent()
+              ? "the day's forecast high"
+              : "temperature now, and the day's forecast high",
+          out);
     }
     practice(facts, high, w, out);
     coldSpell(facts, out);

@@ -39,4 +39,22 @@ public record PassOutcome(
     missedYears = List.copyOf(missedYears);
     weeds = List.copyOf(weeds);
   }
+
+  /** The same, taken for a fact or for a plan. */
+  public PassOutcome asMade(boolean fact) {
+    return new PassOutcome(
+        index,
+        planned,
+        timing,
+        earliest,
+        latest,
+        daysAfterPlanting,
+        cropStage,
+        mix,
+        missedYears,
+        cost,
+        weeds,
+        late,
+        fact);
+  }
 }

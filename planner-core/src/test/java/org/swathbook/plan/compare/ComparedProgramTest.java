@@ -47,7 +47,7 @@ class ComparedProgramTest {
   }
 
   private static ComparedProgram.Named named(String asked, Program program) {
-    return new ComparedProgram.Named(asked, false, program, List.of());
+    return new ComparedProgram.Named(asked, false, false, program, List.of());
   }
 
   private static List<ComparedProgram> compared(Program... programs) {
@@ -126,6 +126,45 @@ class ComparedProgramTest {
                 .filter(a -> a.date().equals(LocalDate.parse("2025-06-09")))
                 .map(a -> a.dose())
                 .toList());
+  }
+
+  /** What was sprayed was sprayed: outside of its window it is blocked, and yet it goes on. */
+  @Test
+  void whatWasSprayedOutsideItsWindowWorksAndIsBlocked() {
+    Program late =
+        new Program(
+            "Late",
+            layers.field(),
+            List.of(new Pass(new Anchor.FromPlanting(5), layers.passes().get(0).mix())));
+    ComparedProgram.Judged planned =
+        ComparedProgram.of(
+                book,
+                traces,
+                List.of(new ComparedProgram.Named("late", false, false, late, List.of())),
+                TODAY)
+            .get(0)
+            .judged();
+    ComparedProgram.Judged sprayed =
+        ComparedProgram.of(
+                book,
+                traces,
+                List.of(new ComparedProgram.Named("late", false, true, late, List.of())),
+                TODAY)
+            .get(0)
+            .judged();
+
+    assertThat(planned.outcome().passes().get(0).missedYears()).isNotEmpty();
+    assertThat(sprayed.outcome().passes().get(0).missedYears()).isEmpty();
+    assertThat(sprayed.outcome().passes().get(0).made()).isFalse();
+    assertThat(sprayed.outcome().windowConfidencePct())
+        .isEqualTo(planned.outcome().windowConfidencePct());
+    assertThat(sprayed.outcome().cost().orElseThrow())
+        .isGreaterThan(planned.outcome().cost().orElseThrow());
+    assertThat(sprayed.judgement().findings())
+        .anyMatch(
+            f ->
+                f.severity() == org.swathbook.rules.Severity.BLOCK
+                    && f.rule().value().equals("stage-window"));
   }
 
   @Test
