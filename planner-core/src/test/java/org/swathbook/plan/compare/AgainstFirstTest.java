@@ -50,7 +50,7 @@ class AgainstFirstTest {
   }
 
   private static ComparedProgram.Judged judged(Program program) {
-    ComparedProgram.Named named = new ComparedProgram.Named("it", false, program, List.of());
+    ComparedProgram.Named named = new ComparedProgram.Named("it", false, false, program, List.of());
     return ComparedProgram.of(book, traces, List.of(named), TODAY).get(0).judged();
   }
 
