@@ -149,7 +149,7 @@ rem code it makes does. A journal of a million rows stays until the end: there i
 rem once, and what outlives a collection is moved once and by all processors.
 set "SB_COLLECTOR=-XX:+UseSerialGC"
 if "%SB_LONG%"=="audit" set "SB_COLLECTOR=-XX:+UseParallelGC -XX:-UseAdaptiveSizePolicy"
-if "%SB_LONG%"=="audit" set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -Xms1g -Xmn128m -XX:MaxTenuringThreshold=0 -XX:SurvivorRatio=30"
+if "%SB_LONG%"=="audit" set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=0.3 -Xms1g -Xmn128m -XX:MaxTenuringThreshold=0 -XX:SurvivorRatio=30"
 set "SB_FLAGS=%SB_FLAGS% %SB_COLLECTOR%"
 if not exist "%SB_KEEP%.jsa" goto start_plain
 "%SB_JAVA%" %SB_FLAGS% -XX:SharedArchiveFile="%SB_KEEP%.jsa" -jar "%SB_JAR%" %*
