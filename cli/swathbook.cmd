@@ -149,7 +149,7 @@ if not "%SB_LONG%"=="audit" goto start_java
 rem Much code, each part of it for a short while: the second compiler would work longer on it than the
 rem code it makes does. A journal of a million rows stays until the end: there is room for it at
 rem once, and what outlives a collection is moved once and by all processors.
-set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1"
+set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=0.3"
 set "SB_ROOM=-XX:+UseParallelGC -XX:-UseAdaptiveSizePolicy -Xms1g -Xmn128m -XX:MaxTenuringThreshold=0 -XX:SurvivorRatio=30"
 rem Windows counts memory when it is asked for: a Java that is not given as much would not even start.
 "%SB_JAVA%" %SB_ROOM% -version >nul 2>&1 <nul

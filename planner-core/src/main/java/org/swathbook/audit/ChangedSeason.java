@@ -118,7 +118,7 @@ final class ChangedSeason {
         to.get(at).mix().actives().stream()
             .map(a -> a.ingredient().id())
             .collect(Collectors.toSet());
-    for (PricedDoses d : PricedDoses.of(season.past(), season.field())) {
+    for (PricedDoses d : trial.priced()) {
       boolean mayWork = throughSoil ? d.active().hasSoilActivity() : d.active().hasFoliarActivity();
       if (!mayWork
           || inTank.contains(d.active().id())

@@ -33,6 +33,8 @@ final class SeasonTrial {
   private final SprayedSeason season;
   private final TankOffers offers;
   private @Nullable SeasonSums before;
+  private @Nullable WalkedPasses walked;
+  private @Nullable List<PricedDoses> priced;
   private @Nullable Set<Objection> objections;
 
   /** A block, whatever its numbers: an old mistake in a pass is no reason against a change. */
@@ -60,9 +62,20 @@ final class SeasonTrial {
     return objections;
   }
 
-  /** Where nothing has asked what the season came to, nothing but its passes is walked. */
-  private WalkedPasses walked() {
-    return before == null ? season.stand(season.passes()) : before.walkedPasses();
+  /** Where nobody has asked what the season came to, nothing but its passes is walked. */
+  WalkedPasses walked() {
+    if (walked == null) {
+      walked = before == null ? season.stand(season.passes()) : before.walkedPasses();
+    }
+    return walked;
+  }
+
+  /** Doses with a price that a tank may get more; the same for every pass and change. */
+  List<PricedDoses> priced() {
+    if (priced == null) {
+      priced = PricedDoses.of(season.past(), season.field());
+    }
+    return priced;
   }
 
   private Findings judge(List<Made> passes, WalkedPasses walked) {

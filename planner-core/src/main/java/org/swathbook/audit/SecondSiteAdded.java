@@ -64,7 +64,7 @@ final class SecondSiteAdded {
     List<String> out = new ArrayList<>();
     for (int p = 0; p < season.passes().size(); p++) {
       Optional<PassOutcome> pass =
-          season.season().passOf(season.trial().before(), season.passes(), p);
+          season.season().passOf(season.trial().walked(), season.passes(), p);
       if (pass.isPresent() && season.trial().isPost(season.passes().get(p))) {
         for (WeedPressure w : season.drivers()) {
           PassWeed at = SeasonTrial.weed(pass.get(), w);

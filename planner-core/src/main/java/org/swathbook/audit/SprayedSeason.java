@@ -71,7 +71,7 @@ record SprayedSeason(
   }
 
   /** The walked pass at a place among passes by date; empty when it lies after harvest. */
-  Optional<PassOutcome> passOf(SeasonSums walked, List<Made> made, int at) {
+  Optional<PassOutcome> passOf(WalkedPasses walked, List<Made> made, int at) {
     if (!isWalked(made.get(at).date())) {
       return Optional.empty();
     }
