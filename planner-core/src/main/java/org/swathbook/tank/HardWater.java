@@ -6,21 +6,20 @@ import org.swathbook.program.Carrier;
 
 /** From when on water counts as hard, and what its salts tie up. */
 public final class HardWater {
-  /** Calcium above which water counts as hard (common practice, no source). */
-  public static final double MOST_CALCIUM_PPM = 150;
+  /**
+   * Hardness, ppm CaCO3, above which water counts as hard for weak acids. Guides and laboratories
+   * state hardness so, Purdue University's among them (from memory); it is 60 ppm of calcium.
+   */
+  public static final double MOST_HARDNESS_PPM = 150;
 
   /** Iron above which it does (common practice, no source). */
   public static final double MOST_IRON_PPM = 5;
 
   private HardWater() {}
 
-  /** Calcium of a hardness as CaCO3, taken to be all of it; 0 where it was not tested. */
-  public static double calciumPpm(Carrier water) {
-    return AmmoniumSulfate.CALCIUM_PER_CACO3 * water.hardnessPpmCaCo3().orElse(0);
-  }
-
-  public static boolean hasMuchCalcium(Carrier water) {
-    return Quantity.exceeds(calciumPpm(water), MOST_CALCIUM_PPM);
+  /** Whether its hardness, where that was tested, is more than that. */
+  public static boolean isHard(Carrier water) {
+    return Quantity.exceeds(water.hardnessPpmCaCo3().orElse(0), MOST_HARDNESS_PPM);
   }
 
   public static boolean hasMuchIron(Carrier water) {

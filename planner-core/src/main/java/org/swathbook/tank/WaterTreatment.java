@@ -35,7 +35,7 @@ public sealed interface WaterTreatment {
   /**
    * Tested water.
    *
-   * @param hard more than {@link HardWater#MOST_CALCIUM_PPM} of calcium or {@link
+   * @param hard more than {@link HardWater#MOST_HARDNESS_PPM} as CaCO3 or {@link
    *     HardWater#MOST_IRON_PPM} of iron
    * @param lbPer100Gal ammonium sulfate that ties up its salts
    * @param ironTested whether iron is among them
@@ -99,7 +99,7 @@ public sealed interface WaterTreatment {
     }
     double hardness = carrier.hardnessPpmCaCo3().getAsDouble();
     double iron = carrier.ironPpm().orElse(0);
-    boolean hard = HardWater.hasMuchCalcium(carrier) || HardWater.hasMuchIron(carrier);
+    boolean hard = HardWater.isHard(carrier) || HardWater.hasMuchIron(carrier);
     return new Tested(
         acids,
         hardness,

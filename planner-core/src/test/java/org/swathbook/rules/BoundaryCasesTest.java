@@ -268,8 +268,8 @@ class BoundaryCasesTest {
 
   private static List<Case> water() {
     return List.of(
-        of("water-quality", NONE, "375 ppm CaCO3, 150 ppm of calcium", glyphosate().hardness(375)),
-        of("water-quality", "warn", "376 ppm CaCO3", glyphosate().hardness(376)),
+        of("water-quality", NONE, "150 ppm CaCO3", glyphosate().hardness(150)),
+        of("water-quality", "warn", "151 ppm CaCO3", glyphosate().hardness(151)),
         of(
             "water-quality",
             NONE,

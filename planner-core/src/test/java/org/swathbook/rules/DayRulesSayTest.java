@@ -744,8 +744,8 @@ class DayRulesSayTest {
             "water-quality",
             "glyphosate in 600 ppm without a conditioner",
             soy(GLYPHOSATE).hardness(600),
-            "warn: Water with 240 ppm of calcium ties up glyphosate, and no conditioner is"
-                + " in the tank. [240 ppm of calcium; 150 ppm of calcium] ammonium-sulfate at"
+            "warn: Water with 600 ppm CaCO3 ties up glyphosate, and no conditioner is"
+                + " in the tank. [600 ppm CaCO3; 150 ppm CaCO3] ammonium-sulfate at"
                 + " 8.5 lb/100 gal, first into the water"),
         says("water-quality", "glyphosate in water of 5 ppm of iron", soy(GLYPHOSATE).iron(5)),
         says(
@@ -774,7 +774,7 @@ class DayRulesSayTest {
             "water-quality",
             "glyphosate with too little ammonium sulfate at 600 ppm",
             soy(GLYPHOSATE).adjuvant("ammonium-sulfate", "2.1 lb/100 gal").hardness(600),
-            "warn: Water with 240 ppm of calcium takes 2.16 lb in 100 gal of ammonium"
+            "warn: Water with 600 ppm CaCO3 takes 2.16 lb in 100 gal of ammonium"
                 + " sulfate before any is left for glyphosate. [2.1 lb in 100 gal; at least 2.16"
                 + " lb in 100 gal] ammonium-sulfate at 8.5 lb/100 gal, first into the water"),
         says(
@@ -785,15 +785,15 @@ class DayRulesSayTest {
             "water-quality",
             "dicamba over soybean in 600 ppm, which refuses ammonium",
             soy(DICAMBA).hardness(600),
-            "warn: Water with 240 ppm of calcium ties up dicamba, and no conditioner is in"
-                + " the tank. [240 ppm of calcium; 150 ppm of calcium] water-conditioner, one"
+            "warn: Water with 600 ppm CaCO3 ties up dicamba, and no conditioner is in"
+                + " the tank. [600 ppm CaCO3; 150 ppm CaCO3] water-conditioner, one"
                 + " without ammonium, which dicamba refuses"),
         says(
             "water-quality",
             "dicamba and glyphosate in 600 ppm",
             soy("dicamba 0.5 ae + glyphosate 1.0 ae").hardness(600),
-            "warn: Water with 240 ppm of calcium ties up dicamba and glyphosate, and no"
-                + " conditioner is in the tank. [240 ppm of calcium; 150 ppm of calcium]"
+            "warn: Water with 600 ppm CaCO3 ties up dicamba and glyphosate, and no"
+                + " conditioner is in the tank. [600 ppm CaCO3; 150 ppm CaCO3]"
                 + " water-conditioner, one without ammonium, which dicamba refuses"),
         says(
             "water-quality",

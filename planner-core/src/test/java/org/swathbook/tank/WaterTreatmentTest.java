@@ -83,8 +83,8 @@ class WaterTreatmentTest {
 
   @Test
   void exactlyAtTheLimitIsNotHard() {
-    assertThat(((WaterTreatment.Tested) of(glyphosate().hardness(375))).hard()).isFalse();
-    assertThat(((WaterTreatment.Tested) of(glyphosate().hardness(376))).hard()).isTrue();
+    assertThat(((WaterTreatment.Tested) of(glyphosate().hardness(150))).hard()).isFalse();
+    assertThat(((WaterTreatment.Tested) of(glyphosate().hardness(151))).hard()).isTrue();
   }
 
   @Test
@@ -157,10 +157,10 @@ class WaterTreatmentTest {
     assertThat(without.facts().conditioner()).isFalse();
   }
 
-  /** 375 ppm of CaCO3 are 150 ppm of calcium. */
+  /** Purdue University (from memory): hard from 150 ppm on, stated as CaCO3. */
   @Test
   void waterIsHardAboveItsLimitAndNotAtIt() {
-    assertThat(((WaterTreatment.Tested) of(glyphosate().hardness(375))).hard()).isFalse();
-    assertThat(((WaterTreatment.Tested) of(glyphosate().hardness(376))).hard()).isTrue();
+    assertThat(((WaterTreatment.Tested) of(glyphosate().hardness(150))).hard()).isFalse();
+    assertThat(((WaterTreatment.Tested) of(glyphosate().hardness(151))).hard()).isTrue();
   }
 }

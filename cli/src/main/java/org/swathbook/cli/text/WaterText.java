@@ -3,7 +3,6 @@ package org.swathbook.cli.text;
 import java.util.List;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
-import org.swathbook.tank.AmmoniumSulfate;
 import org.swathbook.tank.HardWater;
 import org.swathbook.tank.WaterTreatment;
 import org.swathbook.tank.WaterTreatment.AmmoniumSulfateFacts;
@@ -38,9 +37,8 @@ final class WaterText {
             : ", below what counts as hard for "
                 + Figures.list(t.acids())
                 + " ("
-                + Numbers.decimals(
-                    HardWater.MOST_CALCIUM_PPM / AmmoniumSulfate.CALCIUM_PER_CACO3, 0)
-                + " ppm CaCO3; common practice, no source).")
+                + Numbers.decimals(HardWater.MOST_HARDNESS_PPM, 0)
+                + " ppm CaCO3; Purdue University, from memory).")
         + " Its salts take "
         + Numbers.decimals(t.lbPer100Gal(), 1)
         + " lb of ammonium sulfate in 100 gal (North Dakota State University, from memory"

@@ -32,7 +32,7 @@ public final class WaterQualityRule implements DayRule {
           new RuleId("water-quality"),
           Severity.WARN,
           "Does the water tie up or break down a partner?",
-          "The water has more than 150 ppm of calcium (0.4 of its hardness as CaCO3) or 5 ppm of iron, a"
+          "The water is harder than 150 ppm, as CaCO3, or has more than 5 ppm of iron, a"
               + " weak acid is on leaves (sites 9, 1 and 10, salts of site 4), and no conditioner is in"
               + " the tank, or less ammonium sulfate than the salts take. The pH of the water is outside"
               + " the range in which a partner keeps. A note where the water was not tested, and where"
@@ -40,6 +40,7 @@ public final class WaterQualityRule implements DayRule {
           List.of(
               "North Dakota State University, ammonium sulfate by water salts, 0.009 lb a ppm of calcium"
                   + " and 0.042 lb a ppm of iron (from memory)",
+              "Purdue University, hard from 150 ppm CaCO3 on (from memory)",
               "the labels' own ranges of pH",
               Say.COMMON_PRACTICE),
           "glyphosate in water of 600 ppm CaCO3 without ammonium sulfate",
@@ -84,14 +85,13 @@ public final class WaterQualityRule implements DayRule {
                   Say.COMMON_PRACTICE));
       return;
     }
-    double calcium = HardWater.calciumPpm(water);
-    boolean hard = HardWater.hasMuchCalcium(water);
+    boolean hard = HardWater.isHard(water);
     if (!hard && !iron || has(facts, AdjuvantKind.WATER_CONDITIONER)) {
       return;
     }
     String met =
         hard
-            ? Math.round(calcium) + " ppm of calcium"
+            ? Math.round(water.hardnessPpmCaCo3().orElseThrow()) + " ppm CaCO3"
             : Numbers.decimals(water.ironPpm().orElse(0), 1) + " ppm of iron";
     if (!has(facts, AdjuvantKind.AMMONIUM_SULFATE)) {
       out.warn(this, facts.pass().about(), () -> none(facts, acids, met, hard, water));
@@ -149,7 +149,7 @@ public final class WaterQualityRule implements DayRule {
                 + Say.list(acids)
                 + ", and no conditioner is in the tank.",
             BY_SALTS)
-        .compared(met, hard ? "150 ppm of calcium" : "5 ppm of iron")
+        .compared(met, hard ? "150 ppm CaCO3" : "5 ppm of iron")
         .cleared(remedy(facts, water));
   }
 
