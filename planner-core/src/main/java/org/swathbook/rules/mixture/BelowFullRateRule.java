@@ -33,7 +33,8 @@ public final class BelowFullRateRule implements PassRule {
           "A partner that is counted on for a driver weed stays below the full rate for the size of"
               + " the weeds and the soil, and fewer than two sites at full rate stand beside it. On"
               + " plants up to half the height of the label (default, ours) the low end of its range"
-              + " is full, on taller ones the top; in the soil the low rate of the soil's row. Of a"
+              + " is full, on taller ones the middle; where the label has a least rate for the weed,"
+              + " that one; in the soil the low rate of the soil's row. Of a"
               + " driver weed with any listed resistance every partner that does half or more wants"
               + " its full rate. A note for other weeds. What it names, rate-below-use does not name"
               + " again.",

@@ -26,8 +26,9 @@ import org.swathbook.season.outcome.PassWeed;
 record FullRate(
     ActiveUse use, RateRange range, double lbPerAcre, double lbPerAcreHeld, Rate productRate) {
   /**
-   * Plants above this share of the label's height are no small ones: they want the top of its
-   * range. Default, ours; labels give the higher rates for larger weeds, each in words of its own.
+   * Plants above this share of the label's height are no small ones: they want the middle of its
+   * range at least. Default, ours; labels give the higher rates for larger weeds, each in words of
+   * its own, and the top for the largest or for kinds that they name.
    */
   private static final double SMALL = 0.5;
 
@@ -73,8 +74,11 @@ record FullRate(
     RateRange range = allowed.range();
     double full =
         own.map(WeedRate::least)
-            .orElse(size == Size.SMALL ? range.low() : range.high())
-            .lbPerAcre();
+            .map(Rate::lbPerAcre)
+            .orElse(
+                size == Size.SMALL
+                    ? range.low().lbPerAcre()
+                    : (range.low().lbPerAcre() + range.high().lbPerAcre()) / 2);
     double mine = active.active().lbPerAcre();
     double held =
         facts.actives().stream()
