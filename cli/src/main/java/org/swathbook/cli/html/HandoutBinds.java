@@ -19,6 +19,9 @@ import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.measure.Numbers;
 import org.swathbook.program.ActiveDose;
+import org.swathbook.rules.Ask;
+import org.swathbook.rules.Say;
+import org.swathbook.rules.label.LabelConditionRule;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.tank.LongestReentry;
@@ -29,18 +32,30 @@ final class HandoutBinds {
   private final Book book;
   private final Field field;
   private final SeasonOutcome outcome;
+  private final List<Ask> asks;
   private final Optional<SeasonCalendar> calendar;
 
-  HandoutBinds(Book book, Field field, SeasonOutcome outcome, Optional<SeasonCalendar> calendar) {
+  HandoutBinds(
+      Book book,
+      Field field,
+      SeasonOutcome outcome,
+      List<Ask> asks,
+      Optional<SeasonCalendar> calendar) {
     this.book = book;
     this.field = field;
     this.outcome = outcome;
+    this.asks = asks;
     this.calendar = calendar;
   }
 
   List<String> lines() {
     List<String> out = new ArrayList<>();
     outcome.passes().stream().filter(p -> !p.made()).forEach(p -> bind(p, out));
+    asks.stream()
+        .filter(LabelConditionRule::isOf)
+        .map(a -> Say.start(a.what()) + ".")
+        .distinct()
+        .forEach(out::add);
     intervals(ProgramLedger.of(book, field, outcome), out);
     return out;
   }

@@ -75,7 +75,7 @@ final class HandoutSheet {
         fight(book, field),
         lost(book, field),
         sheet.passes(),
-        new HandoutBinds(book, field, first.outcome(), calendar).lines(),
+        new HandoutBinds(book, field, first.outcome(), first.judgement().asks(), calendar).lines(),
         new HandoutSpoils(book, field, first, at + "/programs/0").lines(),
         sheet.marks().money(),
         PlanVersion.of(first.outcome().program()),

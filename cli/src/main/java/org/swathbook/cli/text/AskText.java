@@ -1,6 +1,7 @@
 package org.swathbook.cli.text;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.rules.Ask;
+import org.swathbook.rules.label.LabelConditionRule;
 
 /** What is not known, by the thing it is asked of: what is asked twice of one thing stands once. */
 final class AskText {
@@ -15,6 +17,9 @@ final class AskText {
   static final int SHOWN = 8;
 
   private final Map<String, Set<String>> byThing = new LinkedHashMap<>();
+
+  /** Things with a condition of a label, which is read nowhere else: they are never cut off. */
+  private final Set<String> ofLabels = new HashSet<>();
 
   AskText(Catalog catalog, List<Ask> asks) {
     for (Ask a : asks) {
@@ -25,6 +30,9 @@ final class AskText {
               .or(() -> a.about().product().map(p -> catalog.product(p).name()))
               .orElse(a.where());
       byThing.computeIfAbsent(thing, t -> new LinkedHashSet<>()).add(a.what());
+      if (LabelConditionRule.isOf(a)) {
+        ofLabels.add(thing);
+      }
     }
   }
 
@@ -37,14 +45,18 @@ final class AskText {
     out.add(
         new FindingText.Paragraph(
             Figures.counted(count(), "thing", "things") + " to look up:", false));
-    byThing.entrySet().stream()
-        .limit(SHOWN)
-        .forEach(
-            e ->
-                out.add(
-                    new FindingText.Paragraph(
-                        "- " + e.getKey() + ": " + String.join("; ", e.getValue()), true)));
-    int more = byThing.values().stream().skip(SHOWN).mapToInt(Set::size).sum();
+    int place = 0;
+    int more = 0;
+    for (Map.Entry<String, Set<String>> e : byThing.entrySet()) {
+      if (place < SHOWN || ofLabels.contains(e.getKey())) {
+        out.add(
+            new FindingText.Paragraph(
+                "- " + e.getKey() + ": " + String.join("; ", e.getValue()), true));
+      } else {
+        more += e.getValue().size();
+      }
+      place++;
+    }
     if (more > 0) {
       out.add(new FindingText.Paragraph("and " + more + " more – see --json", true));
     }

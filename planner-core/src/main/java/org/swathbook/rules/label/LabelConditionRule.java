@@ -1,6 +1,7 @@
 package org.swathbook.rules.label;
 
 import java.util.List;
+import org.swathbook.rules.Ask;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
 import org.swathbook.rules.RuleCard;
@@ -22,6 +23,11 @@ public final class LabelConditionRule implements UseRule {
           List.of("the labels' own conditions", Say.COMMON_PRACTICE),
           "linuron before emergence on soybean, whose seed must lie at least 1.75 in deep",
           "the same where the use has no condition in words");
+
+  /** Whether a question is one of this rule. */
+  public static boolean isOf(Ask ask) {
+    return ask.rule().equals(CARD.id());
+  }
 
   @Override
   public RuleCard card() {
