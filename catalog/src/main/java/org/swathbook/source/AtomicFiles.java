@@ -72,8 +72,7 @@ public final class AtomicFiles {
     for (Path file : files.keySet()) {
       Path place = WritePlace.of(file);
       if (places.containsValue(place)) {
-        throw new NotWritableException(
-            file, "two files are to be written there", "give each its own name");
+        throw WritePlace.twice(file);
       }
       places.put(file, place);
     }

@@ -22,6 +22,7 @@ public final class NewFiles {
   private final String ifInDoubt;
   private final Map<Path, byte[]> contents = new LinkedHashMap<>();
   private final Map<Path, String> names = new LinkedHashMap<>();
+  private final Problems twice = new Problems();
 
   public NewFiles() {
     this("check the disk, then call again");
@@ -46,23 +47,17 @@ public final class NewFiles {
     try {
       WritePlace.of(file);
     } catch (NotWritableException e) {
-      throw told(e, shown);
+      throw ProblemsException.of(e.problem(shown));
     }
   }
 
   /** The same of a file whose folder is made when it is lacking. */
-  public static void checkWithFolders(Path file, String shown) {
+  public static void checkWithFolders(Path file, String shown, Problems problems) {
     try {
       WritePlace.checkWithFolders(file);
     } catch (NotWritableException e) {
-      throw told(e, shown);
+      problems.add(e.problem(shown));
     }
-  }
-
-  private static ProblemsException told(NotWritableException e, String shown) {
-    Problems problems = new Problems();
-    problems.add(e.problem(shown));
-    return new ProblemsException(problems);
   }
 
   /** Whether two names lead to the same file, be it there or not. */
@@ -85,7 +80,7 @@ public final class NewFiles {
    */
   public NewFiles put(Path file, String shown, byte[] content) {
     if (contents.put(file, content.clone()) != null) {
-      throw new IllegalArgumentException(file + " is to be written twice");
+      twice.add(WritePlace.twice(file).problem(shown));
     }
     names.put(file, shown);
     return this;
@@ -99,6 +94,7 @@ public final class NewFiles {
   /** Takes all files of another in. */
   public NewFiles putAll(NewFiles others) {
     others.contents.forEach((f, c) -> put(f, others.shown(f), c));
+    twice.addAll(others.twice.sorted());
     return this;
   }
 
@@ -122,10 +118,12 @@ public final class NewFiles {
   }
 
   void write(AtomicFiles.Disk disk) {
+    twice.throwIfAny();
     Problems problems = new Problems();
+    names.forEach((file, name) -> checkWithFolders(file, name, problems));
+    problems.throwIfAny();
     try {
       for (Path file : contents.keySet()) {
-        WritePlace.checkWithFolders(file);
         Path folder = file.toAbsolutePath().getParent();
         if (folder != null) {
           Files.createDirectories(folder);

@@ -121,6 +121,11 @@ final class WritePlace {
     return folder == null ? full : folder;
   }
 
+  static NotWritableException twice(Path file) {
+    return new NotWritableException(
+        file, "two files are to be written there", "give each its own name");
+  }
+
   private static NotWritableException noFolderToWriteIn(Path file) {
     return new NotWritableException(
         file, "its folder takes no files", "see to the rights of the folder, or name another");

@@ -36,9 +36,11 @@ class NewFilesTest {
     refused(file.resolve("x.html"), "its folder is none, but a file; name another folder");
     assertThatThrownBy(() -> NewFiles.check(dir.resolve("no/x.html"), "x"))
         .hasMessage("x:1:1: its folder does not exist; make the folder, or name another");
-    assertThatThrownBy(() -> NewFiles.checkWithFolders(file.resolve("a/b/x.html"), "x"))
-        .hasMessageContaining("its folder cannot be made");
-    NewFiles.checkWithFolders(dir.resolve("a/b/x.html"), "x");
+    Problems problems = new Problems();
+    NewFiles.checkWithFolders(dir.resolve("a/b/x.html"), "x", problems);
+    assertThat(problems.isEmpty()).isTrue();
+    NewFiles.checkWithFolders(file.resolve("a/b/x.html"), "x", problems);
+    assertThat(problems.report()).hasSize(1).first().asString().contains("folder cannot be made");
     assertThat(dir.resolve("a")).doesNotExist();
   }
 
@@ -99,6 +101,9 @@ class NewFilesTest {
     assertThat(NewFiles.isSame(one, other)).isTrue();
     assertThat(NewFiles.isSame(one, dir.resolve("in/x.html"))).isFalse();
     assertThatThrownBy(() -> new NewFiles().put(one, "a", "1").put(other, "b", "2").write())
+        .hasMessage("b:1:1: two files are to be written there; give each its own name");
+    NewFiles same = new NewFiles().put(one, "a", "1");
+    assertThatThrownBy(() -> same.putAll(new NewFiles().put(one, "b", "2")).write())
         .hasMessage("b:1:1: two files are to be written there; give each its own name");
     assertThat(one).doesNotExist();
     Files.writeString(one, "old");
