@@ -169,11 +169,7 @@ final class EscapesCommand implements Callable<Integer> {
    * @param kept the answers, to be written once everything is judged
    */
   private int judge(
-      Book book,
-      BookPaths paths,
-      Observation seen,
-      @Nullable NewFiles kept,
-      LocalDate today) {
+      Book book, BookPaths paths, Observation seen, @Nullable NewFiles kept, LocalDate today) {
     Field where = book.findField(seen.field().value()).orElseThrow();
     EscapeReport report = EscapeJudge.judge(book, seen, today);
     List<WatchFile.Entry> entries = entries(book, report);
@@ -183,7 +179,8 @@ final class EscapesCommand implements Callable<Integer> {
     }
     Told told = new Told(book, head, where, report, entries);
     if (watch.isGiven()) {
-      // What is added is known once the file is held, and stands on the page that is written with it.
+      // What is added is known once the file is held, and stands on the page that is written with
+      // it.
       List<WatchFile.Entry> fresh =
           WatchFile.add(paths, book, entries, f -> files(told.noted(added(f)), kept));
       print(told.noted(added(fresh)));
@@ -196,11 +193,7 @@ final class EscapesCommand implements Callable<Integer> {
 
   /** What is told of a look, whatever the form. */
   private record Told(
-      Book book,
-      ReportHead head,
-      Field where,
-      EscapeReport report,
-      List<WatchFile.Entry> entries) {
+      Book book, ReportHead head, Field where, EscapeReport report, List<WatchFile.Entry> entries) {
 
     Told noted(List<String> notes) {
       return new Told(book, head.noted(notes), where, report, entries);

@@ -235,7 +235,8 @@ public final class BookPaths {
   void checkInside(Path file) {
     Path folder = file.toAbsolutePath().getParent();
     Path there = Files.exists(file) || folder == null ? file : folder;
-    boolean inBook = file.toAbsolutePath().normalize().startsWith(book.toAbsolutePath().normalize());
+    boolean inBook =
+        file.toAbsolutePath().normalize().startsWith(book.toAbsolutePath().normalize());
     if (inBook && Files.exists(there) && !isInside(there)) {
       throw ProblemsException.of(leadsOut(nameOf(file)));
     }

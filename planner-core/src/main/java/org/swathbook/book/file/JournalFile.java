@@ -9,10 +9,10 @@ import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 
 /**
- * Adds rows to {@code applications.csv} as {@link LockedFile} has it: a writer that is killed leaves
- * no half row, and no pass of which some products are missing, to be mended later. When {@link
- * #append} returns, the rows outlive a loss of power. The price is that a call writes the whole
- * file, of which a season fills some hundred kilobytes.
+ * Adds rows to {@code applications.csv} as {@link LockedFile} has it: a writer that is killed
+ * leaves no half row, and no pass of which some products are missing, to be mended later. When
+ * {@link #append} returns, the rows outlive a loss of power. The price is that a call writes the
+ * whole file, of which a season fills some hundred kilobytes.
  */
 final class JournalFile {
   private static final String FILE = ApplicationsReader.TABLE.file();

@@ -85,7 +85,9 @@ class BookPathsTest {
     assertThat(new BookPaths(Path.of("")).book()).isDirectory();
   }
 
-  /** Nothing is missing by chance: what cannot be read is told, and only a missing folder is empty. */
+  /**
+   * Nothing is missing by chance: what cannot be read is told, and only a missing folder is empty.
+   */
   @Test
   void whatCannotBeReadIsNotEmpty() throws IOException {
     assertThat(paths.observations()).isEmpty();
