@@ -14,9 +14,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
-/** Writes a file whole: whoever reads it, even after a crash, finds the old bytes or the new. */
+/**
+ * Writes a file whole: whoever reads it, even after a crash, finds the old bytes or the new. Where
+ * its name is a link, the file behind it is written; what is no file, or is read-only, is left
+ * alone.
+ */
 public final class AtomicFiles {
   private static final int MOST_TRIES = 1000;
 
@@ -26,57 +31,65 @@ public final class AtomicFiles {
    * Replaces or makes the file; its folder must exist. On return the bytes are on the disk. A file
    * that was there keeps who may read and write it.
    *
+   * @throws NotWritableException when what stands there forbids it
    * @throws NotDurableException when the new bytes stand in the file and the disk fails to confirm
    *     that the file keeps its place
    * @throws IOException when they cannot be written; the file is then as it was
    */
   public static void write(Path path, byte[] bytes) throws IOException {
-    write(path, bytes, AtomicFiles::force);
+    writeAll(Map.of(path, bytes), DISK);
   }
 
-  /** Forces a folder to the disk; a test puts a disk that fails in its place. */
+  /** The last two steps of a write; a test puts a disk that fails in its place. */
   interface Disk {
+    /** Forces a folder to the disk. */
     void force(FileChannel folder) throws IOException;
+
+    /** Puts what is written into its place. */
+    default void move(Path beside, Path place) throws IOException {
+      Files.move(
+          beside, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
   }
+
+  static final Disk DISK = folder -> folder.force(true);
 
   /**
    * Replaces or makes several files, all of them or none: the bytes of all are on the disk before
    * the first takes its place, which needs no room any more. Their folders must exist.
    *
+   * @throws NotWritableException as for one file, or when two names lead to the same
    * @throws NotDurableException as for one file; all have their new bytes then
    * @throws PartlyWrittenException when some have taken their place and the next was refused it
    * @throws IOException when they cannot be written; all are then as they were
    */
   public static void writeAll(Map<Path, byte[]> files) throws IOException {
-    writeAll(files, AtomicFiles::force);
+    writeAll(files, DISK);
   }
 
-  static void write(Path path, byte[] bytes, Disk disk) throws IOException {
-    writeAll(Map.of(path, bytes), disk);
-  }
-
-  private static void writeAll(Map<Path, byte[]> files, Disk disk) throws IOException {
+  static void writeAll(Map<Path, byte[]> files, Disk disk) throws IOException {
+    Map<Path, Path> places = new LinkedHashMap<>();
+    for (Path file : files.keySet()) {
+      Path place = WritePlace.of(file);
+      if (places.containsValue(place)) {
+        throw WritePlace.twice(file);
+      }
+      places.put(file, place);
+    }
     Map<Path, Path> besides = new LinkedHashMap<>();
     List<Path> written = new ArrayList<>();
     Set<Path> folders = new LinkedHashSet<>();
     try {
       for (Map.Entry<Path, byte[]> file : files.entrySet()) {
-        Path target = file.getKey().toAbsolutePath();
-        Path folder = target.getParent();
-        if (folder == null) {
-          throw new IOException(target + " is no file");
-        }
+        Path place = Objects.requireNonNull(places.get(file.getKey()));
+        Path folder = Objects.requireNonNull(place.getParent());
         folders.add(folder);
-        Path beside = writeBeside(folder, String.valueOf(target.getFileName()), file.getValue());
+        Path beside = writeBeside(folder, String.valueOf(place.getFileName()), file.getValue());
         besides.put(file.getKey(), beside);
-        keepPermissions(target, beside);
+        keepPermissions(place, beside);
       }
       for (Map.Entry<Path, Path> file : besides.entrySet()) {
-        Files.move(
-            file.getValue(),
-            file.getKey(),
-            StandardCopyOption.ATOMIC_MOVE,
-            StandardCopyOption.REPLACE_EXISTING);
+        disk.move(file.getValue(), Objects.requireNonNull(places.get(file.getKey())));
         written.add(file.getKey());
       }
     } catch (IOException | RuntimeException e) {
@@ -148,10 +161,6 @@ public final class AtomicFiles {
         throw new NotDurableException(e);
       }
     }
-  }
-
-  private static void force(FileChannel folder) throws IOException {
-    folder.force(true);
   }
 
   /**

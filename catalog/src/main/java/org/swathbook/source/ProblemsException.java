@@ -16,8 +16,12 @@ public final class ProblemsException extends RuntimeException {
   }
 
   public static ProblemsException of(Mark mark, String what, String right) {
+    return of(new Problem(mark, what, right));
+  }
+
+  public static ProblemsException of(Problem problem) {
     Problems problems = new Problems();
-    problems.add(mark, what, right);
+    problems.add(problem);
     return new ProblemsException(problems);
   }
 

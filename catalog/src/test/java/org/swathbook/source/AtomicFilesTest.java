@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,7 +45,7 @@ class AtomicFilesTest {
         .isInstanceOf(IOException.class);
   }
 
-  /** The second has no folder to be written to, as a disk that fills up has no room for it. */
+  /** The second has no folder to be written to. */
   @Test
   void ofSeveralFilesAllAreWrittenOrNone(@TempDir Path folder) throws IOException {
     Path one = folder.resolve("one.csv");
@@ -62,20 +63,52 @@ class AtomicFilesTest {
     assertThat(other).usingCharset(StandardCharsets.UTF_8).hasContent("other");
   }
 
-  /** What stands where the second is to go cannot be replaced, which shows only in the end. */
+  /** The name of the second is so long that nothing can be written beside it. */
+  @Test
+  void whatCannotBeWrittenBesideItsPlaceLeavesNothing(@TempDir Path folder) {
+    Map<Path, byte[]> files = new LinkedHashMap<>();
+    files.put(folder.resolve("one.csv"), Reading.bytes("one"));
+    files.put(folder.resolve("n".repeat(250)), Reading.bytes("other"));
+    assertThatThrownBy(() -> AtomicFiles.writeAll(files))
+        .isInstanceOf(IOException.class)
+        .isNotInstanceOf(PartlyWrittenException.class);
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  /** A disk that fails once the first file is in its place. */
   @Test
   void whatIsWrittenInSpiteOfAllIsNamed(@TempDir Path folder) throws IOException {
     Path one = folder.resolve("one.csv");
-    Path inTheWay = folder.resolve("other.csv");
-    Files.createDirectories(inTheWay.resolve("full"));
+    Path other = folder.resolve("other.csv");
     Map<Path, byte[]> files = new LinkedHashMap<>();
     files.put(one, Reading.bytes("one"));
-    files.put(inTheWay, Reading.bytes("other"));
-    assertThatThrownBy(() -> AtomicFiles.writeAll(files))
+    files.put(other, Reading.bytes("other"));
+    AtomicFiles.Disk failing = new FailingDisk(other);
+    assertThatThrownBy(() -> AtomicFiles.writeAll(files, failing))
         .isInstanceOfSatisfying(
             PartlyWrittenException.class, e -> assertThat(e.written()).containsExactly(one));
     assertThat(one).usingCharset(StandardCharsets.UTF_8).hasContent("one");
-    assertThat(folder).isDirectoryNotContaining(p -> p.toString().endsWith(".tmp"));
+    assertThat(folder).isDirectoryNotContaining(p -> !p.equals(one));
+    NewFiles told = new NewFiles().put(one, "the one", "1").put(other, "the other", "2");
+    assertThatThrownBy(() -> told.write(failing))
+        .isInstanceOf(ProblemsException.class)
+        .hasMessage(
+            "the other:1:1: the file cannot be written, though others are already: the one; check"
+                + " the folder and the disk, then write all again with --force");
+  }
+
+  /** Lets nothing take one place. */
+  private record FailingDisk(Path place) implements AtomicFiles.Disk {
+    @Override
+    public void force(FileChannel folder) {}
+
+    @Override
+    public void move(Path beside, Path place) throws IOException {
+      if (place.getFileName().equals(this.place.getFileName())) {
+        throw new IOException("Input/output error");
+      }
+      AtomicFiles.DISK.move(beside, place);
+    }
   }
 
   /** The new bytes stand there by then, so the message must not say that nothing was written. */
@@ -85,9 +118,8 @@ class AtomicFilesTest {
     AtomicFiles.write(file, Reading.bytes("one"));
     assertThatThrownBy(
             () ->
-                AtomicFiles.write(
-                    file,
-                    Reading.bytes("two"),
+                AtomicFiles.writeAll(
+                    Map.of(file, Reading.bytes("two")),
                     f -> {
                       throw new IOException("Input/output error");
                     }))
@@ -106,9 +138,8 @@ class AtomicFilesTest {
   void aFileSystemWithoutSuchAnOrderIsNoFault(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("a.csv");
     for (String said : new String[] {"Invalid argument", "Bad file descriptor"}) {
-      AtomicFiles.write(
-          file,
-          Reading.bytes(said),
+      AtomicFiles.writeAll(
+          Map.of(file, Reading.bytes(said)),
           f -> {
             throw new IOException(said);
           });

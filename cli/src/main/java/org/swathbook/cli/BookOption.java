@@ -41,20 +41,15 @@ final class BookOption {
   }
 
   Book load(BookPaths paths) {
-    return loader().load(folder(paths));
+    return loader().load(paths.book());
   }
 
   /** A book of which one field is asked about, as it was typed. */
   Book loadFor(BookPaths paths, String field) {
-    return loader().loadFor(folder(paths), field);
+    return loader().loadFor(paths.book(), field);
   }
 
   private BookLoader loader() {
     return new BookLoader(Swathbook.of(command).catalogs());
-  }
-
-  /** An empty path is no folder to the platform. */
-  private static Path folder(BookPaths paths) {
-    return paths.book().toString().isEmpty() ? Path.of(".") : paths.book();
   }
 }

@@ -64,7 +64,6 @@ final class CatalogImpactCommand implements Callable<Integer> {
   }
 
   private Book load(BookPaths paths, String catalog) {
-    Path folder = paths.book().toString().isEmpty() ? Path.of(".") : paths.book();
-    return new BookLoader().load(folder, NamedCatalog.of(catalog, spec));
+    return new BookLoader().load(paths.book(), NamedCatalog.of(catalog, spec));
   }
 }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
@@ -28,6 +27,7 @@ import org.swathbook.escapes.EscapeJudge;
 import org.swathbook.escapes.EscapeReport;
 import org.swathbook.escapes.WeedReading;
 import org.swathbook.program.Observation;
+import org.swathbook.source.NewFiles;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -156,40 +156,64 @@ final class EscapesCommand implements Callable<Integer> {
             file[0] = typed;
           });
     }
-    return judge(
-        book, paths, seen, file[0] == null ? null : () -> keep(draft, file[0], paths), today);
-  }
-
-  private static String keep(ObservationDraft draft, Path file, BookPaths paths) {
-    draft.write(file);
-    return "Kept as " + paths.nameOf(file) + ".";
+    return judge(book, paths, seen, file[0] == null ? null : draft.file(file[0]), today);
   }
 
   /**
-   * @param keeping what is written once everything is judged; tells what it did
+   * @param kept the answers, to be written once everything is judged
    */
   private int judge(
-      Book book,
-      BookPaths paths,
-      Observation seen,
-      @Nullable Supplier<String> keeping,
-      LocalDate today) {
+      Book book, BookPaths paths, Observation seen, @Nullable NewFiles kept, LocalDate today) {
     Field where = book.findField(seen.field().value()).orElseThrow();
     EscapeReport report = EscapeJudge.judge(book, seen, today);
     List<WatchFile.Entry> entries = entries(book, report);
     ReportHead head = ReportHead.of(book, List.of(where), today);
-    if (keeping != null) {
-      head = head.noted(List.of(keeping.get()));
+    if (kept != null) {
+      head = head.noted(List.of("Kept as " + String.join(", ", kept.shown()) + "."));
     }
+    Told told = new Told(book, head, where, report, entries);
     if (watch.isGiven()) {
-      head = head.noted(added(WatchFile.add(paths, book, entries)));
+      // What is added is known once the file is held, and stands on the page that is written with
+      // it.
+      List<WatchFile.Entry> fresh =
+          WatchFile.add(paths, book, entries, f -> files(told.noted(added(f)), kept));
+      print(told.noted(added(fresh)));
+    } else {
+      files(told, kept).write();
+      print(told);
     }
-    ReportHead full = head;
-    options.print(
-        () -> EscapesHtml.of(book, full, where, report, entries),
-        () -> EscapesJson.of(full, where, report, entries),
-        () -> EscapesText.of(book, full, where, report, entries));
     return ExitCode.DONE;
+  }
+
+  /** What is told of a look, whatever the form. */
+  private record Told(
+      Book book, ReportHead head, Field where, EscapeReport report, List<WatchFile.Entry> entries) {
+
+    Told noted(List<String> notes) {
+      return new Told(book, head.noted(notes), where, report, entries);
+    }
+  }
+
+  /** The page, when one is wanted, and then the answers. */
+  private NewFiles files(Told t, @Nullable NewFiles kept) {
+    NewFiles out = new NewFiles();
+    Path html = options.html().file();
+    if (html != null) {
+      String page = EscapesHtml.of(t.book(), t.head(), t.where(), t.report(), t.entries());
+      HtmlOption.put(out, html, page);
+    }
+    return kept == null ? out : out.putAll(kept);
+  }
+
+  private void print(Told t) {
+    Path html = options.html().file();
+    if (html != null) {
+      options.output().print(HtmlOption.written(html));
+    } else {
+      options.print(
+          () -> EscapesJson.of(t.head(), t.where(), t.report(), t.entries()),
+          () -> EscapesText.of(t.book(), t.head(), t.where(), t.report(), t.entries()));
+    }
   }
 
   /**

@@ -1,13 +1,10 @@
 package org.swathbook.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
-import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.Mark;
-import org.swathbook.source.NotDurableException;
+import org.swathbook.source.NewFiles;
 import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -61,15 +58,12 @@ final class HtmlOption {
 
   /** The same of any page. */
   static void checkFree(Path html, boolean force) {
-    Path folder = html.toAbsolutePath().getParent();
-    if (Files.isDirectory(html)) {
-      throw problem(html, "this is a folder", "name a file, as page.html");
-    }
-    if (folder == null || !Files.isDirectory(folder)) {
-      throw problem(html, "its folder does not exist", "make the folder, or name another");
-    }
+    NewFiles.check(html, html.toString());
     if (!force && Files.exists(html)) {
-      throw problem(html, "there is such a file already", "write over it with --force");
+      throw ProblemsException.of(
+          Mark.startOf(html.toString()),
+          "there is such a file already",
+          "write over it with --force");
     }
   }
 
@@ -79,22 +73,17 @@ final class HtmlOption {
    * @return what was done, a line
    */
   static String write(Path file, String page) {
-    return write(file, page.getBytes(StandardCharsets.UTF_8));
+    put(new NewFiles(), file, page).write();
+    return written(file);
   }
 
-  /** The same of any file. */
-  static String write(Path file, byte[] content) {
-    try {
-      AtomicFiles.write(file, content);
-    } catch (NotDurableException e) {
-      throw problem(file, "the file " + e.words(), "check the disk, then write it again");
-    } catch (IOException e) {
-      throw problem(file, "the file cannot be written", "check the folder and the disk");
-    }
+  /** Takes a page among what is to be written. */
+  static NewFiles put(NewFiles files, Path file, String page) {
+    return files.put(file, file.toString(), page);
+  }
+
+  /** What is told once a file is written, a line. */
+  static String written(Path file) {
     return "Written: " + file + "\n";
-  }
-
-  private static ProblemsException problem(Path file, String what, String right) {
-    return ProblemsException.of(Mark.startOf(file.toString()), what, right);
   }
 }

@@ -1,12 +1,11 @@
 package org.swathbook.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.swathbook.cli.terminal.ExitCode;
+import org.swathbook.source.NewFolder;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -38,7 +37,7 @@ final class InitCommand implements Callable<Integer> {
     Path target = dir.toAbsolutePath().normalize();
     LocalDate today = todayOption.read();
     try {
-      if (!isFree(target)) {
+      if (!NewFolder.isFree(target)) {
         throw new ParameterException(
             spec.commandLine(), dir + " holds something already; name a new folder");
       }
@@ -64,17 +63,5 @@ final class InitCommand implements Callable<Integer> {
   private static String quoted(Path path) {
     String name = path.toString();
     return name.matches("[\\p{L}\\p{N}._/\\\\:~-]+") ? name : '"' + name + '"';
-  }
-
-  private static boolean isFree(Path target) throws IOException {
-    if (!Files.exists(target)) {
-      return true;
-    }
-    if (!Files.isDirectory(target)) {
-      return false;
-    }
-    try (Stream<Path> inside = Files.list(target)) {
-      return inside.findAny().isEmpty();
-    }
   }
 }

@@ -6,18 +6,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.time.Month;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
+import org.swathbook.source.NewFolder;
 
-/**
- * Writes the folder of a book. Everything is written beside its place first and moved there when
- * all is written: a new folder in one step, into an empty one entry by entry.
- */
+/** Writes the folder of a book. */
 final class NewBook {
   private static final String EMPTY = "book";
   private static final String DEMO = "demo";
@@ -35,41 +30,23 @@ final class NewBook {
     return today.getYear() + (today.getMonth().compareTo(Month.SEPTEMBER) >= 0 ? 1 : 0);
   }
 
+  /** Whole or not at all, as {@link NewFolder} has it. */
   void write(boolean demo, int season) throws IOException {
-    Path parent = Objects.requireNonNull(target.getParent());
-    Files.createDirectories(parent);
-    Path beside = Files.createTempDirectory(parent, ".new-book-");
-    // A temporary folder is for its owner alone; a folder within it is for whom others are.
-    Path book = Files.createDirectory(beside.resolve("book"));
-    try {
-      copyResources(demo ? DEMO : EMPTY, book);
-      if (!demo) {
-        for (String name : List.of("book.yaml", "README.md")) {
-          Path file = book.resolve(name);
-          String text = Files.readString(file, UTF_8);
-          Files.writeString(file, text.replace("SEASON", Integer.toString(season)), UTF_8);
-        }
-        for (String folder : FOLDERS) {
-          Files.createDirectories(book.resolve(folder));
-        }
-        writeSchemas(book.resolve("schemas"));
-      }
-      if (Files.exists(target)) {
-        fill(book);
-      } else {
-        Files.move(book, target, StandardCopyOption.ATOMIC_MOVE);
-      }
-    } finally {
-      delete(beside);
-    }
+    NewFolder.write(target, book -> write(demo, season, book));
   }
 
-  /** An empty folder stays the one it was: it may be a link, or the one that someone works in. */
-  private void fill(Path book) throws IOException {
-    try (Stream<Path> inside = Files.list(book)) {
-      for (Path p : inside.sorted().toList()) {
-        Files.move(p, target.resolve(p.getFileName()), StandardCopyOption.ATOMIC_MOVE);
+  private static void write(boolean demo, int season, Path book) throws IOException {
+    copyResources(demo ? DEMO : EMPTY, book);
+    if (!demo) {
+      for (String name : List.of("book.yaml", "README.md")) {
+        Path file = book.resolve(name);
+        String text = Files.readString(file, UTF_8);
+        Files.writeString(file, text.replace("SEASON", Integer.toString(season)), UTF_8);
       }
+      for (String folder : FOLDERS) {
+        Files.createDirectories(book.resolve(folder));
+      }
+      writeSchemas(book.resolve("schemas"));
     }
   }
 
@@ -95,16 +72,6 @@ final class NewBook {
     for (String name : CatalogSchemaCommand.names()) {
       Path file = folder.resolve(CatalogSchemaCommand.fileName(name).orElseThrow());
       Files.writeString(file, CatalogSchemaCommand.text(name).orElseThrow(), UTF_8);
-    }
-  }
-
-  private static void delete(Path folder) throws IOException {
-    if (Files.exists(folder)) {
-      try (Stream<Path> all = Files.walk(folder)) {
-        for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
-          Files.delete(p);
-        }
-      }
     }
   }
 }

@@ -43,6 +43,7 @@ import org.swathbook.rules.Verdict;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.source.NewFiles;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -149,17 +150,19 @@ final class OrderCommand implements Callable<Integer> {
     }
     // Put together before anything is written: what can fail there leaves no table behind.
     Optional<byte[]> workbook = sheets.workbook(() -> workbook(head, report));
-    String out = "";
+    NewFiles files = new NewFiles();
     if (sheets.csv() != null) {
-      out += HtmlOption.write(sheets.csv(), OrderTable.lines(report).csv());
+      files.put(sheets.csv(), sheets.csv().toString(), OrderTable.lines(report).csv());
     }
     if (sheets.xlsx() != null) {
-      out += HtmlOption.write(sheets.xlsx(), workbook.orElseThrow());
+      files.put(sheets.xlsx(), sheets.xlsx().toString(), workbook.orElseThrow());
     }
     if (sheets.html() != null) {
-      out += HtmlOption.write(sheets.html(), OrderHtml.of(book, head, report));
+      HtmlOption.put(files, sheets.html(), OrderHtml.of(book, head, report));
     }
-    return out + OrderText.besideAFile(report);
+    String beside = OrderText.besideAFile(report);
+    files.write();
+    return sheets.files().stream().map(HtmlOption::written).collect(Collectors.joining()) + beside;
   }
 
   private static byte[] workbook(ReportHead head, OrderReport report) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
@@ -21,6 +22,7 @@ import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.plan.FieldPlan;
 import org.swathbook.program.FieldId;
 import org.swathbook.program.Program;
+import org.swathbook.source.NewFiles;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -59,7 +61,8 @@ final class PageOptions {
   /** Of the first program of each field; filled while fields are planned, from several threads. */
   private final Map<FieldId, SeasonCalendar> calendars = new ConcurrentHashMap<>();
 
-  private List<Path> files() {
+  /** What is to be written, in its order. */
+  List<Path> files() {
     return Stream.of(html.value(), handout.value()).filter(Objects::nonNull).toList();
   }
 
@@ -72,9 +75,7 @@ final class PageOptions {
     if (isGiven() && json) {
       throw new ParameterException(command, "--html and --handout write a page in place of --json");
     }
-    if (html.value() != null
-        && handout.value() != null
-        && html.value().toAbsolutePath().equals(handout.value().toAbsolutePath())) {
+    if (SheetOptions.isOneNamedTwice(files())) {
       throw new ParameterException(command, "--html and --handout name the same file");
     }
     for (Path file : files()) {
@@ -103,17 +104,22 @@ final class PageOptions {
     return out;
   }
 
-  /** Writes what was asked for; one line a page on what was done. */
-  String write(
+  /** What was asked for, to be written. */
+  NewFiles made(
       Book book, ReportHead head, List<PlannedField> plans, Map<FieldId, Program> earlier) {
     Map<FieldId, SeasonCalendar> all = Map.copyOf(calendars);
-    String out = "";
+    NewFiles out = new NewFiles();
     if (html.value() != null) {
-      out += HtmlOption.write(html.value(), PlanHtml.of(book, head, plans, all));
+      HtmlOption.put(out, html.value(), PlanHtml.of(book, head, plans, all));
     }
     if (handout.value() != null) {
-      out += HtmlOption.write(handout.value(), HandoutHtml.of(book, head, plans, all, earlier));
+      HtmlOption.put(out, handout.value(), HandoutHtml.of(book, head, plans, all, earlier));
     }
     return out;
+  }
+
+  /** What is told once they are written, a line each. */
+  String written() {
+    return files().stream().map(HtmlOption::written).collect(Collectors.joining());
   }
 }

@@ -36,6 +36,7 @@ import org.swathbook.plan.WhyNot;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.FieldId;
 import org.swathbook.program.Program;
+import org.swathbook.source.NewFiles;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -142,7 +143,7 @@ final class PlanCommand implements Callable<Integer> {
       return kept(book, paths, fields, wishes, today, saved);
     }
     if (save.isGiven()) {
-      saved.checkFree(fields);
+      saved.checkFree(fields, pages.files());
     }
     Map<FieldId, Program> earlier = pages.earlier(book, paths, fields);
     FieldPlans planning =
@@ -152,15 +153,20 @@ final class PlanCommand implements Callable<Integer> {
             timing.isGiven(),
             spec.commandLine().getErr());
     List<PlannedField> plans = planning.of(fields);
-    if (save.isGiven()) {
-      saved.write(plans).forEach(spec.commandLine().getErr()::println);
-    }
     ReportHead head = head(book, fields, wishes, today);
+    NewFiles files = new NewFiles();
+    String told;
     if (pages.isGiven()) {
-      output.print(pages.write(book, head, plans, earlier));
+      files.putAll(pages.made(book, head, plans, earlier));
+      told = pages.written();
     } else {
-      output.print(output.json() ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans));
+      told = output.json() ? PlanJson.of(book, head, plans) : PlanText.of(book, head, plans);
     }
+    // Once nothing else can go wrong, and what belongs to the book last.
+    SavedPrograms.Written programs = saved.of(save.isGiven() ? plans : List.of());
+    files.putAll(programs.files()).write();
+    programs.lines().forEach(spec.commandLine().getErr()::println);
+    output.print(told);
     return plans.stream().allMatch(PlannedField::isRefused) ? ExitCode.BLOCKED : ExitCode.DONE;
   }
 
@@ -204,14 +210,17 @@ final class PlanCommand implements Callable<Integer> {
     Program program = keepOption.read(book, paths, asked.typed(), fields);
     Field field = book.findField(program.field().value()).orElseThrow();
     if (save.isGiven()) {
-      saved.checkFree(List.of(field));
+      saved.checkFree(List.of(field), List.of());
     }
     KeptField kept = keepOption.keep(book, field, program, wishes, effortOption.effort(), today);
-    if (save.isGiven()) {
-      spec.commandLine().getErr().println(saved.write(kept));
-    }
     ReportHead head = head(book, List.of(field), wishes, today);
-    output.print(output.json() ? KeepJson.of(book, head, kept) : KeepText.of(book, head, kept));
+    String told = output.json() ? KeepJson.of(book, head, kept) : KeepText.of(book, head, kept);
+    if (save.isGiven()) {
+      SavedPrograms.Written written = saved.of(kept);
+      written.files().write();
+      written.lines().forEach(spec.commandLine().getErr()::println);
+    }
+    output.print(told);
     return kept.isRefused() ? ExitCode.BLOCKED : ExitCode.DONE;
   }
 

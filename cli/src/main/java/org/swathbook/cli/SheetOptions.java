@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.source.Mark;
+import org.swathbook.source.NewFiles;
 import org.swathbook.source.ProblemsException;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -74,12 +75,23 @@ final class SheetOptions {
       throw new ParameterException(
           command, "--force means nothing without --csv, --xlsx or --html");
     }
-    if (files().stream().map(Path::toAbsolutePath).distinct().count() < files().size()) {
+    if (isOneNamedTwice(files())) {
       throw new ParameterException(command, "two of --csv, --xlsx and --html name the same file");
     }
     for (Path file : files()) {
       HtmlOption.checkFree(file, force.isGiven());
     }
+  }
+
+  /** Whether two of the names lead to one file, however they are written. */
+  static boolean isOneNamedTwice(List<Path> files) {
+    for (int i = 1; i < files.size(); i++) {
+      Path last = files.get(i);
+      if (files.subList(0, i).stream().anyMatch(f -> NewFiles.isSame(f, last))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -101,7 +113,8 @@ final class SheetOptions {
     }
   }
 
-  private List<Path> files() {
+  /** What is to be written, in its order. */
+  List<Path> files() {
     return Stream.of(csv.value(), xlsx.value(), html.value()).filter(Objects::nonNull).toList();
   }
 }

@@ -110,7 +110,7 @@ class KilledAndFullTest {
     Map<String, String> before = all(book);
     Ended ended = full(1, "record", "nd-1-june", "--book", book.toString(), "--today", TODAY);
     refused(ended);
-    assertThat(ended.err()).contains("the journal cannot be written (").contains("is as it was");
+    assertThat(ended.err()).contains("the file cannot be written (").contains("is as it was");
     assertThat(all(book)).isEqualTo(before);
   }
 

@@ -8,11 +8,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.MapNode;
 import org.swathbook.source.Mark;
+import org.swathbook.source.NewFolder;
 import org.swathbook.source.ProblemsException;
 import org.swathbook.source.YamlWriter;
 
@@ -66,7 +66,7 @@ public final class CatalogWriter {
   }
 
   /**
-   * Writes the files into a folder, which is made when there is none.
+   * Writes the files into a folder, which is made when there is none: all of them or none.
    *
    * @param shown name of the folder for people
    * @throws ProblemsException when something is in the folder already, or when it cannot be written
@@ -74,23 +74,22 @@ public final class CatalogWriter {
   public static void write(Catalog catalog, Path folder, String shown) {
     Map<String, String> files = write(catalog);
     try {
-      Files.createDirectories(folder);
-      try (Stream<Path> there = Files.list(folder)) {
-        if (there.findAny().isPresent()) {
-          throw ProblemsException.of(
-              Mark.startOf(shown),
-              "the folder is not empty",
-              "name a new folder, or empty this one");
-        }
+      if (!NewFolder.isFree(folder)) {
+        throw ProblemsException.of(
+            Mark.startOf(shown), "the folder is not empty", "name a new folder, or empty this one");
       }
-      for (Map.Entry<String, String> f : files.entrySet()) {
-        Path file = folder.resolve(f.getKey());
-        Files.createDirectories(file.toAbsolutePath().getParent());
-        AtomicFiles.write(file, f.getValue().getBytes(StandardCharsets.UTF_8));
-      }
+      NewFolder.write(folder, made -> write(files, made));
     } catch (IOException e) {
       throw ProblemsException.of(
           Mark.startOf(shown), "the folder cannot be written", "check the folder and the disk");
+    }
+  }
+
+  private static void write(Map<String, String> files, Path folder) throws IOException {
+    for (Map.Entry<String, String> f : files.entrySet()) {
+      Path file = folder.resolve(f.getKey());
+      Files.createDirectories(file.toAbsolutePath().getParent());
+      AtomicFiles.write(file, f.getValue().getBytes(StandardCharsets.UTF_8));
     }
   }
 }

@@ -1,6 +1,5 @@
 package org.swathbook.cli.work;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,7 +14,7 @@ import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.keep.KeptProgram;
 import org.swathbook.program.Program;
 import org.swathbook.source.Mark;
-import org.swathbook.source.Problems;
+import org.swathbook.source.NewFiles;
 import org.swathbook.source.ProblemsException;
 
 /** Keeps planned programs in the book. */
@@ -28,32 +27,39 @@ public final class SavedPrograms {
     this.force = force;
   }
 
-  /**
-   * Looks before the work whether anything would be written over, so that then nothing is written.
-   *
-   * @throws ProblemsException with every program that stands in the way
-   */
-  public void checkFree(List<Field> fields) {
-    Problems problems = new Problems();
-    for (Field f : fields) {
-      Path file = paths.programOf(f.id());
-      if (!force && Files.exists(file)) {
-        problems.add(
-            Mark.startOf(paths.nameOf(file)),
-            "there is a program of this name already",
-            "write over it with --force, or keep it under another name");
-      }
+  /** What is to be written, and one line a field on what is done. */
+  public record Written(NewFiles files, List<String> lines) {
+    public Written {
+      lines = List.copyOf(lines);
     }
-    problems.throwIfAny();
   }
 
-  /** Writes the kept program of a field; one line on what was done. */
-  public String write(KeptField kept) {
+  /**
+   * Looks before the work whether the programs can be written, beside what else is to be.
+   *
+   * @param others what else is to be written
+   * @throws ProblemsException with every program that stands in the way, or where none can be
+   *     written
+   */
+  public void checkFree(List<Field> fields, List<Path> others) {
+    List<Path> files = fields.stream().map(f -> paths.programOf(f.id())).toList();
+    ProgramWriter.checkFree(files, paths, force);
+    for (Path file : files) {
+      if (others.stream().anyMatch(o -> NewFiles.isSame(o, file))) {
+        throw ProblemsException.of(
+            Mark.startOf(paths.nameOf(file)),
+            "a page is to be written there too",
+            "give the page another name");
+      }
+    }
+  }
+
+  /** The kept program of a field. */
+  public Written of(KeptField kept) {
     Map<Path, Program> programs = new LinkedHashMap<>();
     String line =
         kept.isRefused() ? refused(kept.field()) : take(kept.field(), first(kept), programs);
-    ProgramWriter.writeAll(programs, paths, force);
-    return line;
+    return new Written(ProgramWriter.files(programs, paths, force), List.of(line));
   }
 
   private static Saved first(KeptField kept) {
@@ -77,11 +83,8 @@ public final class SavedPrograms {
     return field.id() + ": refused, nothing to save";
   }
 
-  /**
-   * Writes the first program of each field, all of them or none; one line for each field on what
-   * was done.
-   */
-  public List<String> write(List<PlannedField> plans) {
+  /** The first program of each field. */
+  public Written of(List<PlannedField> plans) {
     Map<Path, Program> programs = new LinkedHashMap<>();
     List<String> lines = new ArrayList<>();
     for (PlannedField p : plans) {
@@ -93,7 +96,6 @@ public final class SavedPrograms {
         lines.add(take(p.field(), saved, programs));
       }
     }
-    ProgramWriter.writeAll(programs, paths, force);
-    return lines;
+    return new Written(ProgramWriter.files(programs, paths, force), lines);
   }
 }

@@ -1,6 +1,5 @@
 package org.swathbook.cli.work;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.swathbook.book.Book;
@@ -24,7 +23,7 @@ public record TankOnItsDay(Field field, SprayJob job, Optional<HourlyForecast> f
 
   public static TankOnItsDay of(Book book, BookPaths paths, SprayJob written) {
     Field field = book.findField(written.field().value()).orElseThrow();
-    Optional<HourlyForecast> forecast = HourlyReader.read(folder(paths), field.station());
+    Optional<HourlyForecast> forecast = HourlyReader.read(paths.book(), field.station());
     SprayJob job = forecast.map(f -> ForecastWeather.fill(written, f)).orElse(written);
     return new TankOnItsDay(field, job, forecast);
   }
@@ -43,10 +42,5 @@ public record TankOnItsDay(Field field, SprayJob job, Optional<HourlyForecast> f
             zone ->
                 Sun.times(
                     field.latitude().getAsDouble(), field.longitude().getAsDouble(), date, zone));
-  }
-
-  /** An empty path is no folder to the platform. */
-  private static Path folder(BookPaths paths) {
-    return paths.book().toString().isEmpty() ? Path.of(".") : paths.book();
   }
 }

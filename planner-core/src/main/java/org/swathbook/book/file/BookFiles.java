@@ -38,10 +38,7 @@ final class BookFiles {
     Path file = book.resolve(name);
     try {
       if (Files.exists(file) && !new BookPaths(book).isInside(file)) {
-        throw ProblemsException.of(
-            Mark.startOf(name),
-            "the link leads out of the book",
-            "put the file itself into the book");
+        throw ProblemsException.of(BookPaths.leadsOut(name));
       }
       return Files.newInputStream(file);
     } catch (IOException e) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,6 +16,8 @@ import java.util.stream.Stream;
 import org.swathbook.program.FieldId;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Nearest;
+import org.swathbook.source.Problem;
+import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 
 /**
@@ -52,7 +55,8 @@ public final class BookPaths {
   private final Path book;
 
   public BookPaths(Path book) {
-    this.book = book;
+    // An empty path is no folder to the platform.
+    this.book = book.toString().isEmpty() ? Path.of(".") : book;
   }
 
   public Path book() {
@@ -105,12 +109,13 @@ public final class BookPaths {
     if (isPlainName(name)) {
       for (String file : List.of(name.endsWith(ENDING) ? name : name + ENDING, name)) {
         Path inBook = folder.resolve(file);
-        if (Files.isRegularFile(inBook) && isInside(inBook)) {
+        if (Files.isRegularFile(inBook)) {
+          checkInside(inBook);
           return inBook;
         }
       }
     }
-    List<String> known = names(folder);
+    List<String> known = names(kind);
     throw ProblemsException.of(
         Mark.startOf(name.isEmpty() ? "''" : typed),
         "there is no such file, and no " + kind.noun + " of this name in the book",
@@ -119,28 +124,50 @@ public final class BookPaths {
             : Nearest.hint(name, known));
   }
 
-  /** Every program that the book keeps, in the order of their names. */
+  /**
+   * Every program that the book keeps, in the order of their names.
+   *
+   * @throws ProblemsException when the folder cannot be read, or one of them leads out of the book
+   */
   public List<Path> programs() {
-    Path folder = book.resolve(Kind.PROGRAM.folder());
-    return names(folder).stream()
-        .map(n -> folder.resolve(n + ENDING))
-        .filter(this::isInside)
-        .toList();
+    return files(Kind.PROGRAM);
   }
 
-  /** Every observation that the book keeps, in the order of their names. */
+  /**
+   * Every observation that the book keeps, in the order of their names.
+   *
+   * @throws ProblemsException as for programs
+   */
   public List<Path> observations() {
-    Path folder = book.resolve(Kind.OBSERVATION.folder());
-    return names(folder).stream()
-        .map(n -> folder.resolve(n + ENDING))
-        .filter(this::isInside)
-        .toList();
+    return files(Kind.OBSERVATION);
   }
 
-  /** Names of the mixes that the book keeps, in order. */
+  /**
+   * Names of the mixes that the book keeps, in order.
+   *
+   * @throws ProblemsException as for programs
+   */
   public List<String> mixes() {
-    Path folder = book.resolve(Kind.MIX.folder());
-    return names(folder).stream().filter(n -> isInside(folder.resolve(n + ENDING))).toList();
+    return namesInside(Kind.MIX);
+  }
+
+  private List<Path> files(Kind kind) {
+    Path folder = book.resolve(kind.folder());
+    return namesInside(kind).stream().map(n -> folder.resolve(n + ENDING)).toList();
+  }
+
+  private List<String> namesInside(Kind kind) {
+    List<String> all = names(kind);
+    Path folder = book.resolve(kind.folder());
+    Problems problems = new Problems();
+    for (String name : all) {
+      Path file = folder.resolve(name + ENDING);
+      if (!isInside(file)) {
+        problems.add(leadsOut(nameOf(file)));
+      }
+    }
+    problems.throwIfAny();
+    return all;
   }
 
   /**
@@ -182,13 +209,43 @@ public final class BookPaths {
     return String.join("/", parts);
   }
 
-  /** Whether a file that exists lies in the book even after links are followed. */
+  /**
+   * Whether a file that exists lies in the book even after links are followed.
+   *
+   * @throws ProblemsException when that cannot be told, since the link leads nowhere or a folder
+   *     may not be looked into
+   */
   boolean isInside(Path file) {
     try {
       return file.toRealPath().startsWith(book.toRealPath());
     } catch (IOException e) {
-      return false;
+      throw ProblemsException.of(
+          Mark.startOf(nameOf(file)),
+          Files.isSymbolicLink(file) ? "the link leads nowhere" : "the file cannot be read",
+          "check that it is a file you may open, or take it away");
     }
+  }
+
+  /**
+   * Looks whether a file that lies in the book by its name, be it there or not, lies there after
+   * links are followed too.
+   *
+   * @throws ProblemsException when it lies elsewhere
+   */
+  void checkInside(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    Path there = Files.exists(file) || folder == null ? file : folder;
+    boolean inBook =
+        file.toAbsolutePath().normalize().startsWith(book.toAbsolutePath().normalize());
+    if (inBook && Files.exists(there) && !isInside(there)) {
+      throw ProblemsException.of(leadsOut(nameOf(file)));
+    }
+  }
+
+  /** A file of the book that is a link to somewhere else. */
+  static Problem leadsOut(String name) {
+    return new Problem(
+        Mark.startOf(name), "the link leads out of the book", "put the file itself into the book");
   }
 
   private static Optional<Path> asPath(String typed) {
@@ -199,9 +256,10 @@ public final class BookPaths {
     }
   }
 
-  /** Names without their ending, in order; none when the folder cannot be read. */
-  private static List<String> names(Path folder) {
-    if (!Files.isDirectory(folder)) {
+  /** Names without their ending, in order; none when there is no folder. */
+  private List<String> names(Kind kind) {
+    Path folder = book.resolve(kind.folder());
+    if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
       return List.of();
     }
     try (Stream<Path> files = Files.list(folder)) {
@@ -214,7 +272,12 @@ public final class BookPaths {
       Arrays.sort(all);
       return List.of(all);
     } catch (IOException | UncheckedIOException e) {
-      return List.of();
+      throw ProblemsException.of(
+          Mark.startOf(kind.folder()),
+          Files.isRegularFile(folder)
+              ? "this is a file, and the folder of every " + kind.noun
+              : "the folder cannot be read",
+          "check that it is a folder you may open");
     }
   }
 }

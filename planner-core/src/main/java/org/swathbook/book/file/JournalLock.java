@@ -33,7 +33,7 @@ final class JournalLock implements AutoCloseable {
   /**
    * Waits for its turn.
    *
-   * @throws ProblemsException when another writer does not end
+   * @throws ProblemsException when another writer does not end, or the wait is interrupted
    * @throws IOException when the folder takes no lock
    */
   static JournalLock take(Path book) throws IOException {
@@ -52,6 +52,11 @@ final class JournalLock implements AutoCloseable {
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+      channel.close();
+      throw ProblemsException.of(
+          Mark.startOf(ApplicationsReader.TABLE.file()),
+          "the call was interrupted while it waited for another to end",
+          "nothing was written; call again");
     } catch (IOException | RuntimeException e) {
       channel.close();
       throw e;

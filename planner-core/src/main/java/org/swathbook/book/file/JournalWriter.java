@@ -75,8 +75,7 @@ public final class JournalWriter {
 
   private JournalWriter(BookPaths paths, Book book) {
     this.book = book;
-    // An empty path is no folder to the platform.
-    this.folder = paths.book().toString().isEmpty() ? Path.of(".") : paths.book();
+    this.folder = paths.book();
   }
 
   /**

@@ -1,6 +1,5 @@
 package org.swathbook.book.file;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,10 +20,10 @@ import org.swathbook.measure.MeasureException;
 import org.swathbook.program.Observation;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SurvivorPattern;
-import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.MapWriter;
 import org.swathbook.source.Mark;
-import org.swathbook.source.NotDurableException;
+import org.swathbook.source.NewFiles;
+import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 import org.swathbook.source.Texts;
 import org.swathbook.source.YamlWriter;
@@ -303,7 +302,7 @@ public final class ObservationDraft {
   /**
    * Looks whether a file may be written.
    *
-   * @throws ProblemsException when something is there already
+   * @throws ProblemsException when something is there already, or it cannot be written there
    */
   public static void checkFree(Path file, BookPaths paths, boolean force) {
     if (Files.isDirectory(file) || !force && Files.exists(file)) {
@@ -312,28 +311,15 @@ public final class ObservationDraft {
           "there is an observation of this name already",
           "write over it with --force, or keep it under another name");
     }
+    paths.checkInside(file);
+    Problems problems = new Problems();
+    NewFiles.checkWithFolders(file, paths.nameOf(file), problems);
+    problems.throwIfAny();
   }
 
-  /**
-   * Writes the file whole or not at all; makes its folder when there is none.
-   *
-   * @throws ProblemsException when it cannot be written
-   */
-  public void write(Path file) {
-    String name = paths.nameOf(file);
-    try {
-      Path folder = file.toAbsolutePath().getParent();
-      if (folder != null) {
-        Files.createDirectories(folder);
-      }
-      AtomicFiles.write(file, text().getBytes(StandardCharsets.UTF_8));
-    } catch (NotDurableException e) {
-      throw ProblemsException.of(
-          Mark.startOf(name), "the file " + e.words(), "check the disk, then keep it again");
-    } catch (IOException e) {
-      throw ProblemsException.of(
-          Mark.startOf(name), "the file cannot be written", "check the folder and the disk");
-    }
+  /** The file as it is to be written; its folder is made when there is none. */
+  public NewFiles file(Path file) {
+    return new NewFiles().put(file, paths.nameOf(file), text());
   }
 
   private Field theField() {

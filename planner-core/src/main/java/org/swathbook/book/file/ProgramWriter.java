@@ -1,22 +1,17 @@
 package org.swathbook.book.file;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.swathbook.program.Adjuvant;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
-import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.Mark;
-import org.swathbook.source.NotDurableException;
-import org.swathbook.source.PartlyWrittenException;
+import org.swathbook.source.NewFiles;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 
@@ -109,24 +104,14 @@ public final class ProgramWriter {
   }
 
   /**
-   * Writes the file whole or not at all; makes its folder when there is none.
+   * Looks before the work whether programs may be written.
    *
-   * @param force writes over a program that is there already
-   * @throws ProblemsException when one is there and is not to be lost, or when it cannot be written
+   * @throws ProblemsException with every program that is there and not to be lost, or where one
+   *     cannot be written
    */
-  public static void write(Path file, BookPaths paths, Program program, boolean force) {
-    writeAll(Map.of(file, program), paths, force);
-  }
-
-  /**
-   * The same for several: all are written or none.
-   *
-   * @param programs by file, in the order in which they are to be written
-   * @throws ProblemsException as for one; if some were written after all it names them
-   */
-  public static void writeAll(Map<Path, Program> programs, BookPaths paths, boolean force) {
+  public static void checkFree(Collection<Path> files, BookPaths paths, boolean force) {
     Problems problems = new Problems();
-    for (Path file : programs.keySet()) {
+    for (Path file : files) {
       if (!force && Files.exists(file)) {
         problems.add(
             Mark.startOf(paths.nameOf(file)),
@@ -135,41 +120,28 @@ public final class ProgramWriter {
       }
     }
     problems.throwIfAny();
-    Map<Path, byte[]> texts = new LinkedHashMap<>();
-    programs.forEach((f, p) -> texts.put(f, text(p).getBytes(StandardCharsets.UTF_8)));
-    try {
-      for (Path file : texts.keySet()) {
-        Path folder = file.toAbsolutePath().getParent();
-        if (folder != null) {
-          Files.createDirectories(folder);
-        }
-      }
-      AtomicFiles.writeAll(texts);
-    } catch (NotDurableException e) {
-      for (Path file : texts.keySet()) {
-        problems.add(
-            Mark.startOf(paths.nameOf(file)),
-            "the file " + e.words(),
-            "check the disk, then keep it again");
-      }
-    } catch (PartlyWrittenException e) {
-      for (Path file : texts.keySet()) {
-        if (!e.written().contains(file)) {
-          problems.add(
-              Mark.startOf(paths.nameOf(file)),
-              "the file cannot be written, though others are already: "
-                  + e.written().stream().map(paths::nameOf).collect(Collectors.joining(", ")),
-              "check the folder and the disk, then keep all again with --force");
-        }
-      }
-    } catch (IOException e) {
-      for (Path file : texts.keySet()) {
-        problems.add(
-            Mark.startOf(paths.nameOf(file)),
-            "the file cannot be written" + (texts.size() > 1 ? ", nor is any other" : ""),
-            "check the folder and the disk");
-      }
+    for (Path file : files) {
+      paths.checkInside(file);
+      NewFiles.checkWithFolders(file, paths.nameOf(file), problems);
     }
     problems.throwIfAny();
+  }
+
+  /** Writes the file whole or not at all; makes its folder when there is none. */
+  public static void write(Path file, BookPaths paths, Program program, boolean force) {
+    files(Map.of(file, program), paths, force).write();
+  }
+
+  /**
+   * Several files as they are to be written.
+   *
+   * @param programs by file, in the order in which they are to be written
+   * @throws ProblemsException as {@link #checkFree}
+   */
+  public static NewFiles files(Map<Path, Program> programs, BookPaths paths, boolean force) {
+    checkFree(programs.keySet(), paths, force);
+    NewFiles out = new NewFiles();
+    programs.forEach((f, p) -> out.put(f, paths.nameOf(f), text(p)));
+    return out;
   }
 }

@@ -1,33 +1,28 @@
 package org.swathbook.book.file;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.program.FieldId;
-import org.swathbook.source.AtomicFiles;
 import org.swathbook.source.CsvReader;
 import org.swathbook.source.CsvRow;
 import org.swathbook.source.CsvTable;
 import org.swathbook.source.CsvText;
 import org.swathbook.source.Mark;
-import org.swathbook.source.NotDurableException;
+import org.swathbook.source.NewFiles;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 
 /**
- * Adds what was suspected to {@code watch.csv}, for next winter. One writer at a time works on it,
- * under the lock of the journal, and the file is replaced whole, so that no half row can stay.
+ * Adds what was suspected to {@code watch.csv}, for next winter, as {@link LockedFile} has it: no
+ * half row can stay.
  */
 public final class WatchFile {
   private static final Table TABLE = WatchReader.TABLE;
@@ -45,41 +40,41 @@ public final class WatchFile {
    * @throws ProblemsException when the file is no good or cannot be written; it is then as it was
    */
   public static List<Entry> add(BookPaths paths, Book book, List<Entry> entries) {
-    // An empty path is no folder to the platform.
-    Path folder = paths.book().toString().isEmpty() ? Path.of(".") : paths.book();
-    try (JournalLock lock = JournalLock.take(folder)) {
-      Objects.requireNonNull(lock);
-      Path file = folder.resolve(TABLE.file());
-      byte[] old =
-          Files.exists(file)
-              ? read(folder)
-              : (String.join(",", COLUMNS) + "\n").getBytes(StandardCharsets.UTF_8);
-      Problems problems = new Problems();
-      CsvTable table = new CsvReader().read(TABLE.file(), old, TABLE.columns(), problems);
-      problems.throwIfAny();
-      List<Entry> fresh =
-          entries.stream()
-              .filter(e -> table.rows().stream().noneMatch(r -> same(book, r, e)))
-              .toList();
-      if (!fresh.isEmpty()) {
-        AtomicFiles.write(Files.exists(file) ? file.toRealPath() : file, whole(old, table, fresh));
-      }
-      return fresh;
-    } catch (NotDurableException e) {
-      throw ProblemsException.of(
-          Mark.startOf(TABLE.file()), "the file " + e.words(), "see to the disk, then call again");
-    } catch (IOException e) {
-      throw ProblemsException.of(
-          Mark.startOf(TABLE.file()),
-          "the file cannot be written, and is as it was",
-          "see to the disk and the rights of the folder, then call again");
-    }
+    return add(paths, book, entries, fresh -> new NewFiles());
   }
 
-  private static byte[] read(Path folder) throws IOException {
-    try (InputStream in = BookFiles.open(folder, TABLE.file(), "write it")) {
-      return in.readAllBytes();
-    }
+  /**
+   * The same, with other files that are written together with it, all or none.
+   *
+   * @param others made of what is added; written even when nothing is
+   * @return what was added
+   * @throws ProblemsException when any of the files is no good or cannot be written
+   */
+  public static List<Entry> add(
+      BookPaths paths, Book book, List<Entry> entries, Function<List<Entry>, NewFiles> others) {
+    return LockedFile.change(
+        paths.book(),
+        TABLE.file(),
+        file -> {
+          byte[] old =
+              file.exists()
+                  ? file.read("write it")
+                  : (String.join(",", COLUMNS) + "\n").getBytes(StandardCharsets.UTF_8);
+          Problems problems = new Problems();
+          CsvTable table = new CsvReader().read(TABLE.file(), old, TABLE.columns(), problems);
+          problems.throwIfAny();
+          List<Entry> fresh =
+              entries.stream()
+                  .filter(e -> table.rows().stream().noneMatch(r -> same(book, r, e)))
+                  .toList();
+          if (fresh.isEmpty()) {
+            others.apply(fresh).write();
+          } else {
+            byte[] whole = whole(old, table, fresh);
+            file.write(others.apply(fresh), whole);
+          }
+          return fresh;
+        });
   }
 
   private static boolean same(Book book, CsvRow row, Entry e) {

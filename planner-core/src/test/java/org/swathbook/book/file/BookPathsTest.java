@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -75,6 +77,49 @@ class BookPathsTest {
     }
     assertThatThrownBy(() -> paths.find(Kind.PROGRAM, "linked"))
         .isInstanceOf(ProblemsException.class);
+  }
+
+  /** The current folder has an empty path, which the platform takes for none. */
+  @Test
+  void theCurrentFolderIsAFolder() {
+    assertThat(new BookPaths(Path.of("")).book()).isDirectory();
+  }
+
+  /**
+   * Nothing is missing by chance: what cannot be read is told, and only a missing folder is empty.
+   */
+  @Test
+  void whatCannotBeReadIsNotEmpty() throws IOException {
+    assertThat(paths.observations()).isEmpty();
+    assertThat(paths.mixes()).isEmpty();
+    Files.writeString(book.resolve("observations"), "no folder");
+    assertThatThrownBy(paths::observations)
+        .isInstanceOf(ProblemsException.class)
+        .hasMessage(
+            "observations:1:1: this is a file, and the folder of every observation; check that it"
+                + " is a folder you may open");
+    assertThatThrownBy(() -> paths.find(Kind.OBSERVATION, "june"))
+        .hasMessageStartingWith("observations:1:1: this is a file");
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void linksThatLeadNowhereOrOutAreTold() throws IOException {
+    Path programs = book.resolve("programs");
+    Path lost = Files.createSymbolicLink(programs.resolve("lost.yaml"), dir.resolve("nothing"));
+    // What editors leave while a file is open.
+    Files.createSymbolicLink(programs.resolve(".#early.yaml"), dir.resolve("someone@here"));
+    assertThatThrownBy(paths::programs)
+        .hasMessageStartingWith("programs/lost.yaml:1:1: the link leads nowhere; ");
+    Files.delete(lost);
+    assertThat(paths.programs()).containsExactly(programs.resolve("early.yaml"));
+    Files.createSymbolicLink(programs.resolve("out.yaml"), dir.resolve("outside.yaml"));
+    assertThatThrownBy(paths::programs)
+        .hasMessage(
+            "programs/out.yaml:1:1: the link leads out of the book; put the file itself into the"
+                + " book");
+    Files.createSymbolicLink(book.resolve("mixes"), dir.resolve("nothing"));
+    assertThatThrownBy(paths::mixes).hasMessageStartingWith("mixes:1:1: the folder cannot be read");
   }
 
   @Test

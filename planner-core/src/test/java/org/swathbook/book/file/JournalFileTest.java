@@ -177,7 +177,7 @@ class JournalFileTest {
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
     assertThatThrownBy(() -> append())
         .isInstanceOf(ProblemsException.class)
-        .hasMessageContaining("the journal is read-only");
+        .hasMessageContaining("the file is read-only");
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw----"));
     append();
     assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
@@ -201,6 +201,38 @@ class JournalFileTest {
     Files.writeString(left, "half a ro", UTF_8);
     after(HEADER + "\n");
     assertThat(left).doesNotExist();
+  }
+
+  /** Another writer holds the journal, and whoever waits is told to stop. */
+  @Test
+  void aWaitThatIsBrokenOffIsNoLongWait() throws Exception {
+    Files.writeString(dir.resolve("applications.csv"), HEADER + "\n", UTF_8);
+    List<String> told = new ArrayList<>();
+    Thread waiting =
+        new Thread(
+            () -> {
+              try {
+                append();
+              } catch (ProblemsException e) {
+                told.add(e.getMessage());
+                told.add("interrupted: " + Thread.currentThread().isInterrupted());
+              }
+            });
+    try (JournalLock held = JournalLock.take(dir)) {
+      assertThat(held).isNotNull();
+      waiting.start();
+      while (waiting.getState() != Thread.State.TIMED_WAITING) {
+        Thread.onSpinWait();
+      }
+      waiting.interrupt();
+      waiting.join();
+    }
+    assertThat(told)
+        .containsExactly(
+            "applications.csv:1:1: the call was interrupted while it waited for another to end;"
+                + " nothing was written; call again",
+            "interrupted: true");
+    assertThat(dir.resolve("applications.csv")).hasContent(HEADER + "\n");
   }
 
   @Test

@@ -7,11 +7,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
 import org.swathbook.program.FieldId;
@@ -96,26 +99,61 @@ class ProgramWriterTest {
     Path mine = dir.resolve("programs/nd-2.yaml");
     Files.createDirectories(mine.getParent());
     Files.writeString(mine, "mine");
-    assertThatThrownBy(() -> ProgramWriter.writeAll(two(paths), paths, false))
+    assertThatThrownBy(() -> ProgramWriter.files(two(paths), paths, false).write())
         .isInstanceOf(ProblemsException.class)
         .hasMessageStartingWith("programs/nd-2.yaml:1:1: there is a program of this name already");
     assertThat(mine.getParent()).isDirectoryNotContaining(p -> !p.equals(mine));
-    ProgramWriter.writeAll(two(paths), paths, true);
+    ProgramWriter.files(two(paths), paths, true).write();
     assertThat(mine.resolveSibling("nd-1.yaml")).exists();
     assertThat(ProgramReader.read(mine, paths, BOOK)).isEqualTo(demo());
   }
 
-  /** A folder in the place of the second shows only when the first stands. */
+  /** A folder in the place of the second. */
   @Test
-  void whatIsWrittenInSpiteOfAllIsNamed() throws IOException {
+  void norWhereOneCannotBe() throws IOException {
     BookPaths paths = new BookPaths(dir);
     Files.createDirectories(dir.resolve("programs/nd-2.yaml/full"));
-    assertThatThrownBy(() -> ProgramWriter.writeAll(two(paths), paths, true))
+    assertThatThrownBy(() -> ProgramWriter.files(two(paths), paths, true).write())
         .isInstanceOf(ProblemsException.class)
+        .hasMessageStartingWith("programs/nd-2.yaml:1:1: this is a folder; ");
+    assertThat(dir.resolve("programs/nd-1.yaml")).doesNotExist();
+  }
+
+  /** A program may be a link to another of the book, but not to a file elsewhere. */
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aLinkIsFollowedInsideTheBookAlone() throws IOException {
+    BookPaths paths = new BookPaths(Files.createDirectory(dir.resolve("book")));
+    Path file = paths.programOf(demo().field());
+    Files.createDirectories(file.getParent());
+    Path shared = Files.writeString(file.resolveSibling("shared.yaml"), "old");
+    Files.createSymbolicLink(file, Path.of("shared.yaml"));
+    ProgramWriter.write(file, paths, demo(), true);
+    assertThat(file).isSymbolicLink();
+    assertThat(ProgramReader.read(shared, paths, BOOK)).isEqualTo(demo());
+    Path outside = Files.writeString(dir.resolve("outside.yaml"), "old");
+    Files.delete(file);
+    Files.createSymbolicLink(file, outside);
+    assertThatThrownBy(() -> ProgramWriter.write(file, paths, demo(), true))
         .hasMessage(
-            "programs/nd-2.yaml:1:1: the file cannot be written, though others are already:"
-                + " programs/nd-1.yaml; check the folder and the disk, then keep all again with"
-                + " --force");
+            "programs/nd-1.yaml:1:1: the link leads out of the book; put the file itself into the"
+                + " book");
+    assertThat(outside).hasContent("old");
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aReadOnlyProgramIsLeftAlone() throws IOException {
+    BookPaths paths = new BookPaths(dir);
+    Path file = paths.programOf(demo().field());
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, "old");
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
+    assertThatThrownBy(() -> ProgramWriter.checkFree(List.of(file), paths, true))
+        .hasMessageStartingWith("programs/nd-1.yaml:1:1: the file is read-only; ");
+    assertThatThrownBy(() -> ProgramWriter.write(file, paths, demo(), true))
+        .isInstanceOf(ProblemsException.class);
+    assertThat(file).hasContent("old");
   }
 
   /** A file where the folder is to be. */
@@ -123,12 +161,12 @@ class ProgramWriterTest {
   void allThatCannotBeWrittenAreTold() throws IOException {
     BookPaths paths = new BookPaths(dir);
     Files.writeString(dir.resolve("programs"), "no folder");
-    assertThatThrownBy(() -> ProgramWriter.writeAll(two(paths), paths, false))
+    assertThatThrownBy(() -> ProgramWriter.files(two(paths), paths, false).write())
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining(
-            "programs/nd-1.yaml:1:1: the file cannot be written, nor is any other")
+            "programs/nd-1.yaml:1:1: its folder is none, but a file; name another folder")
         .hasMessageContaining(
-            "programs/nd-2.yaml:1:1: the file cannot be written, nor is any other");
+            "programs/nd-2.yaml:1:1: its folder is none, but a file; name another folder");
   }
 
   /** A writer that was killed leaves its half beside the file, never in it. */

@@ -6,13 +6,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.source.NewFiles;
 import org.swathbook.source.ProblemsException;
 import org.swathbook.testing.DemoBook;
 
@@ -56,6 +60,33 @@ class WatchFileTest {
         .isEqualTo(before + "\r\nAMAPA,ND-1,\"'=strong, \"\"patches\"\"\",2027-06-22,14\r\n");
     assertThat(add()).isEmpty();
     assertThat(file()).isEqualTo(after);
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aReadOnlyFileStaysAndALinkToo() throws IOException {
+    Path real = Files.writeString(folder.resolve("kept.csv"), "field,weed,site,since,reason\n");
+    Path watch = Files.createSymbolicLink(folder.resolve("watch.csv"), real);
+    Files.setPosixFilePermissions(real, PosixFilePermissions.fromString("r--r--r--"));
+    Path page = folder.resolve("page.html");
+    NewFiles others = new NewFiles().put(page, "page", "new");
+    assertThatThrownBy(
+            () -> WatchFile.add(new BookPaths(folder), BOOK, List.of(ENTRY), f -> others))
+        .hasMessageStartingWith("watch.csv:1:1: the file is read-only; ");
+    assertThat(page).doesNotExist();
+    Files.setPosixFilePermissions(real, PosixFilePermissions.fromString("rw-r--r--"));
+    add();
+    assertThat(watch).isSymbolicLink();
+    assertThat(Files.readString(real)).contains("AMAPA");
+  }
+
+  @Test
+  void whatAKilledWriterLeftIsCleared() throws IOException {
+    Path left = Files.writeString(folder.resolve(".watch.csv.0.tmp"), "half a ro");
+    Path anothers = Files.writeString(folder.resolve(".other.csv.0.tmp"), "half a ro");
+    add();
+    assertThat(left).doesNotExist();
+    assertThat(anothers).exists();
   }
 
   @Test
