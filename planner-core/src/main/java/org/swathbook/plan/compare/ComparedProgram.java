@@ -55,7 +55,7 @@ public record ComparedProgram(
   /**
    * Walks and judges them all; the first is the one that the others are held against.
    *
-   * @throws IllegalArgumentException in words, when an anchor does not come in the field's years
+   * @param programs of which every anchor comes in the field's years
    */
   public static List<ComparedProgram> of(
       Book book, TraceSet traces, List<Named> programs, LocalDate today) {
