@@ -51,7 +51,7 @@ final class LoadCommand implements Callable<Integer> {
             "With several mixes: the order in which one sprayer makes them with least clean-out,"
                 + " and what stands between.",
             "The tank is judged first as by 'check'; one that is blocked gets its verdict and no"
-                + " load.",
+                + " load. Of several mixes those that are blocked are marked.",
             "For example: load nd-1-june --acres 60 --tank 800",
             "For example: load nd-1-two-layers --pass 2 --date 2027-06-06 --tank 1200",
             "For example: load --field ND-1 --date 2027-06-08 --volume 15 --tank 1200"
@@ -89,8 +89,9 @@ final class LoadCommand implements Callable<Integer> {
     BookPaths paths = bookOption.paths();
     Book book = bookOption.load(paths);
     if (isDay()) {
-      output.print(LoadOrder.of(book, paths, which.words(), today, output.json()));
-      return ExitCode.DONE;
+      LoadOrder order = LoadOrder.of(book, paths, which.words(), today, output.json());
+      output.print(order.report());
+      return order.isBlocked() ? ExitCode.BLOCKED : ExitCode.DONE;
     }
     NamedJob named = named(book, paths, today);
     TankOnItsDay tank = TankOnItsDay.of(book, paths, named.job());

@@ -269,8 +269,7 @@ class ArchitectureTest {
             .toList();
     assertThat(all).as("places where anything is caught").hasSizeGreaterThan(20);
     assertThat(all)
-        .filteredOn(
-            t -> t.getCaughtThrowables().stream().anyMatch(c -> ours.contains(c.getName())))
+        .filteredOn(t -> t.getCaughtThrowables().stream().anyMatch(c -> ours.contains(c.getName())))
         .isEmpty();
   }
 
