@@ -11,10 +11,12 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
+import org.swathbook.book.file.WrittenProgram;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.cli.report.ComparedField;
 import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.work.FieldPlans;
+import org.swathbook.cli.work.PassTimes;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.plan.Effort;
@@ -99,46 +101,49 @@ final class CompareOption {
       throw wrong("what is asked of a plan concerns best alone, which is not compared here");
     }
     // Files first: what is wrong with them is told before the planner works.
-    List<Optional<Program>> read = words.stream().map(w -> read(w, book, paths, field)).toList();
+    List<Optional<WrittenProgram>> read =
+        words.stream().map(w -> read(w, book, paths, field)).toList();
+    if (words.contains(LAST_YEAR)) {
+      LastSeason.missing(book, field)
+          .ifPresent(
+              why -> {
+                throw wrong("last-year: " + why);
+              });
+    }
     TraceSet traces = TraceBuilder.build(book, field, today);
+    PassTimes.check(
+        read.stream().flatMap(Optional::stream).toList(), traces, book.house().sizePercentile());
     List<ComparedProgram.Named> programs = new ArrayList<>();
     List<String> notes = new ArrayList<>();
     for (int i = 0; i < words.size(); i++) {
       String word = words.get(i);
       if (read.get(i).isPresent()) {
-        programs.add(standing(word, read.get(i).orElseThrow(), List.of(), book, traces, today));
+        Program written = read.get(i).orElseThrow().program();
+        programs.add(standing(word, written, List.of(), book, traces, today));
       } else if (word.equals(BEST)) {
         best(book, wishes, effort, field, today, programs, notes);
       } else {
-        LastSeason last = lastYear(book, traces);
+        LastSeason last = LastSeason.of(book, traces);
         programs.add(standing(word, last.program(), last.notes(), book, traces, today));
       }
     }
-    try {
-      return new ComparedField(
-          field, ComparedProgram.of(book, traces, programs, today), List.copyOf(notes));
-    } catch (IllegalArgumentException e) {
-      throw wrong(String.valueOf(e.getMessage()));
-    }
+    return new ComparedField(
+        field, ComparedProgram.of(book, traces, programs, today), List.copyOf(notes));
   }
 
   /** A program on what the journal has made of the season. */
-  private ComparedProgram.Named standing(
+  private static ComparedProgram.Named standing(
       String word,
       Program written,
       List<String> notes,
       Book book,
       TraceSet traces,
       LocalDate today) {
-    try {
-      SeasonSoFar.Standing s =
-          SeasonSoFar.of(book, traces.field(), today).standing(book, traces, written, today);
-      List<String> all = new ArrayList<>(notes);
-      all.addAll(s.notes());
-      return new ComparedProgram.Named(word, false, word.equals(LAST_YEAR), s.program(), all);
-    } catch (IllegalArgumentException e) {
-      throw wrong(word + ": " + e.getMessage());
-    }
+    SeasonSoFar.Standing s =
+        SeasonSoFar.of(book, traces.field(), today).standing(book, traces, written, today);
+    List<String> all = new ArrayList<>(notes);
+    all.addAll(s.notes());
+    return new ComparedProgram.Named(word, false, word.equals(LAST_YEAR), s.program(), all);
   }
 
   private void best(
@@ -185,30 +190,23 @@ final class CompareOption {
             BEST, first.recommended(), false, first.outcome().program(), List.of(found, how)));
   }
 
-  private LastSeason lastYear(Book book, TraceSet traces) {
-    try {
-      return LastSeason.of(book, traces);
-    } catch (IllegalArgumentException e) {
-      throw wrong("last-year: " + e.getMessage());
-    }
-  }
-
   /** The program of a file; empty for a word that stands for another one. */
-  private Optional<Program> read(String word, Book book, BookPaths paths, Field field) {
+  private Optional<WrittenProgram> read(String word, Book book, BookPaths paths, Field field) {
     if (isWord(word)) {
       return Optional.empty();
     }
-    Program program = ProgramReader.read(paths.find(BookPaths.Kind.PROGRAM, word), paths, book);
-    if (!program.field().equals(field.id())) {
+    WrittenProgram written =
+        ProgramReader.readWritten(paths.find(BookPaths.Kind.PROGRAM, word), paths, book);
+    if (!written.program().field().equals(field.id())) {
       throw wrong(
           "the program "
               + word
               + " is one of "
-              + program.field()
+              + written.program().field()
               + "; compare programs of "
               + field.id());
     }
-    return Optional.of(program);
+    return Optional.of(written);
   }
 
   private ParameterException wrong(String what) {

@@ -6,11 +6,15 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
+import org.swathbook.book.file.WrittenProgram;
 import org.swathbook.cli.report.KeptField;
+import org.swathbook.cli.work.PassTimes;
+import org.swathbook.growth.TraceBuilder;
+import org.swathbook.growth.TraceSet;
 import org.swathbook.plan.Effort;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.plan.keep.Keeping;
-import org.swathbook.program.Program;
+import org.swathbook.program.FieldId;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -42,31 +46,39 @@ final class KeepOption {
    *
    * @param named ids of fields as typed, none or that of the program
    */
-  Program read(Book book, BookPaths paths, List<String> named, List<Field> fields) {
+  WrittenProgram read(Book book, BookPaths paths, List<String> named, List<Field> fields) {
     String word = typed.required();
-    Program program = ProgramReader.read(paths.find(BookPaths.Kind.PROGRAM, word), paths, book);
-    boolean isOfField = fields.size() == 1 && fields.get(0).id().equals(program.field());
+    WrittenProgram written =
+        ProgramReader.readWritten(paths.find(BookPaths.Kind.PROGRAM, word), paths, book);
+    FieldId field = written.program().field();
+    boolean isOfField = fields.size() == 1 && fields.get(0).id().equals(field);
     if (!named.isEmpty() && !isOfField) {
       throw new ParameterException(
           command.commandLine(),
-          "the program " + word + " is one of " + program.field() + "; name that field or none");
+          "the program " + word + " is one of " + field + "; name that field or none");
     }
-    return program;
+    return written;
   }
 
   /**
    * Finds the changes that it needs, and plans its field anew to hold it against.
    *
    * @param effort what the new plan takes; the changes are looked for as ever
+   * @throws org.swathbook.source.ProblemsException with every pass whose time does not come
    */
   KeptField keep(
-      Book book, Field field, Program program, PlanWishes wishes, Effort effort, LocalDate today) {
-    String word = typed.required();
-    try {
-      return new KeptField(
-          field, word, Keeping.of(book, field, program, wishes, today, effort), effort);
-    } catch (IllegalArgumentException e) {
-      throw new ParameterException(command.commandLine(), word + ": " + e.getMessage());
-    }
+      Book book,
+      Field field,
+      WrittenProgram written,
+      PlanWishes wishes,
+      Effort effort,
+      LocalDate today) {
+    TraceSet traces = TraceBuilder.build(book, field, today);
+    PassTimes.check(written, traces, book.house().sizePercentile());
+    return new KeptField(
+        field,
+        typed.required(),
+        Keeping.of(book, traces, written.program(), wishes, today, effort),
+        effort);
   }
 }

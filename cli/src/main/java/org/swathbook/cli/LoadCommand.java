@@ -48,7 +48,7 @@ final class LoadCommand implements Callable<Integer> {
             "With several mixes: the order in which one sprayer makes them with least clean-out,"
                 + " and what stands between.",
             "The tank is judged first as by 'check'; one that is blocked gets its verdict and no"
-                + " load.",
+                + " load. Of several mixes those that are blocked are marked.",
             "For example: load nd-1-june --acres 60 --tank 800",
             "For example: load nd-1-two-layers --pass 2 --date 2027-06-06 --tank 1200",
             "For example: load --field ND-1 --date 2027-06-08 --volume 15 --tank 1200"
@@ -83,8 +83,9 @@ final class LoadCommand implements Callable<Integer> {
     BookPaths paths = options.book().paths();
     Book book = options.book().load(paths);
     if (isDay()) {
-      options.output().print(LoadOrder.of(book, paths, which.words(), today, options.isJson()));
-      return ExitCode.DONE;
+      LoadOrder order = LoadOrder.of(book, paths, which.words(), today, options.isJson());
+      options.output().print(order.report());
+      return order.isBlocked() ? ExitCode.BLOCKED : ExitCode.DONE;
     }
     NamedJob named = named(book, paths, today);
     TankOnItsDay tank = TankOnItsDay.of(book, paths, named.job());

@@ -4,27 +4,32 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.swathbook.book.Book;
-import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.check.DayLoads;
+import org.swathbook.check.Judgement;
 import org.swathbook.cli.json.LoadOrderJson;
+import org.swathbook.cli.report.LoadOfDay;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.cli.text.LoadOrderText;
 import org.swathbook.cli.work.NamedJob;
+import org.swathbook.cli.work.TankOnItsDay;
 import org.swathbook.program.SprayJob;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
 import org.swathbook.tank.LoadSequence;
 
-/** {@code load} with several mixes: the order in which one sprayer makes them. */
-final class LoadOrder {
-  private LoadOrder() {}
+/**
+ * {@code load} with several mixes: the order in which one sprayer makes them.
+ *
+ * @param isBlocked whether one of them is
+ */
+record LoadOrder(String report, boolean isBlocked) {
 
   /**
    * @param names of mixes, two or more
-   * @return the report
    */
-  static String of(Book book, BookPaths paths, List<String> names, LocalDate today, boolean json) {
+  static LoadOrder of(
+      Book book, BookPaths paths, List<String> names, LocalDate today, boolean json) {
     Problems problems = new Problems();
     if (names.size() > LoadSequence.MOST_LOADS) {
       problems.add(
@@ -57,14 +62,16 @@ final class LoadOrder {
     }
     problems.throwIfAny();
     DayLoads day = DayLoads.of(book, jobs);
-    List<Field> fields = new ArrayList<>();
-    for (SprayJob job : jobs) {
-      fields.add(book.findField(job.field().value()).orElseThrow());
+    List<LoadOfDay> loads = new ArrayList<>();
+    for (int i = 0; i < jobs.size(); i++) {
+      TankOnItsDay tank = TankOnItsDay.of(book, paths, day.asOrdered(i));
+      Judgement judgement = tank.judge(book, today).judge(tank.job()).judgement();
+      loads.add(LoadOfDay.of(named.get(i).name(), tank.field(), judgement));
     }
-    List<String> plain = named.stream().map(NamedJob::name).toList();
-    ReportHead head = ReportHead.of(book, fields.stream().distinct().toList(), today);
-    return json
-        ? LoadOrderJson.of(head, plain, fields, day)
-        : LoadOrderText.of(book, head, plain, fields, day);
+    ReportHead head =
+        ReportHead.of(book, loads.stream().map(LoadOfDay::field).distinct().toList(), today);
+    return new LoadOrder(
+        json ? LoadOrderJson.of(head, loads, day) : LoadOrderText.of(book, head, loads, day),
+        loads.stream().anyMatch(LoadOfDay::isBlocked));
   }
 }

@@ -50,7 +50,10 @@ final class Swathbook implements Runnable {
 
   private static Map<String, String> exitCodes() {
     Map<String, String> out = new LinkedHashMap<>();
-    out.put("0", "Done, and nothing that was asked about is blocked.");
+    out.put(
+        "0",
+        "Done, and nothing that was asked about is blocked. What lists many things tells of each whether"
+            + " it is blocked, and ends so too: plan of several fields, plan --queue, order, audit.");
     out.put(
         "1",
         "Done, and it is blocked: the program, or the one field named or every field refused.");

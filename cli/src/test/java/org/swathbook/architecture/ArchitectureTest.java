@@ -15,6 +15,7 @@ import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.TryCatchBlock;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchCondition;
@@ -25,6 +26,7 @@ import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
@@ -242,6 +244,33 @@ class ArchitectureTest {
                                 .contains(a.getTargetOwner().getName())
                             && !a.getTarget().getFullName().contains("java.util.Locale"))))
         .check(CLASSES);
+  }
+
+  /**
+   * What a mistake of ours throws must reach the top, where it ends as a failure of the program:
+   * caught on the way, it would pass for a mistake of the user. What users do wrong is a result in
+   * words, or an exception of its own.
+   */
+  @Test
+  void noMistakeOfOursPassesForOneOfTheUser() {
+    Set<String> ours =
+        Set.of(
+            "java.lang.IllegalArgumentException",
+            "java.lang.NumberFormatException",
+            "java.lang.IllegalStateException",
+            "java.lang.NullPointerException",
+            "java.lang.IndexOutOfBoundsException",
+            "java.lang.ClassCastException",
+            "java.util.NoSuchElementException");
+    List<TryCatchBlock> all =
+        CLASSES.stream()
+            .flatMap(c -> c.getCodeUnits().stream())
+            .flatMap(u -> u.getTryCatchBlocks().stream())
+            .toList();
+    assertThat(all).as("places where anything is caught").hasSizeGreaterThan(20);
+    assertThat(all)
+        .filteredOn(t -> t.getCaughtThrowables().stream().anyMatch(c -> ours.contains(c.getName())))
+        .isEmpty();
   }
 
   @Test

@@ -279,6 +279,35 @@ class AuditCommandTest {
         .contains("--planned:1:1: a program has its own field");
   }
 
+  /** What the years before never bring is told; a weed that is none of the field is a mistake. */
+  @Test
+  void aPlannedPassWhoseTimeNeverComesIsTold() throws IOException {
+    Path program = book.resolve("programs/tall.yaml");
+    Files.createDirectories(program.getParent());
+    String tall =
+        """
+        format: swathbook.program/1
+        name: tall
+        field: ND-1
+        passes:
+          - at: when AMAPA is 400 in
+            mix: [{ingredient: glyphosate, rate: 1.13 lb ae/acre}]
+        """;
+    Files.writeString(program, tall);
+    Called called = Called.with("audit", book, "--planned", "tall", "--season", "2026");
+    assertThat(called.code()).as(called.err()).isEqualTo(ExitCode.DONE);
+    assertThat(called.out().replaceAll("\\s+", " "))
+        .contains("'when AMAPA is 400 in' never came due in the weather of that season")
+        .contains(
+            "What was promised cannot be walked: in most weather years known by then 'when AMAPA is"
+                + " 400 in' does not come.");
+
+    Files.writeString(program, tall.replace("AMAPA", "KCHSC"));
+    Called other = Called.with("audit", book, "--planned", "tall", "--season", "2026");
+    assertThat(other.code()).as(other.err()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(other.err()).startsWith("programs/tall.yaml:5:9: KCHSC is no weed of field ND-1; ");
+  }
+
   /** The mistakes that the demo journal holds on purpose, as its notes tell them. */
   @Test
   void theMistakesOfTheDemoJournalAreFound() {

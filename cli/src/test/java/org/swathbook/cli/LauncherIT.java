@@ -10,6 +10,7 @@ import static org.swathbook.cli.ProgramProcess.run;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -127,6 +128,41 @@ class LauncherIT {
                 "",
                 "swathbook: it needs Java 17 or later, by JAVA_HOME or on the PATH;"
                     + " JAVA_HOME holds 11.0.2; the PATH holds 11.0.2\n"));
+  }
+
+  /** A Java that does not start ends with the code that says that something is blocked. */
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aJavaThatDoesNotStartIsNoBlockedProgram() throws Exception {
+    Map<String, String> environment =
+        Map.of(
+            "JAVA_HOME", System.getProperty("java.home"), "JAVA_TOOL_OPTIONS", "-XX:+UseNoSuchGC");
+    Result result = run(dir, environment, List.of(LAUNCHER.toString(), "--version"));
+    assertThat(result.code()).isEqualTo(ExitCode.WRONG_INPUT);
+    assertThat(result.out()).isEmpty();
+    assertThat(result.err())
+        .contains("Java does not start with what JAVA_TOOL_OPTIONS")
+        .hasLineCount(1);
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aProgramOlderThanItsSourcesSaysSo() throws Exception {
+    Path cli = Files.createDirectories(dir.resolve("repository/cli"));
+    Path launcher = Files.copy(LAUNCHER, cli.resolve("swathbook"));
+    assertThat(launcher.toFile().setExecutable(true)).isTrue();
+    Files.createSymbolicLink(cli.resolve("target"), CLI.resolve("target"));
+    Path sources = Files.createDirectories(cli.resolve("src/main/java"));
+    assertThat(launch(launcher.toString(), "--version")).isEqualTo(new Result(0, VERSION, ""));
+
+    Files.writeString(Files.createDirectories(cli.resolve("../.git/logs")).resolve("HEAD"), "");
+    Result stale = launch(launcher.toString(), "--version");
+    assertThat(stale.out()).isEqualTo(VERSION);
+    assertThat(stale.err()).contains("it is older than its sources").hasLineCount(1);
+
+    // Git has moved, and nothing that the program is made of.
+    Files.setLastModifiedTime(sources, FileTime.fromMillis(0));
+    assertThat(launch(launcher.toString(), "--version")).isEqualTo(new Result(0, VERSION, ""));
   }
 
   /** Where one of the two is tried the other cannot be, so they are held to each other. */

@@ -94,9 +94,39 @@ class LoadOrderTest {
         .contains("CLEAN OUT by a triple rinse")
         .contains("mesotrione: traces injure soybean")
         .contains("The label is the law.")
-        .contains("Nothing here says that a mix may be sprayed");
+        .contains("A mix that is not marked as blocked has its own verdict")
+        .doesNotContain("BLOCKED");
     assertThat(Called.with("load", DEMO, soybean(""), corn()).out())
         .contains("What the sprayer held before is NOT KNOWN");
+  }
+
+  /**
+   * Four times a label's rate of bentazon stands in the order, marked, and the call says so too; as
+   * the same mix does alone.
+   */
+  @Test
+  void aBlockedMixIsMarked() throws IOException {
+    String much =
+        mix(
+            "much",
+            "ND-4",
+            "ingredient: bentazon, rate: 4 lb ai/acre",
+            EMPTY + "carrier: {volume: 20 gal/acre}\n");
+    assertThat(Called.with("load", DEMO, much).code()).isEqualTo(ExitCode.BLOCKED);
+
+    Called text = Called.with("load", DEMO, corn(), much);
+    assertThat(text.code()).as(text.err()).isEqualTo(ExitCode.BLOCKED);
+    assertThat(text.out().replaceAll("\\s+", " "))
+        .containsPattern(
+            "1 much: ND-4[^:]* BLOCKED by [a-z, -]*rate-above-use[a-z, -]*: it gets no load;")
+        .doesNotContainPattern("2 corn: ND-2[^:]* BLOCKED");
+    Called json = Called.with("load", DEMO, corn(), much, "--json");
+    assertThat(json.code()).isEqualTo(ExitCode.BLOCKED);
+    JsonNode order = JSON.readTree(json.out()).get("order");
+    assertThat(order.get(0).get("blockedBy"))
+        .extracting(JsonNode::textValue)
+        .contains("rate-above-use");
+    assertThat(order.get(1).get("blockedBy")).isEmpty();
   }
 
   @Test

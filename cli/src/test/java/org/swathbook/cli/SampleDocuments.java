@@ -75,6 +75,7 @@ import org.swathbook.cli.json.RulesJson;
 import org.swathbook.cli.json.SeasonJson;
 import org.swathbook.cli.json.WhatIfJson;
 import org.swathbook.cli.report.ImportedPass;
+import org.swathbook.cli.report.LoadOfDay;
 import org.swathbook.cli.report.RecordedPass;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.escapes.DueLook;
@@ -363,8 +364,9 @@ final class SampleDocuments {
             List.of("glyphosate 0.75 lb ae/acre"));
     return LoadOrderJson.of(
         head,
-        List.of("one", "other"),
-        List.of(Samples.field(), Samples.field()),
+        List.of(
+            new LoadOfDay("one", Samples.field(), List.of("wind")),
+            new LoadOfDay("other", Samples.field(), List.of())),
         DayLoads.of(book, List.of(job, job)));
   }
 

@@ -241,7 +241,10 @@ class WrongInputTest {
         """);
     for (Called called :
         List.of(
-            Called.with("season", book, "late"), Called.with("check", book, "--program", "late"))) {
+            Called.with("season", book, "late"),
+            Called.with("check", book, "--program", "late"),
+            Called.with("plan", book, "--keep", "late"),
+            Called.with("plan", book, "ND-1", "--compare", "late", "best"))) {
       assertThat(called.code()).isEqualTo(ExitCode.WRONG_INPUT);
       assertThat(called.out()).isEmpty();
       assertThat(called.err().lines())

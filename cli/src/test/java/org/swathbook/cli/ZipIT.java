@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.swathbook.cli.ProgramProcess.CLI;
 import static org.swathbook.cli.ProgramProcess.run;
 
+import java.io.File;
 import java.net.URI;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -128,6 +130,29 @@ class ZipIT {
         }
       }
       assertThat(jars).isSorted().isNotEmpty();
+    }
+  }
+
+  /** A guide that links to another one brings it along. */
+  @Test
+  void everyGuideInItFindsWhatItLinksTo() throws Exception {
+    Pattern link = Pattern.compile("\\]\\(([^)#:]+)(?:#[^)]*)?\\)");
+    List<String> links = new ArrayList<>();
+    try (ZipFile zip = new ZipFile(ZIP.toFile())) {
+      for (ZipEntry guide : zip.stream().filter(e -> e.getName().endsWith(".md")).toList()) {
+        String text = new String(zip.getInputStream(guide).readAllBytes(), UTF_8);
+        link.matcher(text)
+            .results()
+            .map(
+                m ->
+                    Path.of(guide.getName())
+                        .resolveSibling(m.group(1))
+                        .normalize()
+                        .toString()
+                        .replace(File.separatorChar, '/'))
+            .forEach(links::add);
+      }
+      assertThat(links).isNotEmpty().allSatisfy(l -> assertThat(zip.getEntry(l)).as(l).isNotNull());
     }
   }
 

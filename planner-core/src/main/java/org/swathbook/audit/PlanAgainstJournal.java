@@ -66,7 +66,7 @@ public final class PlanAgainstJournal {
   }
 
   /**
-   * @param program read with the book of that season
+   * @param program read with the book of that season, waiting for no weed that the field lacks
    * @return empty with the reason when the season cannot be walked
    */
   public static Result of(Book book, int season, Program program) {
@@ -172,14 +172,22 @@ public final class PlanAgainstJournal {
               + ": what was promised is not known.");
       return Optional.empty();
     }
-    try {
-      TraceSet traces = TraceBuilder.build(then, season.field());
-      return Optional.of(
-          account(Kind.PROMISED, years.size(), SeasonWalk.walk(then, traces, program).sums()));
-    } catch (IllegalArgumentException e) {
-      notes.add("What was promised cannot be walked: " + e.getMessage() + ".");
+    TraceSet traces = TraceBuilder.build(then, season.field());
+    List<String> never =
+        program.passes().stream()
+            .map(Pass::at)
+            .filter(a -> Anchors.find(a, traces, then.house().sizePercentile()).isEmpty())
+            .map(a -> "'" + a + "'")
+            .toList();
+    if (!never.isEmpty()) {
+      notes.add(
+          "What was promised cannot be walked: in most weather years known by then "
+              + String.join(" and ", never)
+              + " does not come.");
       return Optional.empty();
     }
+    return Optional.of(
+        account(Kind.PROMISED, years.size(), SeasonWalk.walk(then, traces, program).sums()));
   }
 
   private static Book before(Book past, Field field, int year) {

@@ -24,7 +24,7 @@ import org.swathbook.tank.LoadSequence;
 
 /**
  * The loads that one sprayer makes on a day, in the order that takes least clean-out. Whether each
- * may be sprayed is not judged here.
+ * may be sprayed is not asked here; {@link #asOrdered} is the job to judge.
  *
  * @param held what the sprayer held before, by name; empty when no job says
  */
@@ -79,6 +79,22 @@ public record DayLoads(List<SprayJob> jobs, Optional<Set<String>> held, LoadSequ
             held,
             (active, load) ->
                 demand(Objects.requireNonNull(byName.get(active)), fields.get(load))));
+  }
+
+  /**
+   * A job as it comes in this order: what a load before it left is cleaned out by then, as the
+   * order says. What the sprayer held before the first one stays unknown where no job says.
+   *
+   * @param load its place among the jobs
+   */
+  public SprayJob asOrdered(int load) {
+    SprayJob job = jobs.get(load);
+    if (held.isEmpty() && sequence.stops().get(0).load() == load) {
+      return job;
+    }
+    return job.with(
+        job.sprayer()
+            .with(new SprayerTank(job.tank().gallons(), Optional.of(List.of()), Optional.empty())));
   }
 
   private static void put(Map<String, Ingredient> byName, Set<String> names, Ingredient active) {

@@ -19,6 +19,8 @@ import org.swathbook.plan.exact.ExactSearch;
  * @param proved names of the others that are proved
  */
 record Proof(boolean exact, Optional<Money> gap, List<String> proved) {
+  /** Of a difference in binary fractions of dollars, no cent more. */
+  private static final double DUST_CENTS = 1e-6;
 
   Proof {
     proved = List.copyOf(proved);
@@ -59,6 +61,6 @@ record Proof(boolean exact, Optional<Money> gap, List<String> proved) {
             search.mostLeft(),
             search.best().map(b -> b.net().dollars()).orElse(Double.NEGATIVE_INFINITY));
     double above = most - first.net().dollars();
-    return above > 0 ? new Money((long) Math.ceil(100 * above)) : Money.ZERO;
+    return above > 0 ? new Money((long) Math.ceil(100 * above - DUST_CENTS)) : Money.ZERO;
   }
 }

@@ -10,6 +10,7 @@ import net.jqwik.api.Property;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.StandingSize;
+import org.swathbook.plan.Drawn;
 import org.swathbook.program.Anchor;
 import org.swathbook.program.Pass;
 import org.swathbook.season.outcome.PassOutcome;
@@ -122,6 +123,7 @@ class StressProperties {
   void aLongerHoldNeverLowersTheSizeAtThatPass(@ForAll long seed) {
     Random random = new Random(seed);
     Situation plain = situation(random);
+    Drawn.something(plain.firstPost().isPresent());
     if (plain.firstPost().isEmpty()) {
       return;
     }

@@ -1,8 +1,11 @@
 package org.swathbook.cli.terminal;
 
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,10 +14,28 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ResultStream extends OutputStream {
   private final OutputStream to;
+  private final BooleanSupplier hasPosition;
   private @Nullable IOException failure;
 
-  public ResultStream(OutputStream to) {
+  public ResultStream(FileOutputStream to) {
+    this(to, () -> hasPosition(to));
+  }
+
+  /**
+   * @param hasPosition whether there is a place in it where the next byte goes, as in a file
+   */
+  ResultStream(OutputStream to, BooleanSupplier hasPosition) {
     this.to = to;
+    this.hasPosition = hasPosition;
+  }
+
+  /** Files have one; pipes, sockets and terminals have none. Asked only when writing failed. */
+  static boolean hasPosition(FileOutputStream to) {
+    try {
+      return to.getChannel().position() >= 0;
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   @Override
@@ -44,11 +65,21 @@ public final class ResultStream extends OutputStream {
    * head}, has what it wanted and hears nothing more.
    */
   public int codeAfterwards(int code, PrintWriter err) {
-    if (failure == null || "Broken pipe".equals(failure.getMessage())) {
+    if (failure == null || hasNoReader(failure)) {
       return code;
     }
     err.println(
         "swathbook: the result could not be written to standard output: " + failure.getMessage());
     return ExitCode.OUR_FAULT;
+  }
+
+  /**
+   * The system says it in the language of the machine, so that words alone do not tell: what fails
+   * where there is no position fails for want of a reader. Windows gives a position to pipes too;
+   * there the words have to do.
+   */
+  private boolean hasNoReader(IOException failure) {
+    String words = String.valueOf(failure.getMessage()).toLowerCase(Locale.ROOT);
+    return words.contains("pipe") || !hasPosition.getAsBoolean();
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.check.DayLoads;
+import org.swathbook.cli.report.LoadOfDay;
 import org.swathbook.cli.report.LoadWords;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.tank.LoadSequence;
@@ -15,28 +16,27 @@ public final class LoadOrderText {
   private LoadOrderText() {}
 
   /**
-   * @param names of the mixes, as named
-   * @param fields of the mixes, in the same order
+   * @param loads of the day, in the order of its jobs
    */
-  public static String of(
-      Book book, ReportHead head, List<String> names, List<Field> fields, DayLoads day) {
+  public static String of(Book book, ReportHead head, List<LoadOfDay> loads, DayLoads day) {
     Page page = new Page();
     HeadText.on(page, "Order of loads", head);
     page.line(
         Figures.date(day.jobs().get(0).date())
             + ", "
-            + Figures.counted(names.size(), "mix", "mixes")
+            + Figures.counted(loads.size(), "mix", "mixes")
             + ", one sprayer, in the order that takes least clean-out");
     page.blank();
     int n = 0;
     for (LoadSequence.Stop stop : day.sequence().stops()) {
       n++;
-      Field field = fields.get(stop.load());
+      LoadOfDay load = loads.get(stop.load());
+      Field field = load.field();
       before(page, book, field, stop, n == 1 && day.held().isEmpty());
       page.line(
           n
               + "  "
-              + names.get(stop.load())
+              + load.name()
               + ": "
               + field.id()
               + ", "
@@ -51,6 +51,16 @@ public final class LoadOrderText {
                   .map(a -> a.ingredient().name())
                   .distinct()
                   .toList()));
+      if (load.isBlocked()) {
+        page.wrapped(
+            5,
+            7,
+            "BLOCKED by "
+                + Figures.list(load.blockedBy())
+                + ": it gets no load; 'load "
+                + load.name()
+                + "' says why. Leave it out of the call for the order of the others.");
+      }
     }
     page.blank();
     page.wrapped(
@@ -90,7 +100,7 @@ public final class LoadOrderText {
   }
 
   private static final String[] NOTES = {
-    "Nothing here says that a mix may be sprayed: each has its own verdict, and its own sheet, by"
+    "A mix that is not marked as blocked has its own verdict, and its own sheet, by"
         + " 'load MIX'. Where a mix names another last load than this order gives it, write the one of"
         + " this order into it first.",
     "Weather, growth and the hours of the day may ask for another order; then clean out by the"

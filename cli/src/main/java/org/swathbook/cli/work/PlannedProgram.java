@@ -8,7 +8,7 @@ import org.swathbook.audit.PlannedAndApplied;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
-import org.swathbook.program.Program;
+import org.swathbook.book.file.WrittenProgram;
 import org.swathbook.source.Mark;
 import org.swathbook.source.Problems;
 
@@ -53,8 +53,9 @@ public final class PlannedProgram {
           "write the year of a harvest that it has, or of the book's own season " + book.season());
     }
     problems.throwIfAny();
-    Program program = ProgramReader.read(file, paths, then);
-    PlanAgainstJournal.Result result = PlanAgainstJournal.of(book, season, program);
+    WrittenProgram written = ProgramReader.readWritten(file, paths, then);
+    PassTimes.checkWeeds(written, then);
+    PlanAgainstJournal.Result result = PlanAgainstJournal.of(book, season, written.program());
     if (result.compared().isEmpty()) {
       problems.add(
           PLANNED,

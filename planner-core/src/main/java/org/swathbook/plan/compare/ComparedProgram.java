@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Book;
+import org.swathbook.check.AddedSite;
 import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
 import org.swathbook.growth.TraceSet;
@@ -58,7 +59,7 @@ public record ComparedProgram(
   /**
    * Walks and judges them all; the first is the one that the others are held against.
    *
-   * @throws IllegalArgumentException in words, when an anchor does not come in the field's years
+   * @param programs of which every anchor comes in the field's years
    */
   public static List<ComparedProgram> of(
       Book book, TraceSet traces, List<Named> programs, LocalDate today) {
@@ -71,13 +72,20 @@ public record ComparedProgram(
               : SeasonWalk.walk(book, kernel, n.program());
       Judged judged =
           new Judged(
-              outcome,
-              ProgramJudge.judge(book, traces, outcome, today),
-              YearNet.worst(book, outcome));
+              outcome, judged(book, kernel, n, outcome, today), YearNet.worst(book, outcome));
       AgainstFirst against =
           out.isEmpty() ? AgainstFirst.NOTHING : AgainstFirst.of(out.get(0).judged(), judged);
       out.add(new ComparedProgram(n.asked(), n.recommended(), judged, against, n.notes()));
     }
     return List.copyOf(out);
+  }
+
+  /** As a program is judged by itself; of what was sprayed nothing can be added any more. */
+  private static Judgement judged(
+      Book book, Kernel kernel, Named named, SeasonOutcome outcome, LocalDate today) {
+    Judgement judged = ProgramJudge.judge(book, kernel.traces(), outcome, today);
+    return named.sprayed()
+        ? judged
+        : AddedSite.named(book, kernel, named.program(), outcome, judged, today);
   }
 }

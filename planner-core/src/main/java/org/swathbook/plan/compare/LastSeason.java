@@ -38,34 +38,38 @@ public record LastSeason(int season, Program program, List<String> notes) {
     notes = List.copyOf(notes);
   }
 
+  /** Why there is none, in words; empty when {@link #of} makes one. */
+  public static Optional<String> missing(Book book, Field field) {
+    Optional<Integer> season = find(book, field);
+    if (season.isEmpty()) {
+      return Optional.of(
+          "applications.csv has no pass on " + field.id() + " in a season before " + book.season());
+    }
+    if (planted(book, field, season.get()).isEmpty()) {
+      return Optional.of(
+          "seasons.csv does not say when "
+              + field.id()
+              + " was planted in "
+              + season.get()
+              + ", so its passes cannot be moved to this season; fill plantDate");
+    }
+    return Optional.empty();
+  }
+
   /**
-   * The program of that season.
+   * The program of that season, which must not be {@link #missing}.
    *
-   * @throws IllegalArgumentException in words, when the journal has none or its planting date is
-   *     not known
+   * @throws IllegalArgumentException when it is
    */
   public static LastSeason of(Book book, TraceSet traces) {
     Field field = traces.field();
-    int season =
-        find(book, field)
-            .orElseThrow(
-                () ->
-                    new IllegalArgumentException(
-                        "applications.csv has no pass on "
-                            + field.id()
-                            + " in a season before "
-                            + book.season()));
-    LocalDate planted =
-        past(book, field, season)
-            .flatMap(PastSeason::plantDate)
-            .orElseThrow(
-                () ->
-                    new IllegalArgumentException(
-                        "seasons.csv does not say when "
-                            + field.id()
-                            + " was planted in "
-                            + season
-                            + ", so its passes cannot be moved to this season; fill plantDate"));
+    missing(book, field)
+        .ifPresent(
+            why -> {
+              throw new IllegalArgumentException(why);
+            });
+    int season = find(book, field).orElseThrow();
+    LocalDate planted = planted(book, field, season).orElseThrow();
     return new Maker(book, traces, season, planted).made();
   }
 
@@ -85,6 +89,10 @@ public record LastSeason(int season, Program program, List<String> notes) {
     return book.pastSeasons().stream()
         .filter(p -> p.field().equals(field.id()) && p.season() == season)
         .findFirst();
+  }
+
+  private static Optional<LocalDate> planted(Book book, Field field, int season) {
+    return past(book, field, season).flatMap(PastSeason::plantDate);
   }
 
   /** From seasons.csv, else as the journal has it. */

@@ -13,12 +13,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
-import org.swathbook.book.Field;
 import org.swathbook.check.PairJudge;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.check.UseJudge;
 import org.swathbook.growth.PassTiming;
-import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.plan.Effort;
 import org.swathbook.plan.PlannedProgram;
@@ -106,16 +104,21 @@ public final class Keeping {
   }
 
   /**
-   * @param written a program of the field, as an adviser wrote or saved it
+   * @param traces of the field, observed to today
+   * @param written a program of the field, as an adviser wrote or saved it, of which every anchor
+   *     comes in the field's years
    * @param wishes what is asked of it now
    * @param today passes planned before stay as they are
    * @param anew how much is looked at for the program beside, which is planned as if none were
    *     written
-   * @throws IllegalArgumentException in words, when an anchor does not come in the field's years
    */
   public static Kept of(
-      Book book, Field field, Program written, PlanWishes wishes, LocalDate today, Effort anew) {
-    TraceSet traces = TraceBuilder.build(book, field, today);
+      Book book,
+      TraceSet traces,
+      Program written,
+      PlanWishes wishes,
+      LocalDate today,
+      Effort anew) {
     return new Keeping(book, traces, wishes, today, anew).kept(written);
   }
 

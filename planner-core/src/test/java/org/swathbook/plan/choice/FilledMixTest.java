@@ -85,7 +85,7 @@ class FilledMixTest {
   void dosesOfAnActiveStandByTheirRate() {
     assertThat(of("glufosinate-ammonium"))
         .extracting(d -> d.rate().amount())
-        .containsExactly(36.0, 33.0, 29.0);
+        .containsExactly(36.0, 32.0, 29.0);
     assertThat(doses.byActive())
         .allSatisfy(
             all -> assertThat(all).extracting(d -> -d.actives().get(0).kgPerHa()).isSorted());

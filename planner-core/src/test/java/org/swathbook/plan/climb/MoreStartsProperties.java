@@ -13,6 +13,7 @@ import net.jqwik.api.Tag;
 import net.jqwik.api.statistics.Statistics;
 import org.swathbook.book.Book;
 import org.swathbook.plan.DemoCopy;
+import org.swathbook.plan.Drawn;
 import org.swathbook.plan.SmallBook;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.FieldEvaluator;
@@ -52,6 +53,7 @@ class MoreStartsProperties {
   private static void climb(long seed) {
     SmallBook small = SmallBook.draw(DEMO, seed);
     List<Stop> drawn = small.passes(4);
+    Drawn.something(!drawn.isEmpty());
     if (drawn.isEmpty()) {
       return;
     }

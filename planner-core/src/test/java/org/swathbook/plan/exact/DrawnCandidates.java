@@ -6,12 +6,16 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.swathbook.book.Book;
 import org.swathbook.plan.DemoCopy;
+import org.swathbook.plan.Drawn;
 import org.swathbook.plan.DrawnPrograms;
 import org.swathbook.plan.SmallBook;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.Stop;
 
-/** Candidates of a small book that is drawn, and programs of them: what bounds are held to. */
+/**
+ * Candidates of a small book that is drawn, and programs of them: what bounds are held to. A
+ * property that asks for them fails where mostly none are drawn, since it would hold of nothing.
+ */
 record DrawnCandidates(DrawnPrograms programs, Candidates candidates, Random random) {
   private static final int MOST_PASSES = 8;
   private static final int PROGRAMS = 20;
@@ -35,10 +39,12 @@ record DrawnCandidates(DrawnPrograms programs, Candidates candidates, Random ran
     Random random = new Random(seed);
     List<Stop> stops = small.passes(MOST_PASSES);
     if (stops.isEmpty()) {
+      Drawn.something(false);
       return Optional.empty();
     }
     DrawnPrograms drawn = new DrawnPrograms(small, stops, random);
     Candidates candidates = new Candidates(small.book, drawn.evaluator, small.space(), drawn.stops);
+    Drawn.something(drawn.drafts.size() > 1 && candidates.size() > 1);
     return Optional.of(new DrawnCandidates(drawn, candidates, random));
   }
 

@@ -14,6 +14,7 @@ import net.jqwik.api.Tag;
 import net.jqwik.api.statistics.Statistics;
 import org.swathbook.book.Book;
 import org.swathbook.plan.DemoCopy;
+import org.swathbook.plan.Drawn;
 import org.swathbook.plan.DrawnPrograms;
 import org.swathbook.plan.SmallBook;
 import org.swathbook.plan.draft.Stop;
@@ -46,13 +47,16 @@ class EveryFrontProperties {
     Random random = new Random(seed);
     for (int list = 0; list < LISTS_OF_PASSES; list++) {
       List<Stop> stops = small.passes(MOST_PASSES);
-      if (!stops.isEmpty()) {
+      if (stops.isEmpty()) {
+        Drawn.something(false);
+      } else {
         compareFronts(new DrawnPrograms(small, stops, random), random);
       }
     }
   }
 
   private static void compareFronts(DrawnPrograms drawn, Random random) {
+    Drawn.something(!drawn.stops.isEmpty());
     if (drawn.stops.isEmpty()) {
       return;
     }

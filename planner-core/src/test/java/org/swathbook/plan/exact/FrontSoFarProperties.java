@@ -22,6 +22,9 @@ class FrontSoFarProperties {
 
   private static void compare(DrawnCandidates drawn) {
     List<Walked> fit = drawn.programs().walked().stream().filter(w -> w.lacking() == 0).toList();
+    Statistics.label("some program has what is asked")
+        .collect(!fit.isEmpty())
+        .coverage(c -> c.check(true).count(n -> n > 0));
     for (Walked member : Front.of(fit)) {
       FrontSoFar others = new FrontSoFar();
       fit.stream().filter(w -> !w.equals(member)).forEach(others::add);

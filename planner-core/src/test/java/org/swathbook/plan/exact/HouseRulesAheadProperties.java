@@ -86,7 +86,12 @@ class HouseRulesAheadProperties {
         assertThat(told).isCloseTo(Goal.of(walked), within(CENTS));
       }
       Statistics.label("breaks nothing, something, what a site gone does")
-          .collect(walked.broken().isEmpty() ? "nothing" : lost ? "site gone" : "something");
+          .collect(walked.broken().isEmpty() ? "nothing" : lost ? "site gone" : "something")
+          .coverage(
+              c -> {
+                c.check("nothing").count(n -> n > 0);
+                c.check("site gone").count(n -> n > 0);
+              });
     }
   }
 
@@ -165,7 +170,13 @@ class HouseRulesAheadProperties {
                         Breach.NONE, control, place - first, prefix.prepared(), further)
                     == null)
             .isEqualTo(lost);
-        Statistics.label("lost with one site for sure").collect(lost);
+        Statistics.label("lost with one site for sure")
+            .collect(lost)
+            .coverage(
+                c -> {
+                  c.check(true).count(n -> n > 0);
+                  c.check(false).count(n -> n > 0);
+                });
       }
     }
   }

@@ -75,7 +75,8 @@ class KeepingTest {
    */
   private Kept keep(Book book, PlanWishes wishes, LocalDate today) {
     Program written = written(book, dir.resolve("book"));
-    return Keeping.of(book, field(book), written, wishes, today, Effort.QUICK);
+    return Keeping.of(
+        book, TraceBuilder.build(book, field(book), today), written, wishes, today, Effort.QUICK);
   }
 
   private static void isLegal(Book book, Kept kept, KeptProgram p, LocalDate today) {
