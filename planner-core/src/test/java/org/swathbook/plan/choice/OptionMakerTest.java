@@ -30,8 +30,8 @@ class OptionMakerTest {
   }
 
   /**
-   * Its label allows 0.59 to 0.66 lb/acre before soybean is up and 0.53 to 0.66 over it, at 2.34
-   * lb/gal 32.3 and 29.0 to 36.1 fl oz: in whole ounces 33, 29 and 36.
+   * Its label allows 0.585 to 0.66 lb/acre before soybean is up and 0.53 to 0.66 over it, at 2.34
+   * lb/gal 32.0 and 29.0 to 36.1 fl oz: in whole ounces 32, 29 and 36.
    */
   @Test
   void theEndsOfEachRangeAreRoundedInwards() {
