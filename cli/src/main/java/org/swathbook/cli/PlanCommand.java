@@ -202,12 +202,12 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--keep goes without --compare, --timing and --why-not");
     }
-    WrittenProgram written = keepOption.read(book, paths, asked.typed(), fields);
-    Field field = book.findField(written.program().field().value()).orElseThrow();
+    WrittenProgram standing = keepOption.read(book, paths, asked.typed(), fields);
+    Field field = book.findField(standing.program().field().value()).orElseThrow();
     if (save.isGiven()) {
       saved.checkFree(List.of(field));
     }
-    KeptField kept = keepOption.keep(book, field, written, wishes, effortOption.effort(), today);
+    KeptField kept = keepOption.keep(book, field, standing, wishes, effortOption.effort(), today);
     if (save.isGiven()) {
       spec.commandLine().getErr().println(saved.write(kept));
     }
