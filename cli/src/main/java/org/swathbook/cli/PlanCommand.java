@@ -208,18 +208,18 @@ final class PlanCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--keep goes without --compare, --timing and --why-not");
     }
-    WrittenProgram written = keepOption.read(book, paths, asked.typed(), fields);
-    Field field = book.findField(written.program().field().value()).orElseThrow();
+    WrittenProgram standing = keepOption.read(book, paths, asked.typed(), fields);
+    Field field = book.findField(standing.program().field().value()).orElseThrow();
     if (save.isGiven()) {
       saved.checkFree(List.of(field), List.of());
     }
-    KeptField kept = keepOption.keep(book, field, written, wishes, effortOption.effort(), today);
+    KeptField kept = keepOption.keep(book, field, standing, wishes, effortOption.effort(), today);
     ReportHead head = head(book, List.of(field), wishes, today);
     String told = output.json() ? KeepJson.of(book, head, kept) : KeepText.of(book, head, kept);
     if (save.isGiven()) {
-      SavedPrograms.Written files = saved.of(kept);
-      files.files().write();
-      files.lines().forEach(spec.commandLine().getErr()::println);
+      SavedPrograms.Written written = saved.of(kept);
+      written.files().write();
+      written.lines().forEach(spec.commandLine().getErr()::println);
     }
     output.print(told);
     return kept.isRefused() ? ExitCode.BLOCKED : ExitCode.DONE;

@@ -11,6 +11,7 @@ import static org.swathbook.cli.ProgramProcess.run;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -145,24 +146,40 @@ class LauncherIT {
         .hasLineCount(1);
   }
 
+  /** A Java that does nothing is enough for it. */
   @Test
   @DisabledOnOs(OS.WINDOWS)
   void aProgramOlderThanItsSourcesSaysSo() throws Exception {
+    Path java = Files.createDirectories(dir.resolve("java/bin")).resolve("java");
+    Files.writeString(java, "#!/bin/sh\n");
+    assertThat(java.toFile().setExecutable(true)).isTrue();
+    Files.writeString(dir.resolve("java/release"), "JAVA_VERSION=\"17.0.1\"\n");
     Path cli = Files.createDirectories(dir.resolve("repository/cli"));
     Path launcher = Files.copy(LAUNCHER, cli.resolve("swathbook"));
     assertThat(launcher.toFile().setExecutable(true)).isTrue();
-    Files.createSymbolicLink(cli.resolve("target"), CLI.resolve("target"));
+    Files.createDirectories(cli.resolve("target/lib"));
+    Path jar = Files.createFile(cli.resolve("target/swathbook.jar"));
+    Files.setLastModifiedTime(jar, FileTime.from(Instant.parse("2027-03-01T10:00:00Z")));
     Path sources = Files.createDirectories(cli.resolve("src/main/java"));
-    assertThat(launch(launcher.toString(), "--version")).isEqualTo(new Result(0, VERSION, ""));
+    Path git = Files.createDirectories(cli.resolve("../.git/logs")).resolve("HEAD");
+    Files.createFile(git);
 
-    Files.writeString(Files.createDirectories(cli.resolve("../.git/logs")).resolve("HEAD"), "");
-    Result stale = launch(launcher.toString(), "--version");
-    assertThat(stale.out()).isEqualTo(VERSION);
-    assertThat(stale.err()).contains("it is older than its sources").hasLineCount(1);
+    assertThat(warnings(launcher, git, "2027-03-01", sources, "2027-03-02")).isEmpty();
+    assertThat(warnings(launcher, git, "2027-03-02", sources, "2027-03-01")).isEmpty();
+    assertThat(warnings(launcher, git, "2027-03-02", sources, "2027-03-02"))
+        .contains("it is older than its sources")
+        .hasLineCount(1);
+  }
 
-    // Git has moved, and nothing that the program is made of.
-    Files.setLastModifiedTime(sources, FileTime.fromMillis(0));
-    assertThat(launch(launcher.toString(), "--version")).isEqualTo(new Result(0, VERSION, ""));
+  /** What the launcher says where git last moved on a day, and the sources were changed on one. */
+  private String warnings(Path launcher, Path git, String moved, Path sources, String changed)
+      throws Exception {
+    Files.setLastModifiedTime(git, FileTime.from(Instant.parse(moved + "T00:00:00Z")));
+    Files.setLastModifiedTime(sources, FileTime.from(Instant.parse(changed + "T00:00:00Z")));
+    Map<String, String> environment = Map.of("JAVA_HOME", dir.resolve("java").toString());
+    Result result = run(dir, environment, List.of(launcher.toString(), "--version"));
+    assertThat(result.code()).isZero();
+    return result.err();
   }
 
   /** Where one of the two is tried the other cannot be, so they are held to each other. */

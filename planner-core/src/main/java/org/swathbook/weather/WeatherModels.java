@@ -15,7 +15,6 @@ public final class WeatherModels {
             Hargreaves.cards(),
             EvaporationLayer.cards(),
             WaterRetention.cards(),
-            WetBulb.cards(),
             GapRule.cards(),
             WindHeight.cards(),
             SprayDays.cards(),
