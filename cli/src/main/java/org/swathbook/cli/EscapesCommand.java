@@ -224,7 +224,7 @@ final class EscapesCommand implements Callable<Integer> {
     List<WatchFile.Entry> out = new ArrayList<>();
     for (WeedReading w : report.weeds()) {
       if (w.suspicion().isWorthATest()) {
-        for (Site site : w.sites()) {
+        for (Site site : w.suspicion().sites()) {
           if (isListed(book, report, w, site)) {
             continue;
           }

@@ -1,6 +1,9 @@
 package org.swathbook.control;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.swathbook.book.Field;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Position;
@@ -19,5 +22,29 @@ public final class FoliarReach {
     return Responses.foliar(catalog, active, weed, phase).stream()
         .mapToDouble(c -> c.control(1, 0))
         .findFirst();
+  }
+
+  /**
+   * Control, 0 to 1, over the crop by a dose of plants of a height that resist nothing. Empty when
+   * the catalog does not know.
+   *
+   * @param kgPerHa of the active
+   * @param formulation of the product that brings it
+   */
+  public static OptionalDouble ofDose(
+      Catalog catalog,
+      Field field,
+      Ingredient active,
+      String formulation,
+      double kgPerHa,
+      Weed weed,
+      double heightCm) {
+    Position.Phase phase = Position.Phase.IN_CROP;
+    OptionalDouble high =
+        LabelRates.high(new TankActive(active, List.of(formulation), kgPerHa), field, phase);
+    Optional<FoliarCurve> curve = Responses.foliar(catalog, active, weed, phase);
+    return high.isEmpty() || curve.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(curve.get().control(kgPerHa / high.getAsDouble(), heightCm));
   }
 }

@@ -126,7 +126,12 @@ public final class EscapeJudge {
         "the first sensible day is "
             + Say.date(found.sensible())
             + ": plants can be judged and have fresh leaves by then");
-    return report(Action.RESPRAY, again, cost, found);
+    boolean first = again.filter(d -> d.isAfter(found.sensible())).isEmpty();
+    if (!first) {
+      why.add(
+          "plants that are undecided today are sprayed along with the rest, and not waited for");
+    }
+    return report(Action.RESPRAY, first ? again : Optional.empty(), cost, found);
   }
 
   private static Resprays.Found none() {

@@ -2,6 +2,8 @@ package org.swathbook.escapes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.WeedPressure;
@@ -9,6 +11,10 @@ import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Response;
 import org.swathbook.catalog.Site;
 import org.swathbook.control.Antagonism;
+import org.swathbook.control.FoliarReach;
+import org.swathbook.measure.Quantity;
+import org.swathbook.program.ActiveDose;
+import org.swathbook.program.Dose;
 import org.swathbook.program.Observation;
 import org.swathbook.program.PlantCounts;
 import org.swathbook.program.SeenWeed;
@@ -26,6 +32,8 @@ final class Evidence {
    */
   private static final double SMALL_CM = 10;
 
+  private static final String SPRAYED_AT = "it was sprayed at ";
+
   private final Observation seen;
   private final SeenWeed weed;
   private final Book book;
@@ -34,6 +42,7 @@ final class Evidence {
   private final List<String> evidenceAgainst = new ArrayList<>();
   private final List<String> plain = new ArrayList<>();
   private final List<String> unknown = new ArrayList<>();
+  private final List<Site> suspects = new ArrayList<>();
   private int score;
 
   private Evidence(Book book, Observation seen, SeenWeed weed, List<Ingredient> working) {
@@ -50,11 +59,13 @@ final class Evidence {
     e.species();
     e.pattern();
     e.size();
+    e.expected();
     e.conditions();
     e.antagonism();
     e.weather(since);
     e.history();
-    return new Suspicion(e.level(), e.evidenceFor, e.evidenceAgainst, e.plain, e.unknown);
+    return new Suspicion(
+        e.level(), e.evidenceFor, e.evidenceAgainst, e.plain, e.suspects, e.unknown);
   }
 
   private Suspicion.Level level() {
@@ -183,7 +194,7 @@ final class Evidence {
     } else if (weed.sprayedAtCm().getAsDouble() > limitCm * (1 + 1e-9)) {
       speaksAgainst(
           2,
-          "it was sprayed at "
+          SPRAYED_AT
               + Say.inches(weed.sprayedAtCm().getAsDouble())
               + ", taller than the "
               + Say.inches(limitCm)
@@ -192,6 +203,61 @@ final class Evidence {
     } else {
       speaksFor(0, "it was sprayed in size, at " + Say.inches(weed.sprayedAtCm().getAsDouble()));
     }
+  }
+
+  /**
+   * What each site should have done to plants of that height at that rate: below what the house
+   * calls effective, survivors were to be expected, and are no sign against the site.
+   */
+  private void expected() {
+    Map<Site, Double> most = new TreeMap<>();
+    for (Dose dose : seen.mix().doses()) {
+      for (ActiveDose a : dose.actives()) {
+        if (working.contains(a.ingredient())) {
+          most.merge(a.ingredient().site(), pct(dose, a), Math::max);
+        }
+      }
+    }
+    double asked = 100 * book.house().effectiveSite();
+    // Too tall a plant was said to be one already, and is not weighed twice.
+    boolean tooTall = evidenceAgainst.stream().anyMatch(e -> e.startsWith(SPRAYED_AT));
+    most.forEach(
+        (site, pct) -> {
+          if (!Quantity.exceeds(asked, pct)) {
+            suspects.add(site);
+          }
+        });
+    most.forEach(
+        (site, pct) -> {
+          if (Quantity.exceeds(asked, pct)) {
+            speaksAgainst(
+                suspects.isEmpty() && !tooTall ? 2 : 0,
+                "site "
+                    + site
+                    + " does "
+                    + Say.pct(Math.rint(pct))
+                    + " by the model at "
+                    + Say.inches(weed.sprayedAtCm().orElse(0))
+                    + " and that rate, so that some live through it is to be expected",
+                suspects.isEmpty());
+          }
+        });
+  }
+
+  /** Percent; all where the height or the figure is not known, so that nothing is excused by it. */
+  private double pct(Dose dose, ActiveDose active) {
+    return weed.sprayedAtCm().isEmpty()
+        ? 100
+        : 100
+            * FoliarReach.ofDose(
+                    book.catalog(),
+                    book.findField(seen.field().value()).orElseThrow(),
+                    active.ingredient(),
+                    dose.product().formulation(),
+                    active.kgPerHa(),
+                    book.catalog().weed(weed.weed()),
+                    weed.sprayedAtCm().getAsDouble())
+                .orElse(1);
   }
 
   private void conditions() {

@@ -98,7 +98,7 @@ final class Readings {
       int surviving) {
     if (tooEarly || surviving == 0) {
       Suspicion.Level level = tooEarly ? Suspicion.Level.NOT_JUDGED : Suspicion.Level.NONE;
-      return new Suspicion(level, List.of(), List.of(), List.of(), List.of());
+      return new Suspicion(level, List.of(), List.of(), List.of(), List.of(), List.of());
     }
     return Evidence.of(book, seen, weed, working, since);
   }

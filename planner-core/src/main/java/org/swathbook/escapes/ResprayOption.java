@@ -14,6 +14,10 @@ import org.swathbook.program.Dose;
  * @param effective sites of it that the house rules call effective on the survivors, each alone
  * @param earliest first sensible and legal day
  * @param latest last day of the legal days that follow; the look ahead ends after eight weeks
+ * @param heightCm that nine plants in ten of the survivors' weeds do not exceed on the first day,
+ *     by the model: at this height the control is reckoned
+ * @param tooTall products whose label ends below that height, or below what stems that were sprayed
+ *     and grew again may stand at, in words
  * @param controlPct of the survivors by the model, percent
  * @param costPerAcre products, pass and the extra of an unplanned pass
  * @param savesPerAcre yield loss that it spares, before its cost
@@ -25,6 +29,8 @@ public record ResprayOption(
     List<Site> effective,
     LocalDate earliest,
     LocalDate latest,
+    double heightCm,
+    List<String> tooTall,
     double controlPct,
     Money costPerAcre,
     Money savesPerAcre,
@@ -33,6 +39,7 @@ public record ResprayOption(
   public ResprayOption {
     doses = List.copyOf(doses);
     effective = List.copyOf(effective);
+    tooTall = List.copyOf(tooTall);
   }
 
   /** Sites of action, one for each product. */

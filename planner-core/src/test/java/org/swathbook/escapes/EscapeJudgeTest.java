@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.MixWords;
+import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.plan.choice.DayDoses;
 import org.swathbook.program.Mix;
@@ -95,6 +96,49 @@ class EscapeJudgeTest {
     assertThat(s.isWorthATest()).isFalse();
     // A plain cause leaves the same site open.
     assertThat(r.respray()).anyMatch(ResprayOption::failedSite);
+  }
+
+  /** Survivors sprayed at a foot branch and stand taller than labels name: Haarmann et al. 2020. */
+  @Test
+  void aRespraySaysForWhatHeightItIsReckonedAndWhichLabelEndsBelow() {
+    EscapeReport r =
+        judge(seen(FOMESAFEN, 10, palmer(30, SurvivorPattern.STRIPS, false, true, 20, 4, 0, 9, 0)));
+    assertThat(r.respray()).isNotEmpty().allSatisfy(o -> assertThat(o.heightCm()).isGreaterThan(5));
+    assertThat(r.respray())
+        .filteredOn(o -> o.doses().get(0).product().id().value().equals("glufosinate-2.34sl"))
+        .isNotEmpty()
+        .allSatisfy(
+            o ->
+                assertThat(o.tooTall())
+                    .anyMatch(t -> t.startsWith("glufosinate-2.34sl up to 4 in, Palmer")));
+  }
+
+  /** What is to be sprayed is not also to be waited for: common practice, no source. */
+  @Test
+  void aSecondLookAfterTheRespraysFirstDayIsNotAskedFor() {
+    EscapeReport r =
+        judge(seen(DICHLOR, 14, palmer(7, SurvivorPattern.SCATTERED, true, true, 20, 4, 4, 9, 0)));
+    assertThat(r.weeds().get(0).undecided()).isPositive();
+    assertThat(r.action()).isEqualTo(Action.RESPRAY);
+    LocalDate first =
+        r.respray().stream().map(ResprayOption::earliest).min(LocalDate::compareTo).orElseThrow();
+    assertThat(r.lookAgain().filter(d -> d.isAfter(first))).isEmpty();
+  }
+
+  /**
+   * Glufosinate at 4 in and 0.58 lb is no full answer to Palmer amaranth by the model's own figure:
+   * that some live is no sign against site 10.
+   */
+  @Test
+  void aSiteThatWasToFailIsNotSuspected() {
+    SeenWeed tall = palmer(10.16, SurvivorPattern.SCATTERED, true, true, 20, 4, 0, 9, 0);
+    Suspicion s = judge(seen(GLUFOSINATE, 10, tall)).weeds().get(0).suspicion();
+    assertThat(s.sites()).isEmpty();
+    assertThat(s.evidenceAgainst()).anyMatch(e -> e.startsWith("site 10 does "));
+    SeenWeed small = palmer(3, SurvivorPattern.SCATTERED, true, true, 20, 4, 0, 9, 0);
+    assertThat(judge(seen(GLUFOSINATE, 10, small)).weeds().get(0).suspicion().sites())
+        .extracting(Site::number)
+        .containsExactly(10);
   }
 
   /** Dead beside live of one species, all else controlled: Norsworthy et al. 2012. */

@@ -183,9 +183,9 @@ class LabelBoundaryTest {
         of(
             "below-full-rate",
             NONE,
-            "glufosinate 0.66 lb on Palmer amaranth of 4 in",
-            glufosinate(0.66)),
-        of("below-full-rate", WARN, "glufosinate 0.65 lb on it", glufosinate(0.65)));
+            "glufosinate 0.595 lb, the middle of its range, on Palmer amaranth of 4 in",
+            glufosinate(0.595)),
+        of("below-full-rate", WARN, "glufosinate 0.58 lb on it, a step below", glufosinate(0.58)));
   }
 
   private static MixCase glufosinate(double pounds) {

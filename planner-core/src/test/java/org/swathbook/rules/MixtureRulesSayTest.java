@@ -670,16 +670,16 @@ class MixtureRulesSayTest {
                 + " house asks for 2. [1; 2] a partner of site 2 or 3 or 5 or 14"),
         says(
             "below-full-rate",
-            "glufosinate 0.65 lb on Palmer amaranth of 4 in",
-            soy("glufosinate-ammonium 0.65 ai").weed("AMAPA", 4),
-            "warn: Glufosinate-ammonium: 0.65 lb ai/acre is below the full rate for Palmer"
-                + " amaranth here, 0.66 lb ai/acre (the use in soybean has 0.53 lb ai/acre to"
-                + " 0.66 lb ai/acre). [0.65 lb ai/acre; 0.66 lb ai/acre] 36 fl oz/acre of"
+            "glufosinate 0.58 lb on Palmer amaranth of 4 in",
+            soy("glufosinate-ammonium 0.58 ai").weed("AMAPA", 4),
+            "warn: Glufosinate-ammonium: 0.58 lb ai/acre is below the full rate for Palmer"
+                + " amaranth here, 0.595 lb ai/acre (the use in soybean has 0.53 lb ai/acre to"
+                + " 0.66 lb ai/acre). [0.58 lb ai/acre; 0.595 lb ai/acre] 32 fl oz/acre of"
                 + " glufosinate-2.34sl where the season's limits leave room, or smaller plants"),
         says(
             "below-full-rate",
-            "glufosinate 0.66 lb on it",
-            soy("glufosinate-ammonium 0.66 ai").weed("AMAPA", 4)),
+            "glufosinate 0.595 lb on it, the middle of its range",
+            soy("glufosinate-ammonium 0.595 ai").weed("AMAPA", 4)),
         says(
             "antagonism",
             "clethodim 0.093 lb with glyphosate and dicamba on volunteer corn",

@@ -81,7 +81,8 @@ public final class EscapesHtml {
     heading(words.resprayTitle());
     blocks.add(
         Block.Grid.plain(
-            List.of("product", "site", "days", "control %", "cost, $/acre", "saves, $/acre"),
+            List.of(
+                "product", "site", "days", "at in", "control %", "cost, $/acre", "saves, $/acre"),
             words.resprayInOneRow()));
     words.resprayNotes().forEach(l -> line("small", l));
   }

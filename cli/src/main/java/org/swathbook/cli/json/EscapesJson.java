@@ -117,6 +117,8 @@ public final class EscapesJson {
     o.effective().forEach(s -> effective.add(s.number()));
     node.put("earliest", o.earliest().toString());
     node.put("latest", o.latest().toString());
+    node.set("heightIn", Json.inches(o.heightCm()));
+    node.set("tooTall", Json.texts(o.tooTall()));
     node.set("controlPct", Json.percent(o.controlPct()));
     node.set("costPerAcre", Json.money(o.costPerAcre()));
     node.set("savesPerAcre", Json.money(o.savesPerAcre()));

@@ -98,8 +98,8 @@ public final class EscapesText {
   private void respray() {
     if (!report.respray().isEmpty()) {
       page.line(words.resprayTitle());
-      Table table = new Table(2, "lllrrr");
-      table.row("product", "site", "days", "control %", "cost $", "saves $");
+      Table table = new Table(2, "lllrrrr");
+      table.row("product", "site", "days", "at in", "control %", "cost $", "saves $");
       words.respray().forEach(table::row);
       table.on(page);
       words.resprayNotes().forEach(l -> page.wrapped(2, 4, l));

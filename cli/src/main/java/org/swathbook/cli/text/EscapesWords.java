@@ -174,7 +174,7 @@ public final class EscapesWords {
     for (ResprayOption o : report.respray()) {
       out.add(respray(o, product(o.doses().get(0))));
       for (Dose with : o.doses().subList(1, o.doses().size())) {
-        out.add(List.of("with " + product(with), "", "", "", "", ""));
+        out.add(List.of("with " + product(with), "", "", "", "", "", ""));
       }
     }
     return out;
@@ -195,6 +195,7 @@ public final class EscapesWords {
         o.sites().stream().map(Site::toString).collect(Collectors.joining("+"))
             + (o.failedSite() ? " again" : ""),
         Figures.day(o.earliest()) + " to " + Figures.day(o.latest()),
+        Figures.inches(o.heightCm()),
         Figures.percent(o.controlPct()),
         Figures.money(o.costPerAcre()),
         Figures.money(o.savesPerAcre()));
@@ -222,6 +223,14 @@ public final class EscapesWords {
     }
     if (tanks) {
       out.add(tanks());
+    }
+    out.add(
+        "Control is the model's, for plants of the height in the table on the first day of the row;"
+            + " plants that grew again from standing stems are no seedlings, and may take less.");
+    List<String> tall =
+        report.respray().stream().flatMap(o -> o.tooTall().stream()).distinct().toList();
+    if (!tall.isEmpty()) {
+      out.add("LABEL HEIGHT: " + String.join("; ", tall));
     }
     out.add(
         "Dollars on one acre. At rates that label and journal leave; days are legal ones, not fit"
