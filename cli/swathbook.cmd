@@ -153,7 +153,9 @@ set "SB_FLAGS=%SB_FLAGS% -XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=0.3
 set "SB_ROOM=-XX:+UseParallelGC -XX:-UseAdaptiveSizePolicy -Xms1g -Xmn128m -XX:MaxTenuringThreshold=0 -XX:SurvivorRatio=30"
 rem Windows counts memory when it is asked for: a Java that is not given as much would not even start.
 "%SB_JAVA%" %SB_ROOM% -version >nul 2>&1 <nul
-if "%errorlevel%"=="0" set "SB_COLLECTOR=%SB_ROOM%"
+set "SB_ROOMY=%errorlevel%"
+if "%SB_ROOMY%"=="0" set "SB_COLLECTOR=%SB_ROOM%"
+if not "%SB_ROOMY%"=="0" set "SB_FLAGS=%SB_FLAGS% -XX:CompressedClassSpaceSize=64m"
 :start_java
 set "SB_FLAGS=%SB_FLAGS% %SB_COLLECTOR%"
 if not exist "%SB_KEEP%.jsa" goto start_plain

@@ -75,12 +75,11 @@ class MixMendingTest {
             .weed("AMAPA", 3, 9)
             .tank("dicamba 0.5 ae + glyphosate 1.13 ae");
     JudgedMix broken = c.judge().judge(c.job());
-    int had = sites(broken).get(new WeedId("AMAPA"));
-    assertThat(had).isEqualTo(1);
+    assertThat(sites(broken)).containsEntry(new WeedId("AMAPA"), 1);
     Optional<MendedMix> m = mended(c);
     assertThat(m).isPresent();
     assertThat(m.get().changes()).anyMatch(w -> w.startsWith("leave dicamba"));
-    assertThat(sites(m.get().mix()).get(new WeedId("AMAPA"))).isGreaterThanOrEqualTo(had);
+    assertThat(sites(m.get().mix()).get(new WeedId("AMAPA"))).isNotNull().isPositive();
   }
 
   private static Map<WeedId, Integer> sites(JudgedMix judged) {
