@@ -118,7 +118,7 @@ final class FuzzedBook implements AutoCloseable {
         """);
     write("sprayed.csv", IMPORTED);
     write("sprayed-map.yaml", MAP);
-    targets();
+    addTargets();
     for (Path p : files(book)) {
       sound.put(book.relativize(p).toString(), Files.readAllBytes(p));
     }
@@ -163,7 +163,7 @@ final class FuzzedBook implements AutoCloseable {
     return Stream.of(lines).map(l -> List.of(l.split(" "))).toList();
   }
 
-  private void targets() throws IOException {
+  private void addTargets() throws IOException {
     List<List<String>> reads =
         calls(
             "record --export",
@@ -276,6 +276,11 @@ final class FuzzedBook implements AutoCloseable {
     return targets.stream().map(t -> kind(t.file())).distinct().toList();
   }
 
+  /** Every file that may be spoilt, with what stands in it. */
+  List<Target> targets() {
+    return List.copyOf(targets);
+  }
+
   Path book() {
     return book;
   }
@@ -330,8 +335,12 @@ final class FuzzedBook implements AutoCloseable {
     Random random = new Random(seed);
     List<Target> these = targets.stream().filter(t -> kind(t.file()).equals(kind)).toList();
     Target target = these.get(random.nextInt(these.size()));
-    byte[] spoilt = new MutatedText(random, target.isYaml(), words).of(target.text());
-    boolean isEntry = kind.startsWith("catalog/");
+    return readInPlace(target, new MutatedText(random, target.isYaml(), words).of(target.text()));
+  }
+
+  /** Reads what stands in place of the file alone, and puts the file back. */
+  Stream<Failure> readInPlace(Target target, byte[] spoilt) throws IOException {
+    boolean isEntry = kind(target.file()).startsWith("catalog/");
     Path file = isEntry ? entries.resolve(target.file()) : book.resolve(target.file());
     Files.createDirectories(file.getParent());
     Files.write(file, spoilt);
@@ -343,7 +352,7 @@ final class FuzzedBook implements AutoCloseable {
               new Failure(
                   what.lines().findFirst().orElse("") + " (" + target.file() + ")",
                   new String(spoilt, UTF_8),
-                  List.of("reading", kind),
+                  List.of("reading", kind(target.file())),
                   what));
     } finally {
       byte[] was = isEntry ? null : sound.get(target.file());
