@@ -129,7 +129,7 @@ public final class ObservationDraft {
   }
 
   public void stage(String text) {
-    stage = ObservationReader.stage(book.catalog().crop(theField().crop())).parse(text);
+    stage = CropStageParser.of(book.catalog().crop(theField().crop())).parse(text);
   }
 
   /** Weeds of the field that have no answer yet, by code. */
