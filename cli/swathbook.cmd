@@ -50,6 +50,18 @@ exit /b 2
 if not exist "%SB_JAR%" goto build
 if not exist "%SB_LIB%\" goto build
 if exist "%SB_LOCK%\" goto build
+
+rem --- what git fetched since the program was built is not in it. Only where git has moved since is any
+rem source looked at, so that a start is as quick as ever; what is edited by hand is the editor's own.
+rem Of two files xcopy counts the first where it is newer than the second. Times of many are compared
+rem by PowerShell, which takes the paths from the environment; one that does not start warns of nothing.
+set "SB_MOVED=%SB_HOME%..\.git\logs\HEAD"
+if not exist "%SB_MOVED%" goto archive
+xcopy /d /l /y "%SB_MOVED%" "%SB_JAR%" 2>nul <nul | findstr /b "1 " >nul
+if errorlevel 1 goto archive
+powershell -NoProfile -NonInteractive -Command "$jars = @(Get-Item -LiteralPath $env:SB_JAR) + @(Get-ChildItem -LiteralPath $env:SB_LIB -Filter *.jar); $built = ($jars | Sort-Object LastWriteTimeUtc | Select-Object -Last 1).LastWriteTimeUtc; foreach ($module in 'catalog', 'planner-core', 'cli') { $newer = Get-ChildItem -LiteralPath ($env:SB_HOME + '..\' + $module + '\src\main') -Recurse | Where-Object { $_.LastWriteTimeUtc -gt $built }; if ($newer) { exit 7 } }" >nul 2>&1 <nul
+if not "%errorlevel%"=="7" goto archive
+>&2 echo swathbook: it is older than its sources; build it anew, with: mvn package -Dmaven.test.skip=true
 goto archive
 
 rem --- building on first use
@@ -84,8 +96,11 @@ set "JAVA_HOME=%SB_CALLER_JAVA%"
 popd
 rmdir "%SB_LOCK%"
 if not "%SB_CODE%"=="0" goto build_failed
-if not exist "%SB_JAR%" goto build_failed
+if not exist "%SB_JAR%" goto nothing_built
 if exist "%SB_LIB%\" goto archive
+:nothing_built
+>&2 echo swathbook: building left no "%SB_JAR%"; see "%SB_LOG%"
+exit /b 3
 :build_failed
 >&2 echo swathbook: building failed; the end of "%SB_LOG%":
 set "SB_SKIP=0"
@@ -158,6 +173,17 @@ if "%SB_ROOMY%"=="0" set "SB_COLLECTOR=%SB_ROOM%"
 if not "%SB_ROOMY%"=="0" set "SB_FLAGS=%SB_FLAGS% -XX:CompressedClassSpaceSize=64m"
 :start_java
 set "SB_FLAGS=%SB_FLAGS% %SB_COLLECTOR%"
+rem Java ends with 1 when it does not start, which here means that something is blocked. What most
+rem often keeps it from starting is what is set for every Java of the machine.
+if defined JAVA_TOOL_OPTIONS goto check_options
+if defined JDK_JAVA_OPTIONS goto check_options
+if not defined _JAVA_OPTIONS goto hand_over
+:check_options
+"%SB_JAVA%" %SB_FLAGS% -version >nul 2>&1 <nul
+if "%errorlevel%"=="0" goto hand_over
+>&2 echo swathbook: Java does not start with what JAVA_TOOL_OPTIONS, JDK_JAVA_OPTIONS or _JAVA_OPTIONS asks of it
+exit /b 2
+:hand_over
 if not exist "%SB_KEEP%.jsa" goto start_plain
 "%SB_JAVA%" %SB_FLAGS% -XX:SharedArchiveFile="%SB_KEEP%.jsa" -jar "%SB_JAR%" %*
 exit /b %errorlevel%

@@ -12,10 +12,6 @@ public record Period(int months, int days) {
   /** A wait that no time ends, only a test, such as a field bioassay. */
   public static final Period NEVER = new Period(MOST, 0);
 
-  public static Period ofDays(int days) {
-    return new Period(0, days);
-  }
-
   /** First day on which the waiting time after the date is over: application day is day 0. */
   public LocalDate after(LocalDate date) {
     return date.plusMonths(months).plusDays(days);

@@ -91,6 +91,16 @@ public enum Unit {
     return this == FAHRENHEIT ? value + 32 : value;
   }
 
+  /** The same of a difference or a sum of differences, degree-days among them: no zero is moved. */
+  public double spanToSi(double span) {
+    return span * multiplier / divisor;
+  }
+
+  /** A difference in this unit of one in the SI unit. */
+  public double spanFromSi(double si) {
+    return si * divisor / multiplier;
+  }
+
   /**
    * The unit of this spelling; units are case-insensitive except that none differ by case alone
    * here.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.swathbook.measure.MeasureException;
 
@@ -73,6 +74,12 @@ public final class MapReader {
   /** A single value read by a parser; empty when the key is missing or its value has a problem. */
   public <T> Optional<T> find(String key, TextParser<T> parser, String example) {
     return find(key).flatMap(n -> scalar(n, parser, example, problems));
+  }
+
+  /** The value of a key that holds a number, or a measure that is kept in one unit. */
+  public OptionalDouble findNumber(String key, TextParser<Double> parser, String example) {
+    Optional<Double> value = find(key, parser, example);
+    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
   }
 
   /** A single value that must be there; the stand-in when it is missing or has a problem. */

@@ -14,6 +14,7 @@ import org.swathbook.catalog.file.WrittenEntry;
 import org.swathbook.cli.json.EntryJson;
 import org.swathbook.cli.terminal.ExitCode;
 import org.swathbook.cli.text.EntryText;
+import org.swathbook.source.Nearest;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
@@ -44,6 +45,10 @@ final class CatalogShowCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (file.isGiven() && output.json()) {
+      throw new ParameterException(
+          spec.commandLine(), "--file prints the file as it is written; it goes without --json");
+    }
     CatalogPlace place = catalog.place();
     WrittenCatalog read = CatalogOption.load(place);
     WrittenEntry entry = find(read, name.required());
@@ -76,9 +81,15 @@ final class CatalogShowCommand implements Callable<Integer> {
           List<String> known = new ArrayList<>();
           read.entries().forEach(e -> known.add(e.id()));
           c.weeds().forEach(w -> known.add(w.name()));
+          // All of them would be a page of names.
           return new ParameterException(
               spec.commandLine(),
-              "the catalog holds no '" + typed + "'" + Complaints.nearest(Slug.of(typed), known));
+              "the catalog holds no '"
+                  + typed
+                  + "'"
+                  + Nearest.of(Slug.of(typed), known)
+                      .map(word -> "; the nearest is " + word)
+                      .orElse("; 'swathbook catalog list' lists them all"));
         });
   }
 }

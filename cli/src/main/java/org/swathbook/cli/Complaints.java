@@ -43,10 +43,10 @@ final class Complaints
     CommandLine at = e.getCommandLine();
     String name = at.getCommandSpec().qualifiedName();
     StringBuilder line = new StringBuilder(name).append(": ").append(oneLine(e.getMessage()));
-    List<String> nearest =
-        e instanceof UnmatchedArgumentException unmatched ? unmatched.getSuggestions() : List.of();
-    if (!nearest.isEmpty()) {
-      line.append("; the nearest is ").append(oneLine(nearest.get(0)));
+    if (e instanceof UnmatchedArgumentException unmatched) {
+      // What the library suggests may be anything; a word that is far off helps nobody.
+      Nearest.of(unmatched.getUnmatched().get(0), unmatched.getSuggestions())
+          .ifPresent(word -> line.append("; the nearest is ").append(oneLine(word)));
     }
     at.getErr().println(line.append("; see '").append(name).append(" --help'"));
     return ExitCode.WRONG_INPUT;

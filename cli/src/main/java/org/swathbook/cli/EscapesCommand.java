@@ -12,6 +12,7 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ObservationDraft;
+import org.swathbook.book.file.ObservationFile;
 import org.swathbook.book.file.ObservationReader;
 import org.swathbook.book.file.WatchFile;
 import org.swathbook.catalog.Site;
@@ -98,7 +99,7 @@ final class EscapesCommand implements Callable<Integer> {
     BookPaths paths = options.book().paths();
     Path kept = save.value() != null ? paths.newObservation(save.value()) : null;
     if (kept != null) {
-      ObservationDraft.checkFree(kept, paths, options.html().force());
+      ObservationFile.checkFree(kept, paths, options.html().force());
     }
     Book book = options.book().load(paths);
     if (due.isGiven()) {
@@ -152,11 +153,16 @@ final class EscapesCommand implements Callable<Integer> {
           "not kept",
           text -> {
             Path typed = paths.newObservation(text);
-            ObservationDraft.checkFree(typed, paths, options.html().force());
+            ObservationFile.checkFree(typed, paths, options.html().force());
             file[0] = typed;
           });
     }
-    return judge(book, paths, seen, file[0] == null ? null : draft.file(file[0]), today);
+    return judge(
+        book,
+        paths,
+        seen,
+        file[0] == null ? null : ObservationFile.of(file[0], paths, draft),
+        today);
   }
 
   /**

@@ -8,9 +8,10 @@ import org.swathbook.book.Book;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ObservationDraft;
 import org.swathbook.book.file.ObservationDraft.Condition;
-import org.swathbook.book.file.ObservationDraft.Length;
-import org.swathbook.book.file.ObservationDraft.Look;
-import org.swathbook.book.file.ObservationDraft.Sign;
+import org.swathbook.book.file.WeedAnswers;
+import org.swathbook.book.file.WeedAnswers.Length;
+import org.swathbook.book.file.WeedAnswers.Look;
+import org.swathbook.book.file.WeedAnswers.Sign;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.cli.terminal.Answers;
 import org.swathbook.measure.MeasureException;
@@ -130,7 +131,7 @@ final class EscapesQuestions {
     boolean first = true;
     while (!draft.open().isEmpty()) {
       String offered = Answers.offered(draft.open().stream().map(this::named).toList());
-      WeedId[] named = new WeedId[1];
+      WeedAnswers[] named = new WeedAnswers[1];
       if (first) {
         answers.need("Which weed was counted?", offered, t -> named[0] = draft.weed(t));
       } else if (!answers.ask(
@@ -147,43 +148,37 @@ final class EscapesQuestions {
     return w + " " + book.catalog().weed(w).name();
   }
 
-  private void weed(WeedId w) {
-    answers.say(book.catalog().weed(w).name() + ":");
+  private void weed(WeedAnswers w) {
+    answers.say(book.catalog().weed(w.weed()).name() + ":");
     answers.ask(
-        "How tall was it when sprayed?",
-        "as 3 in",
-        UNKNOWN,
-        t -> draft.length(w, Length.SPRAYED_AT, t));
-    answers.need("On what area were plants counted?", "as 100 ft2", t -> draft.area(w, t));
+        "How tall was it when sprayed?", "as 3 in", UNKNOWN, t -> w.length(Length.SPRAYED_AT, t));
+    answers.need("On what area were plants counted?", "as 100 ft2", t -> w.area(t));
     counts(w);
-    int living = draft.count(w, Look.REGROWING) + draft.count(w, Look.UNTOUCHED);
-    if (draft.count(w, Look.REGROWING) > 0) {
+    int living = w.count(Look.REGROWING) + w.count(Look.UNTOUCHED);
+    if (w.count(Look.REGROWING) > 0) {
       answers.ask(
-          "How long is the new growth?",
-          "as 1 in",
-          UNKNOWN,
-          t -> draft.length(w, Length.NEW_GROWTH, t));
+          "How long is the new growth?", "as 1 in", UNKNOWN, t -> w.length(Length.NEW_GROWTH, t));
     }
     if (living > 0) {
       answers.ask(
           "How do the survivors lie in the field?",
-          Answers.offered(ObservationDraft.patterns()),
+          Answers.offered(WeedAnswers.patterns()),
           UNKNOWN,
-          t -> draft.pattern(w, t));
+          t -> w.pattern(t));
       answers.ask(
           "Do dead plants of this weed stand beside live ones of its size?",
           "yes, no",
           UNKNOWN,
-          t -> draft.sign(w, Sign.SAME_SPECIES_DEAD_BESIDE, t));
+          t -> w.sign(Sign.SAME_SPECIES_DEAD_BESIDE, t));
       answers.ask(
           "Are the other weeds that the mix controls dead?",
           "yes, no",
           UNKNOWN,
-          t -> draft.sign(w, Sign.OTHER_SPECIES_CONTROLLED, t));
+          t -> w.sign(Sign.OTHER_SPECIES_CONTROLLED, t));
     }
   }
 
-  private void counts(WeedId w) {
+  private void counts(WeedAnswers w) {
     while (true) {
       count(w, Look.DEAD, "Dead plants?");
       count(w, Look.COLLAPSED, "Plants that are down, stem soft at the soil line, brown inside?");
@@ -191,7 +186,7 @@ final class EscapesQuestions {
       count(w, Look.REGROWING, "Growing again: new upright growth, new white roots?");
       count(w, Look.UNTOUCHED, "Untouched, without a sign of injury?");
       for (Look l : Look.values()) {
-        if (draft.count(w, l) > 0) {
+        if (w.count(l) > 0) {
           return;
         }
       }
@@ -199,8 +194,8 @@ final class EscapesQuestions {
     }
   }
 
-  private void count(WeedId w, Look look, String question) {
-    answers.ask(question, NUMBER, NONE, t -> draft.count(w, look, t));
+  private void count(WeedAnswers w, Look look, String question) {
+    answers.ask(question, NUMBER, NONE, t -> w.count(look, t));
   }
 
   private void condition(Condition which, String question) {

@@ -1,7 +1,9 @@
 package org.swathbook.cli;
 
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.TypeConversionException;
 
 /** An option that is given or is not. */
 final class Flag {
@@ -22,12 +24,24 @@ final class Flag {
    * @param option all about it but that it takes no value
    */
   static Flag option(CommandSpec command, OptionSpec.Builder option) {
-    OptionSpec made = option.type(boolean.class).initialValue(false).build();
+    OptionSpec made =
+        option.type(boolean.class).initialValue(false).converters(new NoValue()).build();
     command.addOption(made);
     return new Flag(made);
   }
 
   boolean isGiven() {
     return Boolean.TRUE.equals(option.getValue());
+  }
+
+  /** What stands behind its equals sign, where somebody wrote one. */
+  private static final class NoValue implements ITypeConverter<Boolean> {
+    @Override
+    public Boolean convert(String text) {
+      if (text.equalsIgnoreCase("true") || text.equalsIgnoreCase("false")) {
+        return text.equalsIgnoreCase("true");
+      }
+      throw new TypeConversionException("it takes no value, and '" + text + "' was given");
+    }
   }
 }

@@ -44,7 +44,7 @@ import picocli.CommandLine.ParameterException;
 /** Plans the season of fields. */
 final class PlanCommand implements Callable<Integer> {
   final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
-  private final AskedFields asked;
+  private final AskedFields askedFields;
   private final BookOption bookOption;
   private final TodayOption todayOption;
   private final OutputOption output;
@@ -67,7 +67,7 @@ final class PlanCommand implements Callable<Integer> {
             "For example: plan ND-1 --without dicamba --without 'site 14' --max-passes 3 --budget"
                 + " 70",
             "For example: plan --queue");
-    asked = new AskedFields(spec);
+    askedFields = new AskedFields(spec);
     bookOption = new BookOption(spec);
     todayOption = new TodayOption(spec);
     output = new OutputOption(spec);
@@ -97,22 +97,59 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    int threads = this.threads.or(Runtime.getRuntime().availableProcessors());
-    if (threads < 1) {
-      throw new ParameterException(spec.commandLine(), "--threads must be 1 or more");
+    int threads = threads();
+    checkTogether();
+    pages.check(spec.commandLine(), output.json(), force.isGiven());
+    Asked asked = read();
+    if (queueOption.isGiven()) {
+      return queue(asked);
     }
+    if (compareOption.isGiven()) {
+      return compared(asked);
+    }
+    return keepOption.isGiven() ? kept(asked) : planned(asked, threads);
+  }
+
+  /** What a plan is made from, read. */
+  private record Asked(
+      BookPaths paths, Book book, List<Field> fields, PlanWishes wishes, LocalDate today) {
+
+    /** The head of a report on some of the fields, with what the journal has of them. */
+    ReportHead head(List<Field> of) {
+      List<String> made = new ArrayList<>();
+      of.forEach(f -> made.addAll(JournalNotes.of(f, SeasonSoFar.of(book, f, today))));
+      return ReportHead.of(book, of, today).noted(made).asked(wishes.words(book.catalog()));
+    }
+  }
+
+  private Asked read() {
+    LocalDate today = todayOption.read();
+    BookPaths paths = bookOption.paths();
+    Book book = bookOption.load(paths);
+    List<Field> fields = askedFields.of(book);
+    PlanWishes wishes = wishOptions.read(book.catalog());
+    wishOptions.asked(book.catalog());
+    return new Asked(paths, book, fields, wishes, today);
+  }
+
+  private int threads() {
+    int out = threads.or(Runtime.getRuntime().availableProcessors());
+    if (out < 1) {
+      throw wrong("--threads must be 1 or more");
+    }
+    return out;
+  }
+
+  /** Which options mean nothing together. */
+  private void checkTogether() {
     if (force.isGiven() && !save.isGiven() && !pages.isGiven()) {
-      throw new ParameterException(
-          spec.commandLine(), "--force means nothing without --save, --html or --handout");
+      throw wrong("--force means nothing without --save, --html or --handout");
     }
     if (pages.isGiven() && keepOption.isGiven()) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--keep is told as text or --json; it goes without --html and --handout");
+      throw wrong("--keep is told as text or --json; it goes without --html and --handout");
     }
     if (pages.handout() != null && compareOption.isGiven()) {
-      throw new ParameterException(
-          spec.commandLine(), "--handout is of one program a field; it goes without --compare");
+      throw wrong("--handout is of one program a field; it goes without --compare");
     }
     if (queueOption.isGiven()
         && (save.isGiven()
@@ -122,39 +159,27 @@ final class PlanCommand implements Callable<Integer> {
             || wishOptions.isGiven()
             || effortOption.isGiven()
             || pages.handout() != null)) {
-      throw new ParameterException(
-          spec.commandLine(),
+      throw wrong(
           "--queue plans nothing; it goes with fields, --today, --json, --html and --force alone");
     }
-    pages.check(spec.commandLine(), output.json(), force.isGiven());
-    LocalDate today = todayOption.read();
-    BookPaths paths = bookOption.paths();
-    Book book = bookOption.load(paths);
-    List<Field> fields = asked.of(book);
-    PlanWishes wishes = wishOptions.read(book.catalog());
-    wishOptions.asked(book.catalog());
-    if (queueOption.isGiven()) {
-      return queue(book, paths, fields, today);
-    }
-    if (compareOption.isGiven()) {
-      return compared(book, paths, fields, wishes, today);
-    }
-    SavedPrograms saved = new SavedPrograms(paths, force.isGiven());
-    if (keepOption.isGiven()) {
-      return kept(book, paths, fields, wishes, today, saved);
-    }
+  }
+
+  private ParameterException wrong(String what) {
+    return new ParameterException(spec.commandLine(), what);
+  }
+
+  private int planned(Asked asked, int threads) {
+    Book book = asked.book();
+    SavedPrograms saved = new SavedPrograms(asked.paths(), force.isGiven());
     if (save.isGiven()) {
-      saved.checkFree(fields, pages.files());
+      saved.checkFree(asked.fields(), pages.files());
     }
-    Map<FieldId, Program> earlier = pages.earlier(book, paths, fields);
+    Map<FieldId, Program> earlier = pages.earlier(book, asked.paths(), asked.fields());
     FieldPlans planning =
         new FieldPlans(
-            field -> planned(book, wishes, field, today),
-            threads,
-            timing.isGiven(),
-            spec.commandLine().getErr());
-    List<PlannedField> plans = planning.of(fields);
-    ReportHead head = head(book, fields, wishes, today);
+            field -> planned(asked, field), threads, timing.isGiven(), spec.commandLine().getErr());
+    List<PlannedField> plans = planning.of(asked.fields());
+    ReportHead head = asked.head(asked.fields());
     NewFiles files = new NewFiles();
     String told;
     if (pages.isGiven()) {
@@ -171,16 +196,30 @@ final class PlanCommand implements Callable<Integer> {
     return plans.stream().allMatch(PlannedField::isRefused) ? ExitCode.BLOCKED : ExitCode.DONE;
   }
 
-  private int queue(Book book, BookPaths paths, List<Field> fields, LocalDate today) {
+  private PlannedField planned(Asked asked, Field field) {
+    Book book = asked.book();
+    FieldPlan plan =
+        new Planner(book, asked.wishes(), effortOption.effort()).plan(field, asked.today());
+    pages.keep(book, plan);
+    List<WhyNot> answers = new ArrayList<>();
+    for (Ingredient active : wishOptions.asked(book.catalog())) {
+      answers.add(WhyNot.of(book, asked.wishes(), plan, active, asked.today()));
+    }
+    return PlannedField.of(plan, answers);
+  }
+
+  private int queue(Asked asked) {
+    Book book = asked.book();
     Progress progress = new Progress(spec.commandLine().getErr(), System.nanoTime());
-    QueueReport report = queueOption.report(book, paths, fields, today, progress);
+    QueueReport report =
+        queueOption.report(book, asked.paths(), asked.fields(), asked.today(), progress);
     ReportHead head =
         ReportHead.of(
             book,
-            fields.stream()
+            asked.fields().stream()
                 .filter(f -> report.rows().stream().anyMatch(r -> r.field().equals(f)))
                 .toList(),
-            today);
+            asked.today());
     if (pages.html() != null) {
       output.print(HtmlOption.write(pages.html(), QueueHtml.of(book, head, report)));
     } else {
@@ -190,31 +229,22 @@ final class PlanCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private static ReportHead head(
-      Book book, List<Field> fields, PlanWishes wishes, LocalDate today) {
-    List<String> made = new ArrayList<>();
-    fields.forEach(f -> made.addAll(JournalNotes.of(f, SeasonSoFar.of(book, f, today))));
-    return ReportHead.of(book, fields, today).noted(made).asked(wishes.words(book.catalog()));
-  }
-
-  private int kept(
-      Book book,
-      BookPaths paths,
-      List<Field> fields,
-      PlanWishes wishes,
-      LocalDate today,
-      SavedPrograms saved) {
+  private int kept(Asked asked) {
     if (timing.isGiven() || wishOptions.asksWhyNot()) {
-      throw new ParameterException(
-          spec.commandLine(), "--keep goes without --compare, --timing and --why-not");
+      throw wrong("--keep goes without --compare, --timing and --why-not");
     }
-    WrittenProgram standing = keepOption.read(book, paths, asked.typed(), fields);
+    Book book = asked.book();
+    SavedPrograms saved = new SavedPrograms(asked.paths(), force.isGiven());
+    WrittenProgram standing =
+        keepOption.read(book, asked.paths(), askedFields.typed(), asked.fields());
     Field field = book.findField(standing.program().field().value()).orElseThrow();
     if (save.isGiven()) {
       saved.checkFree(List.of(field), List.of());
     }
-    KeptField kept = keepOption.keep(book, field, standing, wishes, effortOption.effort(), today);
-    ReportHead head = head(book, List.of(field), wishes, today);
+    KeptField kept =
+        keepOption.keep(
+            book, field, standing, asked.wishes(), effortOption.effort(), asked.today());
+    ReportHead head = asked.head(List.of(field));
     String told = output.json() ? KeepJson.of(book, head, kept) : KeepText.of(book, head, kept);
     if (save.isGiven()) {
       SavedPrograms.Written written = saved.of(kept);
@@ -225,16 +255,21 @@ final class PlanCommand implements Callable<Integer> {
     return kept.isRefused() ? ExitCode.BLOCKED : ExitCode.DONE;
   }
 
-  private int compared(
-      Book book, BookPaths paths, List<Field> fields, PlanWishes wishes, LocalDate today) {
+  private int compared(Asked asked) {
     if (save.isGiven() || timing.isGiven() || keepOption.isGiven() || wishOptions.asksWhyNot()) {
-      throw new ParameterException(
-          spec.commandLine(), "--compare goes without --save, --timing, --keep and --why-not");
+      throw wrong("--compare goes without --save, --timing, --keep and --why-not");
     }
     compareOption.checkBest(effortOption);
+    Book book = asked.book();
     ComparedField compared =
-        compareOption.compare(book, paths, fields, wishes, effortOption.effort(), today);
-    ReportHead head = head(book, fields, wishes, today);
+        compareOption.compare(
+            book,
+            asked.paths(),
+            asked.fields(),
+            asked.wishes(),
+            effortOption.effort(),
+            asked.today());
+    ReportHead head = asked.head(asked.fields());
     if (pages.html() != null) {
       output.print(HtmlOption.write(pages.html(), CompareHtml.of(book, head, compared)));
     } else {
@@ -244,15 +279,5 @@ final class PlanCommand implements Callable<Integer> {
               : CompareText.of(book, head, compared));
     }
     return compared.isBlocked() ? ExitCode.BLOCKED : ExitCode.DONE;
-  }
-
-  private PlannedField planned(Book book, PlanWishes wishes, Field field, LocalDate today) {
-    FieldPlan plan = new Planner(book, wishes, effortOption.effort()).plan(field, today);
-    pages.keep(book, plan);
-    List<WhyNot> answers = new ArrayList<>();
-    for (Ingredient active : wishOptions.asked(book.catalog())) {
-      answers.add(WhyNot.of(book, wishes, plan, active, today));
-    }
-    return PlannedField.of(plan, answers);
   }
 }

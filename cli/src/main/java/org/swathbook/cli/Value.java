@@ -70,7 +70,14 @@ final class Value<T> {
 
   private static OptionSpec.Builder option(
       String name, String label, Class<?> type, String description) {
-    return OptionSpec.builder(name).paramLabel(label).type(type).description(description);
+    OptionSpec.Builder out =
+        OptionSpec.builder(name).paramLabel(label).type(type).description(description);
+    if (type == Double.class) {
+      out.converters(new NumberReader());
+    } else if (type == Integer.class) {
+      out.converters(new NumberReader.Whole());
+    }
+    return out;
   }
 
   private static PositionalParamSpec.Builder nextWord(

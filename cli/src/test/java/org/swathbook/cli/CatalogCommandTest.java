@@ -149,6 +149,10 @@ class CatalogCommandTest {
     Called shown = call("catalog", "show", "fomesafin");
     assertThat(shown.code()).isEqualTo(ExitCode.WRONG_INPUT);
     assertThat(shown.err()).contains("the catalog holds no 'fomesafin'; the nearest is fomesafen");
+    assertThat(call("catalog", "show", "nothing-of-this-name").err())
+        .contains("no 'nothing-of-this-name'; 'swathbook catalog list' lists them all");
+    assertThat(call("catalog", "show", "dicamba", "--file", "--json").err())
+        .contains("--file prints the file as it is written; it goes without --json");
     assertThat(call("catalog").err())
         .contains("a command is missing: list, show, lint, diff, impact, schema");
   }

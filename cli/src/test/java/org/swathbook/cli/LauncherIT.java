@@ -15,10 +15,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -180,26 +176,6 @@ class LauncherIT {
     Result result = run(dir, environment, List.of(launcher.toString(), "--version"));
     assertThat(result.code()).isZero();
     return result.err();
-  }
-
-  /** Where one of the two is tried the other cannot be, so they are held to each other. */
-  @Test
-  void bothLaunchersHandJavaTheSameFlags() throws Exception {
-    Set<String> flags = flags("swathbook");
-    // Only Linux has such pages, and only a Java for Linux knows the word.
-    assertThat(flags.remove("-XX:+UseTransparentHugePages")).isTrue();
-    assertThat(flags("swathbook.cmd")).isNotEmpty().isEqualTo(flags);
-  }
-
-  private static Set<String> flags(String launcher) throws Exception {
-    Set<String> out = new TreeSet<>();
-    Matcher flag =
-        Pattern.compile("(?<![\\w-])-[XD][\\w:+=.-]+")
-            .matcher(Files.readString(CLI.resolve(launcher)));
-    while (flag.find()) {
-      out.add(flag.group());
-    }
-    return out;
   }
 
   /** Runs the jar by Java itself, which tells of every class that it loads. */

@@ -104,6 +104,21 @@ class QueueCommandTest {
     assertThat(on(last.toString()).out()).contains("LAST DAY TODAY");
   }
 
+  @Test
+  void heightsAreOfTheShareThatTheHouseNames() throws IOException {
+    sprayed();
+    assertThat(onOneLine("2027-06-01")).contains(" in, 90 % to ");
+    Path yaml = book.resolve("book.yaml");
+    String house = Files.readString(yaml);
+    assertThat(house).contains("sizePercentile: 90 %");
+    Files.writeString(yaml, house.replace("sizePercentile: 90 %", "sizePercentile: 75 %"));
+    assertThat(onOneLine("2027-06-01")).contains(" in, 75 % to ").doesNotContain("90 % to");
+  }
+
+  private String onOneLine(String today) {
+    return on(today).out().replaceAll("\\s+", " ");
+  }
+
   /** What the rules warn of when the second pass comes on a day. */
   private List<String> against(LocalDate day) {
     LocalDate today = LocalDate.of(2027, 6, 1);

@@ -214,6 +214,51 @@ class WrongInputTest {
     }
   }
 
+  @Test
+  void whatIsNoNumberIsToldInPlainWords() {
+    for (String no : new String[] {"abc", "12d", "1,200", "0x1p3"}) {
+      isRefusedWith(
+          Called.with("calibrate", "--spacing=" + no),
+          "swathbook calibrate: Invalid value for option '--spacing': '"
+              + no
+              + "' is no number; write it as 12.5; see 'swathbook calibrate --help'");
+    }
+    for (String no : new String[] {"abc", "2.5", "99999999999"}) {
+      isRefusedWith(
+          Called.with("plan", book, "--threads=" + no),
+          "swathbook plan: Invalid value for option '--threads': '"
+              + no
+              + "' is no whole number; write it as 12; see 'swathbook plan --help'");
+    }
+    isRefusedWith(
+        Called.with("plan", book, "--save=abc"),
+        "swathbook plan: Invalid value for option '--save': it takes no value, and 'abc' was given;"
+            + " see 'swathbook plan --help'");
+  }
+
+  @Test
+  void aCommandThatIsFarFromAnyIsNotLikenedToOne() {
+    isRefusedWith(
+        Called.with("spray", "everything"),
+        "swathbook: Unmatched arguments from index 0: 'spray', 'everything'; see 'swathbook"
+            + " --help'");
+  }
+
+  /** A folder is no program, whether it is typed or lies among those of the book. */
+  @Test
+  void aFolderInPlaceOfAFileIsTold() throws IOException {
+    Files.createDirectories(book.resolve("programs/odd.yaml"));
+    isRefusedWith(
+        Called.with("season", book, "odd"),
+        "odd:1:1: there is no such file, and no program of this name in the book; write the path of"
+            + " a file; the folder programs of the book is empty");
+    isRefusedWith(
+        Called.with("season", book, book.toString()),
+        book
+            + ":1:1: there is no such file, and no program of this name in the book; this is a folder;"
+            + " name a file in it");
+  }
+
   /** A name of nothing has no file to be told with. */
   @Test
   void aBlankNameIsTold() {

@@ -169,43 +169,16 @@ final class PastBook {
         List.of());
   }
 
-  /** The same book with other weather. */
+  /** The same book with other weather, in which nobody has been out yet. */
   static Book withStations(Book past, Map<String, StationWeather> stations) {
-    return new Book(
-        past.name(),
-        past.season(),
-        past.catalog(),
-        past.house(),
-        past.crops(),
-        past.passCost(),
-        past.resprayExtra(),
-        past.fields(),
-        past.weeds(),
-        past.journal(),
-        past.pastSeasons(),
-        past.prices(),
-        stations,
-        List.of());
+    return past.withStations(stations).withScoutings(List.of());
   }
 
   /** The same book with nothing sprayed yet on a field in a season. */
   static Book without(Book past, FieldId field, int season) {
-    return new Book(
-        past.name(),
-        past.season(),
-        past.catalog(),
-        past.house(),
-        past.crops(),
-        past.passCost(),
-        past.resprayExtra(),
-        past.fields(),
-        past.weeds(),
-        new Journal(past.journal().of(field).stream().filter(a -> a.season() != season).toList()),
-        past.pastSeasons(),
-        past.prices(),
-        past.stations(),
-        past.scoutings(),
-        past.notes());
+    Journal rest =
+        new Journal(past.journal().of(field).stream().filter(a -> a.season() != season).toList());
+    return past.withJournal(rest);
   }
 
   /** Crop stages as the journal has them count as seen, and the model goes by them. */

@@ -77,7 +77,7 @@ public final class PlanAgainstJournal {
           Optional.empty(), List.of("seasons.csv has no row of " + today.id() + " in " + season));
     }
     SprayedSeason.Found found =
-        SeasonAudit.sprayed(book, today, row.get(), new SharedTraces(book.catalog()));
+        SprayedSeason.of(book, today, row.get(), new SharedTraces(book.catalog()));
     if (found.season().isEmpty()) {
       return new Result(Optional.empty(), found.remarks());
     }

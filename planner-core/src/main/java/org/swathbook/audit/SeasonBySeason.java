@@ -65,10 +65,10 @@ final class SeasonBySeason {
     List<String> unjudged = new ArrayList<>();
     for (int s = 0; s < seasons.size(); s++) {
       PastSeason season = seasons.get(s);
-      for (WeedPressure w : SeasonAudit.drivers(weeds, season)) {
+      for (WeedPressure w : JournalSeason.drivers(weeds, season)) {
         drives(w.weed().id())[s] = true;
       }
-      Optional<String> why = SeasonAudit.unjudged(own, field, season, shared);
+      Optional<String> why = JournalSeason.unjudged(own, field, season, shared);
       if (why.isPresent()) {
         unjudged.add(why.get());
       }
@@ -133,7 +133,7 @@ final class SeasonBySeason {
     int[] sites = new int[seasons.size()];
     List<WeedPressure> weeds = own.weedsOf(field.id());
     for (int at : order) {
-      sites[at] = fewestSites(own, SeasonAudit.drivers(weeds, seasons.get(at)), seasons.get(at));
+      sites[at] = fewestSites(own, JournalSeason.drivers(weeds, seasons.get(at)), seasons.get(at));
     }
     order.subList(1, order.size()).sort(Comparator.comparingInt(at -> -sites[at]));
   }

@@ -45,6 +45,31 @@ record SprayedSeason(
     }
   }
 
+  /**
+   * A season of the journal, passes on less than half of the field left out; or why it cannot be
+   * walked.
+   */
+  static Found of(Book book, Field today, PastSeason row, SharedTraces shared) {
+    JournalSeason season = JournalSeason.of(book, today, row);
+    Optional<TraceSet> trace = season.trace(shared);
+    if (trace.isEmpty()) {
+      return new Found(Optional.empty(), season.notWalked());
+    }
+    Field field = season.field();
+    Book past = PastBook.without(season.past(), field.id(), row.season());
+    return new Found(
+        Optional.of(
+            new SprayedSeason(
+                past,
+                field,
+                row,
+                trace.get(),
+                shared.kernel(past, trace.get()),
+                season.madeOnTheField(),
+                season.drivers())),
+        season.notes());
+  }
+
   SprayedSeason {
     passes = List.copyOf(passes);
     drivers = List.copyOf(drivers);

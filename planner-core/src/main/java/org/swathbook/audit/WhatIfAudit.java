@@ -55,7 +55,7 @@ public final class WhatIfAudit {
           notTried(field, 0, "no season that both seasons.csv and applications.csv have"));
     }
     PastSeason last = seasons.get(seasons.size() - 1);
-    SprayedSeason.Found found = SeasonAudit.sprayed(own, field, last, shared);
+    SprayedSeason.Found found = SprayedSeason.of(own, field, last, shared);
     if (found.season().isEmpty()) {
       return Collections.nCopies(
           changes.size(), notTried(field, last.season(), String.join(" ", found.remarks())));

@@ -81,22 +81,17 @@ public record Book(
 
   /** The same book with other scoutings. */
   public Book withScoutings(List<Scouting> seen) {
-    return new Book(
-        name,
-        season,
-        catalog,
-        house,
-        crops,
-        passCost,
-        resprayExtra,
-        fields,
-        weeds,
-        journal,
-        pastSeasons,
-        prices,
-        stations,
-        seen,
-        notes);
+    return with(fields, weeds, journal, stations, seen);
+  }
+
+  /** The same book with another journal. */
+  public Book withJournal(Journal other) {
+    return with(fields, weeds, other, stations, scoutings);
+  }
+
+  /** The same book with other weather. */
+  public Book withStations(Map<String, StationWeather> others) {
+    return with(fields, weeds, journal, others, scoutings);
   }
 
   public Optional<Field> findField(String typed) {
@@ -149,6 +144,15 @@ public record Book(
   }
 
   private Book with(List<Field> otherFields, List<WeedPressure> otherWeeds) {
+    return with(otherFields, otherWeeds, journal, stations, scoutings);
+  }
+
+  private Book with(
+      List<Field> otherFields,
+      List<WeedPressure> otherWeeds,
+      Journal otherJournal,
+      Map<String, StationWeather> otherStations,
+      List<Scouting> otherScoutings) {
     return new Book(
         name,
         season,
@@ -159,11 +163,11 @@ public record Book(
         resprayExtra,
         otherFields,
         otherWeeds,
-        journal,
+        otherJournal,
         pastSeasons,
         prices,
-        stations,
-        scoutings,
+        otherStations,
+        otherScoutings,
         notes);
   }
 }

@@ -3,6 +3,7 @@ package org.swathbook.book;
 import java.util.Map;
 import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.measure.Inches;
 
 /**
  * The adviser's thresholds; shares are 0 to 1.
@@ -85,8 +86,8 @@ public record HouseRules(
           200,
           0.80,
           0.90,
-          2.54,
-          12.7,
+          Inches.toCm(1),
+          Inches.toCm(5),
           Map.of(4, 0.5, 5, 0.5, 6, 0.6),
           0.5,
           3,

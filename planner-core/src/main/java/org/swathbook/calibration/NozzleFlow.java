@@ -1,5 +1,7 @@
 package org.swathbook.calibration;
 
+import org.swathbook.measure.Acre;
+
 /**
  * One nozzle over the ground that it covers: GPM = GPA · MPH · W / 5940, with the width W in
  * inches. The equation of extension services (Albany County Weed and Pest, Wyoming; Oklahoma State
@@ -14,7 +16,7 @@ public final class NozzleFlow {
    * An acre, 43,560 sq ft, over a foot in inches and the 88 ft in a minute that are one mph: no
    * rounded factor but exact.
    */
-  public static final double ACRE_INCHES_MPH = 43_560 * 12 / 88.0;
+  public static final double ACRE_INCHES_MPH = Acre.SQUARE_FEET * 12 / 88;
 
   /** Fluid ounces in a gallon. */
   public static final double OUNCES_PER_GALLON = 128;

@@ -225,7 +225,7 @@ public final class AddedSite {
         UseJudge.facts(book, kernel.traces(), pass.index(), pass.timing(), mix).stream()
             .map(f -> new ActiveUse(f.dose(), f.active(), UseJudge.choose(f)))
             .toList();
-    return MixChanges.withAdjuvants(mix, actives);
+    return FittedAdjuvants.of(mix, actives);
   }
 
   /** Where a pass stands in the program as it is written; below zero when that cannot be told. */

@@ -24,7 +24,7 @@ record DriverSites(Map<WeedId, Integer> counts, boolean foliar) {
     Map<WeedId, Integer> out = new TreeMap<>();
     for (PassWeed w : facts.pass().weeds()) {
       // A driver weed counts in the years in which it stands, however few they are.
-      if (!Double.isNaN(w.p90Cm()) && facts.pressure(w.weed()).driver().isDriver()) {
+      if (w.standsInAnyYear() && facts.pressure(w.weed()).driver().isDriver()) {
         out.put(w.weed(), w.effectiveFoliarSites());
       }
     }

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.Unit;
 import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayWeather;
@@ -128,6 +129,6 @@ public final class ForecastWeather {
   }
 
   private static OptionalDouble inches(OptionalDouble mm) {
-    return mm.isPresent() ? OptionalDouble.of(mm.getAsDouble() / 25.4) : mm;
+    return mm.isPresent() ? OptionalDouble.of(Inches.ofMm(mm.getAsDouble())) : mm;
   }
 }

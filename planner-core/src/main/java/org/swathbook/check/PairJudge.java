@@ -44,17 +44,7 @@ public final class PairJudge {
   /** Whether two doses may not stand in one tank on a date of the book's season; makes no words. */
   public static boolean blocks(
       Book book, TraceSet traces, PassTiming timing, Dose first, Dose second) {
-    return blocks(book, traces, timing, PassPositions.of(traces, timing), first, second);
-  }
-
-  /** The same with the positions of the pass at hand. */
-  public static boolean blocks(
-      Book book,
-      TraceSet traces,
-      PassTiming timing,
-      Set<Position> positions,
-      Dose first,
-      Dose second) {
+    Set<Position> positions = PassPositions.of(traces, timing);
     return blocks(tank(book, traces, timing, positions, first, second));
   }
 

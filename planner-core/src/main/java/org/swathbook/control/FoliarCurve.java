@@ -2,6 +2,7 @@ package org.swathbook.control;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.swathbook.measure.Inches;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
 
@@ -29,9 +30,9 @@ public record FoliarCurve(double emax, double controlHeightCm, double gamma) {
   public static final double SYSTEMIC_GAMMA = 1.6;
 
   /** Heights at which a figure counts as rated when its table does not say (default). */
-  public static final double CONTACT_HEIGHT_CM = 4 * 2.54;
+  public static final double CONTACT_HEIGHT_CM = Inches.toCm(4);
 
-  public static final double SYSTEMIC_HEIGHT_CM = 6 * 2.54;
+  public static final double SYSTEMIC_HEIGHT_CM = Inches.toCm(6);
 
   /** A rating of 100 % would hold at any dose and size; the shape needs a little room (default). */
   static final double MOST = 0.995;

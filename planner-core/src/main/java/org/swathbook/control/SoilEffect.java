@@ -3,6 +3,7 @@ package org.swathbook.control;
 import java.util.List;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
+import org.swathbook.measure.Inches;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
 
@@ -13,7 +14,7 @@ import org.swathbook.model.ModelSection;
  * also take plants of at most an inch on the day the rain has come (default).
  */
 public final class SoilEffect {
-  private static final double REACH_BACK_CM = 2.54;
+  private static final double REACH_BACK_CM = Inches.toCm(1);
 
   /** Does nothing to anything. */
   public static final SoilEffect NONE = new SoilEffect(new double[0], 0, 0, 0);

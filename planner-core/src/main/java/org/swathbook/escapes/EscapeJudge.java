@@ -11,22 +11,23 @@ import org.swathbook.book.DriverKind;
 import org.swathbook.book.Field;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.measure.Acre;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.Money;
 import org.swathbook.program.Observation;
 import org.swathbook.rules.Say;
 
 /** Judges what was seen after a pass, and says what to do about it. */
 public final class EscapeJudge {
-  private static final double M2_PER_ACRE = 4046.8564224;
 
   /** Days after a look before another can tell more: default, ours. */
   private static final int BETWEEN_LOOKS = 3;
 
   /** Plants up to this height are cut off by a shovel or a sweep for good, cm: 4 in (default). */
-  private static final double CULTIVATED_CM = 4 * 2.54;
+  private static final double CULTIVATED_CM = Inches.toCm(4);
 
   /** Rows narrower than this take no row cultivator, cm: 20 in; common practice, no source. */
-  private static final double ROWS_CM = 20 * 2.54;
+  private static final double ROWS_CM = Inches.toCm(20);
 
   private final Book book;
   private final Field field;
@@ -146,7 +147,7 @@ public final class EscapeJudge {
   private boolean isTooMany(WeedReading w) {
     DriverKind kind = pressure(w.weed()).driver();
     double most = kind == DriverKind.ZERO ? 0 : book.house().maxSurvivorsPerAcre();
-    return kind.isDriver() && w.survivorsPerM2() * M2_PER_ACRE > most;
+    return kind.isDriver() && w.survivorsPerM2() * Acre.SQUARE_METERS > most;
   }
 
   private WeedPressure pressure(WeedId weed) {
@@ -199,7 +200,8 @@ public final class EscapeJudge {
                   + " row.");
     }
     double acres = field.acres();
-    double plants = weeds.stream().mapToDouble(w -> w.survivorsPerM2() * M2_PER_ACRE).sum() * acres;
+    double plants =
+        weeds.stream().mapToDouble(w -> w.survivorsPerM2() * Acre.SQUARE_METERS).sum() * acres;
     out.add(
         "Pulling: about "
             + Say.perAcre(plants)

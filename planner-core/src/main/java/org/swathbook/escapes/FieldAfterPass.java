@@ -84,22 +84,7 @@ final class FieldAfterPass {
               SprayRecord.EMPTY,
               "named by an observation"));
     }
-    return new Book(
-        book.name(),
-        book.season(),
-        book.catalog(),
-        book.house(),
-        book.crops(),
-        book.passCost(),
-        book.resprayExtra(),
-        book.fields(),
-        book.weeds(),
-        new Journal(rows),
-        book.pastSeasons(),
-        book.prices(),
-        book.stations(),
-        book.scoutings(),
-        book.notes());
+    return book.withJournal(new Journal(rows));
   }
 
   private static Book seenIn(

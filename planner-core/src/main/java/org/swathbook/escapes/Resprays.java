@@ -11,26 +11,18 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.swathbook.book.Book;
-import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Ingredient;
-import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.check.MixJudge;
-import org.swathbook.growth.Timings;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.Money;
-import org.swathbook.measure.Quantity;
 import org.swathbook.plan.choice.DayDoses;
 import org.swathbook.program.Dose;
 import org.swathbook.program.SeenWeed;
 import org.swathbook.program.SprayJob;
 import org.swathbook.rules.Finding;
-import org.swathbook.rules.LabelUses;
-import org.swathbook.rules.PassPositions;
-import org.swathbook.rules.Rated;
-import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
-import org.swathbook.season.outcome.PassWeed;
 import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
@@ -39,10 +31,10 @@ import org.swathbook.season.outcome.SeasonOutcome;
  */
 final class Resprays {
   /** Regrowth that has leaves enough to take up a spray, cm: 2 in, common practice, no source. */
-  private static final double FRESH_CM = 2 * 2.54;
+  private static final double FRESH_CM = Inches.toCm(2);
 
   /** Growth of survivors on a warm day, cm: 4 in over 12 days (default). */
-  private static final double GROWTH_CM_A_DAY = 4 * 2.54 / 12;
+  private static final double GROWTH_CM_A_DAY = Inches.toCm(4) / 12;
 
   /** So long is a first legal day waited for: default, ours. */
   private static final int PATIENCE_DAYS = 14;
@@ -61,7 +53,7 @@ final class Resprays {
   private final DayDoses doses;
   private final List<WeedReading> alive;
   private final Set<WeedId> survivors = new TreeSet<>();
-  private final Map<WeedId, Double> standing;
+  private final SurvivorHeights heights;
   private final List<Site> failed;
   private final boolean plainCause;
   private final LocalDate sensible;
@@ -90,7 +82,7 @@ final class Resprays {
     this.plainCause =
         alive.stream()
             .allMatch(w -> !w.suspicion().isWorthATest() && !w.suspicion().plainCauses().isEmpty());
-    this.standing = standing(seen);
+    this.heights = SurvivorHeights.of(scene, survivors, seen);
     this.sensible = sensible(alive, seen, today);
     LocalDate lastWalked = LocalDate.of(book.season(), 10, 31);
     LocalDate harvest = scene.field().harvestDate().orElse(lastWalked);
@@ -214,76 +206,12 @@ final class Resprays {
         List.of(),
         first,
         lastLegal(tank, first),
-        heightCm(again, first),
-        tooTall(tank, again, first),
+        heights.tallestCm(again, first),
+        heights.tooTall(tank, again, first),
         controlPct(again, clean.with(tank, first)),
         cost,
         scene.asItIs().loss().minus(again.loss()),
         published);
-  }
-
-  /** The tallest of the survivors' weeds on a day; 0 where none stands. */
-  private double heightCm(SeasonOutcome again, LocalDate day) {
-    double out = 0;
-    for (WeedId w : survivors) {
-      out = Math.max(out, heightCm(again, day, w));
-    }
-    return out;
-  }
-
-  private static double heightCm(SeasonOutcome again, LocalDate day, WeedId weed) {
-    return again.passes().stream()
-        .filter(p -> p.planned().equals(day))
-        .flatMap(p -> p.weeds().stream())
-        .filter(w -> w.weed().equals(weed) && !Double.isNaN(w.p90Cm()))
-        .mapToDouble(PassWeed::p90Cm)
-        .max()
-        .orElse(0);
-  }
-
-  /**
-   * What a label says of plants that tall, product for product. Stems that were sprayed and grew
-   * again branch and are no seedlings: they may stand at what they had and have grown since.
-   */
-  private List<String> tooTall(List<Dose> tank, SeasonOutcome again, LocalDate day) {
-    List<String> out = new ArrayList<>();
-    Set<Position> positions = PassPositions.of(scene.traces(), Timings.at(scene.traces(), day));
-    for (Dose dose : tank) {
-      Ingredient active = dose.actives().get(0).ingredient();
-      for (WeedId id : survivors) {
-        WeedPressure weed = again.weed(id).pressure();
-        double cm = Math.max(heightCm(again, day, id), standing.getOrDefault(id, 0.0));
-        LabelUses.fitting(active, scene.field(), positions, dose.product().formulation()).stream()
-            .flatMap(u -> u.weedHeights().find().stream())
-            .flatMapToDouble(h -> Rated.tallestCm(h, weed).stream())
-            .max()
-            .ifPresent(
-                limit -> {
-                  if (Quantity.exceeds(cm, limit)) {
-                    out.add(
-                        dose.product().name()
-                            + " up to "
-                            + Say.inches(limit)
-                            + ", "
-                            + weed.weed().name()
-                            + " may stand at "
-                            + Say.inches(cm));
-                  }
-                });
-      }
-    }
-    return out;
-  }
-
-  /** What each surviving weed had when it was sprayed and has grown since, where both were seen. */
-  private static Map<WeedId, Double> standing(List<SeenWeed> seen) {
-    Map<WeedId, Double> out = new TreeMap<>();
-    for (SeenWeed s : seen) {
-      if (s.sprayedAtCm().isPresent()) {
-        out.put(s.weed(), s.sprayedAtCm().getAsDouble() + s.newGrowthCm().orElse(0));
-      }
-    }
-    return out;
   }
 
   private boolean isEffective(ResprayOption o) {

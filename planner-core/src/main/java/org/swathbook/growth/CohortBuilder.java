@@ -3,6 +3,7 @@ package org.swathbook.growth;
 import java.util.Arrays;
 import java.util.List;
 import org.swathbook.catalog.Weed;
+import org.swathbook.measure.Inches;
 import org.swathbook.model.ModelCard;
 import org.swathbook.model.ModelSection;
 
@@ -20,10 +21,10 @@ final class CohortBuilder {
   private static final double THIN = 0.01;
 
   /** Tillage kills what is shorter, cm (4 in; default). */
-  private static final double KILLED_BELOW_CM = 4 * 2.54;
+  private static final double KILLED_BELOW_CM = Inches.toCm(4);
 
   /** And half of what is no taller than this, cm (8 in; default). */
-  private static final double HALVED_TO_CM = 8 * 2.54;
+  private static final double HALVED_TO_CM = Inches.toCm(8);
 
   private CohortBuilder() {}
 

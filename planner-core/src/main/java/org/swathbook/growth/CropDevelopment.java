@@ -70,14 +70,11 @@ final class CropDevelopment {
     return new Rates(heat);
   }
 
-  /** The next day; it may bring more than one stage. */
-  State integrate(State yesterday, Rates rates) {
-    return integrate(yesterday, rates, parameters.stages.size());
-  }
-
   /**
-   * The same for a crop that is known not to be past a stage yet: it waits on the eve of the next
-   * one.
+   * The next day; it may bring more than one stage.
+   *
+   * @param notPast a stage that the crop is known not to be past yet: it waits on the eve of the
+   *     next one
    */
   State integrate(State yesterday, Rates rates, int notPast) {
     int day = yesterday.day + 1;

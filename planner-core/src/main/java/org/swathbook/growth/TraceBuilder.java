@@ -70,17 +70,9 @@ public final class TraceBuilder {
   /**
    * The trace of the book's own season alone, in its own weather and with what was scouted in it.
    *
+   * @param shared of the stations of one book
    * @throws IllegalArgumentException when the station does not have all of its days, or the
    *     planting date lies outside it
-   */
-  public static TraceSet ofSeason(Book book, Field field) {
-    return ofSeason(book, field, new SharedOutdoors());
-  }
-
-  /**
-   * The same for one of many fields.
-   *
-   * @param shared of the stations of one book
    */
   public static TraceSet ofSeason(Book book, Field field, SharedOutdoors shared) {
     if (!book.station(field).scenarioYears().contains(book.season())) {

@@ -2,6 +2,8 @@ package org.swathbook.program;
 
 import java.time.LocalDate;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.measure.Inches;
+import org.swathbook.measure.Numbers;
 
 /** When a pass is to be made. */
 public sealed interface Anchor {
@@ -44,11 +46,7 @@ public sealed interface Anchor {
   record WhenWeedIs(WeedId weed, double heightCm) implements Anchor {
     @Override
     public String toString() {
-      return "when "
-          + weed
-          + " is "
-          + org.swathbook.measure.Numbers.decimals(heightCm / 2.54, 1)
-          + " in";
+      return "when " + weed + " is " + Numbers.decimals(Inches.ofCm(heightCm), 1) + " in";
     }
   }
 }

@@ -8,6 +8,7 @@ import org.swathbook.catalog.Product;
 import org.swathbook.catalog.Source;
 import org.swathbook.catalog.Stated;
 import org.swathbook.measure.Basis;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Rate;
@@ -54,7 +55,7 @@ public final class Say {
 
   /** {@code 4.2 in}. */
   public static String inches(double cm) {
-    return Numbers.decimals(cm / 2.54, 1) + " in";
+    return Numbers.decimals(Inches.ofCm(cm), 1) + " in";
   }
 
   /** {@code 14 Jul 2027}. */

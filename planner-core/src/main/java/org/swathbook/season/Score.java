@@ -1,15 +1,13 @@
 package org.swathbook.season;
 
 import java.util.Arrays;
+import org.swathbook.measure.Acre;
 
 /**
  * What a list of passes does to a field, by weather year and weed (both by their places in the
  * trace set). Means are plain sums in the order of the years over their number.
  */
 public final class Score {
-  /** m² on an acre. */
-  static final double PER_ACRE = 4046.8564224;
-
   final double[] loss;
   final double[][] controlPct;
   final double[][] exposed;
@@ -116,11 +114,11 @@ public final class Score {
   }
 
   public double survivorsPerAcre(int weed) {
-    return mean(survivors[weed]) * PER_ACRE;
+    return mean(survivors[weed]) * Acre.SQUARE_METERS;
   }
 
   public double allSurvivorsPerAcre(int weed) {
-    return mean(allSurvivors[weed]) * PER_ACRE;
+    return mean(allSurvivors[weed]) * Acre.SQUARE_METERS;
   }
 
   double exposedToNothingMedian(int weed) {

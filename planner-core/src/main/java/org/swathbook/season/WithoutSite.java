@@ -3,6 +3,7 @@ package org.swathbook.season;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.catalog.Site;
+import org.swathbook.measure.Acre;
 
 /**
  * The control of each weed by some passes when a site does nothing to any plant. A weed to which no
@@ -56,7 +57,7 @@ public final class WithoutSite {
       control[y] = kernel.controlPct(walk, y, weed);
       survivors[y] = walk.survivors();
     }
-    return new Left(Score.mean(control), Score.mean(survivors) * Score.PER_ACRE);
+    return new Left(Score.mean(control), Score.mean(survivors) * Acre.SQUARE_METERS);
   }
 
   private boolean matters(int weed) {

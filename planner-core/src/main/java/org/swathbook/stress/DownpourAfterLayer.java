@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.Numbers;
 import org.swathbook.season.outcome.PassOutcome;
 
@@ -26,7 +27,7 @@ record DownpourAfterLayer(double rainMm, int days) implements StressCase {
       return Posed.not("downpour after the first layer", "no pass holds a soil residual");
     }
     PassOutcome pass = layer.get();
-    String inches = Numbers.decimals(rainMm / 25.4, 1);
+    String inches = Numbers.decimals(Inches.ofMm(rainMm), 1);
     String title = inches + " in of rain in " + days + " days after pass " + (pass.index() + 1);
     LocalDate over = pass.timing().medianDate().plusDays(days + 1L);
     if (over.isBefore(plain.today())) {

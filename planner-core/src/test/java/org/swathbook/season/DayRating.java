@@ -75,18 +75,18 @@ public final class DayRating {
     SeasonTrace trace = kernel.traces().years().get(up.year());
     CohortSet cohorts = trace.cohorts(weed);
     int day = trace.dayOf(on);
-    double[] plants = up.untreatedPerM2(kernel, day);
+    double[] unsprayed = up.untreatedPerM2(kernel, day);
+    double[] left = up.perM2(kernel, day);
     int first = upFrom.equals(LocalDate.MIN) ? 0 : trace.dayOf(upFrom);
     for (int c = up.from(); c < up.up(); c++) {
       if (cohorts.emergedOn(c) < first) {
         continue;
       }
-      double untreatedPerM2 = plants[c - up.from()];
-      double alive = up.alive()[c];
-      if (alive > 0) {
-        treated[up.year()][weed] += untreatedPerM2 * alive * mass(up.heightCm()[c]);
+      int i = c - up.from();
+      if (up.alive()[c] > 0) {
+        treated[up.year()][weed] += left[i] * mass(up.heightCm()[c]);
       }
-      untreated[up.year()][weed] += untreatedPerM2 * mass(cohorts.heightCm(c, day));
+      untreated[up.year()][weed] += unsprayed[i] * mass(cohorts.heightCm(c, day));
     }
   }
 

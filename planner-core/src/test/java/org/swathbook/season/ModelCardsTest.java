@@ -29,8 +29,6 @@ class ModelCardsTest {
           "EmergenceCurve.K50",
           "EmergenceCurve.K90",
           "EmergenceCurve.RATIO",
-          // an acre in square metres
-          "Score.PER_ACRE",
           // how many tanks, soils, seasons, crops and weeds are kept in memory
           "Effects.TANKS_KEPT",
           "SharedEffects.TABLES_KEPT",

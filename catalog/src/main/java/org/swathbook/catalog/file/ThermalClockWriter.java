@@ -14,9 +14,6 @@ import org.swathbook.source.MapWriter;
  * short in °F, somebody wrote them so, and they are written in °F again.
  */
 final class ThermalClockWriter {
-  private static final DoubleUnaryOperator SUM_OF_F =
-      new ThermalClocks(ThermalClocks.UNREAD.clock(), Unit.FAHRENHEIT)::celsiusDays;
-
   private final ThermalClock clock;
   private final Unit unit;
 
@@ -35,7 +32,8 @@ final class ThermalClockWriter {
     clock.ceilingC().ifPresent(temperatures::add);
     boolean handy =
         temperatures.stream().allMatch(c -> handy(Unit.FAHRENHEIT::toSi, fahrenheit(c), c))
-            && sums.stream().allMatch(s -> handy(SUM_OF_F, s * 9 / 5, s));
+            && sums.stream()
+                .allMatch(s -> handy(Unit.FAHRENHEIT::spanToSi, Unit.FAHRENHEIT.spanFromSi(s), s));
     // The spelling of a clamped clock has no minus sign.
     boolean below = clock.method() == DegreeDayMethod.CLAMPED && clock.baseC() < 0;
     return handy || below ? Unit.FAHRENHEIT : Unit.CELSIUS;
@@ -76,7 +74,7 @@ final class ThermalClockWriter {
   String sum(double celsiusDays) {
     return unit == Unit.CELSIUS
         ? ExactText.number(celsiusDays)
-        : exact(SUM_OF_F, celsiusDays * 9 / 5, celsiusDays);
+        : exact(Unit.FAHRENHEIT::spanToSi, Unit.FAHRENHEIT.spanFromSi(celsiusDays), celsiusDays);
   }
 
   private static String exact(DoubleUnaryOperator reading, double guess, double wanted) {

@@ -33,7 +33,7 @@ record ThermalClocks(ThermalClock clock, Unit unit) {
 
   /** °C-days of degree-days as the file writes them. */
   double celsiusDays(double written) {
-    return unit == Unit.FAHRENHEIT ? written * 5 / 9 : written;
+    return unit.spanToSi(written);
   }
 
   /** The keys {@code method}, {@code base} and {@code ceiling}. */

@@ -29,9 +29,4 @@ public record WrittenEntry(
   public String text(String key) {
     return keys.find(key).map(NodeText::plain).orElse("");
   }
-
-  /** All values, whatever the part. */
-  public List<WrittenValue> values() {
-    return groups.stream().flatMap(g -> g.values().stream()).toList();
-  }
 }

@@ -3,7 +3,6 @@ package org.swathbook.catalog.file;
 import java.util.Set;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Source;
-import org.swathbook.source.Mark;
 import org.swathbook.source.Node;
 
 /**
@@ -23,10 +22,6 @@ public record WrittenValue(String key, Node node, Source source) {
    */
   public boolean isFact() {
     return !NAMING.contains(key);
-  }
-
-  public Mark mark() {
-    return node.mark();
   }
 
   /** What stands there, on one line for people; a site of action by its current number. */

@@ -18,6 +18,7 @@ import org.swathbook.catalog.file.WrittenCatalog;
 import org.swathbook.catalog.file.WrittenEntry;
 import org.swathbook.catalog.file.WrittenGroup;
 import org.swathbook.catalog.file.WrittenValue;
+import org.swathbook.measure.Inches;
 
 /** What changed from one catalog to another, value by value. */
 public final class Diff {
@@ -159,7 +160,7 @@ public final class Diff {
         r.highPct(),
         r.controlHeightCm().isPresent()
             ? String.format(
-                Locale.ROOT, ", rated at %.1f in", r.controlHeightCm().getAsDouble() / 2.54)
+                Locale.ROOT, ", rated at %.1f in", Inches.ofCm(r.controlHeightCm().getAsDouble()))
             : "",
         r.confidence(),
         r.source());

@@ -15,6 +15,7 @@ import org.swathbook.catalog.TimePoint;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.file.EntryKind;
 import org.swathbook.catalog.file.WrittenCatalog;
+import org.swathbook.measure.Inches;
 
 /**
  * A use whose window by stage and window by height never meet: the crop is taller than allowed when
@@ -96,6 +97,6 @@ final class HeightAndStageCheck implements Check {
   }
 
   private static String inches(OptionalDouble cm) {
-    return String.format(Locale.ROOT, "%.0f in", cm.getAsDouble() / 2.54);
+    return String.format(Locale.ROOT, "%.0f in", Inches.ofCm(cm.getAsDouble()));
   }
 }

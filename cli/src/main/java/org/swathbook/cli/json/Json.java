@@ -19,6 +19,7 @@ import java.util.Collection;
 import java.util.Optional;
 import org.swathbook.cli.report.Cautions;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.Money;
 
 /** Nodes and numbers of our JSON, and how they are written: two spaces, LF, no exponents. */
@@ -87,7 +88,7 @@ final class Json {
 
   /** Inches to one decimal. */
   static JsonNode inches(double cm) {
-    return fixed(cm / 2.54, 1);
+    return fixed(Inches.ofCm(cm), 1);
   }
 
   /** Rounded half up to fixed decimals; null for what is no number. */

@@ -9,6 +9,7 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.ScoutedHeight;
 import org.swathbook.growth.ScoutedField;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Unit;
 
@@ -25,7 +26,7 @@ final class ScoutingNotes {
       add(byDate, w.date(), book.catalog().weed(w.weed()).name() + " " + weed(w));
     }
     seen.irrigationMm()
-        .forEach((date, mm) -> add(byDate, date, "irrigation " + number(mm / 25.4) + " in"));
+        .forEach((date, mm) -> add(byDate, date, "irrigation " + number(Inches.ofMm(mm)) + " in"));
     List<String> out = new ArrayList<>();
     byDate.forEach(
         (date, what) ->
@@ -79,13 +80,13 @@ final class ScoutingNotes {
 
   private static String height(ScoutedHeight h) {
     return h.isRange()
-        ? number(h.lowCm() / 2.54)
+        ? number(Inches.ofCm(h.lowCm()))
             + " to "
-            + number(h.highCm() / 2.54)
+            + number(Inches.ofCm(h.highCm()))
             + " in tall (median "
-            + number(h.medianCm() / 2.54)
+            + number(Inches.ofCm(h.medianCm()))
             + ")"
-        : number(h.medianCm() / 2.54) + " in tall";
+        : number(Inches.ofCm(h.medianCm())) + " in tall";
   }
 
   private static String number(double value) {

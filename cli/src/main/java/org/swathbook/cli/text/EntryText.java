@@ -14,6 +14,7 @@ import org.swathbook.catalog.review.KeyWords;
 import org.swathbook.catalog.review.Ratings;
 import org.swathbook.catalog.review.Unstated;
 import org.swathbook.catalog.review.WhereUsed;
+import org.swathbook.measure.Inches;
 
 /** The report of {@code catalog show}: one entry as its keeper wants it. */
 public final class EntryText {
@@ -87,7 +88,7 @@ public final class EntryText {
           String.format(Locale.ROOT, "%.0f (%.0f-%.0f)", r.emaxPct(), r.lowPct(), r.highPct()),
           r.controlHeightCm().isPresent()
               ? String.format(
-                  Locale.ROOT, "rated at %.0f in", r.controlHeightCm().getAsDouble() / 2.54)
+                  Locale.ROOT, "rated at %.0f in", Inches.ofCm(r.controlHeightCm().getAsDouble()))
               : "");
     }
     table.on(page);

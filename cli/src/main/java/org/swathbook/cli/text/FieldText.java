@@ -15,12 +15,13 @@ import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.Trait;
 import org.swathbook.growth.TraceBuilder;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.Numbers;
+import org.swathbook.measure.Unit;
 import org.swathbook.rules.Say;
 
 /** What is known of a field: crop, soil, weeds. Unknown is said to be unknown. */
 final class FieldText {
-  private static final double METERS_PER_FOOT = 0.3048;
 
   private FieldText() {}
 
@@ -75,7 +76,7 @@ final class FieldText {
   private static String crop(Book book, Field field) {
     String rows =
         field.rowSpacingCm().isPresent()
-            ? Numbers.decimals(field.rowSpacingCm().getAsDouble() / 2.54, 1) + " in rows"
+            ? Numbers.decimals(Inches.ofCm(field.rowSpacingCm().getAsDouble()), 1) + " in rows"
             : "row spacing unknown";
     return String.join(
         ", ",
@@ -134,7 +135,7 @@ final class FieldText {
     if (field.waterDistanceM().isPresent()) {
       known.add(
           "water at "
-              + Numbers.decimals(field.waterDistanceM().getAsDouble() / METERS_PER_FOOT, 0)
+              + Numbers.decimals(Unit.FOOT.fromSi(field.waterDistanceM().getAsDouble()), 0)
               + " ft");
     }
     field.waters().forEach(w -> known.add(w.words()));

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.Money;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Rate;
@@ -33,7 +34,7 @@ final class Figures {
 
   /** {@code 2.5}, in inches. */
   static String inches(double cm) {
-    return Numbers.fixed(cm / 2.54, 1);
+    return Numbers.fixed(Inches.ofCm(cm), 1);
   }
 
   /** {@code 4,499.20}. */

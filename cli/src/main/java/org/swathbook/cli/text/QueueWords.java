@@ -125,12 +125,14 @@ public final class QueueWords {
       if (book.weedsOf(row.field().id()).stream().anyMatch(x -> isDriver(x, w))) {
         String name = book.catalog().weed(w.weed()).name();
         out.add(
-            !w.stands() || Double.isNaN(w.p90Cm())
+            !w.stands() || !w.standsInAnyYear()
                 ? name + ": none standing"
                 : name
                     + ": half up to "
                     + Figures.inches(w.p50Cm())
-                    + " in, 90 % to "
+                    + " in, "
+                    + Numbers.decimals(100 * book.house().sizePercentile(), 0)
+                    + " % to "
                     + Figures.inches(w.p90Cm())
                     + " in");
       }

@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.CropStage;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Unit;
@@ -102,7 +103,7 @@ final class AnchorParser implements TextParser<Anchor> {
   }
 
   private static String inches(double cm, int decimals) {
-    return Numbers.decimals(cm / 2.54, decimals) + " in";
+    return Numbers.decimals(Inches.ofCm(cm), decimals) + " in";
   }
 
   /** All digits that a number needs to be read back as the same, without an exponent. */

@@ -116,12 +116,16 @@ public final class BookPaths {
       }
     }
     List<String> known = names(kind);
+    boolean folderOfTheName =
+        !name.isEmpty() && asPath(typed).filter(Files::isDirectory).isPresent();
     throw ProblemsException.of(
         Mark.startOf(name.isEmpty() ? "''" : typed),
         "there is no such file, and no " + kind.noun + " of this name in the book",
-        known.isEmpty()
-            ? "write the path of a file; the folder " + kind.folder() + " of the book is empty"
-            : Nearest.hint(name, known));
+        folderOfTheName
+            ? "this is a folder; name a file in it"
+            : known.isEmpty()
+                ? "write the path of a file; the folder " + kind.folder() + " of the book is empty"
+                : Nearest.hint(name, known));
   }
 
   /**
@@ -265,6 +269,7 @@ public final class BookPaths {
     try (Stream<Path> files = Files.list(folder)) {
       String[] all =
           files
+              .filter(p -> !Files.isDirectory(p))
               .map(p -> String.valueOf(p.getFileName()))
               .filter(n -> n.endsWith(ENDING) && !n.startsWith("."))
               .map(n -> n.substring(0, n.length() - ENDING.length()))

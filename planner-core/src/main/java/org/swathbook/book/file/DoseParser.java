@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.swathbook.book.Prices;
-import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Product;
 import org.swathbook.measure.Basis;
@@ -25,10 +24,6 @@ public final class DoseParser {
 
   private final Names names;
   private final Prices prices;
-
-  public DoseParser(Catalog catalog, Prices prices) {
-    this(new Names(catalog), prices);
-  }
 
   DoseParser(Names names, Prices prices) {
     this.names = names;

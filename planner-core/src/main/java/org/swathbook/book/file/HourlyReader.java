@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Unit;
 import org.swathbook.source.CsvColumns;
@@ -102,9 +103,9 @@ public final class HourlyReader {
         either(
             row,
             "rain_in",
-            t -> 25.4 * Parsers.number(0, MOST_RAIN_IN).parse(t),
+            t -> Inches.toMm(Parsers.number(0, MOST_RAIN_IN).parse(t)),
             "rain_mm",
-            Parsers.number(0, 25.4 * MOST_RAIN_IN));
+            Parsers.number(0, Inches.toMm(MOST_RAIN_IN)));
     if (!row.isSound()) {
       return;
     }

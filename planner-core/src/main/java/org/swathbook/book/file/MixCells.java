@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Numbers;
+import org.swathbook.measure.Unit;
 import org.swathbook.source.Texts;
 
 /** Readings of values that only mixes have. Each throws {@link MeasureException}. */
@@ -19,7 +20,7 @@ final class MixCells {
   private static final double CACO3_PER_MG = 4.118;
 
   /** Of a grain in a US gallon: 64.79891 mg in 3.785411784 L (NIST Handbook 44). */
-  private static final double PPM_PER_GRAIN = 64.79891 / 3.785411784;
+  private static final double PPM_PER_GRAIN = 64.79891 / Unit.GALLON.toSi(1);
 
   private static final Pattern PSI =
       Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*psi", Pattern.CASE_INSENSITIVE);

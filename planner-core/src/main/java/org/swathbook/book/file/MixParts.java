@@ -139,8 +139,7 @@ final class MixParts {
 
   /** Spray volume in gallons per acre. */
   static OptionalDouble gallonsPerAcre(MapReader carrier) {
-    Optional<Double> gallons = carrier.find("volume", MixParts::gallons, "15 gal/acre");
-    return gallons.isPresent() ? OptionalDouble.of(gallons.get()) : OptionalDouble.empty();
+    return carrier.findNumber("volume", MixParts::gallons, "15 gal/acre");
   }
 
   private static double gallons(String text) {

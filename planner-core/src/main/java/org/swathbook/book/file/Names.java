@@ -17,7 +17,9 @@ import org.swathbook.catalog.Slug;
 import org.swathbook.catalog.Trait;
 import org.swathbook.catalog.Weed;
 import org.swathbook.measure.MeasureException;
+import org.swathbook.source.MapNode;
 import org.swathbook.source.Nearest;
+import org.swathbook.source.Problems;
 import org.swathbook.source.TextParser;
 
 /** Names of catalog entries as people type them; an unknown one names the nearest known. */
@@ -74,6 +76,16 @@ final class Names {
                           all.add(w.name());
                           return all;
                         })));
+  }
+
+  /** A weed that is the key of an entry; empty with a problem where there is none of this name. */
+  Optional<Weed> weedOfKey(MapNode.Entry entry, Problems problems) {
+    try {
+      return Optional.of(weed(entry.key()));
+    } catch (MeasureException e) {
+      problems.add(entry.keyMark(), e, "AMAPA");
+      return Optional.empty();
+    }
   }
 
   Ingredient ingredient(String text) {

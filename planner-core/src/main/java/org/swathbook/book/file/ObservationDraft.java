@@ -1,10 +1,7 @@
 package org.swathbook.book.file;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,11 +16,7 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.program.Observation;
 import org.swathbook.program.SprayJob;
-import org.swathbook.program.SurvivorPattern;
 import org.swathbook.source.MapWriter;
-import org.swathbook.source.Mark;
-import org.swathbook.source.NewFiles;
-import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 import org.swathbook.source.Texts;
 import org.swathbook.source.YamlWriter;
@@ -34,47 +27,6 @@ import org.swathbook.source.YamlWriter;
  * and changes nothing.
  */
 public final class ObservationDraft {
-
-  /** What stands under a weed and is a length. */
-  public enum Length {
-    SPRAYED_AT("sprayedAt", "3 in"),
-    NEW_GROWTH("newGrowth", "1 in");
-
-    private final String key;
-    private final String example;
-
-    Length(String key, String example) {
-      this.key = key;
-      this.example = example;
-    }
-  }
-
-  /** What a plant looks like. */
-  public enum Look {
-    DEAD("dead"),
-    COLLAPSED("collapsed"),
-    STALLED("stalled"),
-    REGROWING("regrowing"),
-    UNTOUCHED("untouched");
-
-    private final String key;
-
-    Look(String key) {
-      this.key = key;
-    }
-  }
-
-  /** What can be told with yes or no. */
-  public enum Sign {
-    SAME_SPECIES_DEAD_BESIDE("sameSpeciesDeadBeside"),
-    OTHER_SPECIES_CONTROLLED("otherSpeciesControlled");
-
-    private final String key;
-
-    Sign(String key) {
-      this.key = key;
-    }
-  }
 
   /** What else may explain what a pass left. */
   public enum Condition {
@@ -105,11 +57,8 @@ public final class ObservationDraft {
   private @Nullable String mix;
   private @Nullable LocalDate seen;
   private @Nullable String stage;
-  private final Map<WeedId, Plants> weeds = new LinkedHashMap<>();
+  private final Map<WeedId, WeedAnswers> weeds = new LinkedHashMap<>();
   private final Map<Condition, String> conditions = new LinkedHashMap<>();
-
-  /** Of one weed, as written. */
-  private record Plants(Map<String, String> texts, Map<Look, Integer> counts) {}
 
   public ObservationDraft(Book book, BookPaths paths) {
     this.book = book;
@@ -180,7 +129,7 @@ public final class ObservationDraft {
   }
 
   public void stage(String text) {
-    stage = ObservationReader.stage(book.catalog().crop(theField().crop())).parse(text);
+    stage = CropStageParser.of(book.catalog().crop(theField().crop())).parse(text);
   }
 
   /** Weeds of the field that have no answer yet, by code. */
@@ -192,8 +141,8 @@ public final class ObservationDraft {
         .toList();
   }
 
-  /** Adds a weed, which is then the one that is told of. */
-  public WeedId weed(String text) {
+  /** Adds a weed, of which the rest is then answered. */
+  public WeedAnswers weed(String text) {
     List<String> there = open().stream().map(WeedId::value).toList();
     Weed weed =
         book.catalog()
@@ -211,41 +160,9 @@ public final class ObservationDraft {
               + String.join(", ", there)
               + ", or its row there first");
     }
-    weeds.put(weed.id(), new Plants(new LinkedHashMap<>(), new LinkedHashMap<>()));
-    return weed.id();
-  }
-
-  public void length(WeedId weed, Length which, String text) {
-    ObservationReader.lengthCm(which.example).parse(text);
-    told(weed).texts().put(which.key, text.strip());
-  }
-
-  public void area(WeedId weed, String text) {
-    ScoutingCells.areaM2(text);
-    told(weed).texts().put("area", text.strip());
-  }
-
-  public void count(WeedId weed, Look look, String text) {
-    told(weed).counts().put(look, Parsers.whole(0, ObservationReader.MOST_PLANTS).parse(text));
-  }
-
-  /** How many were counted of a look; 0 when nothing was said. */
-  public int count(WeedId weed, Look look) {
-    return told(weed).counts().getOrDefault(look, 0);
-  }
-
-  public static List<String> patterns() {
-    return List.of(SurvivorPattern.values()).stream().map(SurvivorPattern::spelling).toList();
-  }
-
-  public void pattern(WeedId weed, String text) {
-    SurvivorPattern p =
-        Texts.oneOf(SurvivorPattern.values(), SurvivorPattern::spelling).parse(text);
-    told(weed).texts().put("pattern", p.spelling());
-  }
-
-  public void sign(WeedId weed, Sign sign, String text) {
-    told(weed).texts().put(sign.key, Texts.yesNo(text) ? "yes" : "no");
+    WeedAnswers answers = new WeedAnswers(weed.id());
+    weeds.put(weed.id(), answers);
+    return answers;
   }
 
   public void condition(Condition which, String text) {
@@ -272,7 +189,7 @@ public final class ObservationDraft {
       root.put("cropStage", stage);
     }
     MapWriter all = new MapWriter();
-    weeds.forEach((w, p) -> all.put(w.value(), plants(p).node()));
+    weeds.forEach((w, answers) -> all.put(w.value(), answers.written().node()));
     root.put("weeds", all.node());
     if (!conditions.isEmpty()) {
       MapWriter map = new MapWriter();
@@ -282,44 +199,9 @@ public final class ObservationDraft {
     return YamlWriter.text(root.node());
   }
 
-  private static MapWriter plants(Plants p) {
-    MapWriter counted = new MapWriter();
-    counted.put("area", String.valueOf(p.texts().get("area")));
-    p.counts().forEach((look, n) -> counted.put(look.key, Integer.toString(n)));
-    MapWriter out = new MapWriter();
-    List<String> keys = new ArrayList<>(p.texts().keySet());
-    keys.remove("area");
-    out.put("plants", counted.node());
-    keys.forEach(k -> out.put(k, String.valueOf(p.texts().get(k))));
-    return out;
-  }
-
   /** What was answered, read as a file of this text is read. */
   public Observation read() {
     return ObservationReader.read("answers", text().getBytes(StandardCharsets.UTF_8), paths, book);
-  }
-
-  /**
-   * Looks whether a file may be written.
-   *
-   * @throws ProblemsException when something is there already, or it cannot be written there
-   */
-  public static void checkFree(Path file, BookPaths paths, boolean force) {
-    if (Files.isDirectory(file) || !force && Files.exists(file)) {
-      throw ProblemsException.of(
-          Mark.startOf(paths.nameOf(file)),
-          "there is an observation of this name already",
-          "write over it with --force, or keep it under another name");
-    }
-    paths.checkInside(file);
-    Problems problems = new Problems();
-    NewFiles.checkWithFolders(file, paths.nameOf(file), problems);
-    problems.throwIfAny();
-  }
-
-  /** The file as it is to be written; its folder is made when there is none. */
-  public NewFiles file(Path file) {
-    return new NewFiles().put(file, paths.nameOf(file), text());
   }
 
   private Field theField() {
@@ -327,13 +209,5 @@ public final class ObservationDraft {
       throw new IllegalStateException("the field comes first");
     }
     return field;
-  }
-
-  private Plants told(WeedId weed) {
-    Plants p = weeds.get(weed);
-    if (p == null) {
-      throw new IllegalArgumentException(weed + " was not named");
-    }
-    return p;
   }
 }

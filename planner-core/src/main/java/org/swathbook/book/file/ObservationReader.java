@@ -6,12 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
-import org.swathbook.catalog.Crop;
-import org.swathbook.catalog.CropStage;
 import org.swathbook.catalog.Weed;
 import org.swathbook.measure.MeasureException;
 import org.swathbook.measure.Unit;
@@ -102,7 +99,7 @@ public final class ObservationReader {
     Optional<String> stage =
         field
             .map(f -> book.catalog().crop(f.crop()))
-            .flatMap(c -> top.find("cropStage", stage(c), "V5"));
+            .flatMap(c -> top.find("cropStage", CropStageParser.of(c), "V5"));
     List<SeenWeed> weeds =
         top.requireMap("weeds", "weeds: {AMAPA: {" + PLANTS + "}}")
             .map(w -> weeds(w, field))
@@ -161,17 +158,6 @@ public final class ObservationReader {
     return Optional.of(new Sprayed(job.mix(), false));
   }
 
-  static TextParser<String> stage(Crop crop) {
-    return text -> {
-      List<String> known = crop.stages().stream().map(CropStage::name).toList();
-      OptionalInt place = crop.findStage(text);
-      if (place.isEmpty()) {
-        throw Names.unknown(text, "stage of " + crop.id(), known);
-      }
-      return known.get(place.getAsInt());
-    };
-  }
-
   private List<SeenWeed> weeds(MapReader map, Optional<Field> field) {
     List<SeenWeed> out = new ArrayList<>();
     for (MapNode.Entry e : map.node().entries()) {
@@ -194,12 +180,7 @@ public final class ObservationReader {
   }
 
   private Optional<SeenWeed> weed(MapNode.Entry entry, Optional<Field> field) {
-    Optional<Weed> weed = Optional.empty();
-    try {
-      weed = Optional.of(names.weed(entry.key()));
-    } catch (MeasureException e) {
-      problems.add(entry.keyMark(), e, "AMAPA");
-    }
+    Optional<Weed> weed = names.weedOfKey(entry, problems);
     if (weed.isPresent() && field.isPresent() && !isListed(weed.get(), field.get())) {
       problems.add(
           entry.keyMark(),
@@ -211,9 +192,9 @@ public final class ObservationReader {
       return Optional.empty();
     }
     MapReader m = map.get();
-    OptionalDouble sprayedAt = length(m, "sprayedAt", "3 in");
+    OptionalDouble sprayedAt = m.findNumber("sprayedAt", lengthCm("3 in"), "3 in");
     Optional<PlantCounts> plants = m.requireMap("plants", PLANTS).flatMap(this::plants);
-    OptionalDouble newGrowth = length(m, "newGrowth", "1 in");
+    OptionalDouble newGrowth = m.findNumber("newGrowth", lengthCm("1 in"), "1 in");
     Optional<SurvivorPattern> pattern =
         m.find(
             "pattern",
@@ -255,11 +236,6 @@ public final class ObservationReader {
 
   private static int count(MapReader map, String key) {
     return map.find(key, Parsers.whole(0, MOST_PLANTS), "3").orElse(0);
-  }
-
-  private static OptionalDouble length(MapReader map, String key, String example) {
-    Optional<Double> cm = map.find(key, lengthCm(example), example);
-    return cm.isPresent() ? OptionalDouble.of(cm.get()) : OptionalDouble.empty();
   }
 
   /** A length that is not below zero, cm. */

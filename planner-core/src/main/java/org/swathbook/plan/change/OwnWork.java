@@ -50,7 +50,7 @@ public record OwnWork(String product, WeedPressure weed, double heightCm, double
       }
       for (PassWeed w : pass.weeds()) {
         WeedPressure weed = season.weed(w.weed()).pressure();
-        if (Double.isNaN(w.p90Cm()) || !weed.driver().isDriver()) {
+        if (!w.standsInAnyYear() || !weed.driver().isDriver()) {
           continue;
         }
         for (ActiveDose a : dose.actives()) {

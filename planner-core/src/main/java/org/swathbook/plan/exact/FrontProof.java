@@ -33,11 +33,6 @@ public record FrontProof(List<Walked> front, int passes, int of, long scored) {
     front = List.copyOf(front);
   }
 
-  /** Whether no program made of the passes is left out. */
-  boolean exact() {
-    return passes == of;
-  }
-
   /**
    * @param known programs met, made of the candidates or not
    * @param mostScored programs to score before the proof is given up

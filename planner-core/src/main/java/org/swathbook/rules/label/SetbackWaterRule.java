@@ -11,6 +11,7 @@ import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Terms;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
+import org.swathbook.measure.Unit;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
 import org.swathbook.rules.RuleCard;
@@ -24,7 +25,6 @@ import org.swathbook.rules.Where;
 
 /** Distance from wells, inlets, streams and lakes. */
 public final class SetbackWaterRule implements UseRule {
-  private static final double M_PER_FT = 0.3048;
 
   public static final RuleCard CARD =
       new RuleCard(
@@ -79,7 +79,7 @@ public final class SetbackWaterRule implements UseRule {
                   Where.field("waterDistance")));
       return;
     }
-    double here = facts.field().waterDistanceM().getAsDouble() / M_PER_FT;
+    double here = Unit.FOOT.fromSi(facts.field().waterDistanceM().getAsDouble());
     if (Quantity.exceeds(most, here)) {
       out.block(
           this,
@@ -107,7 +107,7 @@ public final class SetbackWaterRule implements UseRule {
     Optional<Double> here = nearestFt(facts.field(), kind);
     if (here.isEmpty()) {
       OptionalDouble any = facts.field().waterDistanceM();
-      if (any.isEmpty() || Quantity.exceeds(leastFt, any.getAsDouble() / M_PER_FT)) {
+      if (any.isEmpty() || Quantity.exceeds(leastFt, Unit.FOOT.fromSi(any.getAsDouble()))) {
         out.ask(
             this,
             facts.about(),

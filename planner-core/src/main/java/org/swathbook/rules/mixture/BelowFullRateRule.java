@@ -58,8 +58,7 @@ public final class BelowFullRateRule implements PassRule {
     for (PassWeed weed : facts.pass().weeds()) {
       WeedPressure pressure = facts.pressure(weed.weed());
       // A driver weed counts in the years in which it stands, however few they are.
-      boolean meets =
-          !Double.isNaN(weed.p90Cm()) && (weed.stands() || pressure.driver().isDriver());
+      boolean meets = weed.standsInAnyYear() && (weed.stands() || pressure.driver().isDriver());
       List<FullRate> low = new ArrayList<>();
       if (meets) {
         low.addAll(low(pressure, foliar(facts, weed, pressure)));

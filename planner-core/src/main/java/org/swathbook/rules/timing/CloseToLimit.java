@@ -9,6 +9,7 @@ import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TimePoint;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.Window;
+import org.swathbook.measure.Inches;
 import org.swathbook.program.Scouted;
 import org.swathbook.program.SprayJob;
 import org.swathbook.rules.UseFacts;
@@ -18,7 +19,7 @@ import org.swathbook.rules.UseFacts;
  * stage or a height that somebody saw is taken as it is.
  */
 final class CloseToLimit {
-  private static final double CLOSE_CM = 2 * 2.54;
+  private static final double CLOSE_CM = Inches.toCm(2);
   private static final double CLOSE_STAGES = 1;
   private static final int CLOSE_DAYS = 3;
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.swathbook.catalog.Residual;
+import org.swathbook.measure.Inches;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
 import org.swathbook.rules.ActiveUse;
@@ -74,7 +75,7 @@ public final class NoActivatingRainRule implements PassRule {
     if (needed.isEmpty() || needed.getAsDouble() == 0) {
       return;
     }
-    double inches = needed.getAsDouble() / 25.4;
+    double inches = Inches.ofMm(needed.getAsDouble());
     if (ahead.isEmpty()) {
       out.note(
           this,

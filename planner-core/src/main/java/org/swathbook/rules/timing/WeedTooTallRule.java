@@ -60,7 +60,7 @@ public final class WeedTooTallRule implements PassRule {
   @Override
   public void judge(PassFacts facts, Findings out) {
     for (PassWeed weed : facts.pass().weeds()) {
-      if (weed.stands() && !Double.isNaN(weed.p90Cm())) {
+      if (weed.stands() && weed.standsInAnyYear()) {
         judge(facts, weed, facts.pressure(weed.weed()), out);
       }
     }

@@ -1,5 +1,6 @@
 package org.swathbook.rules.weather;
 
+import org.swathbook.measure.Acre;
 import org.swathbook.measure.Numbers;
 
 /**
@@ -9,20 +10,19 @@ import org.swathbook.measure.Numbers;
  */
 record BufferStrip(double widthFt, double acres, boolean wholeField) {
   /** International acre (NIST Handbook 44). */
-  private static final double FT2_PER_ACRE = 43560;
 
   /** A direction so far off every side lies toward a corner. */
   private static final double CORNER_DEGREES = 22.5;
 
   static BufferStrip of(double fieldAcres, double widthFt, double bearingDegrees) {
-    double side = Math.sqrt(fieldAcres * FT2_PER_ACRE);
+    double side = Math.sqrt(fieldAcres * Acre.SQUARE_FEET);
     if (widthFt >= side) {
       return new BufferStrip(widthFt, fieldAcres, true);
     }
     double off = bearingDegrees % 90;
     boolean corner = Math.min(off, 90 - off) >= CORNER_DEGREES;
     double ft2 = corner ? side * side - (side - widthFt) * (side - widthFt) : side * widthFt;
-    return new BufferStrip(widthFt, ft2 / FT2_PER_ACRE, false);
+    return new BufferStrip(widthFt, ft2 / Acre.SQUARE_FEET, false);
   }
 
   String words() {

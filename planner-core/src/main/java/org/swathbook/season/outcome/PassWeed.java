@@ -31,6 +31,11 @@ public record PassWeed(
     soil = List.copyOf(soil);
   }
 
+  /** Where it stands in none it has no height either. */
+  public boolean standsInAnyYear() {
+    return !Double.isNaN(p90Cm);
+  }
+
   public int effectiveFoliarSites() {
     return SiteControl.effective(foliar);
   }
