@@ -9,8 +9,6 @@ import org.swathbook.measure.Numbers;
  * two of them are kept clear.
  */
 record BufferStrip(double widthFt, double acres, boolean wholeField) {
-  /** International acre (NIST Handbook 44). */
-
   /** A direction so far off every side lies toward a corner. */
   private static final double CORNER_DEGREES = 22.5;
 
