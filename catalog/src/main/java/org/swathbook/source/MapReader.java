@@ -82,9 +82,14 @@ public final class MapReader {
     return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
   }
 
-  /** A single value that must be there; the stand-in when it is missing or has a problem. */
+  /** A single value that must be there; empty when it is missing or has a problem. */
+  public <T> Optional<T> require(String key, TextParser<T> parser, String example) {
+    return require(key, example).flatMap(n -> scalar(n, parser, example, problems));
+  }
+
+  /** The same with a stand-in for what is missing or has a problem. */
   public <T> T require(String key, TextParser<T> parser, String example, T standIn) {
-    return require(key, example).flatMap(n -> scalar(n, parser, example, problems)).orElse(standIn);
+    return require(key, parser, example).orElse(standIn);
   }
 
   /** The map under a key. */

@@ -17,6 +17,8 @@ class ConversionFactorsTest {
   private static final Path ROOT =
       Path.of(System.getProperty("basedir", "")).toAbsolutePath().resolve("..").normalize();
 
+  private static final Path MEASURES = ROOT.resolve("catalog/src/main/java/org/swathbook/measure");
+
   /** Inch, foot, acre, pound, gallon, mile and their parts, and the step of a Fahrenheit degree. */
   private static final Pattern FACTOR =
       Pattern.compile(
@@ -33,7 +35,7 @@ class ConversionFactorsTest {
     List<String> elsewhere = new ArrayList<>();
     int there = 0;
     for (Path file : sources()) {
-      boolean measure = file.getParent().endsWith("org/swathbook/measure");
+      boolean measure = file.startsWith(MEASURES);
       String code = WORDS.matcher(Files.readString(file, UTF_8)).replaceAll("");
       for (String line : code.lines().filter(l -> FACTOR.matcher(l).find()).toList()) {
         there += measure ? 1 : 0;

@@ -84,13 +84,7 @@ public final class CheckText {
 
   /** Field, crop and day of a tank. */
   public static String jobLine(Book book, Field field, SprayJob job) {
-    return field.id()
-        + ", "
-        + field.name()
-        + ", "
-        + Numbers.decimals(field.acres(), 1)
-        + " acres of "
-        + book.catalog().crop(field.crop()).name()
+    return FieldText.named(book, field)
         + ", "
         + Figures.date(job.date())
         + job.time().map(t -> " " + t).orElse("")

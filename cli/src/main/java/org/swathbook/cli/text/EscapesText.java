@@ -8,7 +8,6 @@ import org.swathbook.cli.report.ReportHead;
 import org.swathbook.escapes.EscapeReport;
 import org.swathbook.escapes.Suspicion;
 import org.swathbook.escapes.WeedReading;
-import org.swathbook.measure.Numbers;
 
 /** What was seen after a pass and what to do about it: the action first. */
 public final class EscapesText {
@@ -29,13 +28,7 @@ public final class EscapesText {
     EscapesText text = new EscapesText(book, report);
     HeadText.on(text.page, "After a pass", head);
     text.page.line(
-        field.id()
-            + ", "
-            + field.name()
-            + ", "
-            + Numbers.decimals(field.acres(), 1)
-            + " acres of "
-            + book.catalog().crop(field.crop()).name()
+        FieldText.named(book, field)
             + ", sprayed "
             + Figures.date(report.seen().sprayed())
             + ", seen "

@@ -69,6 +69,17 @@ final class FieldText {
     return out;
   }
 
+  /** {@code ND-1, Long Eighty, 76 acres of soybean}: the field of a report on one tank or pass. */
+  static String named(Book book, Field field) {
+    return field.id()
+        + ", "
+        + field.name()
+        + ", "
+        + Numbers.decimals(field.acres(), 1)
+        + " acres of "
+        + cropName(book, field);
+  }
+
   static String cropName(Book book, Field field) {
     return book.catalog().crop(field.crop()).name();
   }

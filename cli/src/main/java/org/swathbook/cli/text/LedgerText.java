@@ -10,7 +10,6 @@ import org.swathbook.audit.OpenIntervals;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.cli.report.ReportHead;
-import org.swathbook.measure.Numbers;
 
 /** The ledger of fields: used and left, and what intervals still keep off. */
 public final class LedgerText {
@@ -37,16 +36,7 @@ public final class LedgerText {
 
   private void field(Field field, List<ActiveLedger> actives) {
     page.rule('-');
-    page.line(
-        field.id()
-            + ", "
-            + field.name()
-            + ", "
-            + Numbers.decimals(field.acres(), 1)
-            + " acres of "
-            + book.catalog().crop(field.crop()).name()
-            + ", season "
-            + book.season());
+    page.line(FieldText.named(book, field) + ", season " + book.season());
     if (actives.isEmpty()) {
       page.line("  Nothing counts today, and no interval is open.");
     } else {

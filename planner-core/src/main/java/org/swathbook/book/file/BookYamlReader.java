@@ -25,9 +25,7 @@ final class BookYamlReader {
     MapReader book = new MapReader(root, problems);
     book.require("format", Texts.oneOf(List.of(FORMAT)), FORMAT, FORMAT);
     String name = book.require("name", Texts::text, "Our growers, season 2027", "");
-    Optional<Integer> season =
-        book.require("season", "2027")
-            .flatMap(n -> MapReader.scalar(n, Parsers.whole(1950, 2200), "2027", problems));
+    Optional<Integer> season = book.require("season", Parsers.whole(1950, 2200), "2027");
     String units = book.find("units", Texts.oneOf(List.of("us", "metric")), "us").orElse("us");
     Optional<MapReader> catalog =
         book.findMap("catalog", "catalog: {starter: yes, folder: catalog}");

@@ -51,9 +51,7 @@ final class MixParts {
   private Optional<Dose> dose(MapReader map) {
     Optional<Product> product = map.find("product", parser::product, "glyphosate-4.5sl");
     Optional<Ingredient> ingredient = map.find("ingredient", parser::ingredient, "glyphosate");
-    Optional<Rate> rate =
-        map.require("rate", "32 fl oz/acre")
-            .flatMap(n -> MapReader.scalar(n, Rate::parse, "32 fl oz/acre", problems));
+    Optional<Rate> rate = map.require("rate", Rate::parse, "32 fl oz/acre");
     boolean none = !map.has("product") && !map.has("ingredient");
     map.done();
     if (none) {
@@ -89,10 +87,7 @@ final class MixParts {
       if (map.isEmpty()) {
         continue;
       }
-      Optional<AdjuvantKind> kind =
-          map.get()
-              .require("kind", "ammonium-sulfate")
-              .flatMap(k -> MapReader.scalar(k, MixParts::kind, "ammonium-sulfate", problems));
+      Optional<AdjuvantKind> kind = map.get().require("kind", MixParts::kind, "ammonium-sulfate");
       Optional<String> rate =
           map.get()
               .require("rate", "8.5 lb/100 gal")

@@ -77,13 +77,9 @@ public final class MixReader {
   private SprayJob read(MapNode root) {
     MapReader top = new MapReader(root, problems);
     top.require("format", Texts.oneOf(List.of(FORMAT)), FORMAT, FORMAT);
-    Optional<Field> field =
-        top.require("field", "ND-1")
-            .flatMap(n -> MapReader.scalar(n, BookFields.of(book), "ND-1", problems));
+    Optional<Field> field = top.require("field", BookFields.of(book), "ND-1");
     SeasonDates dates = new SeasonDates(Optional.of(book.season()));
-    Optional<LocalDate> date =
-        top.require("date", "2027-06-08")
-            .flatMap(n -> MapReader.scalar(n, dates::inSeason, "2027-06-08", problems));
+    Optional<LocalDate> date = top.require("date", dates::inSeason, "2027-06-08");
     Method method =
         top.find("method", Texts.oneOf(Method.values(), Method::spelling), "broadcast")
             .orElse(Method.BROADCAST);
@@ -132,9 +128,7 @@ public final class MixReader {
   }
 
   private static Optional<Applicator> applicator(MapReader map) {
-    Optional<String> name =
-        map.require("name", "R. Example")
-            .flatMap(n -> MapReader.scalar(n, Texts::text, "R. Example", map.problems()));
+    Optional<String> name = map.require("name", Texts::text, "R. Example");
     Optional<String> certNo = map.find("certNo", Texts::text, "NE-0001");
     Optional<List<String>> trainings =
         map.has("training")

@@ -21,7 +21,6 @@ import org.swathbook.program.SprayJob;
 import org.swathbook.program.SurvivorPattern;
 import org.swathbook.source.MapNode;
 import org.swathbook.source.MapReader;
-import org.swathbook.source.Node;
 import org.swathbook.source.Problems;
 import org.swathbook.source.ProblemsException;
 import org.swathbook.source.TextParser;
@@ -73,17 +72,12 @@ public final class ObservationReader {
   private Observation read(MapNode root) {
     MapReader top = new MapReader(root, problems);
     top.require("format", Texts.oneOf(List.of(FORMAT)), FORMAT, FORMAT);
-    Optional<Field> field =
-        top.require("field", "ND-1")
-            .flatMap(n -> MapReader.scalar(n, BookFields.of(book), "ND-1", problems));
+    Optional<Field> field = top.require("field", BookFields.of(book), "ND-1");
     SeasonDates dates = new SeasonDates(Optional.of(book.season()));
-    Optional<LocalDate> seen =
-        top.require("seen", "2027-06-22")
-            .flatMap(n -> MapReader.scalar(n, dates::inSeason, "2027-06-22", problems));
+    Optional<LocalDate> seen = top.require("seen", dates::inSeason, "2027-06-22");
     Optional<MapReader> pass = top.requireMap("pass", PASS);
     Optional<LocalDate> sprayed =
-        pass.flatMap(p -> p.require("date", "2027-06-08"))
-            .flatMap(n -> MapReader.scalar(n, dates::inSeason, "2027-06-08", problems));
+        pass.flatMap(p -> p.require("date", dates::inSeason, "2027-06-08"));
     Optional<String> mixName = pass.flatMap(p -> p.find("mix", Texts::text, "nd-1-june"));
     pass.ifPresent(MapReader::done);
     Optional<Sprayed> mix =
@@ -215,9 +209,7 @@ public final class ObservationReader {
   }
 
   private Optional<PlantCounts> plants(MapReader map) {
-    Optional<Node> area = map.require("area", "100 ft2");
-    Optional<Double> areaM2 =
-        area.flatMap(n -> MapReader.scalar(n, ScoutingCells::areaM2, "100 ft2", problems));
+    Optional<Double> areaM2 = map.require("area", ScoutingCells::areaM2, "100 ft2");
     int dead = count(map, "dead");
     int collapsed = count(map, "collapsed");
     int stalled = count(map, "stalled");

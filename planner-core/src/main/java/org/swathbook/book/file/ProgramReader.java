@@ -64,9 +64,7 @@ public final class ProgramReader {
     MapReader top = new MapReader(root, problems);
     top.require("format", Texts.oneOf(List.of(FORMAT)), FORMAT, FORMAT);
     String name = top.require("name", t -> t, "Two layers, two foliar sites", "");
-    Optional<Field> field =
-        top.require("field", "ND-1")
-            .flatMap(n -> MapReader.scalar(n, BookFields.of(book), "ND-1", problems));
+    Optional<Field> field = top.require("field", BookFields.of(book), "ND-1");
     List<Node> items = top.requireList("passes", "passes:\n  - " + PASS);
     top.done();
     List<Pass> passes = new ArrayList<>();
@@ -96,9 +94,7 @@ public final class ProgramReader {
     AnchorParser anchors =
         new AnchorParser(
             names, new SeasonDates(Optional.of(book.season())), book.catalog().crop(field.crop()));
-    Optional<Anchor> at =
-        map.require("at", "planting")
-            .flatMap(n -> MapReader.scalar(n, anchors, "planting", problems));
+    Optional<Anchor> at = map.require("at", anchors, "planting");
     List<Dose> doses =
         parts.doses(map.requireList("mix", "- {ingredient: metribuzin, rate: 0.38 lb ai/acre}"));
     List<Adjuvant> adjuvants =
