@@ -45,6 +45,7 @@ class AroundTest {
     assertThat(out.subList(2, 6))
         .containsExactlyInAnyOrder(EARLY.on(32), LATE.on(72), EARLY.on(29), LATE.on(69));
     assertThat(Set.copyOf(out.subList(2, 4))).isEqualTo(Set.of(EARLY.on(32), LATE.on(72)));
+    assertThat(of(field, 2, 0, 5)).isEqualTo(out.subList(0, 5));
     assertThat(of(field, 2, 0, 1_000)).as("twelve moves of each and no more").hasSize(2 + 2 * 12);
   }
 

@@ -196,7 +196,7 @@ class ClimbTest {
     keep(search, hill, choline(13), Map.of(control, 25.0));
     keep(search, hill, choline(20), Map.of(sites, 2.0));
     keep(search, hill, choline(21), Map.of(sites, 1.0));
-    keep(search, hill, choline(30), Map.of(sites, 1.0, control, 5.0));
+    keep(search, hill, choline(30), Map.of(sites, 0.1, control, 0.1));
     keep(search, hill, choline(31), Map.of());
     assertThat(search.nearMisses())
         .extracting(Walked::draft)

@@ -111,6 +111,7 @@ class MendingTest {
     assertThat(tried(layer(site(15, true)))).isEqualTo(Set.of(METRIBUZIN));
     assertThat(tried(layer(site(15, false)))).isEqualTo(SOIL);
     assertThat(tried(layer(site(15, true), site(5, true)))).isEmpty();
+    assertThat(tried(layer(site(15, true), site(14, true)))).as("two are enough").isEmpty();
   }
 
   /** Of two passes only the one that lacks something changes. */

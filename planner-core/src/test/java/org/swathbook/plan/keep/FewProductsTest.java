@@ -21,6 +21,7 @@ import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.plan.DemoCopy;
 import org.swathbook.plan.Effort;
+import org.swathbook.plan.change.OwnWork;
 import org.swathbook.plan.change.SingleChange;
 import org.swathbook.plan.choice.DoseOption;
 import org.swathbook.plan.choice.OptionMaker;
@@ -122,6 +123,7 @@ class FewProductsTest {
   @Test
   void whatServesStaysAsItIs() {
     Kept kept = keep(PlanWishes.NONE, WINTER, pass(POST, "glufosinate-ammonium"));
+    assertThat(kept.programs()).as("none of two changes more is within the rules").hasSize(1);
     KeptProgram first = kept.programs().get(0);
     assertThat(kept.needsNothing()).isTrue();
     assertThat(first.name()).isEqualTo("As written");
@@ -148,6 +150,23 @@ class FewProductsTest {
             c ->
                 assertThat(c.in().get(0).product().id())
                     .isEqualTo(ProductId.of("2-4-d-choline-3.8sl")));
+  }
+
+  @Test
+  void ofAProductThatWorksNothingIsSaid() {
+    PlanWishes without = PlanWishes.NONE.withoutAll(List.of(ProductId.of("2-4-d-choline-3.8sl")));
+    Pass small = pass(LocalDate.of(2027, 5, 24), "2-4-d-choline");
+    Kept kept = keep(without, WINTER, small);
+    assertThat(
+            OwnWork.countedOn(
+                    book,
+                    kept.written().judged().outcome(),
+                    LocalDate.of(2027, 5, 24),
+                    small.mix().doses().get(0))
+                .orElseThrow()
+                .pct())
+        .isGreaterThan(50);
+    assertThat(kept.notes()).isEmpty();
   }
 
   /** Without the two that work through the soil no change of up to five meets all it met. */
