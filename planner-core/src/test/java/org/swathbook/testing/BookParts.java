@@ -5,6 +5,7 @@ import java.util.Map;
 import org.swathbook.book.Application;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
+import org.swathbook.book.HouseRules;
 import org.swathbook.book.Journal;
 import org.swathbook.book.PastSeason;
 import org.swathbook.book.WeedPressure;
@@ -13,6 +14,7 @@ import org.swathbook.weather.StationWeather;
 /** A book with other tables in the place of some of its own. */
 public final class BookParts {
   private final Book book;
+  private HouseRules house;
   private List<Field> fields;
   private List<WeedPressure> weeds;
   private Journal journal;
@@ -21,6 +23,7 @@ public final class BookParts {
 
   private BookParts(Book book) {
     this.book = book;
+    this.house = book.house();
     this.fields = book.fields();
     this.weeds = book.weeds();
     this.journal = book.journal();
@@ -30,6 +33,11 @@ public final class BookParts {
 
   public static BookParts of(Book book) {
     return new BookParts(book);
+  }
+
+  public BookParts house(HouseRules others) {
+    house = others;
+    return this;
   }
 
   public BookParts fields(List<Field> others) {
@@ -62,7 +70,7 @@ public final class BookParts {
         book.name(),
         book.season(),
         book.catalog(),
-        book.house(),
+        house,
         book.crops(),
         book.passCost(),
         book.resprayExtra(),

@@ -58,7 +58,7 @@ public final class Restated {
     for (Use u : i.uses()) {
       uses.add((Use) replaced(u, inUse, fresh));
     }
-    Ingredient withUses = (Ingredient) with(i, "uses", uses);
+    Ingredient withUses = with(i, "uses", uses);
     return ofUse ? withUses : (Ingredient) replaced(withUses, path, fresh);
   }
 
@@ -72,18 +72,20 @@ public final class Restated {
     return with(record, name, now);
   }
 
-  private static Object with(Record record, String name, Object fresh) {
+  /** A record with one of its parts replaced. */
+  public static <R extends Record> R with(R record, String name, Object fresh) {
     RecordComponent[] parts = record.getClass().getRecordComponents();
     Object[] values = new Object[parts.length];
     for (int p = 0; p < parts.length; p++) {
       values[p] = parts[p].getName().equals(name) ? fresh : value(record, parts[p].getName());
     }
     try {
-      Constructor<?> canonical =
-          record
-              .getClass()
-              .getDeclaredConstructor(
-                  Arrays.stream(parts).map(RecordComponent::getType).toArray(Class[]::new));
+      @SuppressWarnings(
+          "unchecked") // getClass() of a record of R is that of R: records have no heirs.
+      Class<R> type = (Class<R>) record.getClass();
+      Constructor<R> canonical =
+          type.getDeclaredConstructor(
+              Arrays.stream(parts).map(RecordComponent::getType).toArray(Class[]::new));
       return canonical.newInstance(values);
     } catch (ReflectiveOperationException e) {
       throw new LinkageError(e.getMessage(), e);

@@ -26,10 +26,6 @@ final class Wanting {
         Math.min(book.house().maxPasses(), wishes.maxPasses().orElse(Integer.MAX_VALUE));
   }
 
-  int most() {
-    return mostPasses;
-  }
-
   /** One sentence each; empty when it meets all. */
   List<String> of(Program program) {
     List<String> out = new ArrayList<>();

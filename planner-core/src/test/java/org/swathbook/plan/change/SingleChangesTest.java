@@ -2,12 +2,9 @@ package org.swathbook.plan.change;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
@@ -18,35 +15,31 @@ import org.swathbook.check.ProgramJudge;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.DemoCopy;
-import org.swathbook.program.Program;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.testing.DemoBook;
 
 /** Changes to the demo's own program, under three weather years. */
 class SingleChangesTest {
   private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
 
-  private static Book book;
-  private static Kernel kernel;
-  private static SeasonOutcome now;
-
-  @BeforeAll
-  static void walkTheProgram(@TempDir Path dir) {
-    book = new DemoCopy(dir.resolve("book")).load();
-    BookPaths paths = new BookPaths(dir.resolve("book"));
-    Program program =
-        ProgramReader.read(paths.find(BookPaths.Kind.PROGRAM, "nd-1-two-layers"), paths, book);
-    kernel = Kernel.of(book, TraceBuilder.build(book, book.findField("ND-1").orElseThrow(), TODAY));
-    now = SeasonWalk.walk(book, kernel, program);
-  }
+  private static final Book BOOK = DemoCopy.inMemory();
+  private static final BookPaths PATHS = new BookPaths(DemoBook.FOLDER);
+  private static final Kernel KERNEL =
+      Kernel.of(BOOK, TraceBuilder.build(BOOK, BOOK.findField("ND-1").orElseThrow(), TODAY));
+  private static final SeasonOutcome NOW =
+      SeasonWalk.walk(
+          BOOK,
+          KERNEL,
+          ProgramReader.read(PATHS.find(BookPaths.Kind.PROGRAM, "nd-1-two-layers"), PATHS, BOOK));
 
   private static List<JudgedChange> best(String from, Money extra, ProductId... unavailable) {
     return new SingleChanges(
-            book,
-            kernel,
-            now,
+            BOOK,
+            KERNEL,
+            NOW,
             ChangeTerms.helping(LocalDate.parse(from), List.of(unavailable), extra),
             TODAY)
         .best();
@@ -61,10 +54,10 @@ class SingleChangesTest {
       c.change()
           .movedTo()
           .ifPresent(d -> assertThat(d).isAfterOrEqualTo(LocalDate.of(2027, 5, 20)));
-      SeasonOutcome again = SeasonWalk.walk(book, kernel, c.change().program());
-      Judgement judged = ProgramJudge.judge(book, kernel.traces(), again, TODAY);
+      SeasonOutcome again = SeasonWalk.walk(BOOK, KERNEL, c.change().program());
+      Judgement judged = ProgramJudge.judge(BOOK, KERNEL.traces(), again, TODAY);
       assertThat(judged.verdict()).isNotEqualTo(Verdict.BLOCKED);
-      assertThat(c.net()).contains(again.net().orElseThrow().minus(now.net().orElseThrow()));
+      assertThat(c.net()).contains(again.net().orElseThrow().minus(NOW.net().orElseThrow()));
       assertThat(c.mends().isEmpty() && c.net().orElseThrow().cents() < 100).isFalse();
       assertThat(c.mends()).allMatch(HouseRuleCheck.NAMES::contains);
     }

@@ -3,19 +3,15 @@ package org.swathbook.plan.change;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.swathbook.book.Book;
-import org.swathbook.book.Field;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.growth.TraceBuilder;
@@ -40,19 +36,13 @@ class SubstitutesTest {
   private static final LocalDate FIRST = LocalDate.of(2027, 6, 1);
   private static final LocalDate SECOND = LocalDate.of(2027, 6, 12);
 
-  private static Book book;
-  private static TraceSet traces;
-
-  @BeforeAll
-  static void load(@TempDir Path dir) {
-    book = new DemoCopy(dir.resolve("book")).load();
-    Field field = book.findField("ND-1").orElseThrow();
-    traces = TraceBuilder.build(book, field, TODAY);
-  }
+  private static final Book BOOK = DemoCopy.inMemory();
+  private static final TraceSet TRACES =
+      TraceBuilder.build(BOOK, BOOK.findField("ND-1").orElseThrow(), TODAY);
 
   private static Mix tank() {
     List<Dose> full =
-        DayDoses.of(book, traces).byActive().stream().map(all -> all.get(0)).limit(2).toList();
+        DayDoses.of(BOOK, TRACES).byActive().stream().map(all -> all.get(0)).limit(2).toList();
     return Mix.of(full);
   }
 
@@ -60,13 +50,13 @@ class SubstitutesTest {
     Program program =
         new Program(
             "twice",
-            traces.field().id(),
+            TRACES.field().id(),
             List.of(
                 new Pass(new Anchor.OnDate(FIRST), tank),
                 new Pass(new Anchor.OnDate(SECOND), tank)));
-    SeasonOutcome now = SeasonWalk.walk(book, traces, program);
+    SeasonOutcome now = SeasonWalk.walk(BOOK, TRACES, program);
     assertThat(now.passes()).extracting(PassOutcome::planned).containsExactly(FIRST, SECOND);
-    return new Substitutes(book, traces, now, TODAY);
+    return new Substitutes(BOOK, TRACES, now, TODAY);
   }
 
   @Test
@@ -84,7 +74,7 @@ class SubstitutesTest {
   }
 
   private static Dose dose(String active) {
-    return DayDoses.of(book, traces).byActive().stream()
+    return DayDoses.of(BOOK, TRACES).byActive().stream()
         .map(all -> all.get(all.size() - 1))
         .filter(d -> d.actives().get(0).ingredient().name().equals(active))
         .findFirst()
@@ -126,16 +116,16 @@ class SubstitutesTest {
   /** Small plants: whatever is offered does half of them at least, as glufosinate did. */
   @Test
   void inThePlaceOfWhatWorksComesWhatWorks() {
-    LocalDate early = traces.field().plantDate().plusDays(5);
+    LocalDate early = TRACES.field().plantDate().plusDays(5);
     Dose gone = dose("glufosinate-ammonium");
     Program program =
         new Program(
             "early",
-            traces.field().id(),
+            TRACES.field().id(),
             List.of(new Pass(new Anchor.OnDate(early), Mix.of(List.of(gone)))));
-    SeasonOutcome now = SeasonWalk.walk(book, traces, program);
+    SeasonOutcome now = SeasonWalk.walk(BOOK, TRACES, program);
     double own = ownPct(now, early, gone);
-    Substitutes substitutes = new Substitutes(book, traces, now, TODAY);
+    Substitutes substitutes = new Substitutes(BOOK, TRACES, now, TODAY);
     assertThat(substitutes.failing(early, gone).isPresent()).isEqualTo(own < 50);
     assertThat(substitutes.of(early, gone.product().id()))
         .isNotEmpty()
@@ -155,7 +145,7 @@ class SubstitutesTest {
   }
 
   private static Dose dose(TraceSet of, String product) {
-    return DayDoses.of(book, of).byActive().stream()
+    return DayDoses.of(BOOK, of).byActive().stream()
         .flatMap(List::stream)
         .filter(d -> d.product().id().equals(ProductId.of(product)))
         .findFirst()
@@ -169,16 +159,16 @@ class SubstitutesTest {
   @ParameterizedTest
   @ValueSource(strings = {"acetochlor-6.4ec", "atrazine-4sc"})
   void whatIsNamedDoesTheWorkOfTheProduct(String product) {
-    TraceSet corn = TraceBuilder.build(book, book.findField("ND-2").orElseThrow(), TODAY);
+    TraceSet corn = TraceBuilder.build(BOOK, BOOK.findField("ND-2").orElseThrow(), TODAY);
     Mix tank = Mix.of(List.of(dose(corn, "acetochlor-6.4ec"), dose(corn, "atrazine-4sc")));
     Pass pass = new Pass(new Anchor.FromPlanting(0), tank);
     SeasonOutcome now =
-        SeasonWalk.walk(book, corn, new Program("one", corn.field().id(), List.of(pass)));
+        SeasonWalk.walk(BOOK, corn, new Program("one", corn.field().id(), List.of(pass)));
     Dose gone = dose(corn, product);
-    Substitutes substitutes = new Substitutes(book, corn, now, TODAY);
+    Substitutes substitutes = new Substitutes(BOOK, corn, now, TODAY);
     LocalDate planned = now.passes().get(0).planned();
     Program less = substitutes.without(planned, gone.product().id());
-    SeasonOutcome without = SeasonWalk.walk(book, corn, less);
+    SeasonOutcome without = SeasonWalk.walk(BOOK, corn, less);
     double most = now.weeds().stream().mapToDouble(w -> lost(w, without)).max().orElseThrow();
 
     List<JudgedChange> all = substitutes.of(planned, gone.product().id());
@@ -193,7 +183,7 @@ class SubstitutesTest {
       assertThat(c.change().pass()).isEqualTo(planned);
       assertThat(c.change().out()).contains(gone);
       assertThat(c.judgement().verdict()).isNotEqualTo(Verdict.BLOCKED);
-      assertThat(c.outcome()).isEqualTo(SeasonWalk.walk(book, corn, c.change().program()));
+      assertThat(c.outcome()).isEqualTo(SeasonWalk.walk(BOOK, corn, c.change().program()));
       assertThat(c.net()).contains(c.outcome().net().orElseThrow().minus(now.net().orElseThrow()));
       assertThat(now.weeds())
           .filteredOn(w -> lost(w, without) >= most / 2)
