@@ -7,8 +7,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.PriorityQueue;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.swathbook.book.Book;
@@ -87,10 +87,12 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
 
   private static void walkFirst(
       List<SeasonBySeason> fields, int most, Function<Field, Book> own, SharedTraces shared) {
-    TreeSet<SeasonBySeason> order = new TreeSet<>(BY_MOST);
+    // Only the first are ever asked for: the rest of thousands need not be put in order.
+    PriorityQueue<SeasonBySeason> order = new PriorityQueue<>(BY_MOST);
     fields.stream().filter(f -> f.most() >= 0).forEach(order::add);
     while (true) {
-      List<SeasonBySeason> first = order.stream().limit(most).toList();
+      // Out of the order while what it goes by changes.
+      List<SeasonBySeason> first = takeFirst(order, most);
       List<SeasonBySeason> open =
           new ArrayList<>(first.stream().filter(f -> !f.isWhole()).toList());
       if (open.isEmpty()) {
@@ -99,8 +101,6 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
       SeasonBySeason last = first.get(first.size() - 1);
       long leaning = last.most();
       double acres = last.field().acres();
-      // Out of the order while what it goes by changes.
-      open.forEach(order::remove);
       open.sort(Comparator.comparing(SeasonBySeason::field, SharedTraces.BY_OUTDOORS));
       AllHands.each(
           open,
@@ -111,8 +111,16 @@ record LongOrder(List<Leaning> ranked, List<Leaning> others, List<FieldAudit> to
             } while (!f.isWhole()
                 && (f.most() > leaning || f.most() == leaning && f.field().acres() >= acres));
           });
-      order.addAll(open);
+      order.addAll(first);
     }
+  }
+
+  private static List<SeasonBySeason> takeFirst(PriorityQueue<SeasonBySeason> order, int most) {
+    List<SeasonBySeason> out = new ArrayList<>();
+    while (out.size() < most && !order.isEmpty()) {
+      out.add(order.remove());
+    }
+    return out;
   }
 
   /**

@@ -27,15 +27,15 @@ public final class Journal {
   public Journal(List<Application> applications) {
     this.rows = List.copyOf(applications);
     this.byField = new HashMap<>();
-    FieldId last = null;
-    List<Application> its = List.of();
-    for (Application a : rows) {
-      // The rows of a pass mostly stand together.
-      if (!a.field().equals(last)) {
-        last = a.field();
-        its = byField.computeIfAbsent(last, f -> new ArrayList<>());
-      }
-      its.add(a);
+    int from = 0;
+    while (from < rows.size()) {
+      int to = endOfField(from);
+      // The rows of a pass mostly stand together, often all that a field has: then none is copied.
+      List<Application> stretch = rows.subList(from, to);
+      FieldId field = rows.get(from).field();
+      List<Application> above = byField.get(field);
+      byField.put(field, above == null ? stretch : joined(above, stretch));
+      from = to;
     }
     // No field knows of another. A thread takes longer to start than a short journal to sort.
     Set<Map.Entry<FieldId, List<Application>>> all = byField.entrySet();
@@ -43,9 +43,29 @@ public final class Journal {
         .forEach(e -> e.setValue(inOrder(e.getValue())));
   }
 
+  /** Place behind the rows from one on that are of the same field. */
+  private int endOfField(int from) {
+    FieldId field = rows.get(from).field();
+    int to = from + 1;
+    while (to < rows.size() && rows.get(to).field().equals(field)) {
+      to++;
+    }
+    return to;
+  }
+
+  private static List<Application> joined(List<Application> above, List<Application> more) {
+    List<Application> out = above instanceof ArrayList ? above : new ArrayList<>(above);
+    out.addAll(more);
+    return out;
+  }
+
   private static List<Application> inOrder(List<Application> ofField) {
-    ofField.sort(Journal::compare);
-    return List.copyOf(ofField);
+    for (int i = 1; i < ofField.size(); i++) {
+      if (compare(ofField.get(i - 1), ofField.get(i)) > 0) {
+        return ofField.stream().sorted(Journal::compare).toList();
+      }
+    }
+    return ofField instanceof ArrayList ? List.copyOf(ofField) : ofField;
   }
 
   private Journal(FieldId field, List<Application> inOrder) {

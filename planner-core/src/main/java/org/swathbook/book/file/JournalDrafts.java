@@ -1,10 +1,10 @@
 package org.swathbook.book.file;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Application;
 import org.swathbook.source.Problem;
@@ -24,25 +24,25 @@ final class JournalDrafts {
   private static final int GOLDEN_RATIO = 0x9E3779B9;
 
   private int size;
-  private int[] rows = new int[64];
-  private String[] lines = new String[64];
+  private final IntBlocks rows = new IntBlocks();
+  private final Blocks<String> lines = new Blocks<>();
 
-  /** Null of a row that has problems, or only voids another. */
-  private @Nullable Application[] applications = new Application[64];
+  /** None of a row that has problems, or only voids another. */
+  private final Blocks<Application> applications = new Blocks<>();
 
   /** Line of the file in which a later row stands that takes its place; 0 for none. */
-  private int[] replacedIn = new int[64];
+  private final IntBlocks replacedIn = new IntBlocks();
 
   /** Place of the first row of the pass. */
-  private int[] first = new int[64];
+  private final IntBlocks first = new IntBlocks();
 
-  /** Place of the next row of the pass. */
-  private int[] next = new int[64];
+  /** Place of the next row of the pass; 0, where none comes behind another, at its end. */
+  private final IntBlocks next = new IntBlocks();
 
   /** Of the first row of a pass: id of the pass, and the place of its last row so far. */
-  private @Nullable String[] ids = new String[64];
+  private final Blocks<String> ids = new Blocks<>();
 
-  private int[] last = new int[64];
+  private final IntBlocks last = new IntBlocks();
 
   private final Map<Integer, List<Problem>> problems = new HashMap<>();
   private final Map<Integer, Map<String, Integer>> longPasses = new HashMap<>();
@@ -71,16 +71,16 @@ final class JournalDrafts {
 
   /** Its line in the file. */
   int row(int at) {
-    return rows[at];
+    return rows.get(at);
   }
 
   /** {@code ID/LINE}. */
   String key(int at) {
-    return id(first[at]) + "/" + lines[at];
+    return id(first.get(at)) + "/" + line(at);
   }
 
   private String id(int pass) {
-    String id = ids[pass];
+    String id = ids.get(pass);
     if (id == null) {
       throw new IllegalStateException("no row begins a pass at " + pass);
     }
@@ -88,7 +88,7 @@ final class JournalDrafts {
   }
 
   @Nullable Application application(int at) {
-    return applications[at];
+    return applications.get(at);
   }
 
   List<Problem> problems(int at) {
@@ -97,20 +97,20 @@ final class JournalDrafts {
 
   /** Place of the first row of its pass. */
   int pass(int at) {
-    return first[at];
+    return first.get(at);
   }
 
   int replacedIn(int at) {
-    return replacedIn[at];
+    return replacedIn.get(at);
   }
 
   void replace(int at, int byRow) {
-    replacedIn[at] = byRow;
+    replacedIn.set(at, byRow);
   }
 
   /** Whether a row is of this pass and line. */
   boolean is(int at, String id, String line) {
-    return lines[at].equals(line) && id(first[at]).equals(id);
+    return line.equals(lines.get(at)) && id(first.get(at)).equals(id);
   }
 
   /** The id of a pass in the very text of its first row. */
@@ -130,14 +130,12 @@ final class JournalDrafts {
    */
   int add(
       int row, String id, String line, @Nullable Application application, List<Problem> problems) {
-    if (size == rows.length) {
-      grow();
-    }
     int at = size++;
-    rows[at] = row;
-    lines[at] = line;
-    applications[at] = application;
-    next[at] = NONE;
+    rows.set(at, row);
+    lines.set(at, line);
+    if (application != null) {
+      applications.set(at, application);
+    }
     if (!problems.isEmpty()) {
       this.problems.put(at, problems);
     }
@@ -148,9 +146,9 @@ final class JournalDrafts {
       return NONE;
     }
     int there = find(pass, line);
-    first[at] = pass;
-    next[last[pass]] = at;
-    last[pass] = at;
+    first.set(at, pass);
+    next.set(last.get(pass), at);
+    last.set(pass, at);
     Map<String, Integer> index = longPasses.get(pass);
     if (index != null) {
       index.putIfAbsent(line, at);
@@ -159,9 +157,9 @@ final class JournalDrafts {
   }
 
   private void begin(int at, String id) {
-    ids[at] = id;
-    first[at] = at;
-    last[at] = at;
+    ids.set(at, id);
+    first.set(at, at);
+    last.set(at, at);
     passes++;
     if (2 * passes > table.length) {
       widen();
@@ -201,21 +199,9 @@ final class JournalDrafts {
     return slot + 1 & table.length - 1;
   }
 
-  private void grow() {
-    int length = 2 * rows.length;
-    rows = Arrays.copyOf(rows, length);
-    lines = Arrays.copyOf(lines, length);
-    applications = Arrays.copyOf(applications, length);
-    replacedIn = Arrays.copyOf(replacedIn, length);
-    first = Arrays.copyOf(first, length);
-    next = Arrays.copyOf(next, length);
-    ids = Arrays.copyOf(ids, length);
-    last = Arrays.copyOf(last, length);
-  }
-
   /** Place of the first row of a pass. */
   private int pass(String id) {
-    return lastPass != NONE && id.equals(ids[lastPass]) ? lastPass : (int) table[slot(id)] - 1;
+    return lastPass != NONE && id.equals(ids.get(lastPass)) ? lastPass : (int) table[slot(id)] - 1;
   }
 
   /** Where a pass stands in the table, or would. */
@@ -227,7 +213,7 @@ final class JournalDrafts {
     int hash = id.hashCode();
     int slot = firstSlot(hash);
     while (table[slot] != 0
-        && !(hash(table[slot]) == hash && id.equals(ids[(int) table[slot] - 1]))) {
+        && !(hash(table[slot]) == hash && id.equals(ids.get((int) table[slot] - 1)))) {
       slot = next(slot);
     }
     lastId = id;
@@ -242,15 +228,15 @@ final class JournalDrafts {
       return index.getOrDefault(line, NONE);
     }
     int count = 0;
-    for (int at = pass; at != NONE; at = next[at]) {
-      if (lines[at].equals(line)) {
+    for (int at = pass; at != NONE; at = after(at)) {
+      if (line.equals(lines.get(at))) {
         return at;
       }
       count++;
     }
     if (count > FEW_LINES) {
       Map<String, Integer> made = new HashMap<>();
-      all(pass).forEach(at -> made.putIfAbsent(lines[at], at));
+      all(pass).forEach(at -> made.putIfAbsent(line(at), at));
       longPasses.put(pass, made);
     }
     return NONE;
@@ -272,9 +258,18 @@ final class JournalDrafts {
 
   private List<Integer> all(int pass) {
     List<Integer> all = new ArrayList<>();
-    for (int at = pass; at != NONE; at = next[at]) {
+    for (int at = pass; at != NONE; at = after(at)) {
       all.add(at);
     }
     return all;
+  }
+
+  private int after(int at) {
+    int place = next.get(at);
+    return place == 0 ? NONE : place;
+  }
+
+  private String line(int at) {
+    return Objects.requireNonNull(lines.get(at));
   }
 }

@@ -3,8 +3,8 @@ package org.swathbook.book.file;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +31,9 @@ final class SeasonsReader {
           CsvColumns.required("field", "season", "crop", "tillage")
               .andOptional("traits", "plantDate", "harvestDate", "yield", "weeds"));
 
+  private static final int FIRST = 1950;
+  private static final int LAST = 2200;
+
   private final SeasonDates dates;
   private final Problems problems;
   private final Column<FieldId> fields;
@@ -42,7 +45,10 @@ final class SeasonsReader {
       Column.of("tillage", Names.word(FieldsReader.TILLAGES, "tillage"), "no-till");
   private final Column<Double> yields = Column.of("yield", Parsers::bushelsPerAcre, "205 bu/acre");
   private final Map<Integer, Column<LocalDate>> plantings = new HashMap<>();
-  private final Map<FieldId, Set<Integer>> seen = new HashMap<>();
+
+  /** Of each field, counted from {@link #FIRST}. */
+  private final Map<FieldId, BitSet> seen = new HashMap<>();
+
   private final TextParser<WeedId> seenWeeds;
   private final List<PastSeason> out = new ArrayList<>();
 
@@ -78,9 +84,7 @@ final class SeasonsReader {
           "harvest on " + harvest.get() + " is not after planting on " + planted.get(),
           "write the later date here");
     }
-    if (field.isPresent()
-        && season.isPresent()
-        && !seen.computeIfAbsent(field.get(), f -> new HashSet<>()).add(season.get())) {
+    if (field.isPresent() && season.isPresent() && isSeen(field.get(), season.get())) {
       row.problem(
           "season",
           field.get() + " has a row for " + season.get() + " already",
@@ -100,6 +104,14 @@ final class SeasonsReader {
     }
   }
 
+  /** Whether a row above is of the same season of the field. */
+  private boolean isSeen(FieldId field, int season) {
+    BitSet its = seen.computeIfAbsent(field, f -> new BitSet());
+    boolean is = its.get(season - FIRST);
+    its.set(season - FIRST);
+    return is;
+  }
+
   private Column<LocalDate> plantings(Optional<Integer> season) {
     Column<LocalDate> known = plantings.get(season.orElse(0));
     if (known == null) {
@@ -110,7 +122,7 @@ final class SeasonsReader {
   }
 
   private int past(String text) {
-    int season = Parsers.whole(1950, 2200).parse(text);
+    int season = Parsers.whole(FIRST, LAST).parse(text);
     if (dates.season().isPresent() && season >= dates.season().get()) {
       throw new MeasureException(
           "'"
