@@ -198,7 +198,8 @@ final class Samples {
                 0,
                 List.of(
                     new SeasonCalendar.Stretch(
-                        LocalDate.of(2027, 4, 27), LocalDate.of(2027, 5, 14), 3)))));
+                        LocalDate.of(2027, 4, 27), LocalDate.of(2027, 5, 14), 3)),
+                List.of())));
   }
 
   private static Product product(String id) {

@@ -43,6 +43,7 @@ public final class CheckHtml {
       Optional<OpenHours> open) {
     CheckHtml html = new CheckHtml(book);
     html.line("", CheckText.jobLine(book, field, judged.job()));
+    html.line("", "In the tank: " + ProgramWords.products(judged.job().mix()));
     html.verdict(judged.judgement());
     html.blocks.add(new Block.Heading("What was judged"));
     html.mix(judged.job().mix());

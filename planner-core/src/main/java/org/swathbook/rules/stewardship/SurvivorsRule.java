@@ -64,6 +64,7 @@ public final class SurvivorsRule implements ProgramRule {
                 + ": "
                 + plants(survivors)
                 + " on an acre "
+                + (most > 0 ? "that came up in time to matter " : "")
                 + (Say.perAcre(survivors).equals("1") ? "lives" : "live")
                 + " to harvest"
                 + (most > 0 ? "; the house allows " + Say.perAcre(most) + "." : ", and none may."),
