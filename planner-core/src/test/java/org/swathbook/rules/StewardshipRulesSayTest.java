@@ -150,8 +150,8 @@ class StewardshipRulesSayTest {
             "2001 on an acre",
             palmer(new Outcome().survivors(2001)),
             "warn: Palmer amaranth: 2,000 plants on an acre that came up in time to matter live to harvest; the house"
-                + " allows 200. [2,000 /acre; 200 /acre] an added pass, row cultivation, or"
-                + " roguing before they set seed"),
+                + " allows 200. [2,000 /acre; 200 /acre] an added pass or row cultivation"
+                + " before they set seed; they are too many to pull"),
         says(
             "survivors",
             "one of a weed of which none may live",

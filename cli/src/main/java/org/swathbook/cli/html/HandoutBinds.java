@@ -54,6 +54,11 @@ final class HandoutBinds {
   List<String> lines() {
     List<String> out = new ArrayList<>();
     outcome.passes().stream().filter(p -> !p.made()).forEach(p -> bind(p, out));
+    if (calendar.isPresent() && outcome.passes().stream().anyMatch(p -> !p.made())) {
+      out.add(
+          "Open is meant by crop stage, height, calendar and days to planting. Days between two"
+              + " sprayings, to harvest and to next crops hold besides: ask before a pass moves.");
+    }
     judgement.findings().stream()
         .filter(RestrictedUseRule::isNotice)
         .map(Finding::message)

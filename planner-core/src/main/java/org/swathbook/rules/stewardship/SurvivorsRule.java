@@ -70,7 +70,10 @@ public final class SurvivorsRule implements ProgramRule {
                 + (most > 0 ? "; the house allows " + Say.perAcre(most) + "." : ", and none may."),
             source)
         .compared(actual, limit)
-        .cleared("an added pass, row cultivation, or roguing before they set seed");
+        .cleared(
+            most > 0 && Quantity.exceeds(survivors, MANY * most)
+                ? "an added pass or row cultivation before they set seed; they are too many to pull"
+                : "an added pass, row cultivation, or roguing before they set seed");
   }
 
   /** {@code 1 plant}, {@code 2,000 plants}. */
