@@ -12,6 +12,7 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.catalog.ProductId;
+import org.swathbook.check.Judgement;
 import org.swathbook.check.ProgramJudge;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.cli.html.OrderHtml;
@@ -186,7 +187,7 @@ final class OrderCommand implements Callable<Integer> {
         book,
         traces,
         kept.name(),
-        ProgramJudge.judge(book, traces, outcome, today).verdict(),
+        ProgramJudge.judge(book, traces, outcome, today),
         outcome,
         today);
   }
@@ -217,7 +218,7 @@ final class OrderCommand implements Callable<Integer> {
         book,
         TraceBuilder.build(book, field, today),
         "planned anew" + (first.recommended() ? "" : ", though not recommended"),
-        first.judgement().verdict(),
+        first.judgement(),
         first.outcome(),
         today);
   }
@@ -226,10 +227,10 @@ final class OrderCommand implements Callable<Integer> {
       Book book,
       TraceSet traces,
       String program,
-      Verdict verdict,
+      Judgement judgement,
       SeasonOutcome outcome,
       LocalDate today) {
-    if (verdict == Verdict.BLOCKED) {
+    if (judgement.verdict() == Verdict.BLOCKED) {
       blocked++;
       leaveOut(traces.field(), program + " is blocked by a rule; 'season PROGRAM' says which");
       return;
@@ -238,7 +239,7 @@ final class OrderCommand implements Callable<Integer> {
         new OrderedField(
             traces.field(),
             program,
-            verdict,
+            judgement,
             outcome,
             substitutes.isGiven() ? inPlaces(book, traces, outcome, today) : List.of()));
   }

@@ -38,6 +38,19 @@ class HandoutTest {
             "Read and talked over, grower:");
   }
 
+  /** 11 May less 15 days; the pass is planned for a day before planting. */
+  @Test
+  void theLastDayBeforePlantingIsSaid() {
+    PlannedField plan = SamplePlans.recommended();
+    String page =
+        HandoutHtml.of(
+            book, head, List.of(plan), Map.of(plan.field().id(), Samples.calendar()), Map.of());
+    assertThat(WrittenPage.words(page))
+        .contains(
+            "Pass 1: plant no sooner than 15 days after it (metribuzin); for planting on 11 May its"
+                + " last day is 26 Apr.");
+  }
+
   /** Adjuvants are bought too, though the book has no prices of them. */
   @Test
   void theShedListNamesAdjuvants() {

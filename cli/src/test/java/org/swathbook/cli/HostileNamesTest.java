@@ -87,7 +87,7 @@ class HostileNamesTest {
     change(
         book,
         "book.yaml",
-        "name: Three Forks Road Supply, season 2027 (demo)",
+        "name: Three Forks Road Supply, season 2027 (demo, all invented)",
         "name: '" + name.replace("'", "''") + "'");
     return book;
   }

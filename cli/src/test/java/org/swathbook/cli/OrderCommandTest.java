@@ -104,6 +104,34 @@ class OrderCommandTest {
     assertThat(out.lines()).allMatch(l -> l.length() <= 100);
   }
 
+  /** Atrazine is for certified applicators: the dealer has to see the certificate. */
+  @Test
+  void whatIsForCertifiedApplicatorsIsNamed(@TempDir Path other) throws IOException {
+    Path own = other.resolve("book");
+    SmallBook.of(own, "ND-2");
+    Files.createDirectories(own.resolve("programs"));
+    Files.writeString(
+        own.resolve("programs/corn.yaml"),
+        """
+        format: swathbook.program/1
+        name: Corn
+        field: ND-2
+        passes:
+          - at: planting
+            carrier: {volume: 15 gal/acre}
+            mix:
+              - {product: atrazine-4sc, rate: 2 pt/acre}
+              - {product: s-metolachlor-7.62ec, rate: 1.3 pt/acre}
+        """);
+    assertThat(Called.with("order", own).out())
+        .contains("Restricted use\n  atrazine-4sc: only a certified applicator may buy");
+    Path table = other.resolve("order.csv");
+    assertThat(Called.with("order", own, "--csv", table.toString()).code()).isZero();
+    assertThat(Files.readString(table))
+        .containsPattern("atrazine-4sc,[^\n]*restricted use")
+        .doesNotContainPattern("s-metolachlor-7.62ec,[^\n]*restricted use");
+  }
+
   @Test
   void theDemoBook() {
     Goldens.check(

@@ -217,7 +217,7 @@ class PageFiguresTest {
             BOOK.prices(),
             List.of(
                 one,
-                new OrderedField(other, one.program(), one.verdict(), one.outcome(), List.of())),
+                new OrderedField(other, one.program(), one.judgement(), one.outcome(), List.of())),
             List.of(),
             false,
             Samples.TODAY);

@@ -65,7 +65,7 @@ final class SampleOrder {
             new OrderedField(
                 Samples.field(),
                 "programs/sample.yaml",
-                Verdict.CAUTION,
+                new Judgement(Verdict.CAUTION, findings, List.of(), List.of(), List.of()),
                 outcome,
                 List.of(new OrderedField.InItsPlace(1, out, Optional.empty(), List.of(warned))))),
         List.of(new OrderReport.LeftOut(List.of("ND-2"), "no program in the book")),

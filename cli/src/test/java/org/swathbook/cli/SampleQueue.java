@@ -30,6 +30,7 @@ final class SampleQueue {
             Optional.of(LocalDate.of(2027, 6, 8)),
             Optional.empty(),
             SampleJudgement.of().findings(),
+            List.of(),
             1.5);
     OpenHours hours =
         new OpenHours(

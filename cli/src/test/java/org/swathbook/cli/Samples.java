@@ -25,9 +25,11 @@ import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Commodity;
 import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.PlantingBand;
 import org.swathbook.catalog.Product;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Site;
+import org.swathbook.catalog.SoilCondition;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.Trait;
 import org.swathbook.catalog.WeedId;
@@ -45,6 +47,7 @@ import org.swathbook.program.FieldId;
 import org.swathbook.program.Mix;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
+import org.swathbook.rules.timing.PlantingWait;
 import org.swathbook.season.outcome.GapSpan;
 import org.swathbook.season.outcome.LateCost;
 import org.swathbook.season.outcome.LayerSpan;
@@ -179,6 +182,12 @@ final class Samples {
     return new Resistance(Optional.of(Site.of(site)), Optional.empty(), share, status);
   }
 
+  private static PlantingWait.Wait waiting() {
+    return new PlantingWait.Wait(
+        CATALOG.findIngredient("metribuzin").orElseThrow(),
+        new PlantingBand(SoilCondition.ALWAYS, Optional.empty(), 15, OptionalDouble.empty()));
+  }
+
   static SeasonCalendar calendar() {
     SeasonCalendar.Dates dates =
         new SeasonCalendar.Dates(
@@ -198,7 +207,8 @@ final class Samples {
                 0,
                 List.of(
                     new SeasonCalendar.Stretch(
-                        LocalDate.of(2027, 4, 27), LocalDate.of(2027, 5, 14), 3)))));
+                        LocalDate.of(2027, 4, 27), LocalDate.of(2027, 5, 14), 3)),
+                List.of(waiting()))));
   }
 
   private static Product product(String id) {

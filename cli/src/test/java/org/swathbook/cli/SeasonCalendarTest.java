@@ -15,10 +15,17 @@ import org.swathbook.book.Field;
 import org.swathbook.book.file.BookLoader;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
+import org.swathbook.catalog.ProductId;
 import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.measure.Rate;
+import org.swathbook.program.Anchor;
+import org.swathbook.program.Dose;
+import org.swathbook.program.Doses;
+import org.swathbook.program.Mix;
+import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.WindowDays;
@@ -87,6 +94,31 @@ class SeasonCalendarTest {
         after = s.to();
       }
     }
+  }
+
+  /** Amine before soybean waits 15 days to planting: the last open day is that much before it. */
+  @Test
+  void aDayTooNearToPlantingIsNotOpen() {
+    Dose amine =
+        Doses.ofProduct(
+            book.catalog(),
+            book.catalog().product(new ProductId("2-4-d-amine-3.8sl")),
+            Rate.parse("1 pt/acre"));
+    Program early =
+        new Program(
+            "early",
+            field.id(),
+            List.of(
+                new Pass(
+                    new Anchor.OnDate(field.plantDate().minusDays(25)), Mix.of(List.of(amine)))));
+    SeasonCalendar.Window window =
+        SeasonCalendar.of(book, traces, SeasonWalk.walk(book, traces, early)).windows().get(0);
+    assertThat(window.open()).isNotEmpty();
+    assertThat(window.open().get(window.open().size() - 1).to())
+        .isEqualTo(field.plantDate().minusDays(15));
+    assertThat(window.waits())
+        .singleElement()
+        .satisfies(w -> assertThat(w.band().days()).isEqualTo(15));
   }
 
   /** What the page is drawn from stands in the JSON of the same call, number for number. */

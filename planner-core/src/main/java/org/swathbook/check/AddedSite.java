@@ -135,10 +135,16 @@ public final class AddedSite {
     return blocks(ProgramJudge.judge(book, kernel.traces(), then, today)) > blocks(judged);
   }
 
+  private static boolean isRestricted(Addition a) {
+    return a.dose().actives().stream()
+        .anyMatch(d -> d.ingredient().terms().restrictedUse().find().orElse(false));
+  }
+
   private static String words(Addition a, double withoutWeakestPct) {
     return Say.productRate(a.dose().rate())
         + " of "
         + a.dose().product().name()
+        + (isRestricted(a) ? " (restricted use, for certified applicators)" : "")
         + " in pass "
         + (a.pass().index() + 1)
         + a.cost().map(c -> ", $" + c + " an acre").orElse(", of which no price is known")

@@ -93,7 +93,17 @@ public final class PassQueue {
 
   private static QueuedPass resting(int number, State state, LocalDate date, Mix mix) {
     return new QueuedPass(
-        number, state, date, mix, "", List.of(), Optional.empty(), Optional.empty(), List.of(), 0);
+        number,
+        state,
+        date,
+        mix,
+        "",
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        0);
   }
 
   private QueuedPass pass(int place, Program written) {
@@ -147,6 +157,7 @@ public final class PassQueue {
         last,
         opens,
         why,
+        against.stream().filter(f -> f.severity() == Severity.WARN).toList(),
         sprayDays(last.orElse(today.plusDays(DAYS_AHEAD))));
   }
 

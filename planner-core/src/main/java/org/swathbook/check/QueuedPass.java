@@ -18,6 +18,7 @@ import org.swathbook.season.outcome.PassWeed;
  *     {@link PassQueue#DAYS_AHEAD} days
  * @param opens first day on which nothing blocks it, when today something does
  * @param why what stands against it: from the day after {@code lastDay}, or today
+ * @param warned what warns of it when it is sprayed today
  * @param sprayDays days fit to spray from today to the last day, or within the days looked at; mean
  *     of the weather years
  */
@@ -31,6 +32,7 @@ public record QueuedPass(
     Optional<LocalDate> lastDay,
     Optional<LocalDate> opens,
     List<Finding> why,
+    List<Finding> warned,
     double sprayDays) {
 
   /** How a pass stands; the order is that in which a sprayer should see to them. */
@@ -64,5 +66,6 @@ public record QueuedPass(
   public QueuedPass {
     weeds = List.copyOf(weeds);
     why = List.copyOf(why);
+    warned = List.copyOf(warned);
   }
 }

@@ -142,16 +142,16 @@ class StewardshipRulesSayTest {
             "survivors",
             "201 on an acre",
             palmer(new Outcome().survivors(201)),
-            "note: Palmer amaranth: 201 plants on an acre live to harvest; the house"
+            "note: Palmer amaranth: 201 plants on an acre that came up in time to matter live to harvest; the house"
                 + " allows 200. [201 /acre; 200 /acre] an added pass, row cultivation, or"
                 + " roguing before they set seed"),
         says(
             "survivors",
             "2001 on an acre",
             palmer(new Outcome().survivors(2001)),
-            "warn: Palmer amaranth: 2,000 plants on an acre live to harvest; the house"
-                + " allows 200. [2,000 /acre; 200 /acre] an added pass, row cultivation, or"
-                + " roguing before they set seed"),
+            "warn: Palmer amaranth: 2,000 plants on an acre that came up in time to matter live to harvest; the house"
+                + " allows 200. [2,000 /acre; 200 /acre] an added pass or row cultivation"
+                + " before they set seed; they are too many to pull"),
         says(
             "survivors",
             "one of a weed of which none may live",

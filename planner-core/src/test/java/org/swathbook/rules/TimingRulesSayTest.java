@@ -1014,7 +1014,10 @@ class TimingRulesSayTest {
         says(
             "planting-interval",
             "ester planned 32 days before planting",
-            planned(-32, "2,4-D ester 0.95 ae", "2027-10-05", "2028-05-05")));
+            planned(-32, "2,4-D ester 0.95 ae", "2027-10-05", "2028-05-05"),
+            "note: 2,4-D ester: the 30 days to planting soybean are not met in 2 of 10 weather"
+                + " years. [in 2 of 10 weather years; 30 days] an earlier pass, or planting when"
+                + " the days are over"));
   }
 
   private static List<SaidCase> weeds() {
@@ -1029,23 +1032,23 @@ class TimingRulesSayTest {
             soy("2,4-D choline 0.95 ae").weed("AMAPA", 6.001),
             "warn: Palmer amaranth: 90 % of the plants are up to a little more than 6 in"
                 + " tall at this pass; the label of 2,4-D choline says up to 6 in. [a little"
-                + " more than 6 in; 6 in] a pass by 31 May 2027, or a partner whose label allows"
-                + " larger weeds"),
+                + " more than 6 in; 6 in] a partner whose label allows larger weeds; they were"
+                + " within the height until 31 May 2027"),
         says(
             "weed-too-tall",
             "2,4-D choline on Palmer amaranth of 9 in, once and a half as tall",
             soy("2,4-D choline 0.95 ae").weed("AMAPA", 9),
             "warn: Palmer amaranth: 90 % of the plants are up to 9 in tall at this pass;"
-                + " the label of 2,4-D choline says up to 6 in. [9 in; 6 in] a pass by 27 May"
-                + " 2027, or a partner whose label allows larger weeds"),
+                + " the label of 2,4-D choline says up to 6 in. [9 in; 6 in] a partner whose"
+                + " label allows larger weeds; they were within the height until 27 May 2027"),
         says(
             "weed-too-tall",
             "2,4-D choline on Palmer amaranth of 9.1 in",
             soy("2,4-D choline 0.95 ae").weed("AMAPA", 9.1),
             "warn: Palmer amaranth: 90 % of the plants are up to 9.1 in tall at this pass;"
                 + " the label of 2,4-D choline says up to 6 in. Expected control by it alone: 70"
-                + " %. [9.1 in; 6 in] a pass by 27 May 2027, or a partner whose label allows"
-                + " larger weeds"),
+                + " %. [9.1 in; 6 in] a partner whose label allows larger weeds; they were within"
+                + " the height until 27 May 2027"),
         says(
             "weed-too-tall",
             "height not known",

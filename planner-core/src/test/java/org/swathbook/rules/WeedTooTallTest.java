@@ -83,6 +83,8 @@ class WeedTooTallTest {
     assertThat(days).isSortedAccordingTo(Comparator.reverseOrder()).doesNotHaveDuplicates();
   }
 
+  private static final String UNTIL = "within the height until ";
+
   private static LocalDate lastDay(MixCase job) {
     String remedy =
         job.findings().stream()
@@ -91,7 +93,7 @@ class WeedTooTallTest {
             .orElseThrow()
             .remedy();
     return LocalDate.parse(
-        remedy.substring("a pass by ".length(), remedy.indexOf(',')),
+        remedy.substring(remedy.indexOf(UNTIL) + UNTIL.length()),
         DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ROOT));
   }
 

@@ -20,6 +20,7 @@ import org.swathbook.cli.text.LedgerWords;
 import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Severity;
+import org.swathbook.rules.label.RestrictedUseRule;
 import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The page of {@code check}: the verdict first, then what it is about. */
@@ -43,6 +44,7 @@ public final class CheckHtml {
       Optional<OpenHours> open) {
     CheckHtml html = new CheckHtml(book);
     html.line("", CheckText.jobLine(book, field, judged.job()));
+    html.line("", "In the tank: " + ProgramWords.products(judged.job().mix()));
     html.verdict(judged.judgement());
     html.blocks.add(new Block.Heading("What was judged"));
     html.mix(judged.job().mix());
@@ -116,7 +118,10 @@ public final class CheckHtml {
                 .said(
                     judgement.findings().stream()
                         .filter(
-                            f -> f.severity() == Severity.BLOCK || f.severity() == Severity.WARN)
+                            f ->
+                                f.severity() == Severity.BLOCK
+                                    || f.severity() == Severity.WARN
+                                    || RestrictedUseRule.isNotice(f))
                         .toList())));
   }
 }

@@ -39,7 +39,9 @@ public final class EscapesHtml {
     for (WeedReading w : report.weeds()) {
       html.heading(html.words.name(w));
       html.words.reading(w).forEach(l -> html.line("", l));
-      html.words.suspicion(w).forEach(l -> html.line("small", l));
+      List<String> suspicion = html.words.suspicion(w);
+      html.line("lead", suspicion.get(0));
+      suspicion.stream().skip(1).forEach(l -> html.line("small", l));
     }
     html.heading("What the survivors cost when nothing more is done");
     html.words.cost().forEach(l -> html.line("", l));
@@ -82,9 +84,17 @@ public final class EscapesHtml {
     blocks.add(
         Block.Grid.plain(
             List.of(
-                "product", "site", "days", "at in", "control %", "cost, $/acre", "saves, $/acre"),
+                "product",
+                "site",
+                "days",
+                "weeds tall, in",
+                "control %",
+                "cost, $/acre",
+                "saves, $/acre"),
             words.resprayInOneRow()));
-    words.resprayNotes().forEach(l -> line("small", l));
+    words
+        .resprayNotes()
+        .forEach(l -> line(l.startsWith(EscapesWords.LABEL_HEIGHT) ? "law" : "small", l));
   }
 
   private void picture(EscapeReport report) {

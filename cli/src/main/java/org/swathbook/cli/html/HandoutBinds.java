@@ -14,14 +14,17 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.Neighbor;
 import org.swathbook.catalog.Crop;
+import org.swathbook.check.Judgement;
 import org.swathbook.cli.report.ProgramLedger;
 import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.measure.Numbers;
 import org.swathbook.program.ActiveDose;
-import org.swathbook.rules.Ask;
+import org.swathbook.rules.Finding;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.label.LabelConditionRule;
+import org.swathbook.rules.label.RestrictedUseRule;
+import org.swathbook.rules.timing.PlantingWait;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.tank.LongestReentry;
@@ -32,26 +35,36 @@ final class HandoutBinds {
   private final Book book;
   private final Field field;
   private final SeasonOutcome outcome;
-  private final List<Ask> asks;
+  private final Judgement judgement;
   private final Optional<SeasonCalendar> calendar;
 
   HandoutBinds(
       Book book,
       Field field,
       SeasonOutcome outcome,
-      List<Ask> asks,
+      Judgement judgement,
       Optional<SeasonCalendar> calendar) {
     this.book = book;
     this.field = field;
     this.outcome = outcome;
-    this.asks = asks;
+    this.judgement = judgement;
     this.calendar = calendar;
   }
 
   List<String> lines() {
     List<String> out = new ArrayList<>();
     outcome.passes().stream().filter(p -> !p.made()).forEach(p -> bind(p, out));
-    asks.stream()
+    if (calendar.isPresent() && outcome.passes().stream().anyMatch(p -> !p.made())) {
+      out.add(
+          "Open is meant by crop stage, height, calendar and days to planting. Days between two"
+              + " sprayings, to harvest and to next crops hold besides: ask before a pass moves.");
+    }
+    judgement.findings().stream()
+        .filter(RestrictedUseRule::isNotice)
+        .map(Finding::message)
+        .distinct()
+        .forEach(out::add);
+    judgement.asks().stream()
         .filter(LabelConditionRule::isOf)
         .map(a -> Say.start(a.what()) + ".")
         .distinct()
@@ -79,19 +92,50 @@ final class HandoutBinds {
                 + (entry.unknown().isEmpty()
                     ? "."
                     : "; NOT KNOWN of " + String.join(", ", entry.unknown()) + "."));
-    calendar.stream()
-        .flatMap(c -> c.windows().stream())
-        .filter(w -> w.pass() == p.index())
-        .flatMap(w -> w.open().stream())
+    Optional<SeasonCalendar.Window> window =
+        calendar.stream()
+            .flatMap(c -> c.windows().stream())
+            .filter(w -> w.pass() == p.index())
+            .findFirst();
+    window.flatMap(w -> openUntil(p, w)).ifPresent(line::append);
+    out.add(line.toString());
+    window.ifPresent(w -> w.waits().forEach(wait -> out.add(pass + ": " + beforePlanting(wait))));
+  }
+
+  /** Until when the labels leave a pass open in every year. */
+  private Optional<String> openUntil(PassOutcome p, SeasonCalendar.Window window) {
+    return window.open().stream()
         .filter(s -> s.years() == outcome.years().size())
         .filter(s -> !p.planned().isBefore(s.from()) && !p.planned().isAfter(s.to()))
         .findFirst()
-        .ifPresent(
+        .map(
             s ->
-                line.append(" By past weather its labels leave it open until ")
-                    .append(ProgramWords.day(s.to()))
-                    .append(" in every year; after that they close it in some."));
-    out.add(line.toString());
+                " By past weather its labels leave it open until "
+                    + ProgramWords.day(s.to())
+                    + " in every year"
+                    + (s.to().equals(calendar.orElseThrow().to())
+                        ? ", and perhaps longer."
+                        : window.open().stream().anyMatch(o -> o.from().equals(s.to().plusDays(1)))
+                            ? "; after that they close it in some."
+                            : "; after that they close it in all."));
+  }
+
+  /** A wait, and the last day that leaves it; none is known where rain starts the clock. */
+  private String beforePlanting(PlantingWait.Wait wait) {
+    int days = wait.band().days();
+    String plant =
+        "plant no sooner than " + Say.days(days) + " after it (" + wait.ingredient().name() + ")";
+    return wait.band().rainMm().isPresent()
+        ? plant
+            + ", counted once "
+            + Say.inches(wait.band().rainMm().getAsDouble() / 10)
+            + " of rain has fallen."
+        : plant
+            + "; for planting on "
+            + ProgramWords.day(field.plantDate())
+            + " its last day is "
+            + ProgramWords.day(field.plantDate().minusDays(days))
+            + ".";
   }
 
   /** Harvest and next crops after all that is planned, by the strictest active. */

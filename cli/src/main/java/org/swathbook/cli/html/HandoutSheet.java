@@ -75,7 +75,7 @@ final class HandoutSheet {
         fight(book, field),
         lost(book, field),
         sheet.passes(),
-        new HandoutBinds(book, field, first.outcome(), first.judgement().asks(), calendar).lines(),
+        new HandoutBinds(book, field, first.outcome(), first.judgement(), calendar).lines(),
         new HandoutSpoils(book, field, first, at + "/programs/0").lines(),
         sheet.marks().money(),
         PlanVersion.of(first.outcome().program()),
@@ -93,7 +93,13 @@ final class HandoutSheet {
   private static List<String> fight(Book book, Field field) {
     List<String> out = new ArrayList<>();
     for (List<String> row : ProgramWords.weedsOf(book, field)) {
-      out.add(row.get(0) + ", " + row.get(2) + (row.get(3).isEmpty() ? "" : ", " + row.get(3)));
+      out.add(
+          row.get(0)
+              + ", "
+              + row.get(2)
+              + (row.get(3).isEmpty()
+                  ? ""
+                  : row.get(3).equals("driver") ? ", the plan is made for it" : ", " + row.get(3)));
     }
     return out;
   }

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.swathbook.book.Book;
+import org.swathbook.book.DriverKind;
 import org.swathbook.book.Field;
 import org.swathbook.cli.report.LayerSummary;
 import org.swathbook.cli.report.LossByYear;
@@ -12,6 +13,7 @@ import org.swathbook.cli.text.ProgramWords;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
+import org.swathbook.rules.stewardship.SurvivorsRule;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.season.outcome.WeedOutcome;
@@ -19,6 +21,9 @@ import org.swathbook.season.outcome.YearOutcome;
 
 /** What may spoil a program: days missed, layers that do not hold, a site lost, what rules say. */
 final class HandoutSpoils {
+  /** Times what the house allows, above which nobody pulls by hand what is left: default, ours. */
+  private static final double TOO_MANY = 10;
+
   private final Book book;
   private final Field field;
   private final PlannedProgram program;
@@ -80,7 +85,8 @@ final class HandoutSpoils {
     List<Finding> findings = program.judgement().findings();
     for (int i = 0; i < findings.size(); i++) {
       Finding f = findings.get(i);
-      if (f.severity() == Severity.WARN || f.severity() == Severity.BLOCK) {
+      // How many survive is said above, in the grower's words.
+      if ((f.severity() == Severity.WARN || f.severity() == Severity.BLOCK) && !isOfSurvivors(f)) {
         String finding = at + "/findings/" + i;
         out.add(
             f.about().pass().isEmpty()
@@ -144,14 +150,25 @@ final class HandoutSpoils {
                         at + "/weakestSite/" + code + "/site",
                         at + "/weakestSite/" + code + "/controlPctWithoutIt",
                         at + "/controlPct/" + code)));
+    double allowed = book.house().maxSurvivorsPerAcre();
     out.add(
         Marked.of(
             "About "
                 + ProgramWords.count(w.survivorsPerAcre())
                 + " plants of "
                 + name
-                + " an acre that came up in time to matter live to harvest, mean of the years: look"
-                + " for them, and pull or chop what sets seed.",
-            at + "/survivorsPerAcre/" + code + "/beforeNeededUntil"));
+                + " an acre that came up in time to matter live to harvest, mean of the years; "
+                + (w.pressure().driver() == DriverKind.ZERO
+                    ? "none may"
+                    : "the house allows " + ProgramWords.count(allowed))
+                + (w.survivorsPerAcre() > TOO_MANY * allowed
+                    ? ". They are too many to pull: talk over what else keeps them from seeding."
+                    : ". Look for them, and pull or chop what sets seed."),
+            at + "/survivorsPerAcre/" + code + "/beforeNeededUntil",
+            "-"));
+  }
+
+  private static boolean isOfSurvivors(Finding f) {
+    return f.rule().equals(SurvivorsRule.CARD.id());
   }
 }

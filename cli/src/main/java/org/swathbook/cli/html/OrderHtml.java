@@ -46,10 +46,9 @@ public final class OrderHtml {
     OrderHtml html = new OrderHtml(book, report);
     html.from();
     html.lines();
+    html.list(OrderWords.RESTRICTED, OrderWords.restricted(report));
     html.adjuvants();
-    html.list(
-        "On hand, but too old for a pass that needs it",
-        report.order().unfit().stream().map(OrderWords::unfit).toList());
+    html.list(OrderWords.TOO_OLD, report.order().unfit().stream().map(OrderWords::unfit).toList());
     if (report.substitutesAsked()) {
       html.substitutes();
     }

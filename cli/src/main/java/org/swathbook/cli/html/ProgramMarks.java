@@ -54,6 +54,22 @@ final class ProgramMarks {
             .toArray(String[]::new));
   }
 
+  /** What of the driver weeds lives to harvest, and what that makes of their seedbank. */
+  Marked left() {
+    return Marked.of(
+        words.left(),
+        outcome.weeds().stream()
+            .filter(w -> w.pressure().driver().isDriver())
+            .map(
+                w ->
+                    String.join(
+                        " ",
+                        of("survivorsPerAcre", code(w), "beforeNeededUntil"),
+                        of("survivorsPerAcre", code(w), "all"),
+                        of("seedReturn", code(w), "seedbankFactor")))
+            .toArray(String[]::new));
+  }
+
   Marked inMoney() {
     return Marked.of(
         words.inMoney(),

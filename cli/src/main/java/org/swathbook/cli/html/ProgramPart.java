@@ -23,6 +23,7 @@ import org.swathbook.season.outcome.YearOutcome;
  * them.
  *
  * @param verdict in one word, in capitals
+ * @param drivers control of the driver weeds, and {@code left} what of them lives and seeds
  * @param charts the season drawn for a wide and for a narrow page
  * @param weeds rows of the results
  * @param costs rows of money
@@ -32,6 +33,7 @@ public record ProgramPart(
     String name,
     String verdict,
     Marked drivers,
+    Marked left,
     List<Drawing> charts,
     List<PassPart> passes,
     List<List<Marked>> weeds,
@@ -84,6 +86,7 @@ public record ProgramPart(
         outcome.program().name(),
         judgement.verdict().word().toUpperCase(Locale.ROOT),
         marks.drivers(""),
+        marks.left(),
         calendar
             .map(
                 c ->

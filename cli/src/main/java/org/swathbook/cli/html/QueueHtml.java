@@ -54,6 +54,7 @@ public final class QueueHtml {
     line("", words.mix(row));
     words.why(row).forEach(l -> line("fact", l));
     line("", String.join("; ", words.stands(row)));
+    words.warned(row).ifPresent(l -> line("", l));
     words.chances(row).forEach(l -> line("small", l));
   }
 

@@ -23,7 +23,7 @@ public final class SeasonHtml {
     return Pages.fill(
         "season.jte",
         new SeasonPage(
-            SheetHead.of("Season of " + outcome.program().name() + ", " + field.id(), head),
+            SheetHead.of("Season of '" + outcome.program().name() + "', " + field.id(), head),
             ProgramWords.fieldLine(book, field),
             ProgramWords.facts(book, field),
             ProgramWords.weedsOf(book, field),

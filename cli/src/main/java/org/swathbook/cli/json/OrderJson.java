@@ -5,12 +5,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
+import org.swathbook.catalog.ProductId;
 import org.swathbook.cli.report.OrderReport;
 import org.swathbook.cli.report.OrderedField;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.cli.report.SubstituteWords;
 import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.plan.change.OwnWork;
-import org.swathbook.plan.change.Substitutes;
 import org.swathbook.program.Dose;
 import org.swathbook.season.outcome.WeedOutcome;
 import org.swathbook.supply.OrderLine;
@@ -29,6 +30,8 @@ public final class OrderJson {
       node.set("acres", Json.fixed(f.field().acres(), 1));
       node.put("program", f.program());
       node.put("verdict", f.verdict().word());
+      node.set(
+          "restrictedUse", Json.texts(f.restrictedUse().stream().map(ProductId::value).toList()));
     }
     ArrayNode out = root.putArray("leftOut");
     for (OrderReport.LeftOut l : report.leftOut()) {
@@ -132,6 +135,6 @@ public final class OrderJson {
           Json.percent(c.outcome().weed(w.pressure().weed().id()).controlPct()));
     }
     node.set("breaksHouseRules", Json.texts(c.breaks()));
-    node.set("findings", new FindingJson(book.catalog()).findings(Substitutes.warnings(c)));
+    node.set("findings", new FindingJson(book.catalog()).findings(SubstituteWords.findings(c)));
   }
 }

@@ -41,6 +41,7 @@ public final class QueueJson {
     node.put("lastDay", p.lastDay().map(Object::toString).orElse(null));
     node.put("opens", p.opens().map(Object::toString).orElse(null));
     node.set("findings", new FindingJson(book.catalog()).findings(p.why()));
+    node.set("warnedToday", new FindingJson(book.catalog()).findings(p.warned()));
     node.put("cropStage", looked ? p.cropStage() : null);
     ArrayNode weeds = node.putArray("weeds");
     for (PassWeed w : p.weeds()) {

@@ -2,9 +2,12 @@ package org.swathbook.cli.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.swathbook.book.Prices;
+import org.swathbook.catalog.ProductId;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.measure.Money;
 import org.swathbook.program.Dose;
@@ -89,6 +92,17 @@ public record OrderReport(
     }
     return new OrderReport(
         fields, out, Order.of(prices, needs), AdjuvantNeed.of(fields, today), substitutesAsked);
+  }
+
+  /** Products of the order that are for certified applicators only, in the order of their ids. */
+  public List<ProductId> restrictedUse() {
+    Set<ProductId> restricted = new HashSet<>();
+    fields.forEach(f -> restricted.addAll(f.restrictedUse()));
+    return order.pooled().stream()
+        .map(l -> l.product().id())
+        .filter(restricted::contains)
+        .sorted()
+        .toList();
   }
 
   private static boolean isLate(PassOutcome pass, LocalDate today) {

@@ -2,6 +2,7 @@ package org.swathbook.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.swathbook.catalog.ProductId;
 import org.swathbook.cli.report.SheetTable.Cell;
 import org.swathbook.measure.Quantity;
 import org.swathbook.supply.OrderLine;
@@ -38,17 +39,18 @@ public final class OrderTable {
   /** Lines of each grower, then of all together, each with its buyer. */
   public static SheetTable lines(OrderReport report) {
     List<List<Cell>> rows = new ArrayList<>();
+    List<ProductId> restricted = report.restrictedUse();
     report
         .order()
         .byGrower()
         .forEach(
             (grower, lines) -> {
-              lines.forEach(l -> rows.add(row(grower, l)));
+              lines.forEach(l -> rows.add(row(grower, l, restricted)));
               report.adjuvants().stream()
                   .filter(a -> a.grower().equals(grower))
                   .forEach(a -> rows.add(row(a)));
             });
-    report.order().pooled().forEach(l -> rows.add(row(ALL, l)));
+    report.order().pooled().forEach(l -> rows.add(row(ALL, l, restricted)));
     return new SheetTable("Order", COLUMNS, rows);
   }
 
@@ -78,7 +80,7 @@ public final class OrderTable {
     return new SheetTable("Read this", List.of("about", "words"), rows);
   }
 
-  private static List<Cell> row(String buyer, OrderLine l) {
+  private static List<Cell> row(String buyer, OrderLine l, List<ProductId> restricted) {
     String unit = l.unit().symbol();
     List<Cell> row = new ArrayList<>();
     row.add(Cell.of(buyer));
@@ -97,13 +99,16 @@ public final class OrderTable {
     row.add(Cell.of(l.price().map(p -> "$/" + p.per().symbol()).orElse("")));
     row.add(l.cost().map(c -> Cell.of(c.dollars(), 2)).orElse(BLANK));
     row.add(Cell.of(l.cost().isPresent() ? "$" : ""));
-    row.add(Cell.of(note(l)));
+    row.add(Cell.of(note(l, restricted)));
     row.add(Cell.of(CAUTION));
     return row;
   }
 
-  private static String note(OrderLine l) {
+  private static String note(OrderLine l, List<ProductId> restricted) {
     List<String> notes = new ArrayList<>();
+    if (restricted.contains(l.product().id())) {
+      notes.add("restricted use: for certified applicators to buy");
+    }
     if (l.price().isEmpty()) {
       notes.add("no price in the book");
     }

@@ -3,10 +3,13 @@ package org.swathbook.cli.report;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.book.Field;
+import org.swathbook.catalog.ProductId;
+import org.swathbook.check.Judgement;
 import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.plan.change.OwnWork;
 import org.swathbook.program.Dose;
 import org.swathbook.rules.Verdict;
+import org.swathbook.rules.label.RestrictedUseRule;
 import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
@@ -18,7 +21,7 @@ import org.swathbook.season.outcome.SeasonOutcome;
 public record OrderedField(
     Field field,
     String program,
-    Verdict verdict,
+    Judgement judgement,
     SeasonOutcome outcome,
     List<InItsPlace> substitutes) {
 
@@ -38,5 +41,19 @@ public record OrderedField(
 
   public OrderedField {
     substitutes = List.copyOf(substitutes);
+  }
+
+  public Verdict verdict() {
+    return judgement.verdict();
+  }
+
+  /** Products of the passes to come that certified applicators alone may buy and apply. */
+  public List<ProductId> restrictedUse() {
+    return judgement.findings().stream()
+        .filter(RestrictedUseRule::isNotice)
+        .flatMap(f -> f.about().product().stream())
+        .distinct()
+        .sorted()
+        .toList();
   }
 }

@@ -5,12 +5,15 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.rules.timing.PlantingWait;
 import org.swathbook.season.WindowDays;
 import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonOutcome;
@@ -68,13 +71,15 @@ public record SeasonCalendar(
   public record Week(LocalDate from, double meanPct, double lowPct, double highPct) {}
 
   /**
-   * When labels let a tank be sprayed.
+   * When labels let a tank be sprayed, by their windows and the days to planting.
    *
    * @param pass place of the pass in the program, from 0
+   * @param waits days to planting that labels ask for when it goes on its planned date
    */
-  public record Window(int pass, List<Stretch> open) {
+  public record Window(int pass, List<Stretch> open, List<PlantingWait.Wait> waits) {
     public Window {
       open = List.copyOf(open);
+      waits = List.copyOf(waits);
     }
   }
 
@@ -113,7 +118,13 @@ public record SeasonCalendar(
     List<Window> windows = new ArrayList<>();
     for (PassOutcome p : outcome.passes()) {
       if (!p.made()) {
-        windows.add(new Window(p.index(), open(book, traces, p, from, to)));
+        PlantingWait wait = new PlantingWait(p.mix(), traces.field());
+        SeasonTrace any = traces.years().get(0);
+        windows.add(
+            new Window(
+                p.index(),
+                open(book, traces, p, wait, from, to),
+                wait.on(any, any.dayOf(p.planned()))));
       }
     }
     return new SeasonCalendar(from, to, planting, stages(traces), weeds, windows);
@@ -177,20 +188,31 @@ public record SeasonCalendar(
     return new Emergence(traces.weeds().get(weed).weed().id(), out, Dates.of(needed));
   }
 
-  /** Counts years by day; days that are open in no year are left out. */
+  /**
+   * Counts years by day; days that are open in no year are left out. A day that is inside the
+   * windows and too near to planting for a label is not open.
+   */
   private static List<Stretch> open(
-      Book book, TraceSet traces, PassOutcome pass, LocalDate from, LocalDate to) {
+      Book book,
+      TraceSet traces,
+      PassOutcome pass,
+      PlantingWait wait,
+      LocalDate from,
+      LocalDate to) {
     SeasonTrace any = traces.years().get(0);
     int days = (int) ChronoUnit.DAYS.between(from, to) + 1;
     int[] years = new int[days];
     List<WindowDays> spans =
         WindowDays.of(book.house(), traces, pass.mix(), any.dayOf(from) - 1, any.dayOf(to) + 1);
+    Map<Integer, SeasonTrace> byYear =
+        traces.years().stream().collect(Collectors.toMap(SeasonTrace::year, t -> t));
     for (WindowDays w : spans) {
+      SeasonTrace trace = byYear.get(w.year());
       LocalDate start = SeasonDays.inSeason(book.season(), w.year(), w.fromDay());
       LocalDate end = SeasonDays.inSeason(book.season(), w.year(), w.toDay());
       for (int d = 0; d < days; d++) {
         LocalDate day = from.plusDays(d);
-        if (!day.isBefore(start) && !day.isAfter(end)) {
+        if (!day.isBefore(start) && !day.isAfter(end) && wait.isMet(trace, trace.dayOf(day))) {
           years[d]++;
         }
       }

@@ -9,6 +9,7 @@ import org.swathbook.plan.change.JudgedChange;
 import org.swathbook.plan.change.Substitutes;
 import org.swathbook.program.Dose;
 import org.swathbook.rules.Finding;
+import org.swathbook.rules.label.RestrictedUseRule;
 import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.season.outcome.WeedOutcome;
 
@@ -42,10 +43,21 @@ public final class SubstituteWords {
     return out.append("; ").append(change.judgement().verdict().word()).toString();
   }
 
+  /** Warnings that name it or one of its actives, then that it is for certified applicators. */
+  public static List<Finding> findings(JudgedChange change) {
+    Dose in = change.change().in().get(0);
+    List<Finding> out = new ArrayList<>(Substitutes.warnings(change));
+    change.judgement().findings().stream()
+        .filter(RestrictedUseRule::isNotice)
+        .filter(f -> f.about().product().filter(in.product().id()::equals).isPresent())
+        .forEach(out::add);
+    return out;
+  }
+
   /** Its own limits: what the rules say of it in that program, and house rules that it breaks. */
   public static List<String> limits(JudgedChange change) {
     List<String> out = new ArrayList<>();
-    for (Finding f : Substitutes.warnings(change)) {
+    for (Finding f : findings(change)) {
       out.add(f.rule().value() + ": " + f.message());
     }
     if (!change.breaks().isEmpty()) {

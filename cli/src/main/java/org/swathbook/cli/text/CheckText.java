@@ -20,6 +20,7 @@ import org.swathbook.measure.Unit;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Mix;
 import org.swathbook.program.SprayJob;
+import org.swathbook.rules.label.RestrictedUseRule;
 import org.swathbook.season.outcome.PassWeed;
 import org.swathbook.season.outcome.SeasonOutcome;
 
@@ -226,7 +227,8 @@ public final class CheckText {
                 .filter(
                     f ->
                         f.severity() == org.swathbook.rules.Severity.BLOCK
-                            || f.severity() == org.swathbook.rules.Severity.WARN)
+                            || f.severity() == org.swathbook.rules.Severity.WARN
+                            || RestrictedUseRule.isNotice(f))
                 .toList());
     page.blank();
   }

@@ -48,6 +48,7 @@ public final class EscapesText {
   private void action() {
     page.line(words.action());
     report.why().forEach(r -> page.wrapped(2, 4, "- " + r));
+    words.aboveLabels().ifPresent(r -> page.wrapped(2, 4, "- " + r));
     report
         .lookAgain()
         .ifPresent(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.WatchFile;
@@ -55,9 +56,20 @@ public final class EscapesWords {
     };
   }
 
+  /** Said where the label of no tank that may go on reaches the height of the plants. */
+  public Optional<String> aboveLabels() {
+    return report.action() == Action.RESPRAY
+            && report.respray().stream().noneMatch(o -> o.tooTall().isEmpty())
+        ? Optional.of(
+            "the plants may by then be taller than a label of every tank below allows: read the"
+                + " labels first, see LABEL HEIGHT")
+        : Optional.empty();
+  }
+
   /** Reasons of the action, and what to look for when. */
   public List<String> why() {
     List<String> out = new ArrayList<>(report.why());
+    aboveLabels().ifPresent(out::add);
     report
         .lookAgain()
         .ifPresent(
@@ -93,7 +105,7 @@ public final class EscapesWords {
             + " %, for plants picked at random; the undecided count as alive)",
         (w.sites().isEmpty()
                 ? "No partner is known to work on it through leaves"
-                : "Working on it through leaves: "
+                : "Meant to work on it through leaves: "
                     + (w.sites().size() == 1 ? "site " : "sites ")
                     + Figures.list(w.sites().stream().map(Site::toString).toList()))
             + "; to be judged from "
@@ -138,6 +150,9 @@ public final class EscapesWords {
     }
     return out;
   }
+
+  /** With this begins the note on what is too tall for a label. */
+  public static final String LABEL_HEIGHT = "LABEL HEIGHT: ";
 
   static final String TEST =
       "Only a test can tell. Leaves: of up to five survivors the top 1 to 2 in of young healthy"
@@ -207,7 +222,7 @@ public final class EscapesWords {
 
   /** What trials gave, what falls short, and how to read the table. */
   public List<String> resprayNotes() {
-    List<String> out = new ArrayList<>();
+    List<String> out = new ArrayList<>(tooTall());
     List<String> weak = new ArrayList<>();
     boolean tanks = false;
     for (ResprayOption o : report.respray()) {
@@ -227,16 +242,18 @@ public final class EscapesWords {
     out.add(
         "Control is the model's, for plants of the height in the table on the first day of the row;"
             + " plants that grew again from standing stems are no seedlings, and may take less.");
-    List<String> tall =
-        report.respray().stream().flatMap(o -> o.tooTall().stream()).distinct().toList();
-    if (!tall.isEmpty()) {
-      out.add("LABEL HEIGHT: " + String.join("; ", tall));
-    }
     out.add(
         "Dollars on one acre. At rates that label and journal leave; days are legal ones, not fit"
             + " ones. Saves: yield loss spared, before the cost. Check the tank before it is"
             + " loaded.");
     return out;
+  }
+
+  /** Products whose label ends below the height of the plants; empty for none. */
+  private List<String> tooTall() {
+    List<String> tall =
+        report.respray().stream().flatMap(o -> o.tooTall().stream()).distinct().toList();
+    return tall.isEmpty() ? List.of() : List.of(LABEL_HEIGHT + String.join("; ", tall));
   }
 
   /** How many of the sites of the tanks of two are effective, and how the tanks were judged. */

@@ -31,8 +31,9 @@ public final class OrderText {
     if (report.order().byGrower().size() > 1) {
       text.pooled();
     }
+    text.list(OrderWords.RESTRICTED, OrderWords.restricted(report));
     text.adjuvants();
-    text.unfit();
+    text.list(OrderWords.TOO_OLD, report.order().unfit().stream().map(OrderWords::unfit).toList());
     if (report.substitutesAsked()) {
       text.substitutes(book);
     }
@@ -137,13 +138,12 @@ public final class OrderText {
     page.blank();
   }
 
-  private void unfit() {
-    if (report.order().unfit().isEmpty()) {
-      return;
+  private void list(String title, List<String> lines) {
+    if (!lines.isEmpty()) {
+      page.line(title);
+      lines.forEach(l -> page.wrapped(2, 4, l));
+      page.blank();
     }
-    page.line("On hand, but too old for a pass that needs it");
-    report.order().unfit().forEach(u -> page.wrapped(2, 4, OrderWords.unfit(u)));
-    page.blank();
   }
 
   private void substitutes(Book book) {

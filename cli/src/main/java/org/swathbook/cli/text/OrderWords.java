@@ -3,7 +3,9 @@ package org.swathbook.cli.text;
 import java.util.List;
 import java.util.stream.Stream;
 import org.swathbook.book.HeldStock;
+import org.swathbook.catalog.ProductId;
 import org.swathbook.cli.report.AdjuvantNeed;
+import org.swathbook.cli.report.OrderReport;
 import org.swathbook.cli.report.OrderedField;
 import org.swathbook.measure.Numbers;
 import org.swathbook.supply.OrderLine;
@@ -18,6 +20,10 @@ public final class OrderWords {
               + " (stock.csv), then the warehouse's. The rest is rounded up to whole packages.",
           "Amounts are the rate times all acres of the field, for passes that are still to come. What"
               + " is spilled, left in the boom or sprayed twice is not in them.");
+
+  public static final String RESTRICTED = "Restricted use";
+
+  public static final String TOO_OLD = "On hand, but too old for a pass that needs it";
 
   private OrderWords() {}
 
@@ -50,6 +56,17 @@ public final class OrderWords {
         .filter(w -> !w.isEmpty())
         .reduce((x, y) -> x + ": " + y)
         .orElse("");
+  }
+
+  /** Products of an order that are for certified applicators; empty for none. */
+  public static List<String> restricted(OrderReport report) {
+    List<String> products = report.restrictedUse().stream().map(ProductId::value).toList();
+    return products.isEmpty()
+        ? List.of()
+        : List.of(
+            Figures.list(products)
+                + ": only a certified applicator may buy and apply it, or supervise (US federal"
+                + " rules on restricted-use pesticides; from memory). States may restrict more.");
   }
 
   /** What is on hand and too old for a pass. */

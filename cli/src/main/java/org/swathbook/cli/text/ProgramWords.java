@@ -3,6 +3,7 @@ package org.swathbook.cli.text;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.catalog.Catalog;
@@ -15,6 +16,7 @@ import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
 import org.swathbook.plan.WithoutPart;
+import org.swathbook.program.Mix;
 import org.swathbook.season.outcome.SeasonOutcome;
 
 /** What the texts say of a field and of a walked program, for other forms of the same report. */
@@ -79,6 +81,25 @@ public final class ProgramWords {
   /** Control of the driver weeds, mean and worst year. */
   public String drivers() {
     return ProgramText.drivers(outcome);
+  }
+
+  /**
+   * Of each driver weed the plants alive at harvest, those that were up in time to matter and all,
+   * and next year's seedbank beside this year's.
+   */
+  public String left() {
+    return outcome.weeds().stream()
+        .filter(w -> w.pressure().driver().isDriver())
+        .map(
+            w ->
+                w.pressure().weed().name()
+                    + " "
+                    + Figures.count(w.survivorsPerAcre())
+                    + " ("
+                    + Figures.count(w.allSurvivorsPerAcre())
+                    + "), seedbank x "
+                    + Figures.rough(w.seedbankFactor(), 2))
+        .collect(Collectors.joining("; "));
   }
 
   /** Date and actives of each pass. */
@@ -168,6 +189,13 @@ public final class ProgramWords {
 
   public static String count(double n) {
     return Figures.count(n);
+  }
+
+  /** Products of a tank, each with its rate. */
+  public static String products(Mix mix) {
+    return mix.doses().stream()
+        .map(d -> d.product().name() + " " + Figures.rate(d.rate()))
+        .collect(Collectors.joining(", "));
   }
 
   public static String inches(double cm) {

@@ -43,6 +43,7 @@ public final class QueueText {
     if (!stands.isEmpty()) {
       page.wrapped(6, 8, String.join("; ", stands));
     }
+    words.warned(row).ifPresent(l -> page.wrapped(6, 8, l));
     words.chances(row).forEach(l -> page.wrapped(6, 8, l));
   }
 

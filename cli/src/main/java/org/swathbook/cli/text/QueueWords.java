@@ -4,7 +4,12 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.swathbook.book.Book;
 import org.swathbook.book.WeedPressure;
@@ -138,6 +143,21 @@ public final class QueueWords {
       }
     }
     return out;
+  }
+
+  /** The rules that warn of it when it is sprayed today, each with the weeds that it names. */
+  public Optional<String> warned(Row row) {
+    Map<String, Set<String>> weeds = new LinkedHashMap<>();
+    for (Finding f : row.pass().warned()) {
+      Set<String> of = weeds.computeIfAbsent(f.rule().value(), r -> new LinkedHashSet<>());
+      f.about().weed().ifPresent(w -> of.add(book.catalog().weed(w).name()));
+    }
+    List<String> out = new ArrayList<>();
+    weeds.forEach(
+        (rule, of) -> out.add(of.isEmpty() ? rule : rule + " (" + String.join(", ", of) + ")"));
+    return out.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Warned of today already, 'check' says why: " + String.join(", ", out));
   }
 
   private static boolean isDriver(WeedPressure pressure, PassWeed weed) {

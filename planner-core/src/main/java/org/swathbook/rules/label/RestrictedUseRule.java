@@ -13,6 +13,7 @@ import org.swathbook.catalog.Stated;
 import org.swathbook.program.Applicator;
 import org.swathbook.rules.About;
 import org.swathbook.rules.ActiveUse;
+import org.swathbook.rules.Finding;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.Lookup;
 import org.swathbook.rules.PassFacts;
@@ -43,6 +44,11 @@ public final class RestrictedUseRule implements PassRule {
   @Override
   public RuleCard card() {
     return CARD;
+  }
+
+  /** Whether a finding says that a product is for certified applicators. */
+  public static boolean isNotice(Finding finding) {
+    return finding.rule().equals(CARD.id()) && finding.severity() == Severity.NOTE;
   }
 
   @Override

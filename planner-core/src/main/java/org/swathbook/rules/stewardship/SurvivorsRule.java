@@ -64,12 +64,16 @@ public final class SurvivorsRule implements ProgramRule {
                 + ": "
                 + plants(survivors)
                 + " on an acre "
+                + (most > 0 ? "that came up in time to matter " : "")
                 + (Say.perAcre(survivors).equals("1") ? "lives" : "live")
                 + " to harvest"
                 + (most > 0 ? "; the house allows " + Say.perAcre(most) + "." : ", and none may."),
             source)
         .compared(actual, limit)
-        .cleared("an added pass, row cultivation, or roguing before they set seed");
+        .cleared(
+            most > 0 && Quantity.exceeds(survivors, MANY * most)
+                ? "an added pass or row cultivation before they set seed; they are too many to pull"
+                : "an added pass, row cultivation, or roguing before they set seed");
   }
 
   /** {@code 1 plant}, {@code 2,000 plants}. */

@@ -32,7 +32,7 @@ public final class PlantingIntervalRule implements UseRule {
           "Days to planting are fewer than the interval of the rate's band in most weather years; a"
               + " rate between two bands takes the longer. Where the label asks for rain first, the"
               + " days count from the day it has fallen. Warns when more than one year in five"
-              + " falls short.",
+              + " falls short, and notes it when fewer do.",
           List.of(
               "University of Illinois Extension bulletin 2012 no. 2, 2,4-D ester before soybean",
               "Michigan State University Extension 2016, dicamba before soybean"),
@@ -99,25 +99,29 @@ public final class PlantingIntervalRule implements UseRule {
     // Half the years are not most: a wait that is broken injures the crop or puts planting off.
     if (2 * share.met() <= share.years()) {
       out.block(this, facts.about(), () -> text(facts, bands, b, days, source));
-    } else if (share.isRisky()) {
-      out.warn(
-          this,
-          facts.about(),
-          () ->
-              Text.of(
-                      Say.start(facts.ingredient())
-                          + ": the "
-                          + Say.days(b.days())
-                          + " to planting "
-                          + facts.cropName()
-                          + rainWords(b)
-                          + " are not met "
-                          + share.missedWords()
-                          + ".",
-                      source.text())
-                  .compared(share.missedWords(), Say.days(b.days()))
-                  .cleared("an earlier pass, or planting when the days are over"));
+    } else if (share.met() < share.years()) {
+      if (share.isRisky()) {
+        out.warn(this, facts.about(), () -> inSomeYears(facts, b, share, source));
+      } else {
+        out.note(this, facts.about(), () -> inSomeYears(facts, b, share, source));
+      }
     }
+  }
+
+  private static Text inSomeYears(UseFacts facts, PlantingBand b, YearShare share, Source source) {
+    return Text.of(
+            Say.start(facts.ingredient())
+                + ": the "
+                + Say.days(b.days())
+                + " to planting "
+                + facts.cropName()
+                + rainWords(b)
+                + " are not met "
+                + share.missedWords()
+                + ".",
+            source.text())
+        .compared(share.missedWords(), Say.days(b.days()))
+        .cleared("an earlier pass, or planting when the days are over");
   }
 
   /** By weather year; below zero where the rain that starts the clock does not come in time. */
@@ -125,14 +129,7 @@ public final class PlantingIntervalRule implements UseRule {
     List<SeasonTrace> years = facts.traces().years();
     int[] days = new int[years.size()];
     for (int y = 0; y < days.length; y++) {
-      SeasonTrace trace = years.get(y);
-      int day = facts.timing().years().get(y).day();
-      int planting = trace.plantingDay();
-      int start = day;
-      if (band.rainMm().isPresent()) {
-        start = RainDay.of(trace, day, band.rainMm().getAsDouble());
-      }
-      days[y] = planting - start;
+      days[y] = PlantingWait.days(band, years.get(y), facts.timing().years().get(y).day());
     }
     return days;
   }

@@ -140,11 +140,21 @@ public final class WeedTooTallRule implements PassRule {
                 + expected,
             p.source())
         .compared(tall(weed.p90Cm(), p.limitCm()), Say.inches(p.limitCm()))
-        .cleared(
-            lastDayInSize(facts, pressure, p.limitCm())
-                    .map(d -> "a pass by " + Say.date(d))
-                    .orElse("a pass before these come up or a burndown that takes them")
-                + ", or a partner whose label allows larger weeds");
+        .cleared(remedy(facts, lastDayInSize(facts, pressure, p.limitCm())));
+  }
+
+  /** On the day of spraying what an earlier one would have done is past, and is no remedy. */
+  private static String remedy(PassFacts facts, Optional<LocalDate> lastDay) {
+    String partner = "a partner whose label allows larger weeds";
+    if (facts.job().isPresent()) {
+      return partner
+          + lastDay.map(d -> "; they were within the height until " + Say.date(d)).orElse("");
+    }
+    return lastDay
+            .map(d -> "a pass by " + Say.date(d))
+            .orElse("a pass before these come up or a burndown that takes them")
+        + ", or "
+        + partner;
   }
 
   /** Never the figure of the limit itself, which rounding would make of a plant a hair above it. */
