@@ -22,8 +22,8 @@ import org.swathbook.testing.Restated;
 
 /**
  * Tanks for one more pass over soybean with Palmer amaranth, of four doses. Glufosinate and 2,4-D
- * work through leaves, S-metolachlor in the soil, clethodim on grasses alone. The house asks for two
- * sites through leaves, for two in the soil of a first layer and for one in that of a next.
+ * work through leaves, S-metolachlor in the soil, clethodim on grasses alone. The house asks for
+ * two sites through leaves, for two in the soil of a first layer and for one in that of a next.
  */
 class AddedTanksTest {
   private static final Book BOOK = DemoCopy.inMemory();
@@ -59,8 +59,7 @@ class AddedTanksTest {
             ChangeTerms.helping(from, List.of(), Money.ZERO),
             FOUR,
             WINTER);
-    return new AddedTanks(
-            TRACES, house, maker, FOUR, new Strengths(BOOK, TRACES, FOUR), score)
+    return new AddedTanks(TRACES, house, maker, FOUR, new Strengths(BOOK, TRACES, FOUR), score)
         .all();
   }
 
