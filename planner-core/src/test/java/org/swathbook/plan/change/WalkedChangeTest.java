@@ -2,16 +2,14 @@ package org.swathbook.plan.change;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
@@ -27,6 +25,7 @@ import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.season.outcome.WeedOutcome;
+import org.swathbook.testing.DemoBook;
 
 /** Every change of one step to the demo's own program, held to the season walked with it. */
 class WalkedChangeTest {
@@ -34,25 +33,25 @@ class WalkedChangeTest {
   private static final LocalDate FROM = LocalDate.of(2027, 6, 1);
   private static final Money EXTRA = Money.ofDollars(2.5);
 
-  private static Book book;
-  private static Kernel kernel;
-  private static SeasonOutcome now;
-  private static List<WalkedChange> all;
+  private static final Book BOOK = DemoCopy.inMemory();
+  private static final BookPaths PATHS = new BookPaths(DemoBook.FOLDER);
+  private static final Program PROGRAM =
+      ProgramReader.read(PATHS.find(BookPaths.Kind.PROGRAM, "nd-1-two-layers"), PATHS, BOOK);
+  private static final Kernel KERNEL =
+      Kernel.of(BOOK, TraceBuilder.build(BOOK, BOOK.findField("ND-1").orElseThrow(), TODAY));
+  private static final SeasonOutcome NOW = SeasonWalk.walk(BOOK, KERNEL, PROGRAM);
 
-  @BeforeAll
-  static void walkThemAll(@TempDir Path dir) {
-    book = new DemoCopy(dir.resolve("book")).load();
-    BookPaths paths = new BookPaths(dir.resolve("book"));
-    Program program =
-        ProgramReader.read(paths.find(BookPaths.Kind.PROGRAM, "nd-1-two-layers"), paths, book);
-    kernel = Kernel.of(book, TraceBuilder.build(book, book.findField("ND-1").orElseThrow(), TODAY));
-    now = SeasonWalk.walk(book, kernel, program);
+  private List<WalkedChange> all = List.of();
+
+  /** Walked for each test, so that each notices what is wrong with a walk. */
+  @BeforeEach
+  void walkThemAll() {
     ChangeTerms terms = ChangeTerms.helping(FROM, List.of(), EXTRA);
-    StandingPasses passes = new StandingPasses(book, kernel);
-    List<DoseOption> options = OptionMaker.make(book, kernel.traces().field()).options();
+    StandingPasses passes = new StandingPasses(BOOK, KERNEL);
+    List<DoseOption> options = OptionMaker.make(BOOK, KERNEL.traces().field()).options();
     ChangeMaker maker =
-        ChangeMaker.of(book, kernel.traces(), program, passes, terms, options, TODAY);
-    WalkedChange.Standing standing = WalkedChange.Standing.of(book, kernel, now, terms, TODAY);
+        ChangeMaker.of(BOOK, KERNEL.traces(), PROGRAM, passes, terms, options, TODAY);
+    WalkedChange.Standing standing = WalkedChange.Standing.of(BOOK, KERNEL, NOW, terms, TODAY);
     all = new ArrayList<>();
     for (SingleChange c : maker.ofPasses()) {
       all.add(new WalkedChange(standing, maker.filled(c)));
@@ -64,7 +63,7 @@ class WalkedChangeTest {
   }
 
   private static Set<String> broken(SeasonOutcome outcome) {
-    return HouseRuleCheck.broken(book, new TankOffers(book, kernel.traces()), outcome).stream()
+    return HouseRuleCheck.broken(BOOK, new TankOffers(BOOK, KERNEL.traces()), outcome).stream()
         .map(b -> b.name() + b.weed().map(Object::toString).orElse(""))
         .collect(Collectors.toCollection(TreeSet::new));
   }
@@ -77,23 +76,23 @@ class WalkedChangeTest {
   /** A dollar, half a point of control, ten dollars a rule: defaults, ours. */
   @Test
   void whatHelpsIsReadFromTheSeasonWalkedWithIt() {
-    Set<String> brokenNow = broken(now);
+    Set<String> brokenNow = broken(NOW);
     int mending = 0;
     int paying = 0;
     int saving = 0;
     for (WalkedChange w : all) {
-      SeasonOutcome then = SeasonWalk.walk(book, kernel, w.change().program());
+      SeasonOutcome then = SeasonWalk.walk(BOOK, KERNEL, w.change().program());
       Money extra = w.change().kind() == SingleChange.Kind.ADD_PASS ? EXTRA : Money.ZERO;
-      Money net = then.net().orElseThrow().minus(now.net().orElseThrow()).minus(extra);
+      Money net = then.net().orElseThrow().minus(NOW.net().orElseThrow()).minus(extra);
       int mended = brokenNow.size() - broken(then).size();
       boolean pays = net.cents() >= 100;
-      boolean loses = then.loss().compareTo(now.loss()) >= 0;
-      boolean drops = !now.weeds().stream().allMatch(x -> holds(x, then));
+      boolean loses = then.loss().compareTo(NOW.loss()) >= 0;
+      boolean drops = !NOW.weeds().stream().allMatch(x -> holds(x, then));
       assertThat(w.mended()).isEqualTo(mended);
       assertThat(w.net()).contains(net);
       assertThat(w.gain()).isEqualTo(net);
       assertThat(w.cost())
-          .contains(then.cost().orElseThrow().minus(now.cost().orElseThrow()).plus(extra));
+          .contains(then.cost().orElseThrow().minus(NOW.cost().orElseThrow()).plus(extra));
       assertThat(w.priceOfRules()).isEqualTo(Money.ofDollars(10.0 * Math.max(0, -mended)));
       assertThat(w.helps()).as(w.change().key()).isEqualTo(mended > 0 || pays && !loses && !drops);
       mending += mended > 0 ? 1 : 0;

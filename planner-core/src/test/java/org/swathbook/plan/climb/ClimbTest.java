@@ -280,7 +280,7 @@ class ClimbTest {
     Invented hill = Invented.ofSix().worth(ClimbTest::date).legal(d -> date(d) != 30);
     Search search = hill.search(STEPS);
     List<Draft> drafts =
-        List.of(choline(10), choline(40), choline(30), choline(20), one(20, CLETHODIM));
+        List.of(choline(10), choline(40), choline(30), one(20, CLETHODIM), choline(20));
     assertThat(search.top(drafts, 2, hill::quick)).containsExactly(choline(40), choline(20));
     assertThat(search.top(drafts, 9, hill::quick))
         .as("equal ones by their keys")

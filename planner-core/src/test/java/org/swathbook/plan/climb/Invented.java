@@ -48,6 +48,11 @@ final class Invented implements Evaluator {
   static final Field FIELD = BOOK.findField("ND-1").orElseThrow();
   static final TraceSet TRACES = TraceBuilder.build(BOOK, FIELD);
   static final WeedId PALMER = WeedId.of("AMAPA");
+
+  /** No driver: it lacks nothing and asks for nothing. */
+  private static final PassWeed VELVETLEAF =
+      new PassWeed(WeedId.of("ABUTH"), false, 0, 5, 8, 5, 10, List.of(), List.of());
+
   private static final List<DoseOption> ALL = OptionMaker.make(BOOK, FIELD).options();
 
   /** Two rates of site 10, through leaves. */
@@ -90,6 +95,7 @@ final class Invented implements Evaluator {
 
   private Function<Stop, PassWeed> weeds = s -> palmerAt(false, List.of(), List.of());
   private Function<Draft, List<WalkedPasses.Year>> years = d -> List.of();
+  private List<Stop> made = List.of();
   private WeedOutcome palmer = palmer(100, 100, 0, List.of());
 
   /** What was walked, in order. */
@@ -163,6 +169,12 @@ final class Invented implements Evaluator {
   /** Names of house rules, each missed by one unit. */
   Invented breaking(Function<Draft, List<String>> of) {
     broken = of;
+    return this;
+  }
+
+  /** Passes that stand before those of every draft. */
+  Invented made(Stop... before) {
+    made = List.of(before);
     return this;
   }
 
@@ -290,7 +302,9 @@ final class Invented implements Evaluator {
   private List<PassOutcome> passes(Draft draft) {
     PlanSpace space = space();
     List<PassOutcome> out = new ArrayList<>();
-    for (Stop s : draft.stops()) {
+    List<Stop> all = new ArrayList<>(made);
+    all.addAll(draft.stops());
+    for (Stop s : all) {
       var date = space.grid().date(s.date());
       out.add(
           new PassOutcome(
@@ -304,9 +318,9 @@ final class Invented implements Evaluator {
               space.mix(s),
               List.of(),
               Optional.of(Money.ZERO),
-              List.of(weeds.apply(s)),
+              List.of(VELVETLEAF, weeds.apply(s)),
               LateCost.NONE,
-              false));
+              out.size() < made.size()));
     }
     return out;
   }

@@ -134,4 +134,15 @@ class MendingTest {
         .isNotEmpty()
         .allMatch(d -> d.stops().get(0).equals(early) && d.stops().get(1).date() == PASS.date());
   }
+
+  /** A pass that is made is past mending, and the one after it is the first of the draft. */
+  @Test
+  void whatIsMadeStays() {
+    Invented field =
+        Invented.ofSix()
+            .comingTo(fine())
+            .made(new Stop(20, List.of(CLETHODIM)))
+            .meeting(s -> Invented.palmerAt(true, List.of(), List.of()));
+    assertThat(tried(field)).isEqualTo(LEAVES);
+  }
 }

@@ -70,6 +70,11 @@ class StartsTest {
     all.add(draft(on(66, LEAVES)));
     all.add(Draft.EMPTY);
     assertThat(Invented.ofSix().starts(PLANTING + 59).all()).isEqualTo(all);
+    List<Draft> nearTheEnd = Invented.ofSix().starts(PLANTING + 60).all();
+    assertThat(nearTheEnd.subList(usual().size(), nearTheEnd.size() - 1))
+        .as("a week after day 60 is past the grid")
+        .containsExactly(
+            draft(on(60, POST)), draft(on(60, LEAVES)), draft(on(60, POST), on(66, POST)));
     assertThat(Invented.ofSix().starts(1).all())
         .contains(draft(on(-29, POST)), draft(on(-22, LEAVES)), draft(on(-15, POST), on(3, POST)));
   }
