@@ -3,6 +3,7 @@ package org.swathbook.cli.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.swathbook.book.Book;
 import org.swathbook.cli.report.CostSplit;
 import org.swathbook.cli.report.LayerSummary;
@@ -44,13 +45,18 @@ final class ProgramMarks {
     return w.pressure().weed().id().value();
   }
 
-  /** Control of the driver weeds behind words that have no figure of their own. */
+  /** Control and survivors of the driver weeds behind words that have no figure of their own. */
   Marked drivers(String before) {
     return Marked.of(
         before + words.drivers(),
         outcome.weeds().stream()
             .filter(w -> w.pressure().driver().isDriver())
-            .map(w -> of("controlPct", code(w)) + " " + of("worstYearControlPct", code(w)))
+            .flatMap(
+                w ->
+                    Stream.of(
+                        of("controlPct", code(w)),
+                        of("worstYearControlPct", code(w)),
+                        of("survivorsPerAcre", code(w), "beforeNeededUntil")))
             .toArray(String[]::new));
   }
 

@@ -37,6 +37,10 @@ final class ProgramText {
         + " $/acre";
   }
 
+  /**
+   * Control of the driver weeds with what lives of them: where seedlings are many a control near
+   * 100 % still leaves thousands on an acre.
+   */
   static String drivers(SeasonOutcome outcome) {
     List<String> parts = new ArrayList<>();
     for (WeedOutcome w : outcome.weeds()) {
@@ -47,10 +51,12 @@ final class ProgramText {
                 + Figures.percent(w.controlPct())
                 + " ("
                 + Figures.percent(w.worstYearControlPct())
-                + ") %");
+                + ") %, "
+                + Figures.count(w.survivorsPerAcre())
+                + " survivors/acre");
       }
     }
-    return parts.isEmpty() ? "no driver weed" : String.join(", ", parts);
+    return parts.isEmpty() ? "no driver weed" : String.join("; ", parts);
   }
 
   static String broken(Judgement judgement) {

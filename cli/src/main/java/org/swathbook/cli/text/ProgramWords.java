@@ -78,7 +78,7 @@ public final class ProgramWords {
     return ProgramText.money(outcome);
   }
 
-  /** Control of the driver weeds, mean and worst year. */
+  /** Control of the driver weeds, mean and worst year, and what lives of them. */
   public String drivers() {
     return ProgramText.drivers(outcome);
   }
