@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.ProgramReader;
@@ -15,6 +17,7 @@ import org.swathbook.check.ProgramJudge;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.DemoCopy;
+import org.swathbook.plan.choice.OptionMaker;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonWalk;
@@ -60,6 +63,62 @@ class SingleChangesTest {
       assertThat(c.net()).contains(again.net().orElseThrow().minus(NOW.net().orElseThrow()));
       assertThat(c.mends().isEmpty() && c.net().orElseThrow().cents() < 100).isFalse();
       assertThat(c.mends()).allMatch(HouseRuleCheck.NAMES::contains);
+    }
+  }
+
+  /** House rules that a change mends less those that it breaks. */
+  private static int mended(JudgedChange c) {
+    return c.mends().size() - c.breaks().size();
+  }
+
+  /** Every change of a pass that stands, walked and judged: what helps and is legal. */
+  private static List<WalkedChange> helping(String from) {
+    ChangeTerms terms = ChangeTerms.helping(LocalDate.parse(from), List.of(), Money.ZERO);
+    StandingPasses passes = new StandingPasses(BOOK, KERNEL);
+    WalkedChange.Standing standing = WalkedChange.Standing.of(BOOK, KERNEL, NOW, terms, TODAY);
+    ChangeMaker maker =
+        ChangeMaker.of(
+            BOOK,
+            KERNEL.traces(),
+            NOW.program(),
+            passes,
+            terms,
+            OptionMaker.make(BOOK, KERNEL.traces().field()).options(),
+            TODAY);
+    return maker.ofPasses().stream()
+        .filter(c -> passes.isLegalInOrder(c.program()))
+        .map(c -> new WalkedChange(standing, maker.filled(c)))
+        .filter(w -> w.helps() && w.isLegal())
+        .toList();
+  }
+
+  /**
+   * In March and in June another change pays a dollar more than the first, which mends as many
+   * house rules or more; on 20 May none does, and the next that mends some changes another pass.
+   */
+  @ParameterizedTest
+  @CsvSource({"2027-03-01, true", "2027-05-20, false", "2027-06-01, true"})
+  void theFirstMendsMostAndTheSecondPaysMoreOrChangesSomethingElse(String from, boolean paysMore) {
+    List<JudgedChange> best = best(from, Money.ZERO);
+    List<WalkedChange> all = helping(from);
+    assertThat(best).hasSize(2);
+    assertThat(all).hasSizeGreaterThan(3);
+    JudgedChange first = best.get(0);
+    JudgedChange second = best.get(1);
+    Money net = first.net().orElseThrow();
+    assertThat(mended(first)).isPositive().isGreaterThanOrEqualTo(mended(second));
+    assertThat(all)
+        .allMatch(
+            w ->
+                w.mended() < mended(first)
+                    || w.mended() == mended(first) && w.gain().compareTo(net) <= 0);
+    assertThat(second.net().orElseThrow().compareTo(net.plus(Money.ofDollars(1))) >= 0)
+        .isEqualTo(paysMore);
+    if (paysMore) {
+      assertThat(all).allMatch(w -> w.gain().compareTo(second.net().orElseThrow()) <= 0);
+    } else {
+      assertThat(mended(second)).isNotNegative();
+      assertThat(second.change().pass()).isNotEqualTo(first.change().pass());
     }
   }
 
