@@ -67,7 +67,7 @@ public final class Kernel {
     }
     this.dollarsPerAcre = traces.field().yieldGoalBuPerAcre() * economics.dollarsPerBu();
     this.removal = Removal.of(traces.crop(), traces.field().rowSpacingCm());
-    this.windows = new PassWindows(traces.field(), house);
+    this.windows = new PassWindows(traces, house);
     int weeds = traces.weeds().size();
     this.clocks = new HeightClock[weeds];
     this.grid = new YearWeed[traces.years().size()][weeds];
@@ -125,11 +125,12 @@ public final class Kernel {
     int years = traces.years().size();
     int[] day = new int[years];
     boolean[] met = new boolean[years];
+    PassWindows.OfTank open = windows.of(effect.actives());
     for (int y = 0; y < years; y++) {
       SeasonTrace trace = traces.years().get(y);
       int d = timing.years().get(y).day();
-      day[y] = d < trace.days() && windows.allow(effect.actives(), trace, d) ? d : -1;
-      met[y] = day[y] >= 0 && windows.met(effect.actives(), trace, trace.dayOf(planned));
+      day[y] = d < trace.days() && open.allow(y, d) ? d : -1;
+      met[y] = day[y] >= 0 && open.met(y, trace.dayOf(planned));
     }
     return prepared(mix, effect, timing, day, met, false);
   }

@@ -1,5 +1,6 @@
 package org.swathbook.season;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -12,6 +13,7 @@ import org.swathbook.catalog.Use;
 import org.swathbook.control.TankActive;
 import org.swathbook.growth.Phases;
 import org.swathbook.growth.SeasonTrace;
+import org.swathbook.growth.TraceSet;
 import org.swathbook.growth.UseFinder;
 import org.swathbook.growth.WindowCheck;
 
@@ -23,7 +25,7 @@ import org.swathbook.growth.WindowCheck;
  */
 final class PassWindows {
 
-  private record Key(IngredientId active, String formulation, double kgPerHa, int year) {}
+  private record Key(IngredientId active, String formulation, double kgPerHa) {}
 
   private static final byte UNTOLD = 0;
   private static final byte OPEN = 1;
@@ -31,44 +33,79 @@ final class PassWindows {
 
   private final Field field;
   private final HouseRules house;
+  private final List<SeasonTrace> years;
+  private final Map<Key, OfActive> known = new ConcurrentHashMap<>();
 
-  /** By day what was found; two threads may find the same. */
-  private final Map<Key, byte[]> found = new ConcurrentHashMap<>();
-
-  PassWindows(Field field, HouseRules house) {
-    this.field = field;
+  PassWindows(TraceSet traces, HouseRules house) {
+    this.field = traces.field();
     this.house = house;
+    this.years = traces.years();
   }
 
-  boolean allow(List<TankActive> actives, SeasonTrace trace, int day) {
+  OfTank of(List<TankActive> actives) {
+    List<OfActive> all = new ArrayList<>();
     for (TankActive a : actives) {
       for (String formulation : a.formulations()) {
-        if (!open(a, formulation, trace, day)) {
+        all.add(
+            known.computeIfAbsent(
+                new Key(a.ingredient().id(), formulation, a.kgPerHa()),
+                k -> new OfActive(a, formulation)));
+      }
+    }
+    return new OfTank(all);
+  }
+
+  /** Of all actives of a tank in every form that is in it. */
+  final class OfTank {
+    private final List<OfActive> all;
+
+    private OfTank(List<OfActive> all) {
+      this.all = all;
+    }
+
+    boolean allow(int year, int day) {
+      for (OfActive active : all) {
+        if (!active.open(year, day)) {
           return false;
         }
       }
+      return true;
     }
-    return true;
+
+    /**
+     * Whether a sprayer that comes the house's queue of days late still finds its first suitable
+     * day in all windows: so a window of four days is met now and then, one of two weeks nearly
+     * always.
+     */
+    boolean met(int year, int planned) {
+      int day = years.get(year).firstSprayDay(planned + house.queueDays());
+      return day < years.get(year).days() && allow(year, day);
+    }
   }
 
-  /**
-   * Whether a sprayer that comes the house's queue of days late still finds its first suitable day
-   * in all windows: so a window of four days is met now and then, one of two weeks nearly always.
-   */
-  boolean met(List<TankActive> actives, SeasonTrace trace, int planned) {
-    int day = trace.firstSprayDay(planned + house.queueDays());
-    return day < trace.days() && allow(actives, trace, day);
-  }
+  private final class OfActive {
+    private final TankActive active;
+    private final String formulation;
 
-  private boolean open(TankActive active, String formulation, SeasonTrace trace, int day) {
-    byte[] days =
-        found.computeIfAbsent(
-            new Key(active.ingredient().id(), formulation, active.kgPerHa(), trace.year()),
-            k -> new byte[trace.days()]);
-    if (days[day] == UNTOLD) {
-      days[day] = judge(active, formulation, trace, day) ? OPEN : SHUT;
+    /** By year and day what was found; two threads may find the same. */
+    private final byte[][] found;
+
+    OfActive(TankActive active, String formulation) {
+      this.active = active;
+      this.formulation = formulation;
+      this.found = new byte[years.size()][];
+      for (int y = 0; y < found.length; y++) {
+        found[y] = new byte[years.get(y).days()];
+      }
     }
-    return days[day] == OPEN;
+
+    boolean open(int year, int day) {
+      byte[] days = found[year];
+      if (days[day] == UNTOLD) {
+        days[day] = judge(active, formulation, years.get(year), day) ? OPEN : SHUT;
+      }
+      return days[day] == OPEN;
+    }
   }
 
   private boolean judge(TankActive active, String formulation, SeasonTrace trace, int day) {

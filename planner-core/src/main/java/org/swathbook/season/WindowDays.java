@@ -19,14 +19,14 @@ public record WindowDays(int year, int fromDay, int toDay) {
   /** Of every year, in its order and by day, from one day of the trace to another. */
   public static List<WindowDays> of(
       HouseRules house, TraceSet traces, Mix mix, int firstDay, int lastDay) {
-    PassWindows windows = new PassWindows(traces.field(), house);
-    List<TankActive> actives = TankActive.of(mix);
+    PassWindows.OfTank windows = new PassWindows(traces, house).of(TankActive.of(mix));
     List<WindowDays> out = new ArrayList<>();
-    for (SeasonTrace trace : traces.years()) {
+    for (int year = 0; year < traces.years().size(); year++) {
+      SeasonTrace trace = traces.years().get(year);
       int last = Math.min(lastDay, trace.days() - 1);
       int from = -1;
       for (int day = Math.max(0, firstDay); day <= last + 1; day++) {
-        boolean open = day <= last && windows.allow(actives, trace, day);
+        boolean open = day <= last && windows.allow(year, day);
         if (open && from < 0) {
           from = day;
         } else if (!open && from >= 0) {

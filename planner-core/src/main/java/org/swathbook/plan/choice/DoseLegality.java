@@ -1,6 +1,7 @@
 package org.swathbook.plan.choice;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.swathbook.book.Book;
 import org.swathbook.book.SoilRates;
@@ -35,6 +36,15 @@ public final class DoseLegality {
   public boolean allows(Dose dose, PassTiming timing, Set<Position> positions) {
     return UseJudge.facts(book, traces, timing, positions, Mix.of(List.of(dose))).stream()
         .allMatch(facts -> facts.candidates().stream().anyMatch(use -> allows(facts, use)));
+  }
+
+  /**
+   * The use that speaks for the only active of a dose alone in its tank; empty when the label lists
+   * none.
+   */
+  public Optional<Use> use(Dose dose, PassTiming timing, Set<Position> positions) {
+    return UseJudge.choose(
+        UseJudge.facts(book, traces, timing, positions, Mix.of(List.of(dose))).get(0));
   }
 
   /**

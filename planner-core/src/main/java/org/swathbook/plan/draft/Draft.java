@@ -3,6 +3,7 @@ package org.swathbook.plan.draft;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A program under construction: stops by date, none empty, no two on one date. */
 public record Draft(List<Stop> stops) {
@@ -18,6 +19,17 @@ public record Draft(List<Stop> stops) {
     }
     sorted.sort(Comparator.comparingInt(Stop::date));
     stops = List.copyOf(sorted);
+  }
+
+  // Spelled out: searches look up drafts far more often than they make them.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Draft o && stops.equals(o.stops);
+  }
+
+  @Override
+  public int hashCode() {
+    return stops.hashCode();
   }
 
   public boolean hasDate(int date) {

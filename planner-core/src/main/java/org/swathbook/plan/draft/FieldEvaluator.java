@@ -134,6 +134,9 @@ public final class FieldEvaluator implements Evaluator {
   }
 
   private int lacking(Draft draft) {
+    if (wishes.include().isEmpty()) {
+      return 0;
+    }
     Set<IngredientId> used = new TreeSet<>(space.actives(draft));
     made.forEach(p -> p.mix().actives().forEach(a -> used.add(a.ingredient().id())));
     return wishes.missing(used);

@@ -3,10 +3,12 @@ package org.swathbook.plan.draft;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Use;
 import org.swathbook.check.DatedMix;
 import org.swathbook.check.SequenceJudge;
 import org.swathbook.check.UseJudge;
@@ -23,11 +25,15 @@ import org.swathbook.rules.PassPositions;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.UseFacts;
 
-/** What the rules forbid on the dates of the grid: single doses, and passes in order. */
+/**
+ * What the rules forbid on the dates of the grid: single doses, two in a tank, and passes in order.
+ * Confined to one thread.
+ */
 public final class Legality {
   private final Book book;
   private final TraceSet traces;
   private final DoseLegality doses;
+  private final PairsByUse pairs;
   private final SequenceJudge sequences;
   private final List<PassTiming> timings = new ArrayList<>();
   private final List<Set<Position>> positions = new ArrayList<>();
@@ -36,6 +42,7 @@ public final class Legality {
     this.book = book;
     this.traces = traces;
     this.doses = new DoseLegality(book, traces);
+    this.pairs = new PairsByUse(new RulesOnPairs());
     this.sequences = SequenceJudge.of(book, traces.field());
     for (int date = 0; date < grid.size(); date++) {
       PassTiming timing = Timings.at(traces, grid.date(date));
@@ -55,7 +62,19 @@ public final class Legality {
 
   /** Whether the rules on two doses in one tank let them pass on a date. */
   public boolean allows(DoseOption a, DoseOption b, int date) {
-    return doses.allows(a.dose(), b.dose(), timings.get(date), positions.get(date));
+    return pairs.allow(a, b, date);
+  }
+
+  private final class RulesOnPairs implements PairsByUse.Rules {
+    @Override
+    public Optional<Use> use(DoseOption dose, int date) {
+      return doses.use(dose.dose(), timings.get(date), positions.get(date));
+    }
+
+    @Override
+    public boolean allow(DoseOption a, DoseOption b, int date) {
+      return doses.allows(a.dose(), b.dose(), timings.get(date), positions.get(date));
+    }
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /** One pass of a draft: the place of its date on the grid and the options in the tank, rising. */
 public record Stop(int date, List<Integer> options) {
@@ -47,6 +48,17 @@ public record Stop(int date, List<Integer> options) {
 
   public Stop on(int otherDate) {
     return new Stop(otherDate, options);
+  }
+
+  // Spelled out: searches look up passes and drafts far more often than they make them.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Stop o && date == o.date && options.equals(o.options);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * date + options.hashCode();
   }
 
   boolean holds(int option) {
