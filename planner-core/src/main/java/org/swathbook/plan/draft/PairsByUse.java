@@ -3,6 +3,7 @@ package org.swathbook.plan.draft;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Site;
@@ -38,7 +39,11 @@ final class PairsByUse {
   private record Pair(int a, @Nullable Use ofA, int b, @Nullable Use ofB) {
     @Override
     public boolean equals(@Nullable Object other) {
-      return other instanceof Pair o && a == o.a && b == o.b && ofA == o.ofA && ofB == o.ofB;
+      return other instanceof Pair o
+          && a == o.a
+          && b == o.b
+          && Objects.equals(ofA, o.ofA)
+          && Objects.equals(ofB, o.ofB);
     }
 
     @Override
