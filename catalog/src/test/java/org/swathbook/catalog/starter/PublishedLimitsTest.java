@@ -72,7 +72,8 @@ class PublishedLimitsTest {
             Map.entry("next crop is none of the catalog", 16),
             Map.entry("advice without a number", 12),
             Map.entry("restricted by a state", 5),
-            Map.entry("place that the format has no key for", 4),
+            Map.entry("asked by the condition of the use", 3),
+            Map.entry("place that the format has no key for", 1),
             Map.entry("handling of containers", 2),
             Map.entry("opening date by state", 1),
             Map.entry("a partner is asked for", 1));
