@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.swathbook.book.Book;
@@ -207,7 +208,7 @@ public record SeasonCalendar(
     Map<Integer, SeasonTrace> byYear =
         traces.years().stream().collect(Collectors.toMap(SeasonTrace::year, t -> t));
     for (WindowDays w : spans) {
-      SeasonTrace trace = byYear.get(w.year());
+      SeasonTrace trace = Objects.requireNonNull(byYear.get(w.year()));
       LocalDate start = SeasonDays.inSeason(book.season(), w.year(), w.fromDay());
       LocalDate end = SeasonDays.inSeason(book.season(), w.year(), w.toDay());
       for (int d = 0; d < days; d++) {
