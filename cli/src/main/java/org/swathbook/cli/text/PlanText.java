@@ -38,8 +38,7 @@ public final class PlanText {
 
   private static void overview(Book book, Page page, List<PlannedField> plans) {
     Table table = new Table(0, "lllrrl");
-    table.row(
-        "Field", "Crop", "Program", "cost", "net", "driver weeds: control (worst year)");
+    table.row("Field", "Crop", "Program", "cost", "net", "driver weeds: control (worst year)");
     for (PlannedField p : plans) {
       String crop = FieldText.cropName(book, p.field());
       if (p.isRefused()) {
