@@ -15,8 +15,10 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.swathbook.book.Book;
 import org.swathbook.book.file.BookLoader;
+import org.swathbook.plan.Effort;
 import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.Planner;
+import org.swathbook.plan.choice.PlanWishes;
 
 /** A field planned whole, by a program that has planned before: all named programs and the front. */
 @State(Scope.Benchmark)
@@ -35,8 +37,12 @@ public class PlanBench {
   @Param({"ND-1", "ND-2", "OB-3"})
   public String field = "";
 
+  /** A first look, and what a field is planned by. */
+  @Param({"QUICK", "USUAL"})
+  public Effort effort = Effort.USUAL;
+
   @Benchmark
   public FieldPlan plan() {
-    return new Planner(book).plan(book.findField(field).orElseThrow(), WINTER);
+    return new Planner(book, PlanWishes.NONE, effort).plan(book.findField(field).orElseThrow(), WINTER);
   }
 }
