@@ -42,8 +42,8 @@ public final class YamlReader {
     if (content.length > MOST_BYTES) {
       throw ProblemsException.of(
           Mark.startOf(file),
-          "the file holds " + content.length + " bytes",
-          "keep it below " + MOST_BYTES + " bytes");
+          "the file holds more than " + MOST_BYTES + " bytes", // callers read no further
+          "no file of this kind is as long; write less into it");
     }
     String text = Utf8Bytes.decode(file, content);
     refuseUnseen(file, text);

@@ -147,6 +147,6 @@ class YamlReaderTest {
     assertThat(Reading.yamlProblems(new byte[YamlReader.MOST_BYTES + 1]))
         .singleElement()
         .asString()
-        .contains("keep it below");
+        .contains("more than 1000000 bytes");
   }
 }
