@@ -1,5 +1,7 @@
 package org.swathbook.book;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.WeedId;
@@ -16,6 +18,8 @@ import org.swathbook.measure.Inches;
  * @param sizePercentile share of the standing plants that is no taller than "the" height
  * @param suitableRainMm a spray day has less rain than this
  * @param suitableRainBeforeMm and the day before less than this
+ * @param minDaysBetweenPasses days from one pass that is planned to the next, by their dates;
+ *     limits what is laid out, judges nothing that is written
  * @param windMinMph least and most wind to spray in where no label says; a spray day of the trace
  *     has a mean wind of at most the latter
  * @param missFoliar share of plants that no partner of a pass reaches
@@ -48,6 +52,7 @@ public record HouseRules(
     int maxPasses,
     int maxProducts,
     int dateStepDays,
+    int minDaysBetweenPasses,
     double windMinMph,
     double windMaxMph) {
 
@@ -66,6 +71,11 @@ public record HouseRules(
    */
   public double suitableShare(int month) {
     return suitableShareByMonth.getOrDefault(month, suitableShareOther);
+  }
+
+  /** Whether passes planned for two days lie as far apart as the planner keeps them. */
+  public boolean areApart(LocalDate one, LocalDate other) {
+    return Math.abs(ChronoUnit.DAYS.between(one, other)) >= minDaysBetweenPasses;
   }
 
   /** The thresholds of a book that names none: ours, each to be set by the adviser. */
@@ -98,6 +108,7 @@ public record HouseRules(
           4,
           4,
           3,
+          7,
           3,
           10);
 }

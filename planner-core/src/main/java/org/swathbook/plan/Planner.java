@@ -30,6 +30,7 @@ import org.swathbook.plan.draft.Tanks;
 import org.swathbook.plan.draft.Walked;
 import org.swathbook.plan.exact.Front;
 import org.swathbook.plan.exact.FrontProof;
+import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Say;
@@ -75,7 +76,7 @@ public final class Planner {
     OptionMaker.Made made = OptionMaker.make(book, field);
     DateGrid grid = new DateGrid(field, book.house().dateStepDays());
     SeasonSoFar soFar = SeasonSoFar.of(book, field, today);
-    int first = grid.firstFrom(today);
+    int first = grid.firstFrom(soonest(today, soFar));
     FieldRefusal past = FieldRefusal.of(book, field);
     if (past.isRefused()) {
       return refused(traces, past.findings(), made, grid);
@@ -102,6 +103,16 @@ public final class Planner {
     return search(traces, space, legality, made, soFar, today);
   }
 
+  /** The first day that the house lets come after what is made. */
+  private LocalDate soonest(LocalDate today, SeasonSoFar soFar) {
+    LocalDate out = today;
+    for (Pass p : soFar.made()) {
+      LocalDate after = SeasonSoFar.dateOf(p).plusDays(book.house().minDaysBetweenPasses());
+      out = after.isAfter(out) ? after : out;
+    }
+    return out;
+  }
+
   private int mostPasses() {
     return Math.min(book.house().maxPasses(), wishes.maxPasses().orElse(Integer.MAX_VALUE));
   }
@@ -124,7 +135,12 @@ public final class Planner {
     Strengths strengths = new Strengths(book, traces, space.options());
     Moves moves = new Moves(space, evaluator);
     Starts starts =
-        new Starts(space, strengths, book.house(), evaluator, space.grid().firstFrom(today));
+        new Starts(
+            space,
+            strengths,
+            book.house(),
+            evaluator,
+            space.grid().firstFrom(soonest(today, soFar)));
     Mending mending = new Mending(space, strengths, book.house(), evaluator.offers(), moves);
     Delay delay = new Delay(space, evaluator);
     ProgramHunt hunt =

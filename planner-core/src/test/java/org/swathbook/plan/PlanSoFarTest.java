@@ -86,6 +86,17 @@ class PlanSoFarTest {
     assertThat(plan.search().gap()).isPresent();
   }
 
+  @Test
+  void whatComesNextLiesAWeekFromWhatIsMade() {
+    FieldPlan plan = plan(sprayed("2027-05-24", "0.08").load(), TODAY);
+    assertThat(plan.programs()).isNotEmpty();
+    assertThat(plan.programs())
+        .flatMap(p -> p.outcome().passes())
+        .filteredOn(p -> !p.made())
+        .isNotEmpty()
+        .allMatch(p -> !p.planned().isBefore(LocalDate.parse("2027-05-31")));
+  }
+
   /**
    * Ten times the rate is for the audit to find; it must not take every plan away. Caps are of the
    * season: what is used up is used up.

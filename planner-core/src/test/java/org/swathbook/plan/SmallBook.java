@@ -286,6 +286,7 @@ public final class SmallBook {
         1 + random.nextInt(4),
         1 + random.nextInt(4),
         d.dateStepDays(),
+        4 * random.nextInt(4),
         d.windMinMph(),
         d.windMaxMph());
   }

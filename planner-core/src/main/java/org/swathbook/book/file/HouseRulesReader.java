@@ -75,6 +75,7 @@ final class HouseRulesReader {
             whole(all, "maxPasses", 1, 9, d.maxPasses()),
             whole(all, "maxProducts", 1, 9, d.maxProducts()),
             in(all, "dateStep", HouseRulesReader::step, "3 days", d.dateStepDays()),
+            whole(all, "minDaysBetweenPasses", 0, 99, d.minDaysBetweenPasses()),
             wind[0],
             wind[1]);
     all.done();

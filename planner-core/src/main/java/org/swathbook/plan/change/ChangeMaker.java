@@ -1,6 +1,7 @@
 package org.swathbook.plan.change;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -169,7 +170,7 @@ public final class ChangeMaker {
     }
     for (int to : grid.near(place, terms.moveSteps())) {
       LocalDate date = grid.date(to);
-      if (!date.isBefore(terms.from()) && isFree(date) && allAllowed(s.pass().mix(), date)) {
+      if (!date.isBefore(terms.from()) && hasRoom(s, date) && allAllowed(s.pass().mix(), date)) {
         Program changed = replacing(s.pass(), new Pass(new Anchor.OnDate(date), s.pass().mix()));
         out.add(
             new SingleChange(
@@ -203,8 +204,29 @@ public final class ChangeMaker {
     return traces.field().plantDate();
   }
 
+  /**
+   * Whether no other pass stands on a date to which one moves, and none nearer than the house lets
+   * them lie; those that were written nearer may part, and come no nearer.
+   */
+  private boolean hasRoom(StandingPass moved, LocalDate date) {
+    return standing.stream()
+        .filter(s -> !s.equals(moved))
+        .allMatch(
+            s ->
+                !s.planned().equals(date)
+                    && (book.house().areApart(s.planned(), date)
+                        || daysBetween(s.planned(), date)
+                            >= daysBetween(s.planned(), moved.planned())));
+  }
+
+  private static long daysBetween(LocalDate one, LocalDate other) {
+    return Math.abs(ChronoUnit.DAYS.between(one, other));
+  }
+
+  /** Whether one more pass on a date lies as far from all that stand as the house asks. */
   boolean isFree(LocalDate date) {
-    return standing.stream().noneMatch(s -> s.planned().equals(date));
+    return standing.stream()
+        .noneMatch(s -> s.planned().equals(date) || !book.house().areApart(s.planned(), date));
   }
 
   /** Doses that may go into a tank on a date. */

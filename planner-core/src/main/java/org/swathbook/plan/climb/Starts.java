@@ -112,7 +112,7 @@ public final class Starts {
    */
   private Draft filled(Draft before, int day, int foliarWanted, int soilWanted) {
     int date = space.grid().placeOf(day);
-    if (before.hasDate(date) || before.stops().size() >= space.maxPasses()) {
+    if (!space.hasRoom(before, date) || before.stops().size() >= space.maxPasses()) {
       return before;
     }
     List<Integer> tank = new ArrayList<>();

@@ -1,5 +1,6 @@
 package org.swathbook.plan.draft;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -161,7 +162,21 @@ public final class FieldEvaluator implements Evaluator {
 
   @Override
   public boolean legal(Draft draft) {
-    return legal.computeIfAbsent(draft, d -> isAffordable(d) && follow(d));
+    return legal.computeIfAbsent(draft, d -> liesApart(d) && isAffordable(d) && follow(d));
+  }
+
+  /** Whether no pass comes nearer to another, or to one made, than the house lets it. */
+  private boolean liesApart(Draft draft) {
+    Draft before = Draft.EMPTY;
+    for (Stop stop : draft.stops()) {
+      LocalDate date = space.grid().date(stop.date());
+      if (!space.hasRoom(before, stop.date())
+          || facts.stream().anyMatch(p -> !book.house().areApart(date, p.planned()))) {
+        return false;
+      }
+      before = new Draft(List.of(stop));
+    }
+    return true;
   }
 
   /**

@@ -150,6 +150,16 @@ public final class PlanSpace {
     return known[at] == ALLOWED;
   }
 
+  /** Whether one more pass on a date lies as far from all of a draft as the house asks. */
+  public boolean hasRoom(Draft draft, int date) {
+    for (Stop s : draft.stops()) {
+      if (s.date() == date || !house.areApart(grid.date(s.date()), grid.date(date))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   public boolean anythingLegal() {
     return legalLists.stream().anyMatch(l -> !l.isEmpty());
   }

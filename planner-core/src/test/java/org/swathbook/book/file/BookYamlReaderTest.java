@@ -11,6 +11,7 @@ import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Money;
 import org.swathbook.testing.DemoBook;
+import org.swathbook.testing.Restated;
 
 class BookYamlReaderTest {
   @TempDir Path dir;
@@ -40,6 +41,7 @@ class BookYamlReaderTest {
                   suitableDay: {rain: 2 mm, share: {may: 40 %}}
                   wind: 2-4 m/s
                   catalogAge: 24 months
+                  minDaysBetweenPasses: 0
                 """)
             .load()
             .house();
@@ -58,6 +60,7 @@ class BookYamlReaderTest {
     assertThat(rules.suitableShare(4)).isEqualTo(0.5);
     assertThat(rules.windMinMph()).isBetween(4.4, 4.5);
     assertThat(rules.catalogAgeMonths()).isEqualTo(24);
+    assertThat(rules.minDaysBetweenPasses()).isZero();
     assertThat(rules.oneSiteGone()).isEqualTo(d.oneSiteGone());
   }
 
@@ -82,6 +85,7 @@ class BookYamlReaderTest {
                       catalogAge: 1.5 months
                       maxPases: 3
                       dateStep: 0 days
+                      minDaysBetweenPasses: -1
                     """)
                 .problems())
         .containsExactly(
@@ -100,7 +104,16 @@ class BookYamlReaderTest {
             "book.yaml:17:15: '1.5 months' is no number of whole months; write for example '18"
                 + " months'",
             "book.yaml:18:3: the key 'maxPases' is not known here; did you mean 'maxPasses'?",
-            "book.yaml:19:13: '0 days' is out of range; write 1 to 30 days");
+            "book.yaml:19:13: '0 days' is out of range; write 1 to 30 days",
+            "book.yaml:20:25: '-1' is out of range; write a whole number from 0 to 99");
+  }
+
+  @Test
+  void daysBetweenPassesAreAWholeNumber() {
+    assertThat(with("houseRules:\n  minDaysBetweenPasses: 7 days\n").problems())
+        .containsExactly("book.yaml:9:25: '7 days' is no whole number; write one as 3");
+    assertThat(with("houseRules:\n  minDaysBetweenPasses: 10\n").load().house())
+        .isEqualTo(Restated.with(HouseRules.DEFAULTS, "minDaysBetweenPasses", 10));
   }
 
   @Test

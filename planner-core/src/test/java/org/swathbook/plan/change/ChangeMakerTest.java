@@ -188,7 +188,11 @@ class ChangeMakerTest {
   }
 
   private static List<LocalDate> movedTo(Program program, ChangeTerms terms) {
-    return maker(BOOK, program, terms).ofPasses().stream()
+    return movedTo(BOOK, program, terms);
+  }
+
+  private static List<LocalDate> movedTo(Book book, Program program, ChangeTerms terms) {
+    return maker(book, program, terms).ofPasses().stream()
         .filter(c -> c.kind() == MOVE_PASS && c.pass().equals(POST))
         .map(c -> c.movedTo().orElseThrow())
         .toList();
@@ -207,7 +211,8 @@ class ChangeMakerTest {
         .contains(LocalDate.of(2027, 6, 3))
         .doesNotContain(LocalDate.of(2027, 6, 2));
     Pass later = pass(POST.plusDays(3), GLUFOSINATE_32);
-    assertThat(movedTo(program(pass(POST, CLETHODIM), later), helping()))
+    Program near = program(pass(POST, CLETHODIM), later);
+    assertThat(movedTo(house("minDaysBetweenPasses", 0), near, helping()))
         .hasSize(11)
         .doesNotContain(POST.plusDays(3));
     SingleChange moved =
@@ -217,6 +222,24 @@ class ChangeMakerTest {
             .orElseThrow();
     assertThat(moved.program().passes())
         .containsExactly(pass(moved.movedTo().orElseThrow(), CLETHODIM));
+  }
+
+  /** The house asks for a week: what was written nearer may part, and comes no nearer. */
+  @Test
+  void aPassMovesNoNearerToAnotherThanTheHouseLetsIt() {
+    Pass far = pass(POST.plusDays(14), GLUFOSINATE_32);
+    assertThat(movedTo(program(pass(POST, CLETHODIM), far), helping()))
+        .containsExactlyInAnyOrderElementsOf(plus(POST, -12, -9, -6, -3, -2, -1, 1, 2, 3, 6));
+    Pass near = pass(POST.plusDays(3), GLUFOSINATE_32);
+    assertThat(movedTo(program(pass(POST, CLETHODIM), near), helping()))
+        .containsExactlyInAnyOrderElementsOf(plus(POST, -12, -9, -6, -3, -2, -1, 6, 9, 12));
+    Pass made = new Pass(new Anchor.Made(POST.minusDays(7)), far.mix());
+    assertThat(movedTo(program(made, pass(POST, CLETHODIM)), helping()))
+        .containsExactlyInAnyOrderElementsOf(plus(POST, 1, 2, 3, 6, 9, 12));
+  }
+
+  private static List<LocalDate> plus(LocalDate date, int... days) {
+    return Arrays.stream(days).mapToObj(date::plusDays).toList();
   }
 
   private static List<LocalDate> around(LocalDate date, int... days) {
@@ -266,11 +289,16 @@ class ChangeMakerTest {
   /** Every second house step from the first day that may change: the grid begins on 11 April. */
   @Test
   void aPassIsAddedOnEverySixthDayThatHasNone() {
-    ChangeMaker maker = maker(BOOK, program(pass(POST, CLETHODIM)), keeping(POST.minusDays(6)));
-    assertThat(maker.openDates())
+    Program post = program(pass(POST, CLETHODIM));
+    ChangeTerms terms = keeping(POST.minusDays(6));
+    assertThat(maker(house("minDaysBetweenPasses", 6), post, terms).openDates())
         .startsWith(POST.minusDays(6), POST.plusDays(6), POST.plusDays(12))
         .endsWith(LocalDate.of(2027, 7, 11))
         .hasSize(7);
+    assertThat(maker(BOOK, post, terms).openDates())
+        .startsWith(POST.plusDays(12))
+        .endsWith(LocalDate.of(2027, 7, 11))
+        .hasSize(5);
     assertThat(maker(BOOK, program(), keeping(WINTER)).openDates())
         .startsWith(LocalDate.of(2027, 4, 11), LocalDate.of(2027, 4, 17))
         .hasSize(17);

@@ -87,6 +87,7 @@ final class Invented implements Evaluator {
   private final List<DoseOption> options;
   private int maxPasses = 4;
   private int maxProducts = 4;
+  private int minDays = 7;
   private PlanSpace.UseVerdict uses = (option, date) -> true;
   private PlanSpace.PairVerdict pairs = (a, b, date) -> true;
   private ToDoubleFunction<Draft> dollars = d -> 0;
@@ -130,6 +131,11 @@ final class Invented implements Evaluator {
 
   Invented products(int most) {
     maxProducts = most;
+    return this;
+  }
+
+  Invented apart(int days) {
+    minDays = days;
     return this;
   }
 
@@ -223,8 +229,10 @@ final class Invented implements Evaluator {
   }
 
   HouseRules house() {
-    return Restated.with(
-        Restated.with(BOOK.house(), "maxProducts", maxProducts), "maxPasses", maxPasses);
+    HouseRules few =
+        Restated.with(
+            Restated.with(BOOK.house(), "maxProducts", maxProducts), "maxPasses", maxPasses);
+    return Restated.with(few, "minDaysBetweenPasses", minDays);
   }
 
   PlanSpace space() {

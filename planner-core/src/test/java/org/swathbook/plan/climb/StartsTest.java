@@ -70,7 +70,11 @@ class StartsTest {
     all.add(draft(on(66, LEAVES)));
     all.add(Draft.EMPTY);
     assertThat(Invented.ofSix().starts(PLANTING + 59).all()).isEqualTo(all);
-    List<Draft> nearTheEnd = Invented.ofSix().starts(PLANTING + 60).all();
+    assertThat(Invented.ofSix().apart(8).starts(PLANTING + 59).all())
+        .as("the house asks for more than a week")
+        .doesNotContain(draft(on(59, POST), on(66, POST)))
+        .contains(draft(on(59, POST)), draft(on(66, POST)));
+    List<Draft> nearTheEnd = Invented.ofSix().apart(6).starts(PLANTING + 60).all();
     assertThat(nearTheEnd.subList(usual().size(), nearTheEnd.size() - 1))
         .as("a week after day 60 is past the grid")
         .containsExactly(
@@ -102,8 +106,13 @@ class StartsTest {
       more.add(pre.with(on(day, POST)));
       more.add(pre.with(on(day, LEAVES)));
     }
-    assertThat(Invented.ofSix().starts(0).withOneMorePass(pre, 15)).isEqualTo(more);
-    assertThat(Invented.ofSix().starts(0).withOneMorePass(pre, 52)).isEqualTo(more.subList(0, 5));
+    assertThat(Invented.ofSix().apart(3).starts(0).withOneMorePass(pre, 15)).isEqualTo(more);
+    assertThat(Invented.ofSix().apart(3).starts(0).withOneMorePass(pre, 52))
+        .isEqualTo(more.subList(0, 5));
+    more.remove(4);
+    assertThat(Invented.ofSix().starts(0).withOneMorePass(pre, 15))
+        .as("no pass three days before the one at planting")
+        .isEqualTo(more);
     assertThat(Invented.ofSix().passes(1).starts(0).withOneMorePass(pre, 15))
         .as("one pass at most")
         .isEmpty();

@@ -276,6 +276,7 @@ class HouseRulesAheadProperties {
         h.maxPasses(),
         h.maxProducts(),
         h.dateStepDays(),
+        h.minDaysBetweenPasses(),
         h.windMinMph(),
         h.windMaxMph());
   }
