@@ -59,6 +59,25 @@ public record HandoutPage(SheetHead head, List<Farm> farms) {
       cost = List.copyOf(cost);
       changes = List.copyOf(changes);
     }
+
+    /**
+     * How closely it is set on paper, so that a field takes one sheet: by the lines that it fills,
+     * roughly, with thresholds found by printing (ours).
+     */
+    public String setting() {
+      double lines = 0;
+      for (Going pass : passes) {
+        lines += 5 + 1.3 * pass.words().mix().size();
+      }
+      int letters =
+          binds.stream().mapToInt(String::length).sum()
+              + spoils.stream().mapToInt(m -> m.words().length()).sum();
+      lines += letters / 110.0; // two columns of them
+      if (lines <= 40) {
+        return "roomy";
+      }
+      return lines <= 54 ? "" : lines <= 64 ? "full" : "full packed";
+    }
   }
 
   /**
