@@ -58,6 +58,7 @@ final class TableSites {
                 pct,
                 struck,
                 weed.isOnlyWatched(i),
+                false,
                 !struck && pct >= 100 * least);
         out.merge(i.site(), one, (x, y) -> y.controlPct() > x.controlPct() ? y : x);
       }

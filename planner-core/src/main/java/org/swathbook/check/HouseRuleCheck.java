@@ -2,6 +2,7 @@ package org.swathbook.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.swathbook.book.Book;
@@ -58,9 +59,10 @@ public final class HouseRuleCheck {
     List<BrokenHouseRule> soil = new ArrayList<>();
     WalkedPasses walked = season.walkedPasses();
     for (PassOutcome pass : season.passes()) {
-      for (WeedOutcome driver : drivers) {
-        if (!pass.made()) {
-          sites(house, offers, walked, pass, driver, foliar, soil);
+      if (!pass.made()) {
+        Map<WeedId, Integer> asked = offers.foliarSitesAsked(walked, pass);
+        for (WeedOutcome driver : drivers) {
+          sites(house, asked, walked, pass, driver, foliar, soil);
         }
       }
     }
@@ -112,7 +114,7 @@ public final class HouseRuleCheck {
 
   private static void sites(
       HouseRules house,
-      TankOffers offers,
+      Map<WeedId, Integer> asked,
       WalkedPasses walked,
       PassOutcome pass,
       WeedOutcome driver,
@@ -122,9 +124,7 @@ public final class HouseRuleCheck {
       if (!w.weed().equals(driver.pressure().weed().id())) {
         continue;
       }
-      int foliarAsked =
-          offers.foliarSitesAsked(
-              driver.pressure(), pass.timing(), w.stands(), w.effectiveFoliarSites());
+      int foliarAsked = asked.getOrDefault(w.weed(), 0);
       if (w.effectiveFoliarSites() < foliarAsked) {
         foliar.add(
             new BrokenHouseRule(

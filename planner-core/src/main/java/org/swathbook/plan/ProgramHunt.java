@@ -97,6 +97,7 @@ final class ProgramHunt {
     for (Draft start : starts.best(spent.climbs().starts())) {
       search.climb(start, space.maxPasses());
     }
+    search.alternating(space.maxPasses());
     if (!meetsHouseRules()) {
       search.fromNearMisses(space.maxPasses());
     }

@@ -6,7 +6,9 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Quantity;
 import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.PassWeed;
 import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.season.outcome.SiteControl;
 import org.swathbook.season.outcome.WalkedPasses;
 import org.swathbook.season.outcome.WeedOutcome;
 
@@ -27,9 +29,42 @@ public final class HouseTests {
 
   private HouseTests() {}
 
-  /** Foliar sites that the house would have on a weed in one pass: none when it does not stand. */
-  public static int foliarSitesWanted(HouseRules house, boolean stands) {
-    return stands ? house.minFoliarSites() : 0;
+  /**
+   * The one foliar site on which the last pass before this one rested alone on a weed that stood,
+   * whether made or planned: bit n for site n, 0 for none.
+   */
+  public static long loneSiteBefore(WalkedPasses season, int pass, WeedId weed) {
+    for (int earlier = pass - 1; earlier >= 0; earlier--) {
+      for (PassWeed w : season.passes().get(earlier).weeds()) {
+        if (w.weed().equals(weed) && w.stands() && isLone(sites(w))) {
+          return sites(w);
+        }
+      }
+    }
+    return 0;
+  }
+
+  /**
+   * Whether effective foliar sites are one alone, and the one that an earlier pass rested on.
+   *
+   * @param sites bit n for site n
+   * @param before the same of the last pass that rested on one alone; 0 for none
+   */
+  public static boolean isLoneAgain(long sites, long before) {
+    return isLone(sites) && sites == before;
+  }
+
+  /** Whether they are one alone. */
+  public static boolean isLone(long sites) {
+    return Long.bitCount(sites) == 1;
+  }
+
+  /** Effective foliar sites: bit n for site n. */
+  public static long sites(PassWeed weed) {
+    return weed.foliar().stream()
+        .filter(SiteControl::effective)
+        .mapToLong(s -> 1L << s.site().number())
+        .reduce(0, (a, b) -> a | b);
   }
 
   /** Soil sites that a pass owes a driver weed: none when it lays no layer against it. */

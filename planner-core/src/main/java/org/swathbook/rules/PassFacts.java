@@ -1,6 +1,7 @@
 package org.swathbook.rules;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.swathbook.book.Book;
@@ -70,12 +71,22 @@ public record PassFacts(
   }
 
   /**
-   * Effective foliar sites that this pass owes a weed, as the house asks and one tank can bring.
-   *
-   * @param effective that it has
+   * Effective foliar sites that this pass owes each driver weed that stands, as the house asks and
+   * one tank can bring.
    */
-  public int foliarSitesAsked(PassWeed weed, int effective) {
-    return offers.foliarSitesAsked(pressure(weed.weed()), this, weed.stands(), effective);
+  public Map<WeedId, Integer> foliarSitesAsked() {
+    return offers.foliarSitesAsked(this);
+  }
+
+  /** The same of one of them if no other stood: more where one tank cannot carry them together. */
+  public int foliarSitesAskedAlone(WeedId weed) {
+    return offers.foliarSitesAsked(this, weed);
+  }
+
+  /** Whether it rests on one foliar site alone, as the last such pass before it did on the same. */
+  public boolean restsOnTheSameAgain(PassWeed weed) {
+    return HouseTests.isLoneAgain(
+        HouseTests.sites(weed), HouseTests.loneSiteBefore(season, pass.index(), weed.weed()));
   }
 
   /** Which figures of the response table tell what leaves take up at this pass. */

@@ -1,157 +1,234 @@
 package org.swathbook.rules;
 
-import java.util.ArrayList;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
-import org.swathbook.book.Field;
 import org.swathbook.book.WeedPressure;
-import org.swathbook.catalog.Catalog;
-import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.Position;
-import org.swathbook.catalog.TankTerms;
-import org.swathbook.catalog.Use;
 import org.swathbook.catalog.WeedId;
-import org.swathbook.control.FoliarReach;
+import org.swathbook.control.ColdDays;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.season.outcome.PassOutcome;
+import org.swathbook.season.outcome.WalkedPasses;
 
 /**
- * How many foliar sites a house can ask of one tank against a weed of a field. The house names a
- * number; crop, traits, listed resistance and what the labels say of partners and droplets may
- * leave fewer that can stand in one tank, and then so many are asked, one at the least: the season
- * brings the others in passes of their own, and has to hold with any one site gone (default, ours).
+ * How many foliar sites a house can ask of one tank against the driver weeds of a field. The house
+ * names a number for each; what is asked of a tank is no more than can stand in one (defaults,
+ * ours):
  *
- * <p>A site counts as to be had when the catalog has an active of it that is labelled there and, at
- * the top of its range, works on the smallest plants: on plants that were let grow the pass still
- * owes it. Whether a product is priced or in store does not matter. Keeps what it computes; several
- * threads may ask.
+ * <ul>
+ *   <li>Crop, traits, listed resistance, cold, and what the labels say of partners and droplets may
+ *       leave fewer, one at the least: the season brings the others in passes of their own, and has
+ *       to hold with any one site gone.
+ *   <li>So a pass that rests on one site alone, and on the same one as the last such pass before
+ *       it, owes one more where another is to be had: what lives through the one is to meet the
+ *       other.
+ *   <li>A tank has room for the house's number of products, and the soil sites that its layer owes
+ *       take one each. Where the rest cannot carry all driver weeds, the last of them may miss what
+ *       no tank could bring as well, down to one site.
+ * </ul>
+ *
+ * <p>Keeps what it computes; several threads may ask.
  */
 public final class TankOffers {
   private final Book book;
   private final TraceSet traces;
-  private final Map<Asked, Integer> known = new ConcurrentHashMap<>();
+  private final ColdDays cold;
+  private final Map<Asked, Brought> known = new ConcurrentHashMap<>();
 
-  private record Asked(WeedId weed, Set<Position> positions, Method method) {
+  /**
+   * What is to be had on some weeds.
+   *
+   * @param inOneTank by weed: sites, up to those wanted, that one tank can bring on it
+   * @param together the same on all of them at once, added up
+   * @param inAnyTank by weed: the same of tanks one after another
+   */
+  private record Brought(List<Integer> inOneTank, int together, List<Integer> inAnyTank) {}
+
+  private record Asked(
+      List<WeedId> weeds,
+      LocalDate planned,
+      Set<Position> positions,
+      Method method,
+      boolean made,
+      int room) {
     // Written out, as in every key that is hashed at a start: see RuleId.
     @Override
     public boolean equals(@Nullable Object other) {
       return other instanceof Asked o
-          && weed.equals(o.weed)
+          && weeds.equals(o.weeds)
+          && planned.equals(o.planned)
           && positions.equals(o.positions)
-          && method == o.method;
+          && method == o.method
+          && made == o.made
+          && room == o.room;
     }
 
     @Override
     public int hashCode() {
-      return 31 * (31 * weed.hashCode() + positions.hashCode()) + method.hashCode();
+      int hash = 31 * (31 * weeds.hashCode() + planned.hashCode()) + positions.hashCode();
+      return 31 * (31 * (31 * hash + method.hashCode()) + (made ? 1 : 0)) + room;
     }
   }
-
-  /** An active with those of its uses that are open to a pass. */
-  private record Offer(Ingredient active, List<Use> uses) {}
 
   public TankOffers(Book book, TraceSet traces) {
     this.book = book;
     this.traces = traces;
+    this.cold = ColdDays.of(traces);
   }
 
   /**
-   * Effective foliar sites that a broadcast pass owes a driver weed: none when it does not stand.
+   * Effective foliar sites that a broadcast pass to come owes each driver weed that stands.
    *
-   * @param effective that it has; where these are enough nothing is looked up
+   * @param standing in the order of the field's list
+   * @param soilSites that the layer of the pass owes the driver weed to which it owes most; 0 when
+   *     it lays none
    */
-  public int foliarSitesAsked(WeedPressure weed, PassTiming timing, boolean stands, int effective) {
-    int wanted = HouseTests.foliarSitesWanted(book.house(), stands);
-    return effective >= wanted
-        ? wanted
-        : inOneTank(weed, wanted, PassPositions.of(traces, timing), Method.BROADCAST);
+  public int[] foliarSitesAsked(List<StandingDriver> standing, PassTiming timing, int soilSites) {
+    return haveAllWanted(standing)
+        ? asTheHouseSays(standing)
+        : asked(
+            standing, timing, PassPositions.of(traces, timing), Method.BROADCAST, false, soilSites);
   }
 
-  /** The same at a pass as it is judged. */
-  int foliarSitesAsked(WeedPressure weed, PassFacts facts, boolean stands, int effective) {
-    int wanted = HouseTests.foliarSitesWanted(book.house(), stands);
-    return effective >= wanted
-        ? wanted
-        : inOneTank(weed, wanted, facts.positions(), facts.method());
+  /**
+   * The same of a walked pass, by weed; a weed that does not stand, or drives nothing, is not in
+   * it.
+   */
+  public Map<WeedId, Integer> foliarSitesAsked(WalkedPasses season, PassOutcome pass) {
+    List<StandingDriver> standing = StandingDriver.of(season, pass, traces.weeds());
+    return byWeed(
+        standing, foliarSitesAsked(standing, pass.timing(), soilSites(season, pass.index())));
   }
 
-  /** As many of those that are wanted as one tank can bring. */
-  private int inOneTank(WeedPressure weed, int wanted, Set<Position> positions, Method method) {
-    // One is asked even where there is none: what the pass leaves standing is to be seen.
-    return wanted <= 1
-        ? wanted
-        : Math.max(
-            1,
-            known.computeIfAbsent(
-                new Asked(weed.weed().id(), Ordered.set(positions), method),
-                k -> inOneTank(offers(weed, k.positions, method), List.of(), wanted)));
+  /** The same of a pass as it is judged; one that is made is past the cold. */
+  Map<WeedId, Integer> foliarSitesAsked(PassFacts facts) {
+    return foliarSitesAsked(facts, traces.weeds());
   }
 
-  private List<Offer> offers(WeedPressure weed, Set<Position> positions, Method method) {
-    Catalog catalog = book.catalog();
-    Field field = traces.field();
-    Position.Phase phase =
-        LabelUses.phase(positions) == Position.Phase.IN_CROP
-            ? Position.Phase.IN_CROP
-            : Position.Phase.BEFORE_EMERGENCE;
-    List<Offer> out = new ArrayList<>();
-    for (Ingredient active : catalog.ingredients()) {
-      List<Use> uses = Offers.open(active, field, positions, method);
-      if (!uses.isEmpty()
-          && !Rated.isResisted(weed, active)
-          && FoliarReach.onSmallPlants(catalog, active, weed.weed(), phase).orElse(0)
-              >= book.house().effectiveSite()) {
-        out.add(new Offer(active, uses));
+  private Map<WeedId, Integer> foliarSitesAsked(PassFacts facts, List<WeedPressure> weeds) {
+    PassOutcome pass = facts.pass();
+    List<StandingDriver> standing = StandingDriver.of(facts.season(), pass, weeds);
+    return byWeed(
+        standing,
+        haveAllWanted(standing)
+            ? asTheHouseSays(standing)
+            : asked(
+                standing,
+                pass.timing(),
+                facts.positions(),
+                facts.method(),
+                pass.made(),
+                soilSites(facts.season(), pass.index())));
+  }
+
+  /** The same as if no other driver weed stood; 0 when this one does not. */
+  int foliarSitesAsked(PassFacts facts, WeedId weed) {
+    return foliarSitesAsked(
+            facts, traces.weeds().stream().filter(w -> w.weed().id().equals(weed)).toList())
+        .getOrDefault(weed, 0);
+  }
+
+  private static Map<WeedId, Integer> byWeed(List<StandingDriver> standing, int[] asked) {
+    Map<WeedId, Integer> out = new HashMap<>();
+    for (int d = 0; d < asked.length; d++) {
+      out.put(standing.get(d).weed().weed().id(), asked[d]);
+    }
+    return out;
+  }
+
+  /** Soil sites that a walked pass owes the driver weed to which it owes most. */
+  private int soilSites(WalkedPasses season, int pass) {
+    return traces.weeds().stream()
+        .filter(w -> w.driver().isDriver())
+        .mapToInt(w -> HouseTests.soilSitesAsked(book.house(), season, pass, w.weed().id()))
+        .max()
+        .orElse(0);
+  }
+
+  /** Then nothing is looked up. */
+  private boolean haveAllWanted(List<StandingDriver> standing) {
+    int wanted = book.house().minFoliarSites();
+    return standing.stream().allMatch(s -> s.has() >= wanted);
+  }
+
+  private int[] asTheHouseSays(List<StandingDriver> standing) {
+    int[] out = new int[standing.size()];
+    Arrays.fill(out, book.house().minFoliarSites());
+    return out;
+  }
+
+  private int[] asked(
+      List<StandingDriver> standing,
+      PassTiming timing,
+      Set<Position> positions,
+      Method method,
+      boolean made,
+      int soilSites) {
+    int room = Math.max(1, book.house().maxProducts() - soilSites);
+    List<WeedId> weeds = standing.stream().map(s -> s.weed().weed().id()).toList();
+    Brought brought =
+        known.computeIfAbsent(
+            new Asked(weeds, timing.planned(), Ordered.set(positions), method, made, room),
+            k -> brought(standing, timing, k));
+    int[] out = new int[standing.size()];
+    int missed = 0;
+    for (int d = 0; d < out.length; d++) {
+      // One is asked even where there is none: what the pass leaves standing is to be seen.
+      out[d] = Math.min(wanted(), Math.max(1, brought.inOneTank.get(d)));
+      missed += out[d];
+    }
+    spare(out, standing, missed - brought.together);
+    for (int d = 0; d < out.length; d++) {
+      StandingDriver s = standing.get(d);
+      if (s.restsOnTheSameAgain() && out[d] == 1 && brought.inAnyTank.get(d) > 1) {
+        out[d] = 2;
       }
     }
     return out;
   }
 
-  /** Most sites, up to a number, that can be added to a tank from the rest of the offers. */
-  private static int inOneTank(List<Offer> rest, List<Offer> tank, int wanted) {
-    int most = 0;
-    for (int i = 0; i < rest.size() && most < wanted; i++) {
-      Offer next = rest.get(i);
-      if (tank.stream().allMatch(o -> mix(o, next))) {
-        List<Offer> with = new ArrayList<>(tank);
-        with.add(next);
-        most = Math.max(most, 1 + inOneTank(rest.subList(i + 1, rest.size()), with, wanted - 1));
+  /** Lets the last ones miss what no tank brings beside the rest, down to one site each. */
+  private static void spare(int[] asked, List<StandingDriver> standing, int most) {
+    int left = most;
+    for (int d = asked.length - 1; d >= 0 && left > 0; d--) {
+      int less = Math.min(left, asked[d] - Math.max(1, standing.get(d).has()));
+      if (less > 0) {
+        asked[d] -= less;
+        left -= less;
       }
     }
-    return most;
   }
 
-  /** Of two sites, and in some use of each no label keeps the other away. */
-  private static boolean mix(Offer a, Offer b) {
-    if (a.active.site().equals(b.active.site())) {
-      return false;
-    }
-    for (Use one : a.uses) {
-      for (Use other : b.uses) {
-        if (takes(one.terms().tank(), b.active)
-            && takes(other.terms().tank(), a.active)
-            && haveDropletsInCommon(one.terms().tank(), other.terms().tank())) {
-          return true;
-        }
-      }
-    }
-    return false;
+  private int wanted() {
+    return book.house().minFoliarSites();
   }
 
-  /** A list that the catalog does not hold refuses nobody; the judgement of a tank asks for it. */
-  private static boolean takes(TankTerms keeper, Ingredient partner) {
-    return keeper.partners().find().map(l -> l.allows(partner.id())).orElse(true);
-  }
-
-  private static boolean haveDropletsInCommon(TankTerms a, TankTerms b) {
-    return a.droplets().find().isEmpty()
-        || b.droplets().find().isEmpty()
-        || a.droplets().find().get().meets(b.droplets().find().get());
+  private Brought brought(List<StandingDriver> standing, PassTiming timing, Asked pass) {
+    FoliarOffers offers =
+        FoliarOffers.of(
+            book,
+            traces,
+            timing,
+            standing.stream().map(StandingDriver::weed).toList(),
+            pass.positions,
+            pass.method,
+            !pass.made && cold.isMostly(timing),
+            wanted());
+    int[] all = IntStream.range(0, standing.size()).toArray();
+    return new Brought(
+        Arrays.stream(all).mapToObj(w -> offers.inOneTank(pass.room, w)).toList(),
+        offers.inOneTank(pass.room, all),
+        Arrays.stream(all).mapToObj(offers::inAnyTank).toList());
   }
 }

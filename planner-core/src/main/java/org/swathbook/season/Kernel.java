@@ -14,6 +14,8 @@ import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
+import org.swathbook.control.ColdDay;
+import org.swathbook.control.ColdDays;
 import org.swathbook.control.Effects;
 import org.swathbook.control.FoliarTable;
 import org.swathbook.control.MixEffect;
@@ -54,6 +56,7 @@ public final class Kernel {
   private final CohortPlaces cohorts;
   private final Map<OwnSoil.Key, OwnSoil> ownSoil = new ConcurrentHashMap<>();
   private volatile @Nullable Score untreated;
+  private volatile @Nullable ColdDays cold;
   private final Map<LocalDate, PassTiming> timings = new ConcurrentHashMap<>();
 
   private Kernel(Book book, TraceSet traces, SharedKernels shared) {
@@ -186,12 +189,26 @@ public final class Kernel {
         day,
         met,
         made,
+        !made && isInTheCold(effect, timing),
         phase,
         view,
         soilActive,
         soil,
         keeps(effect.actives(), soilActive),
         ownSoil.computeIfAbsent(OwnSoil.Key.of(effect, soilActive, day), k -> new OwnSoil(weeds)));
+  }
+
+  /** Whether the cold slows something of a tank on most days about those of a pass. */
+  private boolean isInTheCold(MixEffect effect, PassTiming timing) {
+    if (effect.actives().stream().noneMatch(a -> ColdDay.slows(a.ingredient()))) {
+      return false;
+    }
+    ColdDays known = cold;
+    if (known == null) {
+      known = ColdDays.of(traces);
+      cold = known;
+    }
+    return known.isMostly(timing);
   }
 
   private static int[] withSoilActivity(List<TankActive> actives) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
+import org.swathbook.control.ColdDay;
 import org.swathbook.control.FoliarTable;
 import org.swathbook.control.MixEffect;
 import org.swathbook.control.SoilEffect;
@@ -26,6 +27,7 @@ public final class PreparedPass {
   private final int[] day;
   private final boolean[] met;
   private final boolean made;
+  private final boolean inTheCold;
   private final Position.Phase[] phase;
   private final DayView[] view;
   private final SoilEffect[][][] soil;
@@ -51,6 +53,7 @@ public final class PreparedPass {
       int[] day,
       boolean[] met,
       boolean made,
+      boolean inTheCold,
       Position.Phase[] phase,
       DayView[] view,
       int[] soilActive,
@@ -63,6 +66,7 @@ public final class PreparedPass {
     this.day = day;
     this.met = met;
     this.made = made;
+    this.inTheCold = inTheCold;
     this.phase = phase;
     this.view = view;
     this.soilActive = soilActive;
@@ -105,6 +109,14 @@ public final class PreparedPass {
   /** Whether it is a fact: made, or taken as made, on its very date. */
   public boolean isMade() {
     return made;
+  }
+
+  /**
+   * Whether the cold slows an active (its place in the tank) in the leaves on most of the days on
+   * which the pass is sprayed. What is made is past it.
+   */
+  boolean isSlowed(int active) {
+    return inTheCold && ColdDay.slows(effect.actives().get(active).ingredient());
   }
 
   /**

@@ -91,7 +91,7 @@ final class ProgramCensus implements Census {
     FoliarTable table = kernel.foliar(pass, up.year(), up.weed());
     long[] met = metSites[up.year()][up.weed()][up.biotype()];
     for (int a = 0; a < effect.actives().size(); a++) {
-      if (effect.isStruck(a, up.weed())) {
+      if (effect.isStruck(a, up.weed()) || pass.isSlowed(a)) {
         continue;
       }
       long bit = 1L << effect.actives().get(a).ingredient().site().number();

@@ -34,13 +34,13 @@ final class SiteCounts {
     this.traces = kernel.traces();
   }
 
-  /** How many of the sites of {@link #foliar} are effective. */
-  int effectiveFoliar(PreparedPass pass, int weed, boolean[] stands, int[] heightClass) {
+  /** Which sites of {@link #foliar} are effective: bit n for site n. */
+  long effectiveFoliar(PreparedPass pass, int weed, boolean[] stands, int[] heightClass) {
     MixEffect effect = pass.effect();
     long sites = 0;
     for (int a = 0; a < effect.actives().size(); a++) {
       Ingredient active = effect.actives().get(a).ingredient();
-      if (active.foliar().isNone() || effect.isStruck(a, weed)) {
+      if (active.foliar().isNone() || effect.isStruck(a, weed) || pass.isSlowed(a)) {
         continue;
       }
       double pct = foliarPct(pass, a, weed, stands, heightClass);
@@ -48,7 +48,7 @@ final class SiteCounts {
         sites |= 1L << active.site().number();
       }
     }
-    return Long.bitCount(sites);
+    return sites;
   }
 
   /** Mean over the years in which the pass is made and the weed stands, percent; NaN for none. */
@@ -87,7 +87,14 @@ final class SiteCounts {
       }
       double pct = foliarPct(pass, a, weed, stands, heightClass);
       if (!Double.isNaN(pct)) {
-        add(bySite, pressure, active, pct, house.effectiveSite(), effect.isStruck(a, weed));
+        add(
+            bySite,
+            pressure,
+            active,
+            pct,
+            house.effectiveSite(),
+            effect.isStruck(a, weed),
+            pass.isSlowed(a));
       }
     }
     return best(bySite);
@@ -119,7 +126,8 @@ final class SiteCounts {
             active,
             100 * sum / years,
             house.effectiveSoilSite(),
-            effect.isStruck(a, weed));
+            effect.isStruck(a, weed),
+            false);
       }
     }
     return best(bySite);
@@ -148,7 +156,8 @@ final class SiteCounts {
       Ingredient active,
       double pct,
       double threshold,
-      boolean struck) {
+      boolean struck,
+      boolean slowed) {
     boolean enough = !Quantity.exceeds(100 * threshold, pct);
     to.computeIfAbsent(active.site(), s -> new ArrayList<>())
         .add(
@@ -158,7 +167,8 @@ final class SiteCounts {
                 pct,
                 struck,
                 pressure.isOnlyWatched(active),
-                !struck && enough));
+                slowed,
+                !struck && !slowed && enough));
   }
 
   /** Of the actives of a site the one that does most; one that is not struck before one that is. */

@@ -109,8 +109,8 @@ public final class Standing {
     return inMedianYear[weed];
   }
 
-  /** Foliar sites of a pass on that date that are effective on a weed. */
-  public int effectiveSites(Kernel kernel, PreparedPass pass, int weed) {
+  /** Foliar sites of a pass on that date that are effective on a weed: bit n for site n. */
+  public long effectiveSites(Kernel kernel, PreparedPass pass, int weed) {
     return new SiteCounts(kernel).effectiveFoliar(pass, weed, stands[weed], heightClass[weed]);
   }
 }

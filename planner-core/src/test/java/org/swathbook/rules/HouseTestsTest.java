@@ -12,7 +12,9 @@ import org.swathbook.book.DriverKind;
 import org.swathbook.book.HouseRules;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.WeedId;
+import org.swathbook.program.Mix;
 import org.swathbook.season.outcome.LayerSpan;
+import org.swathbook.season.outcome.SiteControl;
 import org.swathbook.season.outcome.WalkedPasses;
 import org.swathbook.season.outcome.WeedOutcome.LayerOverlap;
 import org.swathbook.testing.Fixtures;
@@ -103,12 +105,6 @@ class HouseTestsTest {
     assertThat(HouseTests.isShortOfWindows(HOUSE, 79.99)).isTrue();
   }
 
-  @Test
-  void twoSitesAreWantedOfWhatStandsAndNoneOfWhatDoesNot() {
-    assertThat(HouseTests.foliarSitesWanted(HOUSE, true)).isEqualTo(2);
-    assertThat(HouseTests.foliarSitesWanted(HOUSE, false)).isZero();
-  }
-
   /** In half of the years; one that is never there is none, even of no years. */
   @ParameterizedTest
   @CsvSource({
@@ -163,6 +159,41 @@ class HouseTestsTest {
 
   private static LayerSpan layer(int pass, WeedId weed) {
     return new LayerSpan(pass, weed, List.of(), 250, 290);
+  }
+
+  /** The last pass that rested on one site alone counts, and not one that had two or none. */
+  @Test
+  void theLastLoneSiteIsThatOfTheLastPassThatHadOneAlone() {
+    CaseBook book = SeasonCases.soybean(SeasonCases.weed("AMAPA", 80, DriverKind.YES, 0));
+    SeasonCase c = SeasonCase.of(book);
+    SiteControl four = c.site("2,4-D choline", "AMAPA", 92);
+    SiteControl ten = c.site("glufosinate-ammonium", "AMAPA", 91);
+    Mix any = book.mix("glyphosate", "1.13 lb ae/acre");
+    WalkedPasses season =
+        c.pass("2027-05-11", any, c.standing("AMAPA", 5, 1, four))
+            .pass("2027-05-25", any, c.standing("AMAPA", 5, 2, four, ten))
+            .pass("2027-06-08", any, c.standing("AMAPA", 5, 3))
+            .pass("2027-06-15", any, c.toCome("AMAPA"))
+            .pass("2027-06-22", any, c.standing("AMAPA", 5, 3, ten))
+            .season()
+            .walkedPasses();
+    assertThat(HouseTests.loneSiteBefore(season, 0, PALMER)).isZero();
+    assertThat(HouseTests.loneSiteBefore(season, 1, PALMER)).isEqualTo(1 << 4);
+    assertThat(HouseTests.loneSiteBefore(season, 4, PALMER)).isEqualTo(1 << 4);
+    assertThat(HouseTests.loneSiteBefore(season, 5, PALMER)).isEqualTo(1 << 10);
+    assertThat(HouseTests.loneSiteBefore(season, 5, KOCHIA)).isZero();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "16, 16, true",
+    "16, 1024, false",
+    "16, 0, false",
+    "1040, 1040, false",
+    "0, 0, false"
+  })
+  void oneSiteIsLoneAgainAfterTheSame(long sites, long before, boolean again) {
+    assertThat(HouseTests.isLoneAgain(sites, before)).isEqualTo(again);
   }
 
   private static WalkedPasses years(int n, IntFunction<List<LayerSpan>> layers) {

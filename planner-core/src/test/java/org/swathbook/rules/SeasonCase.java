@@ -155,6 +155,7 @@ final class SeasonCase {
         pct,
         struck,
         pressure(weed).isOnlyWatched(i),
+        false,
         !struck && pct >= 80);
   }
 

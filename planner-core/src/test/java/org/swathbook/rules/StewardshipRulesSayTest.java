@@ -329,10 +329,11 @@ class StewardshipRulesSayTest {
                 soybean(weed("AMAPA", 8, DriverKind.YES, 0)),
                 "glyphosate",
                 "1.13 lb ae/acre"),
-            "warn: Cold slows glyphosate, and in 1 of 1 weather years this pass is sprayed on a"
-                + " day under 60 F or with a night under 40 F. The control told here does not"
-                + " reckon with that. [cold in 1 of 1 weather years; cold in at most half of"
-                + " them] a later date, or partners that the cold does not slow"),
+            "warn: Cold slows glyphosate, and over the weather years 100 % of the days no more"
+                + " than three from those of this pass are under 60 F or follow a night under 40 F."
+                + " The control told here does not reckon with that, and such a site counts as half"
+                + " an effective one. [cold on 100 % of the days; cold on at most half of them] a"
+                + " later date, or partners that the cold does not slow"),
         says(
             "cold-days",
             "clethodim in March: another site",

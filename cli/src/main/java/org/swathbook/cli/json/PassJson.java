@@ -123,6 +123,7 @@ final class PassJson {
       node.set("controlPct", Json.percent(s.controlPct()));
       node.put("effective", s.effective());
       node.put("half", s.half());
+      node.put("slowedByCold", s.slowed());
       node.put("resisted", s.struck());
     }
   }

@@ -188,11 +188,14 @@ final class PassText {
     return String.join("; ", parts);
   }
 
-  /** {@code 2 (4, 10), half: 14, resisted: 9, suspected (watch list): 5}. */
+  /** {@code 2 (4, 22), half: 14, half in the cold: 10, resisted: 9, suspected (watch list): 5}. */
   private static String counted(List<SiteControl> sites) {
     List<Site> effective =
         sites.stream().filter(SiteControl::effective).map(SiteControl::site).toList();
-    List<Site> half = sites.stream().filter(SiteControl::half).map(SiteControl::site).toList();
+    List<Site> half =
+        sites.stream().filter(s -> s.half() && !s.slowed()).map(SiteControl::site).toList();
+    List<Site> slowed =
+        sites.stream().filter(s -> s.half() && s.slowed()).map(SiteControl::site).toList();
     List<Site> struck =
         sites.stream().filter(s -> s.struck() && !s.watched()).map(SiteControl::site).toList();
     List<Site> watched =
@@ -203,6 +206,9 @@ final class PassText {
     }
     if (!half.isEmpty()) {
       out.append(", half: ").append(numbers(half));
+    }
+    if (!slowed.isEmpty()) {
+      out.append(", half in the cold: ").append(numbers(slowed));
     }
     if (!struck.isEmpty()) {
       out.append(", resisted: ").append(numbers(struck));

@@ -1,9 +1,12 @@
 package org.swathbook.plan.climb;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.swathbook.book.HouseRules;
 import org.swathbook.catalog.Site;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.plan.choice.Strengths;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.PlanSpace;
@@ -41,6 +44,10 @@ public final class Mending {
     if (now.meetsHouseRules()) {
       return out;
     }
+    Map<Integer, Map<WeedId, Integer>> asked = new HashMap<>();
+    for (PassOutcome pass : now.toCome()) {
+      asked.put(pass.index(), offers.foliarSitesAsked(now.outcome().walkedPasses(), pass));
+    }
     for (int w = 0; w < strengths.drivers().size(); w++) {
       WeedOutcome weed = now.outcome().weed(strengths.drivers().get(w).weed().id());
       boolean needsSite =
@@ -48,7 +55,7 @@ public final class Mending {
       boolean needsLayer =
           HouseTests.isExposed(house, weed) || !HouseTests.shortOverlaps(house, weed).isEmpty();
       for (PassOutcome pass : now.toCome()) {
-        mendPass(out, now, pass, w, needsSite, needsLayer);
+        mendPass(out, now, pass, asked, w, needsSite, needsLayer);
       }
     }
     return out;
@@ -58,6 +65,7 @@ public final class Mending {
       List<Draft> out,
       Walked now,
       PassOutcome pass,
+      Map<Integer, Map<WeedId, Integer>> asked,
       int driver,
       boolean needsSite,
       boolean needsLayer) {
@@ -67,13 +75,7 @@ public final class Mending {
             .findFirst()
             .orElseThrow();
     boolean foliar =
-        needsSite
-            || offers.foliarSitesAsked(
-                    strengths.drivers().get(driver),
-                    pass.timing(),
-                    p.stands(),
-                    p.effectiveFoliarSites())
-                > p.effectiveFoliarSites();
+        needsSite || asked.get(pass.index()).getOrDefault(p.weed(), 0) > p.effectiveFoliarSites();
     boolean soil =
         needsSite
             || needsLayer

@@ -95,6 +95,13 @@ public final class Search {
     return List.copyOf(nearest.values());
   }
 
+  /** Climbs again from the best program with two posts that are unlike in the place of one. */
+  public void alternating(int mostPasses) {
+    for (Draft d : best().map(w -> starts.alternating(w.draft())).orElse(List.of())) {
+      climbWithEarlyPosts(d, mostPasses);
+    }
+  }
+
   private static final Comparator<Walked> NEARER =
       Comparator.comparingDouble(Walked::deficit).thenComparing(Goal.BEST);
 

@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.swathbook.book.HouseRules;
+import org.swathbook.catalog.Site;
 import org.swathbook.plan.choice.Strengths;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.Evaluator;
@@ -62,6 +66,50 @@ public final class Starts {
     return List.copyOf(out);
   }
 
+  /**
+   * The draft with a post more, before or after its last pass, that has no foliar site of that
+   * pass, where labels let fewer sites than the house wants into it; and the same without each of
+   * the passes before it, for what the post is to use may be used up there. No single step leads to
+   * two posts that are unlike from one that a like one does not serve.
+   */
+  List<Draft> alternating(Draft draft) {
+    List<Stop> stops = draft.stops();
+    if (stops.isEmpty()) {
+      return List.of();
+    }
+    Stop last = stops.get(stops.size() - 1);
+    int day = space.grid().daysFromPlanting(last.date());
+    if (day <= 0 || missing(last.options(), house.minFoliarSites(), 0) == 0) {
+      return List.of();
+    }
+    Set<Site> has = new TreeSet<>();
+    last.options().stream().filter(this::isFoliar).forEach(o -> has.add(site(o)));
+    Set<Draft> out = new LinkedHashSet<>();
+    for (int less = -1; less < stops.size() - 1; less++) {
+      Draft before = less < 0 ? draft : draft.without(less);
+      for (int apart : new int[] {-15, -6, 9, 15}) {
+        int foliar = house.minFoliarSites();
+        int soil = house.minSoilSitesOverlap();
+        if (day + apart > 0) {
+          out.add(
+              filled(
+                  before, day + apart, foliar, soil, o -> !isFoliar(o) || !has.contains(site(o))));
+        }
+      }
+      out.remove(before);
+    }
+    return List.copyOf(out);
+  }
+
+  private boolean isFoliar(int option) {
+    return IntStream.range(0, strengths.drivers().size())
+        .anyMatch(d -> strengths.foliar(option, d));
+  }
+
+  private Site site(int option) {
+    return space.option(option).dose().actives().get(0).ingredient().site();
+  }
+
   /** Those that score best, the best first; all in their own order when there are no more. */
   public List<Draft> best(int most) {
     List<Draft> all = all();
@@ -111,6 +159,13 @@ public final class Starts {
    * quick score.
    */
   private Draft filled(Draft before, int day, int foliarWanted, int soilWanted) {
+    return filled(before, day, foliarWanted, soilWanted, o -> true);
+  }
+
+  /**
+   * @param may whether a dose may be used
+   */
+  private Draft filled(Draft before, int day, int foliarWanted, int soilWanted, IntPredicate may) {
     int date = space.grid().placeOf(day);
     if (!space.hasRoom(before, date) || before.stops().size() >= space.maxPasses()) {
       return before;
@@ -122,7 +177,7 @@ public final class Starts {
       int bestMissing = missing;
       double bestScore = Double.NEGATIVE_INFINITY;
       for (int option : space.legalOn(date)) {
-        if (!space.takes(date, tank, option)) {
+        if (!may.test(option) || !space.takes(date, tank, option)) {
           continue;
         }
         List<Integer> with = new ArrayList<>(tank);
@@ -151,10 +206,6 @@ public final class Starts {
   }
 
   private int missing(List<Integer> tank, int foliarWanted, int soilWanted) {
-    return strengths.missing(
-        tank,
-        foliarWanted,
-        soilWanted,
-        o -> space.option(o).dose().actives().get(0).ingredient().site());
+    return strengths.missing(tank, foliarWanted, soilWanted, this::site);
   }
 }

@@ -1,12 +1,16 @@
 package org.swathbook.plan.draft;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
+import org.swathbook.book.WeedPressure;
 import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.rules.HouseTests;
+import org.swathbook.rules.StandingDriver;
 import org.swathbook.rules.TankOffers;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.PassLayers;
@@ -58,15 +62,64 @@ public final class PassRules {
    * What one more pass misses of sites and overlaps.
    *
    * @param before the passes before it, those made first
+   * @param lone the sites on which these last rested alone
    * @param standing what stands on its date after them; asked for only when the listener goes on
    *     after all other rules
-   * @return whether the listener went on to the end
+   * @return the sites on which passes last rested alone, with it; null when the listener did not go
+   *     on to the end
    */
-  public boolean next(
-      List<Laid> before, Laid next, Supplier<Standing> standing, Listener listener) {
-    return soilSites(before, next, listener)
-        && overlaps(before, next, listener)
-        && foliarSites(next.pass(), standing.get(), listener);
+  public @Nullable LoneSites next(
+      List<Laid> before,
+      LoneSites lone,
+      Laid next,
+      Supplier<Standing> standing,
+      Listener listener) {
+    if (!soilSites(before, next, listener) || !overlaps(before, next, listener)) {
+      return null;
+    }
+    List<Met> met = met(lone, next.pass(), standing.get());
+    return foliarSites(before, next, met, listener) ? with(lone, met) : null;
+  }
+
+  /**
+   * @param driver its place among the driver weeds
+   */
+  private record Met(int driver, StandingDriver weed) {}
+
+  /** The sites on which passes that are made last rested alone. */
+  public LoneSites lone(List<Laid> made) {
+    LoneSites out = LoneSites.none(drivers.size());
+    List<PreparedPass> before = new ArrayList<>();
+    for (Laid pass : made) {
+      Standing standing = Standing.of(kernel, before, pass.pass(), drivers);
+      out = with(out, met(out, pass.pass(), standing));
+      before.add(pass.pass());
+    }
+    return out;
+  }
+
+  /** The driver weeds that stand, each with the sites of the pass that are effective on it. */
+  private List<Met> met(LoneSites lone, PreparedPass next, Standing standing) {
+    List<Met> out = new ArrayList<>();
+    for (int d = 0; d < drivers.size(); d++) {
+      int w = drivers.get(d);
+      if (standing.stands(w)) {
+        long sites = standing.effectiveSites(kernel, next, w);
+        WeedPressure weed = kernel.traces().weeds().get(w);
+        out.add(new Met(d, new StandingDriver(weed, sites, lone.byDriver().get(d))));
+      }
+    }
+    return out;
+  }
+
+  private static LoneSites with(LoneSites lone, List<Met> met) {
+    List<Long> out = new ArrayList<>(lone.byDriver());
+    for (Met m : met) {
+      if (HouseTests.isLone(m.weed().sites())) {
+        out.set(m.driver(), m.weed().sites());
+      }
+    }
+    return new LoneSites(out);
   }
 
   private boolean soilSites(List<Laid> before, Laid next, Listener listener) {
@@ -124,18 +177,28 @@ public final class PassRules {
         p -> p.first().overlap(kernel, drivers.get(driver), p.next()));
   }
 
-  private boolean foliarSites(PreparedPass next, Standing standing, Listener listener) {
-    for (int w : drivers) {
-      if (standing.stands(w)) {
-        int has = standing.effectiveSites(kernel, next, w);
-        int asked =
-            offers.foliarSitesAsked(kernel.traces().weeds().get(w), next.timing(), true, has);
-        if (has < asked && !tell(listener, HouseRuleCheck.MIN_FOLIAR_SITES, asked - has)) {
-          return false;
-        }
+  private boolean foliarSites(List<Laid> before, Laid next, List<Met> met, Listener listener) {
+    List<StandingDriver> standing = met.stream().map(Met::weed).toList();
+    int[] asked =
+        offers.foliarSitesAsked(standing, next.pass().timing(), mostSoilSites(before, next));
+    for (int i = 0; i < asked.length; i++) {
+      int missed = asked[i] - standing.get(i).has();
+      if (missed > 0 && !tell(listener, HouseRuleCheck.MIN_FOLIAR_SITES, missed)) {
+        return false;
       }
     }
     return true;
+  }
+
+  /** Soil sites that a pass owes the driver weed to which it owes most. */
+  private int mostSoilSites(List<Laid> before, Laid next) {
+    int most = 0;
+    for (int d = 0; d < drivers.size(); d++) {
+      if (isLayer(next, d)) {
+        most = Math.max(most, HouseTests.soilSitesOfLayer(house, isFirst(before, d)));
+      }
+    }
+    return most;
   }
 
   private static boolean tell(Listener listener, String rule, double missed) {

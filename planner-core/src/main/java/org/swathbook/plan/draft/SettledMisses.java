@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import org.swathbook.book.HouseRules;
 import org.swathbook.check.HouseRuleCheck;
@@ -22,6 +23,7 @@ final class SettledMisses {
   private final PassRules rules;
   private final List<Integer> drivers;
   private final List<Laid> made = new ArrayList<>();
+  private final LoneSites loneMade;
   private final Function<Stop, PreparedPass> prepare;
   private final Map<Stop, Laid> laid = new HashMap<>();
   private final Map<Beginning, Standing> standing = new HashMap<>();
@@ -43,6 +45,7 @@ final class SettledMisses {
     this.rules = new PassRules(kernel, house, offers);
     this.prepare = prepare;
     made.forEach(p -> this.made.add(Laid.of(kernel, p, drivers)));
+    this.loneMade = rules.lone(this.made);
   }
 
   /** Pass by pass; empty when nothing is missed. */
@@ -51,10 +54,13 @@ final class SettledMisses {
     PassRules.Listener listener = (rule, deficit) -> out.add(new Missed(rule, deficit));
     List<Laid> before = new ArrayList<>(made);
     List<Stop> stops = draft.stops();
+    LoneSites lone = loneMade;
     for (int i = 0; i < stops.size(); i++) {
       Laid next = laid.computeIfAbsent(stops.get(i), this::lay);
       Beginning beginning = new Beginning(stops.subList(0, i), stops.get(i).date());
-      rules.next(before, next, () -> standing(beginning, before, next), listener);
+      lone =
+          Objects.requireNonNull(
+              rules.next(before, lone, next, () -> standing(beginning, before, next), listener));
       before.add(next);
     }
     double windows = rules.windows(prepared(before));

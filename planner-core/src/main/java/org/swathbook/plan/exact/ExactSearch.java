@@ -131,7 +131,7 @@ public final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Nod
   public Result run(Optional<Walked> known) {
     known.filter(aim::allows).ifPresent(this::keep);
     BranchAndBound<Node> search = new BranchAndBound<>(this, prunings, mostScored);
-    Node start = node(candidates.start(), late.start(), Breach.NONE);
+    Node start = node(candidates.start(), late.start(), prefixRules.atStart(candidates.start()));
     if (!candidates.made().passes().isEmpty()) {
       consider(start);
     }
@@ -255,8 +255,8 @@ public final class ExactSearch implements BranchAndBound.Problem<ExactSearch.Nod
 
   @Override
   public Node then(Node node, int candidate) {
-    Breach broken = Breach.NONE;
-    if (!aim.mayBreak().isEmpty() && aim.lightestFirst()) {
+    Breach broken = node.broken;
+    if (aim.lightestFirst()) {
       Breach after = broken(node, candidate);
       broken = after == null ? node.broken : after;
     }

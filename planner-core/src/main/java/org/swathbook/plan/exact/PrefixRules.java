@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.HouseRules;
 import org.swathbook.check.HouseRuleCheck;
+import org.swathbook.plan.draft.LoneSites;
 import org.swathbook.plan.draft.PassRules;
 import org.swathbook.season.PreparedPass;
 import org.swathbook.season.Standing;
@@ -21,6 +22,11 @@ final class PrefixRules {
   PrefixRules(Candidates candidates, HouseRules house, Set<String> mayBreak) {
     this.rules = new PassRules(candidates.kernel(), house, candidates.offers());
     this.mayBreak = mayBreak;
+  }
+
+  /** Of the passes that are made: what they lack is not held against a program. */
+  Breach atStart(Prefix start) {
+    return Breach.none(rules.lone(start.made()));
   }
 
   /**
@@ -42,7 +48,8 @@ final class PrefixRules {
       }
       breaking.sum = broken.withWindows(windows);
     }
-    return rules.next(before.laid(), next.laid(), standing, breaking) ? breaking.sum : null;
+    LoneSites lone = rules.next(before.laid(), broken.lone(), next.laid(), standing, breaking);
+    return lone == null ? null : breaking.sum.with(lone);
   }
 
   private final class Breaking implements PassRules.Listener {

@@ -2,9 +2,11 @@ package org.swathbook.rules.mixture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Site;
+import org.swathbook.catalog.WeedId;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
 import org.swathbook.rules.HouseTests;
@@ -26,9 +28,13 @@ public final class SingleSiteRule implements PassRule {
           new RuleId("single-site"),
           Severity.WARN,
           "Do enough different sites each work on the driver weed in this pass?",
-          "Where the driver weed stands: fewer effective foliar sites than the house asks; a note where"
-              + " the labels let no more that work into one tank. Where the pass lays a layer against it: fewer effective soil sites, by the number for the"
-              + " first layer or for an overlapping one. Foliar and soil are never added, a half is"
+          "Where the driver weed stands: fewer effective foliar sites than the house asks. A note"
+              + " where the labels let no more that work into one tank, or no tank of the house's"
+              + " number of products, less one for each soil site that its layer owes, brings more"
+              + " on all driver weeds at once; but a warning where the last pass that rested on one"
+              + " site alone rested on the same, and another is to be had. Where the pass lays a"
+              + " layer against it: fewer effective soil sites, by the number for the first layer or"
+              + " for an overlapping one. Foliar and soil are never added, a half is"
               + " shown and not counted, a listed resistance strikes a site. A note for other"
               + " weeds.",
           List.of(
@@ -44,16 +50,24 @@ public final class SingleSiteRule implements PassRule {
 
   @Override
   public void judge(PassFacts facts, Findings out) {
+    Map<WeedId, Integer> asked = facts.foliarSitesAsked();
     for (PassWeed weed : facts.pass().weeds()) {
       WeedPressure pressure = facts.pressure(weed.weed());
       About about = facts.about().withWeed(weed.weed());
-      int foliar = HouseTests.foliarSitesWanted(facts.book().house(), weed.stands());
+      int foliar = weed.stands() ? facts.book().house().minFoliarSites() : 0;
       int effective = weed.effectiveFoliarSites();
       if (pressure.driver().isDriver()) {
-        if (effective < facts.foliarSitesAsked(weed, effective)) {
-          out.warn(this, about, () -> foliarText(facts, pressure, weed, foliar));
+        if (effective < asked.getOrDefault(weed.weed(), 0)) {
+          out.warn(
+              this,
+              about,
+              () ->
+                  facts.restsOnTheSameAgain(weed)
+                      ? sameAgain(facts, pressure, weed, foliar)
+                      : foliarText(facts, pressure, weed, foliar));
         } else if (effective < foliar) {
-          out.note(this, about, () -> noMoreInOneTank(facts, pressure, weed, foliar));
+          boolean together = effective < facts.foliarSitesAskedAlone(weed.weed());
+          out.note(this, about, () -> noMoreInOneTank(facts, pressure, weed, foliar, together));
         }
         int soil =
             HouseTests.soilSitesAsked(
@@ -79,10 +93,34 @@ public final class SingleSiteRule implements PassRule {
         "house rule minFoliarSites");
   }
 
-  private static Text noMoreInOneTank(
-      PassFacts facts, WeedPressure pressure, PassWeed weed, int asked) {
+  /** Labels let no other into the tank, and the season has not brought one in between. */
+  private static Text sameAgain(PassFacts facts, WeedPressure pressure, PassWeed weed, int foliar) {
+    return Text.of(
+            Say.start(pressure.weed().name())
+                + " meets one effective foliar site"
+                + each(weed.foliar())
+                + ", as in the last pass that rested on one alone; the house asks for "
+                + foliar
+                + ", and where labels let no more into one tank for another site in between.",
+            "house rule minFoliarSites; the labels' partner lists")
+        .compared(Integer.toString(weed.effectiveFoliarSites()), Integer.toString(foliar))
+        .cleared(
+            "site " + numbers(others(facts, pressure, weed)) + " in place of it in one of the two");
+  }
+
+  /** Sites that the catalog has beside those that are effective in the pass. */
+  private static List<Site> others(PassFacts facts, WeedPressure pressure, PassWeed weed) {
     List<Site> others = new ArrayList<>(Offers.foliarSitesOnSmallPlants(facts, pressure));
     weed.foliar().stream().filter(SiteControl::effective).forEach(s -> others.remove(s.site()));
+    return others;
+  }
+
+  /**
+   * @param together whether there would be more for this weed alone
+   */
+  private static Text noMoreInOneTank(
+      PassFacts facts, WeedPressure pressure, PassWeed weed, int asked, boolean together) {
+    List<Site> others = others(facts, pressure, weed);
     return Text.of(
             Say.start(pressure.weed().name())
                 + " meets "
@@ -93,8 +131,14 @@ public final class SingleSiteRule implements PassRule {
                 + asked
                 + (others.isEmpty()
                     ? ", and the catalog has no other in this crop and trait."
-                    : ", and labels let no other that works here into one tank."),
-            "house rule minFoliarSites; the labels' partner lists")
+                    : together
+                        ? ", and no tank of "
+                            + facts.book().house().maxProducts()
+                            + " products with its layer brings more on all driver weeds at once."
+                        : ", and labels let no other that works here into one tank."),
+            together
+                ? "house rules minFoliarSites and maxProducts"
+                : "house rule minFoliarSites; the labels' partner lists")
         .compared(Integer.toString(weed.effectiveFoliarSites()), Integer.toString(asked))
         .cleared(
             others.isEmpty()
@@ -154,9 +198,11 @@ public final class SingleSiteRule implements PassRule {
   private static String remedy(List<SiteControl> sites, Set<Site> offered, Set<Site> atBest) {
     List<Site> tooWeak =
         sites.stream()
-            .filter(s -> !s.struck() && !s.effective() && atBest.contains(s.site()))
+            .filter(s -> !s.struck() && !s.effective() && !s.slowed())
             .map(SiteControl::site)
+            .filter(atBest::contains)
             .toList();
+    List<Site> slowed = sites.stream().filter(SiteControl::slowed).map(SiteControl::site).toList();
     List<Site> others = new ArrayList<>(offered);
     sites.forEach(s -> others.remove(s.site()));
     List<Site> onSmall = new ArrayList<>(atBest);
@@ -165,6 +211,9 @@ public final class SingleSiteRule implements PassRule {
     List<String> ways = new ArrayList<>();
     if (!tooWeak.isEmpty()) {
       ways.add("smaller plants or a full rate for site " + numbers(tooWeak));
+    }
+    if (!slowed.isEmpty()) {
+      ways.add("warmer days for site " + numbers(slowed));
     }
     if (!others.isEmpty()) {
       ways.add("a partner of site " + numbers(others));
@@ -195,6 +244,6 @@ public final class SingleSiteRule implements PassRule {
         + (s.watched()
             ? ": " + Say.SUSPECTED
             : s.struck() ? ": resisted" : ": " + Say.pct(Math.rint(s.controlPct())))
-        + (s.half() ? ", a half" : "");
+        + (!s.half() ? "" : s.slowed() ? ", a half in the cold" : ", a half");
   }
 }

@@ -10,7 +10,9 @@ import org.swathbook.catalog.PlantingBand;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.Use;
 import org.swathbook.control.TankActive;
+import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.SeasonTrace;
+import org.swathbook.growth.TraceSet;
 import org.swathbook.growth.UseFinder;
 import org.swathbook.growth.WindowCheck;
 import org.swathbook.program.Mix;
@@ -55,6 +57,27 @@ public final class PlantingWait {
     return PlantingBands.strictest(bands.value(), field, lbPerAcre)
         .or(() -> PlantingBands.beyond(bands.value(), field, lbPerAcre))
         .filter(b -> b.days() > 0);
+  }
+
+  /**
+   * Whether a pass leaves what one use waits for at its highest rate in most of the years, as the
+   * rule asks of a dose.
+   *
+   * @param lbPerAcre that rate
+   */
+  public static boolean isMetInMostYears(
+      Use use, double lbPerAcre, TraceSet traces, PassTiming timing) {
+    Optional<PlantingBand> band = band(use, traces.field(), lbPerAcre);
+    if (band.isEmpty()) {
+      return true;
+    }
+    int met = 0;
+    for (int y = 0; y < traces.years().size(); y++) {
+      SeasonTrace trace = traces.years().get(y);
+      int day = timing.years().get(y).day();
+      met += day > trace.plantingDay() || days(band.get(), trace, day) >= band.get().days() ? 1 : 0;
+    }
+    return 2 * met > traces.years().size();
   }
 
   /** Whether a day of a weather year, counted as the trace does, leaves every wait. */

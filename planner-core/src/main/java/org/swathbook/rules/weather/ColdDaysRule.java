@@ -2,7 +2,8 @@ package org.swathbook.rules.weather;
 
 import java.util.List;
 import org.swathbook.catalog.Ingredient;
-import org.swathbook.growth.SeasonTrace;
+import org.swathbook.control.ColdDay;
+import org.swathbook.control.ColdDays;
 import org.swathbook.program.ActiveDose;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Findings;
@@ -23,9 +24,10 @@ public final class ColdDaysRule implements ProgramRule {
           new RuleId("cold-days"),
           Severity.WARN,
           "Is a pass planned for days that are too cold for what is in it?",
-          "In a plan: a pass on weeds that stand, with an active of site 9, 10 or 27 on leaves, is"
-              + " sprayed in more than half of the weather years on a day under 60 F or with a"
-              + " night under 40 F. The control told of it does not reckon with cold.",
+          "In a plan: a pass on weeds that stand, with an active of site 9, 10 or 27 on leaves,"
+              + " where over the weather years more than half of the days no more than three from"
+              + " those of the pass are under 60 F or follow a night under 40 F. The control told"
+              + " of it does not reckon with cold; those sites count as half effective.",
           List.of(Say.COMMON_PRACTICE),
           "glyphosate on weeds that stand in March, 41 F by day",
           "the same on a June day of 80 F");
@@ -37,22 +39,12 @@ public final class ColdDaysRule implements ProgramRule {
 
   @Override
   public void judge(ProgramFacts facts, Findings out) {
+    ColdDays cold = ColdDays.of(facts.traces());
     for (PassOutcome pass : facts.season().passes()) {
       List<String> slowed = slowed(pass);
-      int sprayed = 0;
-      int cold = 0;
-      for (int y = 0; y < facts.traces().years().size(); y++) {
-        SeasonTrace trace = facts.traces().years().get(y);
-        int day = facts.season().years().get(y).passDays().get(pass.index());
-        if (day >= 0 && day < trace.days()) {
-          sprayed++;
-          cold += ColdDay.is(trace.weather(day)) ? 1 : 0;
-        }
-      }
-      if (!slowed.isEmpty() && 2 * cold > sprayed) {
-        int met = cold;
-        int all = sprayed;
-        out.warn(this, About.PROGRAM.withPass(pass.index()), () -> text(slowed, met, all));
+      if (!slowed.isEmpty() && cold.isMostly(pass.timing())) {
+        double pct = 100 * cold.about(pass.timing());
+        out.warn(this, About.PROGRAM.withPass(pass.index()), () -> text(slowed, pct));
       }
     }
   }
@@ -70,17 +62,18 @@ public final class ColdDaysRule implements ProgramRule {
             .toList();
   }
 
-  private static Text text(List<String> slowed, int cold, int sprayed) {
-    String years = "in " + cold + " of " + sprayed + " weather years";
+  private static Text text(List<String> slowed, double coldPct) {
+    String days = Say.pct(Math.rint(coldPct)) + " of the days";
     return Text.of(
             "Cold slows "
                 + Say.list(slowed)
-                + ", and "
-                + years
-                + " this pass is sprayed on a day under 60 F or with a night under 40 F. The control"
-                + " told here does not reckon with that.",
+                + ", and over the weather years "
+                + days
+                + " no more than three from those of this pass are under 60 F or follow a night"
+                + " under 40 F. The control told here does not reckon with that, and such a site"
+                + " counts as half an effective one.",
             Say.COMMON_PRACTICE)
-        .compared("cold " + years, "cold in at most half of them")
+        .compared("cold on " + days, "cold on at most half of them")
         .cleared("a later date, or partners that the cold does not slow");
   }
 }

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.swathbook.catalog.DayTerms.TemperatureLimit;
 import org.swathbook.catalog.Stated;
+import org.swathbook.control.ColdDay;
 import org.swathbook.measure.Numbers;
 import org.swathbook.measure.Quantity;
 import org.swathbook.measure.Unit;

@@ -12,7 +12,9 @@ import org.swathbook.catalog.Site;
  *     share that no partner reaches; soil: mean over its first 21 active days
  * @param struck a listed or suspected resistance strikes it from the counts
  * @param watched nothing but the watch list strikes it: suspected, not listed
- * @param effective counts as effective: not struck and at or above the house threshold
+ * @param slowed foliar: the cold slows it on most of the days on which the pass is sprayed
+ * @param effective counts as effective: neither struck nor slowed, and at or above the house
+ *     threshold
  */
 public record SiteControl(
     Site site,
@@ -20,12 +22,13 @@ public record SiteControl(
     double controlPct,
     boolean struck,
     boolean watched,
+    boolean slowed,
     boolean effective) {
 
-  /** Of which no suspicion stands on the watch list. */
+  /** Of which no suspicion stands on the watch list, and which no cold slows. */
   public SiteControl(
       Site site, IngredientId best, double controlPct, boolean struck, boolean effective) {
-    this(site, best, controlPct, struck, false, effective);
+    this(site, best, controlPct, struck, false, false, effective);
   }
 
   /** How many of them are effective. */
@@ -33,7 +36,7 @@ public record SiteControl(
     return (int) sites.stream().filter(SiteControl::effective).count();
   }
 
-  /** A half: 50 % up to the threshold, shown but not counted. */
+  /** A half: from 50 % up to the threshold, or slowed by the cold; shown but not counted. */
   public boolean half() {
     return !struck && !effective && controlPct >= 50;
   }

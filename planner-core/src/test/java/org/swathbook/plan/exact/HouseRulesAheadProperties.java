@@ -23,12 +23,16 @@ import org.swathbook.check.HouseRuleCheck;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.Goal;
 import org.swathbook.plan.draft.HouseDeficit;
+import org.swathbook.plan.draft.LoneSites;
 import org.swathbook.plan.draft.Stop;
 import org.swathbook.plan.draft.Walked;
+import org.swathbook.rules.HouseTests;
 import org.swathbook.season.ExposureBounds;
 import org.swathbook.season.PreparedPass;
 import org.swathbook.season.Score;
 import org.swathbook.season.Standing;
+import org.swathbook.season.outcome.SiteControl;
+import org.swathbook.season.outcome.WalkedPasses;
 
 /**
  * What is said of house rules before a program is whole, held against what its walked season
@@ -49,6 +53,9 @@ class HouseRulesAheadProperties {
           HouseRuleCheck.WINDOW_CONFIDENCE);
 
   private static final Set<String> ALL = Set.copyOf(HouseRuleCheck.NAMES);
+
+  /** What a season as a whole breaks does not ask what single passes rested on. */
+  private static final Breach NOTHING = Breach.none(new LoneSites(List.of()));
 
   @Property(tries = 40)
   void whatPassesSettleIsWhatTheirSeasonBreaks(@ForAll long seed) {
@@ -95,12 +102,33 @@ class HouseRulesAheadProperties {
     }
   }
 
+  private static boolean restsAgain(Walked walked) {
+    WalkedPasses season = walked.outcome().walkedPasses();
+    return season.passes().stream()
+        .anyMatch(
+            p ->
+                p.weeds().stream()
+                    .anyMatch(
+                        w ->
+                            w.stands()
+                                && HouseTests.isLoneAgain(
+                                    HouseTests.sites(w),
+                                    HouseTests.loneSiteBefore(season, p.index(), w.weed()))));
+  }
+
+  private static boolean isSlowed(Walked walked) {
+    return walked.outcome().walkedPasses().passes().stream()
+        .flatMap(p -> p.weeds().stream())
+        .flatMap(w -> w.foliar().stream())
+        .anyMatch(SiteControl::slowed);
+  }
+
   private static void settled(DrawnCandidates drawn) {
     Candidates candidates = drawn.candidates();
     PrefixRules rules = new PrefixRules(candidates, house(drawn), ALL);
     for (Draft draft : drawn.some().toList()) {
       Prefix prefix = candidates.start();
-      Breach broken = Breach.NONE;
+      Breach broken = rules.atStart(prefix);
       for (Stop stop : draft.stops()) {
         Prefix before = prefix;
         Candidate next = candidates.get(drawn.place(stop));
@@ -118,10 +146,15 @@ class HouseRulesAheadProperties {
                             candidates.drivers())));
         prefix = before.then(next);
       }
+      Walked walked = drawn.programs().evaluator.full(draft);
+      Statistics.label("rests on one site as the last lone pass did")
+          .collect(restsAgain(walked))
+          .coverage(c -> c.check(true).count(n -> n > 0));
+      Statistics.label("a site is slowed by cold")
+          .collect(isSlowed(walked))
+          .coverage(c -> c.check(true).count(n -> n > 0));
       List<BrokenHouseRule> all =
-          drawn.programs().evaluator.full(draft).broken().stream()
-              .filter(b -> SETTLED.contains(b.name()))
-              .toList();
+          walked.broken().stream().filter(b -> SETTLED.contains(b.name())).toList();
       assertThat(broken.rules()).isEqualTo(names(all));
       assertThat(broken.sites() + broken.windows())
           .isCloseTo(HouseDeficit.of(all), within(ROUNDING));
@@ -156,7 +189,7 @@ class HouseRulesAheadProperties {
                 passes - prefix.size());
         prefix = prefix.then(candidates.get(place));
         boolean further = prefix.size() < passes;
-        Breach sure = any.atLeast(Breach.NONE, control, place - first, prefix.prepared(), further);
+        Breach sure = any.atLeast(NOTHING, control, place - first, prefix.prepared(), further);
         assertThat(sure).as("all may be broken").isNotNull();
         assertThat(names(inTheEnd)).containsAll(sure.rules());
         assertThat(sure.sites())
@@ -166,8 +199,7 @@ class HouseRulesAheadProperties {
                     + ROUNDING);
         boolean lost = sure.rules().contains(HouseRuleCheck.ONE_SITE_GONE);
         assertThat(
-                notOneSiteGone.atLeast(
-                        Breach.NONE, control, place - first, prefix.prepared(), further)
+                notOneSiteGone.atLeast(NOTHING, control, place - first, prefix.prepared(), further)
                     == null)
             .isEqualTo(lost);
         Statistics.label("lost with one site for sure")
@@ -230,9 +262,9 @@ class HouseRulesAheadProperties {
       prefix = prefix.then(candidates.get(place));
       boolean further = prefix.size() < passes;
       double sure =
-          sites(bound.atLeast(Breach.NONE, control, place - first, prefix.prepared(), further));
+          sites(bound.atLeast(NOTHING, control, place - first, prefix.prepared(), further));
       double others =
-          sites(free.atLeast(Breach.NONE, control, place - first, prefix.prepared(), further));
+          sites(free.atLeast(NOTHING, control, place - first, prefix.prepared(), further));
       assertThat(sure - others).isLessThanOrEqualTo(inTheEnd + ROUNDING);
       ExposureBounds.Exposed least =
           candidates.exposure().least(prefix.prepared(), driver, further);

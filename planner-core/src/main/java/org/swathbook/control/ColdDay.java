@@ -1,4 +1,4 @@
-package org.swathbook.rules.weather;
+package org.swathbook.control;
 
 import java.util.Set;
 import org.swathbook.catalog.Ingredient;
@@ -9,21 +9,21 @@ import org.swathbook.weather.WeatherDay;
  * A day on which weeds stand still and take up little: under 60 F, or after a night under 40 F
  * (common practice, no source).
  */
-final class ColdDay {
-  static final double DAY_F = 60;
-  static final double NIGHT_F = 40;
+public final class ColdDay {
+  public static final double DAY_F = 60;
+  public static final double NIGHT_F = 40;
 
   private static final Set<Integer> SLOW_SITES = Set.of(9, 10, 27);
 
   private ColdDay() {}
 
-  static boolean is(WeatherDay day) {
+  public static boolean is(WeatherDay day) {
     return Unit.FAHRENHEIT.fromSi(day.tmaxC()) < DAY_F
         || Unit.FAHRENHEIT.fromSi(day.tminC()) < NIGHT_F;
   }
 
   /** Whether an active is of a site that such a day slows through leaves. */
-  static boolean slows(Ingredient active) {
+  public static boolean slows(Ingredient active) {
     return SLOW_SITES.contains(active.site().number());
   }
 }
