@@ -70,11 +70,9 @@ public final class ColdDays {
                 ColdDays.class,
                 "in the cold",
                 "over the years more than s of the days no more than n from those of a pass to come"
-                    + " are under a by day or after a night under b: sites 9, 10 and 27 count as"
+                    + " are cold: sites 9, 10 and 27 count as"
                     + " half effective then, whatever they control",
                 "default; that cold slows these sites is common practice")
-            .with("a", ColdDay.DAY_F, "°F")
-            .with("b", ColdDay.NIGHT_F, "°F")
             .with("n", BESIDE, "days")
             .with("s", MOSTLY, ""));
   }

@@ -16,6 +16,7 @@ public final class ControlModels {
             SoilEffect.cards(),
             FoliarCurve.cards(),
             HeightClasses.cards(),
+            ColdDay.cards(),
             ColdDays.cards(),
             Setback.cards(),
             JointAction.cards(),

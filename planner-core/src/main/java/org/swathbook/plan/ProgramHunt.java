@@ -85,6 +85,7 @@ final class ProgramHunt {
   private void look() {
     climb();
     new Improving(search, surroundings(), this::combined, spent.combined()).run();
+    search.houseRulesAside(space.maxPasses());
   }
 
   private Optional<Walked> combined(Set<Stop> passes) {

@@ -66,9 +66,9 @@ final class PassJson {
     ObjectNode soil = node.putObject("soilSites");
     pass.weeds().forEach(w -> soil.put(w.weed().value(), w.effectiveSoilSites()));
     ObjectNode foliarControl = node.putObject("foliarSiteControl");
-    pass.weeds().forEach(w -> sites(foliarControl.putArray(w.weed().value()), w.foliar()));
+    pass.weeds().forEach(w -> sites(foliarControl.putArray(w.weed().value()), w.foliar(), true));
     ObjectNode soilControl = node.putObject("soilSiteControl");
-    pass.weeds().forEach(w -> sites(soilControl.putArray(w.weed().value()), w.soil()));
+    pass.weeds().forEach(w -> sites(soilControl.putArray(w.weed().value()), w.soil(), false));
     ObjectNode layers = node.putObject("layers");
     for (PassWeed w : pass.weeds()) {
       LayerSummary.of(outcome, book.season(), pass.index(), w.weed())
@@ -116,14 +116,16 @@ final class PassJson {
     }
   }
 
-  private static void sites(ArrayNode array, List<SiteControl> sites) {
+  private static void sites(ArrayNode array, List<SiteControl> sites, boolean foliar) {
     for (SiteControl s : sites) {
       ObjectNode node = array.addObject();
       node.put("site", s.site().number());
       node.set("controlPct", Json.percent(s.controlPct()));
       node.put("effective", s.effective());
       node.put("half", s.half());
-      node.put("slowedByCold", s.slowed());
+      if (foliar) {
+        node.put("slowedByCold", s.slowed());
+      }
       node.put("resisted", s.struck());
     }
   }

@@ -102,6 +102,33 @@ public final class Search {
     }
   }
 
+  /**
+   * Climbs from the program of highest net return by net return alone, whatever house rules it
+   * breaks: what the rules cost is told beside it.
+   */
+  public void houseRulesAside(int mostPasses) {
+    Optional<Walked> here = walked.values().stream().filter(Walked::hasPasses).min(HIGHER);
+    for (int step = 0; step < MOST_STEPS && here.isPresent(); step++) {
+      Draft now = here.get().draft();
+      List<Draft> near = new ArrayList<>(moves.of(now));
+      near.addAll(starts.withOneMorePass(now, FIRST_POST));
+      near.removeIf(d -> d.stops().size() > mostPasses);
+      Optional<Walked> next =
+          top(near, steps.walked(), evaluator::quick).stream()
+              .flatMap(d -> walk(d).stream())
+              .min(HIGHER);
+      if (next.isEmpty() || HIGHER.compare(next.get(), here.get()) >= 0) {
+        return;
+      }
+      here = next;
+    }
+  }
+
+  private static final Comparator<Walked> HIGHER =
+      Comparator.comparingInt(Walked::lacking)
+          .thenComparing(Comparator.comparing(Walked::net).reversed())
+          .thenComparing(Walked::key);
+
   private static final Comparator<Walked> NEARER =
       Comparator.comparingDouble(Walked::deficit).thenComparing(Goal.BEST);
 
