@@ -11,13 +11,11 @@ import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Position;
-import org.swathbook.catalog.TankTerms;
 import org.swathbook.catalog.Use;
 import org.swathbook.control.ColdDay;
 import org.swathbook.control.FoliarReach;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.TraceSet;
-import org.swathbook.growth.UseFinder;
 import org.swathbook.rules.timing.PlantingWait;
 
 /**
@@ -30,15 +28,15 @@ import org.swathbook.rules.timing.PlantingWait;
 final class FoliarOffers {
 
   /**
-   * @param sites its site where it works on a weed, else 0; by weed, bit n for site n
+   * @param sites the site of the offer where it works on a weed, else 0; by weed, bit n for site n
    */
-  private record Offer(Ingredient active, List<Use> uses, long[] sites) {}
+  private record Against(Offer offer, long[] sites) {}
 
-  private final List<Offer> offers;
+  private final List<Against> offers;
   private final int weeds;
   private final int wanted;
 
-  private FoliarOffers(List<Offer> offers, int weeds, int wanted) {
+  private FoliarOffers(List<Against> offers, int weeds, int wanted) {
     this.offers = offers;
     this.weeds = weeds;
     this.wanted = wanted;
@@ -63,11 +61,11 @@ final class FoliarOffers {
         LabelUses.phase(positions) == Position.Phase.IN_CROP
             ? Position.Phase.IN_CROP
             : Position.Phase.BEFORE_EMERGENCE;
-    List<Offer> offers = new ArrayList<>();
+    List<Against> offers = new ArrayList<>();
     for (Ingredient active : catalog.ingredients()) {
       List<Use> uses =
           Offers.open(active, field, positions, method).stream()
-              .filter(u -> UseFinder.mayBeIn(u, field) && mayLie(u, traces, timing))
+              .filter(u -> leavesTime(u, traces, timing))
               .toList();
       if (uses.isEmpty() || cold && ColdDay.slows(active)) {
         continue;
@@ -82,21 +80,16 @@ final class FoliarOffers {
         sites[w] = works ? 1L << active.site().number() : 0;
       }
       if (any(sites)) {
-        offers.add(new Offer(active, uses, sites));
+        offers.add(new Against(new Offer(active, uses), sites));
       }
     }
     return new FoliarOffers(offers, weeds.size(), wanted);
   }
 
-  /** Whether the soil of the field, as far as it is known, and the days to planting leave a use. */
-  private static boolean mayLie(Use use, TraceSet traces, PassTiming timing) {
-    Field field = traces.field();
-    SoilRates rates = SoilRates.of(use, field);
-    return !(rates instanceof SoilRates.Refused)
-        && (!(rates instanceof SoilRates.Allowed a)
-            || PlantingWait.isMetInMostYears(use, a.range().high().lbPerAcre(), traces, timing))
-        && use.soilPh().find().stream()
-            .allMatch(limit -> field.soilPh().stream().allMatch(limit::allows));
+  /** Whether its highest rate on the field's soil leaves the days to planting that it asks for. */
+  private static boolean leavesTime(Use use, TraceSet traces, PassTiming timing) {
+    return !(SoilRates.of(use, traces.field()) instanceof SoilRates.Allowed a)
+        || PlantingWait.isMetInMostYears(use, a.range().high().lbPerAcre(), traces, timing);
   }
 
   private static boolean any(long[] sites) {
@@ -111,7 +104,7 @@ final class FoliarOffers {
   /** Sites on a weed, up to those wanted, in as many tanks as it takes. */
   int inAnyTank(int weed) {
     long all = 0;
-    for (Offer o : offers) {
+    for (Against o : offers) {
       all |= o.sites[weed];
     }
     return Math.min(wanted, Long.bitCount(all));
@@ -125,12 +118,12 @@ final class FoliarOffers {
     return most(0, List.of(), new long[weeds], actives, on);
   }
 
-  private int most(int from, List<Offer> tank, long[] has, int room, int[] on) {
+  private int most(int from, List<Against> tank, long[] has, int room, int[] on) {
     int most = count(has, on);
     for (int i = from; i < offers.size() && room > 0 && most < wanted * on.length; i++) {
-      Offer next = offers.get(i);
-      if (tank.stream().allMatch(o -> mix(o, next))) {
-        List<Offer> with = new ArrayList<>(tank);
+      Against next = offers.get(i);
+      if (tank.stream().allMatch(o -> o.offer.mixesWith(next.offer))) {
+        List<Against> with = new ArrayList<>(tank);
         with.add(next);
         long[] then = has.clone();
         for (int w = 0; w < then.length; w++) {
@@ -148,30 +141,5 @@ final class FoliarOffers {
       sum += Math.min(wanted, Long.bitCount(has[w]));
     }
     return sum;
-  }
-
-  /** In some use of each no label keeps the other away. */
-  private static boolean mix(Offer a, Offer b) {
-    for (Use one : a.uses) {
-      for (Use other : b.uses) {
-        if (takes(one.terms().tank(), b.active)
-            && takes(other.terms().tank(), a.active)
-            && haveDropletsInCommon(one.terms().tank(), other.terms().tank())) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  /** A list that the catalog does not hold refuses nobody; the judgement of a tank asks for it. */
-  private static boolean takes(TankTerms keeper, Ingredient partner) {
-    return keeper.partners().find().map(l -> l.allows(partner.id())).orElse(true);
-  }
-
-  private static boolean haveDropletsInCommon(TankTerms a, TankTerms b) {
-    return a.droplets().find().isEmpty()
-        || b.droplets().find().isEmpty()
-        || a.droplets().find().get().meets(b.droplets().find().get());
   }
 }

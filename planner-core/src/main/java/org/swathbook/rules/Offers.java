@@ -7,6 +7,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
 import org.swathbook.book.Field;
+import org.swathbook.book.SoilRates;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
@@ -15,6 +16,7 @@ import org.swathbook.catalog.Position;
 import org.swathbook.catalog.Site;
 import org.swathbook.catalog.Use;
 import org.swathbook.control.FoliarReach;
+import org.swathbook.growth.UseFinder;
 
 /** Which sites the catalog has to offer against a weed at a pass: labelled, and not resisted. */
 public final class Offers {
@@ -69,13 +71,20 @@ public final class Offers {
   }
 
   /**
-   * Uses of a label that are open to a pass. What may only go between the rows, or onto a ripe
-   * crop, is no partner for it.
+   * Uses of a label that are open to a pass, in the field's state and on its soil as far as that is
+   * known. What may only go between the rows, or onto a ripe crop, is no partner for it.
    */
   static List<Use> open(Ingredient i, Field field, Set<Position> positions, Method method) {
     return LabelUses.inCrop(i, field).stream()
         .filter(u -> LabelUses.isIn(u, positions) && u.isBy(method))
         .filter(u -> !u.isHarvestAid() && LabelUses.hasTraits(u, field))
+        .filter(u -> UseFinder.mayBeIn(u, field) && takesSoil(u, field))
         .toList();
+  }
+
+  private static boolean takesSoil(Use use, Field field) {
+    return !(SoilRates.of(use, field) instanceof SoilRates.Refused)
+        && use.soilPh().find().stream()
+            .allMatch(limit -> field.soilPh().stream().allMatch(limit::allows));
   }
 }
