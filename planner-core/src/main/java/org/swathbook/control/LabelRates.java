@@ -17,48 +17,34 @@ public final class LabelRates {
   private LabelRates() {}
 
   /**
-   * Top of the label's range for the field's crop and soil in this phase, of several uses the
-   * highest; rates that dry down ripe crops count for nothing here. Where the active has no such
-   * use, that of the crop in any phase, then of any use: a rule blocks the dose, and the arithmetic
-   * still needs a scale. Empty when no use states a rate.
+   * Top of the label's range for the field's crop in this phase, on whatever soil, of several uses
+   * the highest: what control through leaves was rated at. A label that allows less on a light soil
+   * spares the crop; the weed needs no less there. Rates that dry down ripe crops count for nothing
+   * here. Where the active has no such use, that of the crop in any phase, then of any use: a rule
+   * blocks the dose, and the arithmetic still needs a scale. Empty when no use states a rate.
    */
   public static OptionalDouble high(TankActive active, Field field, Position.Phase phase) {
     OptionalDouble inPhase =
         top(
             active.formulations().stream()
-                .flatMap(f -> UseFinder.candidates(active.ingredient(), f, field, phase).stream()),
-            field);
+                .flatMap(f -> UseFinder.candidates(active.ingredient(), f, field, phase).stream()));
     if (inPhase.isPresent()) {
       return inPhase;
     }
     List<Use> all = active.ingredient().uses();
-    OptionalDouble inCrop = top(all.stream().filter(u -> u.isFor(field.crop())), field);
-    return inCrop.isPresent() ? inCrop : top(all.stream(), field);
+    OptionalDouble inCrop = top(all.stream().filter(u -> u.isFor(field.crop())));
+    return inCrop.isPresent() ? inCrop : top(all.stream());
   }
 
-  private static OptionalDouble top(Stream<Use> uses, Field field) {
+  private static OptionalDouble top(Stream<Use> uses) {
     return uses.filter(u -> !u.refused() && !u.isHarvestAid())
-        .map(u -> top(u, field))
+        .map(LabelRates::highest)
         .flatMapToDouble(OptionalDouble::stream)
         .max();
   }
 
-  private static OptionalDouble top(Use use, Field field) {
-    SoilRates rates = SoilRates.of(use, field);
-    if (rates instanceof SoilRates.Allowed a) {
-      return OptionalDouble.of(a.range().high().kgPerHa());
-    }
-    // On a soil that is refused or not known the widest range is the hardest measure.
-    return highest(use);
-  }
-
   private static OptionalDouble highest(Use use) {
-    return use.rates().find().stream()
-        .flatMap(List::stream)
-        .map(RateRow::rates)
-        .flatMap(Optional::stream)
-        .mapToDouble(r -> r.high().kgPerHa())
-        .max();
+    return SoilRates.onAnySoil(use).stream().mapToDouble(r -> r.high().kgPerHa()).findFirst();
   }
 
   /**
