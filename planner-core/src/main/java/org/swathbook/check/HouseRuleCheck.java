@@ -134,7 +134,11 @@ public final class HouseRuleCheck {
                 foliarAsked,
                 w.effectiveFoliarSites()));
       }
-      int soilAsked = HouseTests.soilSitesAsked(house, walked, pass.index(), w.weed());
+      int soilAsked =
+          offers.soilSitesAsked(
+              driver.pressure(),
+              HouseTests.soilSitesWanted(house, walked, pass.index(), w.weed()),
+              w.effectiveSoilSites());
       if (w.effectiveSoilSites() < soilAsked) {
         soil.add(
             new BrokenHouseRule(

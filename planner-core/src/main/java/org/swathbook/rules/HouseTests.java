@@ -32,8 +32,10 @@ public final class HouseTests {
     return stands ? house.minFoliarSites() : 0;
   }
 
-  /** Soil sites that a pass owes a driver weed: none when it lays no layer against it. */
-  public static int soilSitesAsked(HouseRules house, WalkedPasses season, int pass, WeedId weed) {
+  /**
+   * Soil sites that the house would have of a pass: none when it lays no layer against the weed.
+   */
+  public static int soilSitesWanted(HouseRules house, WalkedPasses season, int pass, WeedId weed) {
     if (!isLayer(season, pass, weed)) {
       return 0;
     }
@@ -46,7 +48,7 @@ public final class HouseTests {
   }
 
   /**
-   * Soil sites that a layer against a driver weed is to have.
+   * Soil sites that the house would have in a layer against a driver weed.
    *
    * @param first whether no pass before has laid one against it
    */

@@ -78,6 +78,16 @@ public record PassFacts(
     return offers.foliarSitesAsked(pressure(weed.weed()), this, weed.stands(), effective);
   }
 
+  /**
+   * Effective soil sites that this pass owes a weed, as the house asks and the field can have.
+   *
+   * @param wanted what the house would have, 0 when the pass lays no layer
+   * @param effective that it has
+   */
+  public int soilSitesAsked(PassWeed weed, int wanted, int effective) {
+    return offers.soilSitesAsked(pressure(weed.weed()), wanted, effective);
+  }
+
   /** Which figures of the response table tell what leaves take up at this pass. */
   public Response.Timing foliarTiming() {
     return isInCrop() ? Response.Timing.POST : Response.Timing.BURNDOWN;

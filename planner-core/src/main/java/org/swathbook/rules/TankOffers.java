@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
@@ -14,6 +15,7 @@ import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Site;
 import org.swathbook.catalog.TankTerms;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.WeedId;
@@ -35,6 +37,7 @@ import org.swathbook.growth.TraceSet;
 public final class TankOffers {
   private final Book book;
   private final TraceSet traces;
+  private final SoilOffers soil;
   private final Map<Asked, Integer> known = new ConcurrentHashMap<>();
 
   private record Asked(WeedId weed, Set<Position> positions, Method method) {
@@ -54,11 +57,27 @@ public final class TankOffers {
   }
 
   /** An active with those of its uses that are open to a pass. */
-  private record Offer(Ingredient active, List<Use> uses) {}
+  record Offer(Ingredient active, List<Use> uses) {}
 
   public TankOffers(Book book, TraceSet traces) {
     this.book = book;
     this.traces = traces;
+    this.soil = new SoilOffers(book, traces);
+  }
+
+  /**
+   * Effective soil sites that a pass owes a driver weed; see {@link SoilOffers}.
+   *
+   * @param wanted what the house would have of it, 0 when it lays no layer
+   * @param effective that it has; where these are enough nothing is looked up
+   */
+  public int soilSitesAsked(WeedPressure weed, int wanted, int effective) {
+    return effective >= wanted ? wanted : soil.asked(weed, wanted);
+  }
+
+  /** Soil sites that hold against the weed by themselves at some time of the season. */
+  public SortedSet<Site> soilSites(WeedPressure weed) {
+    return soil.sites(weed);
   }
 
   /**
@@ -114,7 +133,7 @@ public final class TankOffers {
   }
 
   /** Most sites, up to a number, that can be added to a tank from the rest of the offers. */
-  private static int inOneTank(List<Offer> rest, List<Offer> tank, int wanted) {
+  static int inOneTank(List<Offer> rest, List<Offer> tank, int wanted) {
     int most = 0;
     for (int i = 0; i < rest.size() && most < wanted; i++) {
       Offer next = rest.get(i);

@@ -77,8 +77,11 @@ public final class Mending {
     boolean soil =
         needsSite
             || needsLayer
-            || HouseTests.soilSitesAsked(
-                    house, now.outcome().walkedPasses(), pass.index(), p.weed())
+            || offers.soilSitesAsked(
+                    strengths.drivers().get(driver),
+                    HouseTests.soilSitesWanted(
+                        house, now.outcome().walkedPasses(), pass.index(), p.weed()),
+                    p.effectiveSoilSites())
                 > p.effectiveSoilSites();
     if (!foliar && !soil) {
       return;

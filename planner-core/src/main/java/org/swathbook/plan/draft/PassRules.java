@@ -72,8 +72,12 @@ public final class PassRules {
   private boolean soilSites(List<Laid> before, Laid next, Listener listener) {
     for (int d = 0; d < drivers.size(); d++) {
       if (isLayer(next, d)) {
-        int asked = HouseTests.soilSitesOfLayer(house, isFirst(before, d));
         int has = next.layers().get(d).effectiveSites();
+        int asked =
+            offers.soilSitesAsked(
+                kernel.traces().weeds().get(drivers.get(d)),
+                HouseTests.soilSitesOfLayer(house, isFirst(before, d)),
+                has);
         if (has < asked && !tell(listener, HouseRuleCheck.MIN_SOIL_SITES, asked - has)) {
           return false;
         }
