@@ -62,10 +62,13 @@ public final class PlantingWait {
     return on(trace, day).stream().allMatch(w -> days(w.band(), trace, day) >= w.band().days());
   }
 
-  /** The waits of the actives sprayed on this day of the trace; none after planting. */
+  /**
+   * The waits of the actives sprayed on this day of the trace: after planting those that nothing
+   * meets any more, none when the crop is up.
+   */
   public List<Wait> on(SeasonTrace trace, int day) {
     List<Wait> out = new ArrayList<>();
-    if (day > trace.plantingDay()) {
+    if (day >= trace.emergenceDay()) {
       return out;
     }
     for (Part p : parts) {
