@@ -11,6 +11,7 @@ import org.swathbook.catalog.Position;
 import org.swathbook.catalog.RateRow;
 import org.swathbook.catalog.Use;
 import org.swathbook.growth.UseFinder;
+import org.swathbook.measure.RateRange;
 
 /** The rates that a dose is measured against, in kg/ha. */
 public final class LabelRates {
@@ -50,8 +51,11 @@ public final class LabelRates {
   /**
    * What the field's soil needs of a residual active for the stated lengths, as a share of the
    * highest labelled rate on any soil: 1.27 of 1.91 lb on a coarse soil holds as long there as 1.91
-   * lb on a fine one. Taken from the uses that grade rates by soil, those of the crop first, the
-   * largest share of several; 1 when none grades them or the soil is not known.
+   * lb on a fine one. Taken from the uses that grade rates by soil, the largest share of several,
+   * those of the crop first and else of any crop, since a soil binds an active whatever grows on
+   * it. A label that takes the top off on some soils and leaves the low end spares the crop or the
+   * water, and says nothing of what the soil needs (default, ours): dicamba over corn on sand,
+   * atrazine on slopes. 1 when nothing is graded or the soil is not known.
    */
   public static double soilShare(Ingredient active, Field field) {
     OptionalDouble own = share(active.uses().stream().filter(u -> u.isFor(field.crop())), field);
@@ -68,14 +72,15 @@ public final class LabelRates {
         .max();
   }
 
+  /** By what the soil needs: some soil is lower at both ends of its range than another. */
   private static boolean graded(Use use) {
-    return use.rates().find().stream()
+    List<RateRange> rates =
+        use.rates().find().stream()
             .flatMap(List::stream)
             .map(RateRow::rates)
             .flatMap(Optional::stream)
-            .mapToDouble(r -> r.high().kgPerHa())
-            .distinct()
-            .count()
-        > 1;
+            .toList();
+    return rates.stream().mapToDouble(r -> r.low().kgPerHa()).distinct().count() > 1
+        && rates.stream().mapToDouble(r -> r.high().kgPerHa()).distinct().count() > 1;
   }
 }

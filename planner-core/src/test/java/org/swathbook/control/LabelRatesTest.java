@@ -52,6 +52,33 @@ class LabelRatesTest {
         .isCloseTo(lb / 1.91, within(1e-9));
   }
 
+  /**
+   * A top that is cut where the low end stays says nothing of what the soil needs: dicamba and
+   * saflufenacil on sand in corn, atrazine on slopes with little residue (the starter's rows). So
+   * it says nothing in a crop whose own rows are not graded either.
+   */
+  @ParameterizedTest
+  @CsvSource({"dicamba, corn", "dicamba, soybean", "saflufenacil, corn", "saflufenacil, soybean"})
+  void aTopThatIsCutToSpareTheCropMakesNoDoseLastLonger(String name, String crop) {
+    assertThat(
+            LabelRates.soilShare(
+                active(name),
+                FieldBuilder.of("T", crop, "2027-05-01")
+                    .soil(SoilTexture.SANDY_LOAM, 1.1, 6.5)
+                    .build()))
+        .isEqualTo(1);
+  }
+
+  /** A soil binds an active whatever grows on it: soybean's rows of metribuzin hold in corn too. */
+  @Test
+  void whereTheCropGradesNothingTheSoilIsThatOfAnotherCrop() {
+    assertThat(
+            LabelRates.soilShare(
+                active("metribuzin"),
+                FieldBuilder.of("T", "corn", "2027-05-01").soil(SoilTexture.LOAM, 3, 6.5).build()))
+        .isCloseTo(0.50 / 0.75, within(1e-9));
+  }
+
   @Test
   void allOfItWhereNothingIsGradedOrTheSoilIsNotKnownOrRefused() {
     assertThat(LabelRates.soilShare(active("S-metolachlor"), soybean().soilUnknown().build()))
