@@ -37,6 +37,21 @@ public sealed interface SoilRates {
     return new Allowed(all.orElseThrow());
   }
 
+  /** From the least to the most that a use allows on any soil; empty where it states no rate. */
+  static Optional<RateRange> onAnySoil(Use use) {
+    return use.rates().find().stream()
+        .flatMap(List::stream)
+        .map(RateRow::rates)
+        .flatMap(Optional::stream)
+        .reduce(SoilRates::wider);
+  }
+
+  private static RateRange wider(RateRange a, RateRange b) {
+    return new RateRange(
+        a.low().kgPerHa() <= b.low().kgPerHa() ? a.low() : b.low(),
+        a.high().kgPerHa() >= b.high().kgPerHa() ? a.high() : b.high());
+  }
+
   private static SoilRates of(List<RateRow> rows, SoilSample sample) {
     for (RateRow row : rows) {
       switch (sample.fits(row.when())) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.swathbook.book.Book;
 import org.swathbook.book.HouseRules;
+import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.rules.HouseTests;
 import org.swathbook.rules.TankOffers;
@@ -62,7 +63,14 @@ public final class HouseRuleCheck {
       if (!pass.made()) {
         Map<WeedId, Integer> asked = offers.foliarSitesAsked(walked, pass);
         for (WeedOutcome driver : drivers) {
-          sites(house, asked, walked, pass, driver, foliar, soil);
+          WeedPressure weed = driver.pressure();
+          sites(
+              pass,
+              driver,
+              asked.getOrDefault(weed.weed().id(), 0),
+              offers.soilSitesAsked(walked, pass.index(), weed),
+              foliar,
+              soil);
         }
       }
     }
@@ -113,18 +121,16 @@ public final class HouseRuleCheck {
   }
 
   private static void sites(
-      HouseRules house,
-      Map<WeedId, Integer> asked,
-      WalkedPasses walked,
       PassOutcome pass,
       WeedOutcome driver,
+      int foliarAsked,
+      int soilAsked,
       List<BrokenHouseRule> foliar,
       List<BrokenHouseRule> soil) {
     for (PassWeed w : pass.weeds()) {
       if (!w.weed().equals(driver.pressure().weed().id())) {
         continue;
       }
-      int foliarAsked = asked.getOrDefault(w.weed(), 0);
       if (w.effectiveFoliarSites() < foliarAsked) {
         foliar.add(
             new BrokenHouseRule(
@@ -134,7 +140,6 @@ public final class HouseRuleCheck {
                 foliarAsked,
                 w.effectiveFoliarSites()));
       }
-      int soilAsked = HouseTests.soilSitesAsked(house, walked, pass.index(), w.weed());
       if (w.effectiveSoilSites() < soilAsked) {
         soil.add(
             new BrokenHouseRule(

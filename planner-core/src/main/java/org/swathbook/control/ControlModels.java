@@ -14,6 +14,7 @@ public final class ControlModels {
             SoilYear.cards(),
             ResidualCurve.cards(),
             SoilEffect.cards(),
+            SoilReach.cards(),
             FoliarCurve.cards(),
             HeightClasses.cards(),
             ColdDay.cards(),

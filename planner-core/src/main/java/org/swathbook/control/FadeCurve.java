@@ -85,6 +85,6 @@ public final class FadeCurve {
                 "by log rate between the two stated rates, L · rate/lowest below, no gain above",
                 "default")
             .given(
-                "kg/ha; where a label grades rates by soil, the top for this soil counts as the top of all (`LabelRates`)"));
+                "kg/ha; where a label grades both ends of its range by soil, the top for this soil counts as the top of all (`LabelRates`)"));
   }
 }

@@ -11,61 +11,51 @@ import org.swathbook.catalog.Position;
 import org.swathbook.catalog.RateRow;
 import org.swathbook.catalog.Use;
 import org.swathbook.growth.UseFinder;
+import org.swathbook.measure.RateRange;
 
 /** The rates that a dose is measured against, in kg/ha. */
 public final class LabelRates {
   private LabelRates() {}
 
   /**
-   * Top of the label's range for the field's crop and soil in this phase, of several uses the
-   * highest; rates that dry down ripe crops count for nothing here. Where the active has no such
-   * use, that of the crop in any phase, then of any use: a rule blocks the dose, and the arithmetic
-   * still needs a scale. Empty when no use states a rate.
+   * Top of the label's range for the field's crop in this phase, on whatever soil, of several uses
+   * the highest: what control through leaves was rated at. A label that allows less on a light soil
+   * spares the crop; the weed needs no less there. Rates that dry down ripe crops count for nothing
+   * here. Where the active has no such use, that of the crop in any phase, then of any use: a rule
+   * blocks the dose, and the arithmetic still needs a scale. Empty when no use states a rate.
    */
   public static OptionalDouble high(TankActive active, Field field, Position.Phase phase) {
     OptionalDouble inPhase =
         top(
             active.formulations().stream()
-                .flatMap(f -> UseFinder.candidates(active.ingredient(), f, field, phase).stream()),
-            field);
+                .flatMap(f -> UseFinder.candidates(active.ingredient(), f, field, phase).stream()));
     if (inPhase.isPresent()) {
       return inPhase;
     }
     List<Use> all = active.ingredient().uses();
-    OptionalDouble inCrop = top(all.stream().filter(u -> u.isFor(field.crop())), field);
-    return inCrop.isPresent() ? inCrop : top(all.stream(), field);
+    OptionalDouble inCrop = top(all.stream().filter(u -> u.isFor(field.crop())));
+    return inCrop.isPresent() ? inCrop : top(all.stream());
   }
 
-  private static OptionalDouble top(Stream<Use> uses, Field field) {
+  private static OptionalDouble top(Stream<Use> uses) {
     return uses.filter(u -> !u.refused() && !u.isHarvestAid())
-        .map(u -> top(u, field))
+        .map(LabelRates::highest)
         .flatMapToDouble(OptionalDouble::stream)
         .max();
   }
 
-  private static OptionalDouble top(Use use, Field field) {
-    SoilRates rates = SoilRates.of(use, field);
-    if (rates instanceof SoilRates.Allowed a) {
-      return OptionalDouble.of(a.range().high().kgPerHa());
-    }
-    // On a soil that is refused or not known the widest range is the hardest measure.
-    return highest(use);
-  }
-
   private static OptionalDouble highest(Use use) {
-    return use.rates().find().stream()
-        .flatMap(List::stream)
-        .map(RateRow::rates)
-        .flatMap(Optional::stream)
-        .mapToDouble(r -> r.high().kgPerHa())
-        .max();
+    return SoilRates.onAnySoil(use).stream().mapToDouble(r -> r.high().kgPerHa()).findFirst();
   }
 
   /**
    * What the field's soil needs of a residual active for the stated lengths, as a share of the
    * highest labelled rate on any soil: 1.27 of 1.91 lb on a coarse soil holds as long there as 1.91
-   * lb on a fine one. Taken from the uses that grade rates by soil, those of the crop first, the
-   * largest share of several; 1 when none grades them or the soil is not known.
+   * lb on a fine one. Taken from the uses that grade rates by soil, the largest share of several,
+   * those of the crop first and else of any crop, since a soil binds an active whatever grows on
+   * it. A label that takes the top off on some soils and leaves the low end spares the crop or the
+   * water, and says nothing of what the soil needs (default, ours): dicamba over corn on sand,
+   * atrazine on slopes. 1 when nothing is graded or the soil is not known.
    */
   public static double soilShare(Ingredient active, Field field) {
     OptionalDouble own = share(active.uses().stream().filter(u -> u.isFor(field.crop())), field);
@@ -82,14 +72,15 @@ public final class LabelRates {
         .max();
   }
 
+  /** By what the soil needs: some soil is lower at both ends of its range than another. */
   private static boolean graded(Use use) {
-    return use.rates().find().stream()
+    List<RateRange> rates =
+        use.rates().find().stream()
             .flatMap(List::stream)
             .map(RateRow::rates)
             .flatMap(Optional::stream)
-            .mapToDouble(r -> r.high().kgPerHa())
-            .distinct()
-            .count()
-        > 1;
+            .toList();
+    return rates.stream().mapToDouble(r -> r.low().kgPerHa()).distinct().count() > 1
+        && rates.stream().mapToDouble(r -> r.high().kgPerHa()).distinct().count() > 1;
   }
 }

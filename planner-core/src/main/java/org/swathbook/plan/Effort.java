@@ -26,7 +26,7 @@ public enum Effort {
   Climbs climbs() {
     return switch (this) {
       case QUICK -> new Climbs(2, new Steps(2, 1, false));
-      case USUAL -> new Climbs(5, new Steps(4, 0.1, true));
+      case USUAL -> new Climbs(6, new Steps(4, 0.1, true));
       case THOROUGH -> new Climbs(Integer.MAX_VALUE, new Steps(12, 0.1, true));
     };
   }

@@ -67,8 +67,10 @@ public final class HouseTests {
         .reduce(0, (a, b) -> a | b);
   }
 
-  /** Soil sites that a pass owes a driver weed: none when it lays no layer against it. */
-  public static int soilSitesAsked(HouseRules house, WalkedPasses season, int pass, WeedId weed) {
+  /**
+   * Soil sites that the house would have of a pass: none when it lays no layer against the weed.
+   */
+  public static int soilSitesWanted(HouseRules house, WalkedPasses season, int pass, WeedId weed) {
     if (!isLayer(season, pass, weed)) {
       return 0;
     }
@@ -81,7 +83,7 @@ public final class HouseTests {
   }
 
   /**
-   * Soil sites that a layer against a driver weed is to have.
+   * Soil sites that the house would have in a layer against a driver weed.
    *
    * @param first whether no pass before has laid one against it
    */

@@ -89,6 +89,14 @@ public record PassFacts(
         HouseTests.sites(weed), HouseTests.loneSiteBefore(season, pass.index(), weed.weed()));
   }
 
+  /**
+   * Effective soil sites that this pass owes a weed, as the house asks and the field can have; 0
+   * when it lays no layer.
+   */
+  public int soilSitesAsked(WeedId weed) {
+    return offers.soilSitesAsked(season, pass.index(), pressure(weed));
+  }
+
   /** Which figures of the response table tell what leaves take up at this pass. */
   public Response.Timing foliarTiming() {
     return isInCrop() ? Response.Timing.POST : Response.Timing.BURNDOWN;

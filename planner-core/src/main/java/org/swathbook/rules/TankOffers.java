@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,7 @@ import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Method;
 import org.swathbook.catalog.Ordered;
 import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.control.ColdDays;
 import org.swathbook.growth.PassTiming;
@@ -44,6 +46,7 @@ public final class TankOffers {
   private final Book book;
   private final TraceSet traces;
   private final ColdDays cold;
+  private final SoilOffers soil;
   private final Map<Asked, Brought> known = new ConcurrentHashMap<>();
 
   /**
@@ -85,6 +88,27 @@ public final class TankOffers {
     this.book = book;
     this.traces = traces;
     this.cold = ColdDays.of(traces);
+    this.soil = new SoilOffers(book, traces);
+  }
+
+  /**
+   * Effective soil sites that a pass owes a driver weed; see {@link SoilOffers}.
+   *
+   * @param wanted what the house would have of it, 0 when it lays no layer
+   */
+  public int soilSitesAsked(WeedPressure weed, int wanted) {
+    return soil.asked(weed, wanted);
+  }
+
+  /** The same of a walked pass. */
+  public int soilSitesAsked(WalkedPasses season, int pass, WeedPressure weed) {
+    return soilSitesAsked(
+        weed, HouseTests.soilSitesWanted(book.house(), season, pass, weed.weed().id()));
+  }
+
+  /** Soil sites that hold against the weed by themselves at some time of the season. */
+  public SortedSet<Site> soilSites(WeedPressure weed) {
+    return soil.sites(weed);
   }
 
   /**
@@ -151,7 +175,7 @@ public final class TankOffers {
   private int soilSites(WalkedPasses season, int pass) {
     return traces.weeds().stream()
         .filter(w -> w.driver().isDriver())
-        .mapToInt(w -> HouseTests.soilSitesAsked(book.house(), season, pass, w.weed().id()))
+        .mapToInt(w -> soilSitesAsked(season, pass, w))
         .max()
         .orElse(0);
   }

@@ -17,7 +17,6 @@ public final class SeasonModels {
             SoilJoint.cards(),
             SoilDays.cards(),
             LayerFinder.cards(),
-            SiteCounts.cards(),
             YearWeed.cards(),
             Removal.cards(),
             LateRemoval.cards(),

@@ -13,17 +13,13 @@ import org.swathbook.catalog.Site;
 import org.swathbook.control.MixEffect;
 import org.swathbook.control.ResidualCurve;
 import org.swathbook.control.ResistanceFactors;
+import org.swathbook.control.SoilReach;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.measure.Quantity;
-import org.swathbook.model.ModelCard;
-import org.swathbook.model.ModelSection;
 import org.swathbook.season.outcome.SiteControl;
 
 /** What each site of a pass does to a weed by itself, through leaves and through the soil apart. */
 final class SiteCounts {
-  /** A soil site is judged by its mean over so many days from activation. */
-  private static final int FIRST_ACTIVE_DAYS = 21;
-
   private final Kernel kernel;
   private final HouseRules house;
   private final TraceSet traces;
@@ -136,10 +132,10 @@ final class SiteCounts {
   private static double firstDays(ResidualCurve curve) {
     int from = Math.max(curve.activeFrom(), curve.appliedOn() + 1);
     double sum = 0;
-    for (int d = 0; d < FIRST_ACTIVE_DAYS; d++) {
+    for (int d = 0; d < SoilReach.FIRST_DAYS; d++) {
       sum += curve.share(from + d);
     }
-    return sum / FIRST_ACTIVE_DAYS;
+    return sum / SoilReach.FIRST_DAYS;
   }
 
   private static double feltInSoil(WeedPressure pressure, Ingredient active) {
@@ -184,17 +180,5 @@ final class SiteCounts {
       out.add(best);
     }
     return out;
-  }
-
-  /** What the reference prints. */
-  static List<ModelCard> cards() {
-    return List.of(
-        ModelCard.of(
-                ModelSection.SOIL,
-                SiteCounts.class,
-                "what a soil site does by itself",
-                "mean over the first days from activation",
-                "default")
-            .with("days", FIRST_ACTIVE_DAYS, ""));
   }
 }

@@ -19,7 +19,10 @@ import org.swathbook.testing.FieldBuilder;
 import org.swathbook.testing.IngredientBuilder;
 import org.swathbook.testing.UseBuilder;
 
-/** Doses are measured against the top of the label's range, residuals against that of the soil. */
+/**
+ * Doses on leaves are measured against the top of the label's range on any soil, residuals against
+ * that of the field's.
+ */
 class LabelRatesTest {
   private static final Catalog STARTER = new CatalogLoader().starter();
 
@@ -47,6 +50,33 @@ class LabelRatesTest {
     assertThat(
             LabelRates.soilShare(active("S-metolachlor"), soybean().soil(texture, om, 6.5).build()))
         .isCloseTo(lb / 1.91, within(1e-9));
+  }
+
+  /**
+   * A top that is cut where the low end stays says nothing of what the soil needs: dicamba and
+   * saflufenacil on sand in corn, atrazine on slopes with little residue (the starter's rows). So
+   * it says nothing in a crop whose own rows are not graded either.
+   */
+  @ParameterizedTest
+  @CsvSource({"dicamba, corn", "dicamba, soybean", "saflufenacil, corn", "saflufenacil, soybean"})
+  void aTopThatIsCutToSpareTheCropMakesNoDoseLastLonger(String name, String crop) {
+    assertThat(
+            LabelRates.soilShare(
+                active(name),
+                FieldBuilder.of("T", crop, "2027-05-01")
+                    .soil(SoilTexture.SANDY_LOAM, 1.1, 6.5)
+                    .build()))
+        .isEqualTo(1);
+  }
+
+  /** A soil binds an active whatever grows on it: soybean's rows of metribuzin hold in corn too. */
+  @Test
+  void whereTheCropGradesNothingTheSoilIsThatOfAnotherCrop() {
+    assertThat(
+            LabelRates.soilShare(
+                active("metribuzin"),
+                FieldBuilder.of("T", "corn", "2027-05-01").soil(SoilTexture.LOAM, 3, 6.5).build()))
+        .isCloseTo(0.50 / 0.75, within(1e-9));
   }
 
   @Test
@@ -92,6 +122,25 @@ class LabelRatesTest {
             use("corn", "1.0-5.0 lb ai/acre", Position.POST));
     assertMeasure(all, Position.Phase.IN_CROP, 1.2);
     assertMeasure(all, Position.Phase.BEFORE_EMERGENCE, 3.0);
+  }
+
+  /**
+   * Dicamba over corn: 0.25 to 0.5 lb, on coarse soils 0.25 lb (the starter's row, with the source
+   * that stands there). A Palmer amaranth of 4 in needs no less of it on sand: 0.25 lb is half a
+   * dose there too.
+   */
+  @Test
+  void aLightSoilTakesNothingOffWhatLeavesNeed() {
+    TankActive dicamba = new TankActive(active("dicamba"), List.of("SL"), 0.28);
+    for (SoilTexture texture : List.of(SoilTexture.SANDY_LOAM, SoilTexture.SILT_LOAM)) {
+      assertThat(
+              LabelRates.high(
+                  dicamba,
+                  FieldBuilder.of("T", "corn", "2027-05-01").soil(texture, 3, 6.5).build(),
+                  Position.Phase.IN_CROP))
+          .as(texture.name())
+          .hasValueCloseTo(Rate.lbPerAcre(0.5, Basis.AE).kgPerHa(), within(1e-9));
+    }
   }
 
   /** A rule blocks such a dose; it is still measured by what comes nearest. */

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.DriverKind;
 import org.swathbook.book.WeedPressure;
+import org.swathbook.catalog.SoilTexture;
 import org.swathbook.testing.MixCase;
 
 /**
@@ -76,6 +77,36 @@ class BelowFullRateTest {
         .singleElement()
         .extracting(Finding::remedy, STRING)
         .startsWith("32 fl oz/acre");
+  }
+
+  private static MixCase dicamba(SoilTexture texture, double inches) {
+    return MixCase.in("corn", "glyphosate")
+        .field(f -> f.soil(texture, 2.6, 6.6))
+        .day(20, "V3", 6)
+        .weed("AMAPA", inches, 9)
+        .product("dicamba-4sl", "8 fl oz/acre");
+  }
+
+  /** Over corn the starter's rows have 0.25 to 0.5 lb of dicamba, on coarse soils 0.25 lb. */
+  @Test
+  void whatALabelTakesOffOnALightSoilIsMissedOnTallerPlants() {
+    assertThat(low(dicamba(SoilTexture.SANDY_LOAM, 2))).isEmpty();
+    assertThat(low(dicamba(SoilTexture.SANDY_LOAM, 3)))
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.message())
+                  .isEqualTo(
+                      "Dicamba: 0.25 lb ae/acre is below the full rate for Palmer amaranth here,"
+                          + " 0.375 lb ae/acre (the use in corn has 0.25 lb ae/acre to 0.5 lb"
+                          + " ae/acre, on this soil no more than 0.25 lb ae/acre).");
+              assertThat(f.remedy())
+                  .isEqualTo("smaller plants, or a partner of another site at its full rate");
+            });
+    assertThat(low(dicamba(SoilTexture.SILT_LOAM, 3)))
+        .singleElement()
+        .extracting(Finding::remedy, STRING)
+        .startsWith("12 fl oz/acre of dicamba-4sl");
   }
 
   /** Annual foxtails take 6 to 8 fl oz of 2 lb/gal, of a range up to 16: from memory. */

@@ -136,12 +136,12 @@ class HouseTestsTest {
               }
               return layers;
             });
-    assertThat(HouseTests.soilSitesAsked(HOUSE, season, 0, PALMER)).isZero();
-    assertThat(HouseTests.soilSitesAsked(HOUSE, season, 0, KOCHIA)).isEqualTo(2);
-    assertThat(HouseTests.soilSitesAsked(HOUSE, season, 1, PALMER)).isEqualTo(2);
-    assertThat(HouseTests.soilSitesAsked(HOUSE, season, 2, PALMER)).isEqualTo(1);
-    assertThat(HouseTests.soilSitesAsked(HOUSE, season, 3, PALMER)).isZero();
-    assertThat(HouseTests.soilSitesAsked(HOUSE, season, 1, KOCHIA)).isZero();
+    assertThat(HouseTests.soilSitesWanted(HOUSE, season, 0, PALMER)).isZero();
+    assertThat(HouseTests.soilSitesWanted(HOUSE, season, 0, KOCHIA)).isEqualTo(2);
+    assertThat(HouseTests.soilSitesWanted(HOUSE, season, 1, PALMER)).isEqualTo(2);
+    assertThat(HouseTests.soilSitesWanted(HOUSE, season, 2, PALMER)).isEqualTo(1);
+    assertThat(HouseTests.soilSitesWanted(HOUSE, season, 3, PALMER)).isZero();
+    assertThat(HouseTests.soilSitesWanted(HOUSE, season, 1, KOCHIA)).isZero();
   }
 
   /** A gap in the middle makes two spans of one layer, and not a layer of two years. */

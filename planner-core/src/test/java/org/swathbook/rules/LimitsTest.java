@@ -114,6 +114,31 @@ class LimitsTest {
                     .isEqualTo("planting on or after 3 Jun 2027, or at most 0.5 lb ai/acre"));
   }
 
+  /** A label that wants a week before planting leaves no day between planting and emergence. */
+  @Test
+  void afterPlantingAWaitBeforeItIsOver() {
+    CaseBook book =
+        CaseBook.of(soybean())
+            .active(
+                active(
+                    pre()
+                        .plantingBand("0.5 lb ai/acre", 0, 0)
+                        .plantingBand("1.0 lb ai/acre", 7, 0)));
+
+    assertThat(of(book.uses("2027-05-12", "testactive", "0.5 lb ai/acre"), "planting-interval"))
+        .isEmpty();
+    assertThat(of(book.uses("2027-05-12", "testactive", "1.0 lb ai/acre"), "planting-interval"))
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.severity()).isEqualTo(Severity.BLOCK);
+              assertThat(f.message())
+                  .endsWith(
+                      "needs 7 days before soybean is planted; this pass comes after planting.");
+              assertThat(f.remedy()).isEqualTo("an active that needs no wait here");
+            });
+  }
+
   @Test
   void aRateAboveEveryBandIsAskedNotPassedOver() {
     CaseBook book =

@@ -79,8 +79,8 @@ public final class Mending {
     boolean soil =
         needsSite
             || needsLayer
-            || HouseTests.soilSitesAsked(
-                    house, now.outcome().walkedPasses(), pass.index(), p.weed())
+            || offers.soilSitesAsked(
+                    now.outcome().walkedPasses(), pass.index(), strengths.drivers().get(driver))
                 > p.effectiveSoilSites();
     if (!foliar && !soil) {
       return;

@@ -48,13 +48,12 @@ public final class Starts {
   public List<Draft> all() {
     Set<Draft> out = new LinkedHashSet<>();
     Draft pre = filled(Draft.EMPTY, 0, 0, house.minSoilSitesFirst());
-    for (int post : new int[] {24, 30, 39}) {
+    for (int post : new int[] {15, 24, 30, 39}) {
       out.add(post(pre, post));
     }
     Draft burndown = filled(Draft.EMPTY, -9, house.minFoliarSites(), 0);
     Draft burndownPre = filled(burndown, 0, 0, house.minSoilSitesFirst());
     out.add(post(burndownPre, 30));
-    out.add(post(post(pre, 24), 42));
     out.add(post(filled(Draft.EMPTY, -9, house.minFoliarSites(), house.minSoilSitesFirst()), 27));
     for (int early : new int[] {-30, -21, -3}) {
       out.add(filled(Draft.EMPTY, early, house.minFoliarSites(), house.minSoilSitesFirst()));

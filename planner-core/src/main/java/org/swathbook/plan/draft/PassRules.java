@@ -124,15 +124,21 @@ public final class PassRules {
 
   private boolean soilSites(List<Laid> before, Laid next, Listener listener) {
     for (int d = 0; d < drivers.size(); d++) {
-      if (isLayer(next, d)) {
-        int asked = HouseTests.soilSitesOfLayer(house, isFirst(before, d));
-        int has = next.layers().get(d).effectiveSites();
-        if (has < asked && !tell(listener, HouseRuleCheck.MIN_SOIL_SITES, asked - has)) {
-          return false;
-        }
+      int missed = soilSitesAsked(before, next, d) - next.layers().get(d).effectiveSites();
+      if (missed > 0 && !tell(listener, HouseRuleCheck.MIN_SOIL_SITES, missed)) {
+        return false;
       }
     }
     return true;
+  }
+
+  /** None where the pass lays no layer against the driver weed. */
+  private int soilSitesAsked(List<Laid> before, Laid next, int driver) {
+    return isLayer(next, driver)
+        ? offers.soilSitesAsked(
+            kernel.traces().weeds().get(drivers.get(driver)),
+            HouseTests.soilSitesOfLayer(house, isFirst(before, driver)))
+        : 0;
   }
 
   private boolean isFirst(List<Laid> before, int driver) {
@@ -194,9 +200,7 @@ public final class PassRules {
   private int mostSoilSites(List<Laid> before, Laid next) {
     int most = 0;
     for (int d = 0; d < drivers.size(); d++) {
-      if (isLayer(next, d)) {
-        most = Math.max(most, HouseTests.soilSitesOfLayer(house, isFirst(before, d)));
-      }
+      most = Math.max(most, soilSitesAsked(before, next, d));
     }
     return most;
   }

@@ -34,7 +34,8 @@ public final class BelowFullRateRule implements PassRule {
               + " the weeds and the soil, and fewer than two sites at full rate stand beside it. On"
               + " plants up to half the height of the label (default, ours) the low end of its range"
               + " is full, on taller ones the middle; where the label has a least rate for the weed,"
-              + " that one; in the soil the low rate of the soil's row. Of a"
+              + " that one, whatever less it allows on a light soil; in the soil the low rate of the"
+              + " soil's row. Of a"
               + " driver weed with any listed resistance every partner that does half or more wants"
               + " its full rate. A note for other weeds. What it names, rate-below-use does not name"
               + " again.",
@@ -44,6 +45,9 @@ public final class BelowFullRateRule implements PassRule {
 
   /** A partner that does less than this to a weed is not there for it (percent). */
   private static final double HALF_PCT = 50;
+
+  private static final String ELSEWHERE =
+      "smaller plants, or a partner of another site at its full rate";
 
   @Override
   public RuleCard card() {
@@ -159,6 +163,9 @@ public final class BelowFullRateRule implements PassRule {
                 + Say.lb(rate.range().low().lbPerAcre(), basis)
                 + " to "
                 + Say.lb(rate.range().high().lbPerAcre(), basis)
+                + (rate.isAllowedHere()
+                    ? ""
+                    : ", on this soil no more than " + Say.lb(rate.mostLbPerAcre(), basis))
                 + ").",
             rate.use()
                 .use()
@@ -166,15 +173,18 @@ public final class BelowFullRateRule implements PassRule {
                 .map(Source::text)
                 .orElse(Say.COMMON_PRACTICE))
         .compared(actual, limit)
-        .cleared(
-            Say.productRate(rate.productRate())
-                + " of "
-                + rate.use().dose().product().name()
-                + more(facts, rate).map(m -> ", $" + m + " more an acre").orElse("")
-                + " where the season's limits leave room, or smaller plants");
+        .cleared(rate.isAllowedHere() ? more(facts, rate) : ELSEWHERE);
   }
 
-  private static Optional<Money> more(PassFacts facts, FullRate rate) {
+  private static String more(PassFacts facts, FullRate rate) {
+    return Say.productRate(rate.productRate())
+        + " of "
+        + rate.use().dose().product().name()
+        + price(facts, rate).map(m -> ", $" + m + " more an acre").orElse("")
+        + " where the season's limits leave room, or smaller plants";
+  }
+
+  private static Optional<Money> price(PassFacts facts, FullRate rate) {
     return facts
         .book()
         .prices()

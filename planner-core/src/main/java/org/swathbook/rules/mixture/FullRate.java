@@ -16,15 +16,23 @@ import org.swathbook.rules.Say;
 import org.swathbook.season.outcome.PassWeed;
 
 /**
- * What the label means by its full rate of an active, for the soil and the size of the weeds.
+ * What the label means by its full rate of an active, for the soil and the size of the weeds. In
+ * the soil it is the rate of the soil. Through leaves it is that of the weed: what a label takes
+ * off on a light soil spares the crop, and leaves a plant less than it asks elsewhere.
  *
- * @param range of the use on the field's soils
+ * @param range of the use: in the soil on the field's soils, through leaves on any
+ * @param mostLbPerAcre what the use allows on the field's soils
  * @param lbPerAcre the full rate
  * @param lbPerAcreHeld all of the active in the tank
  * @param productRate the product at the full rate, floored to its practical step
  */
 record FullRate(
-    ActiveUse use, RateRange range, double lbPerAcre, double lbPerAcreHeld, Rate productRate) {
+    ActiveUse use,
+    RateRange range,
+    double mostLbPerAcre,
+    double lbPerAcre,
+    double lbPerAcreHeld,
+    Rate productRate) {
   /**
    * Plants above this share of the label's height are no small ones: they want the middle of its
    * range at least. Default, ours; labels give the higher rates for larger weeds, each in words of
@@ -39,22 +47,38 @@ record FullRate(
         .use()
         .flatMap(
             use ->
-                of(
-                    facts,
-                    active,
-                    use,
-                    isSmall(use, weed, pressure) ? Size.SMALL : Size.LARGE,
-                    use.weedRate(weed.weed(), weed.p90Cm())));
+                allowed(facts, use)
+                    .map(
+                        here -> {
+                          RateRange any = SoilRates.onAnySoil(use).orElse(here);
+                          return of(facts, active, any, here, full(use, any, here, weed, pressure));
+                        }));
+  }
+
+  private static double full(
+      Use use, RateRange any, RateRange here, PassWeed weed, WeedPressure pressure) {
+    Optional<WeedRate> own = use.weedRate(weed.weed(), weed.p90Cm());
+    if (own.isPresent()) {
+      return own.get().least().lbPerAcre();
+    }
+    double low = here.low().lbPerAcre();
+    return isSmall(use, weed, pressure)
+        ? low
+        : Math.max(low, (any.low().lbPerAcre() + any.high().lbPerAcre()) / 2);
   }
 
   /** Through the soil: the low rate of the soil's row is full. */
   static Optional<FullRate> soil(PassFacts facts, ActiveUse active) {
-    return active.use().flatMap(use -> of(facts, active, use, Size.SMALL, Optional.empty()));
+    return active
+        .use()
+        .flatMap(use -> allowed(facts, use))
+        .map(here -> of(facts, active, here, here, here.low().lbPerAcre()));
   }
 
-  private enum Size {
-    SMALL,
-    LARGE
+  private static Optional<RateRange> allowed(PassFacts facts, Use use) {
+    return SoilRates.of(use, facts.field()) instanceof SoilRates.Allowed a
+        ? Optional.of(a.range())
+        : Optional.empty();
   }
 
   private static boolean isSmall(Use use, PassWeed weed, WeedPressure pressure) {
@@ -66,19 +90,8 @@ record FullRate(
     return limit.isEmpty() || !Quantity.exceeds(weed.p90Cm(), SMALL * limit.getAsDouble());
   }
 
-  private static Optional<FullRate> of(
-      PassFacts facts, ActiveUse active, Use use, Size size, Optional<WeedRate> own) {
-    if (!(SoilRates.of(use, facts.field()) instanceof SoilRates.Allowed allowed)) {
-      return Optional.empty();
-    }
-    RateRange range = allowed.range();
-    double full =
-        own.map(WeedRate::least)
-            .map(Rate::lbPerAcre)
-            .orElse(
-                size == Size.SMALL
-                    ? range.low().lbPerAcre()
-                    : (range.low().lbPerAcre() + range.high().lbPerAcre()) / 2);
+  private static FullRate of(
+      PassFacts facts, ActiveUse active, RateRange range, RateRange here, double full) {
     double mine = active.active().lbPerAcre();
     double held =
         facts.actives().stream()
@@ -87,14 +100,19 @@ record FullRate(
             .sum();
     Rate now = active.dose().rate();
     double wanted = now.amount() * Math.max(0, full - held + mine) / mine;
-    return Optional.of(
-        new FullRate(
-            active,
-            range,
-            full,
-            held,
-            Say.practical(
-                active.dose().product(), new Rate(wanted, now.unit(), now.area(), now.basis()))));
+    return new FullRate(
+        active,
+        range,
+        here.high().lbPerAcre(),
+        full,
+        held,
+        Say.practical(
+            active.dose().product(), new Rate(wanted, now.unit(), now.area(), now.basis())));
+  }
+
+  /** Whether the label lets the full rate onto the field's soils. */
+  boolean isAllowedHere() {
+    return !Quantity.exceeds(lbPerAcre, mostLbPerAcre);
   }
 
   /** Short of it by more than the product's practical step. */

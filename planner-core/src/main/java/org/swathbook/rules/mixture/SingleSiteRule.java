@@ -34,7 +34,8 @@ public final class SingleSiteRule implements PassRule {
               + " on all driver weeds at once; but a warning where the last pass that rested on one"
               + " site alone rested on the same, and another is to be had. Where the pass lays a"
               + " layer against it: fewer effective soil sites, by the number for the first layer or"
-              + " for an overlapping one. Foliar and soil are never added, a half is"
+              + " for an overlapping one; a note where crop, trait, soil and labels leave no more that"
+              + " hold the weed by themselves. Foliar and soil are never added, a half is"
               + " shown and not counted, a listed resistance strikes a site. A note for other"
               + " weeds.",
           List.of(
@@ -42,6 +43,8 @@ public final class SingleSiteRule implements PassRule {
               "Norsworthy et al. 2012, best management practices"),
           "2,4-D choline + glyphosate + S-metolachlor on Palmer amaranth that resists 2 and 9",
           "2,4-D choline + glufosinate on the same field");
+
+  private static final String BY_HAND = "cultivation or hand roguing beside it";
 
   @Override
   public RuleCard card() {
@@ -70,10 +73,13 @@ public final class SingleSiteRule implements PassRule {
           out.note(this, about, () -> noMoreInOneTank(facts, pressure, weed, foliar, together));
         }
         int soil =
-            HouseTests.soilSitesAsked(
+            HouseTests.soilSitesWanted(
                 facts.book().house(), facts.season(), facts.pass().index(), weed.weed());
-        if (weed.effectiveSoilSites() < soil) {
+        int holding = weed.effectiveSoilSites();
+        if (holding < facts.soilSitesAsked(weed.weed())) {
           out.warn(this, about, () -> soilText(facts, pressure, weed, soil));
+        } else if (holding < soil) {
+          out.note(this, about, () -> noMoreInTheSoil(facts, pressure, weed, soil));
         }
       } else if (effective > 0 && effective < foliar) {
         out.note(this, about, () -> foliarText(facts, pressure, weed, foliar));
@@ -88,8 +94,11 @@ public final class SingleSiteRule implements PassRule {
         weed.foliar(),
         weed.effectiveFoliarSites(),
         asked,
-        Offers.foliarSites(facts, pressure),
         Offers.foliarSitesOnSmallPlants(facts, pressure),
+        remedy(
+            weed.foliar(),
+            Offers.foliarSites(facts, pressure),
+            Offers.foliarSitesOnSmallPlants(facts, pressure)),
         "house rule minFoliarSites");
   }
 
@@ -142,26 +151,48 @@ public final class SingleSiteRule implements PassRule {
         .compared(Integer.toString(weed.effectiveFoliarSites()), Integer.toString(asked))
         .cleared(
             others.isEmpty()
-                ? "cultivation or hand roguing beside it"
+                ? BY_HAND
                 : "site " + numbers(others) + " in another pass of the season");
   }
 
   private static Text soilText(PassFacts facts, WeedPressure pressure, PassWeed weed, int asked) {
-    Set<Site> offered = Offers.soilSites(facts, pressure);
+    Set<Site> atBest = facts.offers().soilSites(pressure);
     return text(
         pressure,
         "soil",
         weed.soil(),
         weed.effectiveSoilSites(),
         asked,
-        offered,
-        offered,
+        atBest,
+        soilRemedy(weed.soil(), Offers.soilSites(facts, pressure), atBest),
         "house rule minSoilSites");
   }
 
+  private static Text noMoreInTheSoil(
+      PassFacts facts, WeedPressure pressure, PassWeed weed, int asked) {
+    List<Site> others = new ArrayList<>(facts.offers().soilSites(pressure));
+    weed.soil().stream().filter(SiteControl::effective).forEach(s -> others.remove(s.site()));
+    return Text.of(
+            Say.start(pressure.weed().name())
+                + " meets "
+                + count(weed.effectiveSoilSites())
+                + " effective soil site"
+                + each(weed.soil())
+                + "; the house asks for "
+                + asked
+                + (others.isEmpty()
+                    ? ", and the catalog has no other that holds it by itself in this crop, trait and"
+                        + " soil."
+                    : ", and labels let no other that holds it into one tank."),
+            "house rule minSoilSites; the catalog's responses and labels")
+        .compared(Integer.toString(weed.effectiveSoilSites()), Integer.toString(asked))
+        .cleared(
+            "partners that hold it in part, and other sites on the leaves of what comes up through"
+                + " the layer");
+  }
+
   /**
-   * @param offered sites that the catalog has for it
-   * @param atBest the same on the smallest plants
+   * @param atBest sites that the catalog has for it when all is at its best
    */
   private static Text text(
       WeedPressure pressure,
@@ -169,8 +200,8 @@ public final class SingleSiteRule implements PassRule {
       List<SiteControl> sites,
       int effective,
       int asked,
-      Set<Site> offered,
       Set<Site> atBest,
+      String remedy,
       String source) {
     boolean impossible = atBest.size() < asked;
     String best = Say.list(atBest.stream().map(Site::toString).toList());
@@ -191,17 +222,42 @@ public final class SingleSiteRule implements PassRule {
                     : ""),
             source)
         .compared(Integer.toString(effective), Integer.toString(asked))
-        .cleared(remedy(sites, offered, atBest));
+        .cleared(remedy);
+  }
+
+  /**
+   * Sites in the tank that fall short want their full rate; others may be added, or come sooner.
+   */
+  private static String soilRemedy(List<SiteControl> sites, Set<Site> offered, Set<Site> atBest) {
+    List<Site> others = new ArrayList<>(offered);
+    List<Site> elsewhen = new ArrayList<>(atBest);
+    elsewhen.removeAll(offered);
+    sites.forEach(s -> others.remove(s.site()));
+    sites.forEach(s -> elsewhen.remove(s.site()));
+    List<Site> tooWeak = tooWeak(sites, atBest);
+    List<String> ways = new ArrayList<>();
+    if (!tooWeak.isEmpty()) {
+      ways.add("the top of the label's range for site " + numbers(tooWeak));
+    }
+    if (!others.isEmpty()) {
+      ways.add("a partner of site " + numbers(others));
+    }
+    if (!elsewhen.isEmpty()) {
+      ways.add("site " + numbers(elsewhen) + " at another time");
+    }
+    return ways.isEmpty() ? BY_HAND : String.join(", or ", ways);
+  }
+
+  private static List<Site> tooWeak(List<SiteControl> sites, Set<Site> atBest) {
+    return sites.stream()
+        .filter(s -> !s.struck() && !s.effective() && !s.slowed() && atBest.contains(s.site()))
+        .map(SiteControl::site)
+        .toList();
   }
 
   /** Sites in the tank that fall short want smaller plants or a full rate; others may be added. */
   private static String remedy(List<SiteControl> sites, Set<Site> offered, Set<Site> atBest) {
-    List<Site> tooWeak =
-        sites.stream()
-            .filter(s -> !s.struck() && !s.effective() && !s.slowed())
-            .map(SiteControl::site)
-            .filter(atBest::contains)
-            .toList();
+    List<Site> tooWeak = tooWeak(sites, atBest);
     List<Site> slowed = sites.stream().filter(SiteControl::slowed).map(SiteControl::site).toList();
     List<Site> others = new ArrayList<>(offered);
     sites.forEach(s -> others.remove(s.site()));
@@ -221,7 +277,7 @@ public final class SingleSiteRule implements PassRule {
     if (!onSmall.isEmpty()) {
       ways.add("small plants and a partner of site " + numbers(onSmall));
     }
-    return ways.isEmpty() ? "cultivation or hand roguing beside it" : String.join(", or ", ways);
+    return ways.isEmpty() ? BY_HAND : String.join(", or ", ways);
   }
 
   private static String each(List<SiteControl> sites) {

@@ -32,7 +32,8 @@ public final class PlantingIntervalRule implements UseRule {
           "Days to planting are fewer than the interval of the rate's band in most weather years; a"
               + " rate between two bands takes the longer. Where the label asks for rain first, the"
               + " days count from the day it has fallen. Warns when more than one year in five"
-              + " falls short, and notes it when fewer do.",
+              + " falls short, and notes it when fewer do. Between planting and emergence a use that"
+              + " wants days before planting is closed.",
           List.of(
               "University of Illinois Extension bulletin 2012 no. 2, 2,4-D ester before soybean",
               "Michigan State University Extension 2016, dicamba before soybean"),
@@ -53,15 +54,21 @@ public final class PlantingIntervalRule implements UseRule {
 
   @Override
   public void judge(UseFacts facts, Findings out) {
-    if (facts.chosen().isEmpty() || facts.date().isAfter(facts.field().plantDate())) {
+    if (facts.chosen().isEmpty() || facts.isInCrop()) {
       return;
     }
     Use use = facts.chosen().get();
     if (use.plantingInterval() instanceof Stated.Value<List<PlantingBand>> bands) {
       judge(facts, use, bands.value(), bands.source(), out);
-    } else if (use.plantingInterval().isUnknown() && isForEarlierSpraying(use)) {
+    } else if (use.plantingInterval().isUnknown()
+        && isForEarlierSpraying(use)
+        && !isPlanted(facts)) {
       out.ask(this, facts.about(), () -> missing(facts, use));
     }
+  }
+
+  private static boolean isPlanted(UseFacts facts) {
+    return facts.date().isAfter(facts.field().plantDate());
   }
 
   /** A use between planting and emergence alone has no days to wait. */
@@ -93,6 +100,9 @@ public final class PlantingIntervalRule implements UseRule {
       return;
     }
     PlantingBand b = band.get();
+    if (b.days() == 0 && b.rainMm().isEmpty()) {
+      return;
+    }
     int[] days = daysToPlanting(facts, b);
     YearShare share =
         new YearShare((int) Arrays.stream(days).filter(d -> d >= b.days()).count(), days.length);
@@ -139,13 +149,16 @@ public final class PlantingIntervalRule implements UseRule {
     int[] sorted = days.clone();
     Arrays.sort(sorted);
     int median = sorted[(sorted.length - 1) / 2];
-    String actual = median < 0 ? "none" : Say.days(median);
+    boolean planted = isPlanted(facts);
+    String actual = planted ? "it is planted" : median < 0 ? "none" : Say.days(median);
     // Where the rain has not come before planting, no date tells when the days will be over.
     String legal =
-        median < 0 && band.rainMm().isPresent()
-            ? "planting " + Say.days(band.days()) + " after " + rain(band) + " has fallen"
-            : "planting on or after "
-                + Say.date(facts.field().plantDate().plusDays((long) band.days() - median));
+        planted
+            ? "an active that needs no wait here"
+            : median < 0 && band.rainMm().isPresent()
+                ? "planting " + Say.days(band.days()) + " after " + rain(band) + " has fallen"
+                : "planting on or after "
+                    + Say.date(facts.field().plantDate().plusDays((long) band.days() - median));
     String lower =
         bands.stream()
             .filter(b -> b.days() <= median && b.upTo().isPresent())
@@ -162,9 +175,9 @@ public final class PlantingIntervalRule implements UseRule {
                 + facts.cropName()
                 + " is planted"
                 + rainWords(band)
-                + "; this pass leaves "
-                + actual
-                + ".",
+                + (planted
+                    ? "; this pass comes after planting."
+                    : "; this pass leaves " + actual + "."),
             source.text())
         .compared(actual, Say.days(band.days()))
         .cleared(legal + lower);

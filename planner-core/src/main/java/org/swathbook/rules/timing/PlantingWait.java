@@ -75,7 +75,8 @@ public final class PlantingWait {
     for (int y = 0; y < traces.years().size(); y++) {
       SeasonTrace trace = traces.years().get(y);
       int day = timing.years().get(y).day();
-      met += day > trace.plantingDay() || days(band.get(), trace, day) >= band.get().days() ? 1 : 0;
+      boolean isUp = day >= trace.emergenceDay();
+      met += isUp || days(band.get(), trace, day) >= band.get().days() ? 1 : 0;
     }
     return 2 * met > traces.years().size();
   }
@@ -85,10 +86,13 @@ public final class PlantingWait {
     return on(trace, day).stream().allMatch(w -> days(w.band(), trace, day) >= w.band().days());
   }
 
-  /** The waits of the actives sprayed on this day of the trace; none after planting. */
+  /**
+   * The waits of the actives sprayed on this day of the trace: after planting those that nothing
+   * meets any more, none when the crop is up.
+   */
   public List<Wait> on(SeasonTrace trace, int day) {
     List<Wait> out = new ArrayList<>();
-    if (day > trace.plantingDay()) {
+    if (day >= trace.emergenceDay()) {
       return out;
     }
     for (Part p : parts) {
