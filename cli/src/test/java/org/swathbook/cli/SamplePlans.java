@@ -200,6 +200,7 @@ final class SamplePlans {
                 false,
                 Optional.empty(),
                 "",
+                false,
                 plan.refusal().orElseThrow().because(),
                 List.of("fomesafen-2sl: no price in prices.csv")),
             new WhyNot(
@@ -207,6 +208,7 @@ final class SamplePlans {
                 false,
                 Optional.of(recommended().programs().get(0)),
                 "costs $3.00 more",
+                false,
                 List.of(),
                 List.of())),
         OptionalLong.empty());

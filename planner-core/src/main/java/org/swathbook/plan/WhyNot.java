@@ -11,6 +11,7 @@ import org.swathbook.catalog.Product;
 import org.swathbook.check.UseJudge;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.Timings;
+import org.swathbook.measure.Money;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
@@ -26,6 +27,8 @@ import org.swathbook.season.outcome.SeasonOutcome;
  * @param inFirst whether its first program does
  * @param with the best program found that uses it, with what that gives up against the first; empty
  *     when there is none, and when the first does
+ * @param better whether that program breaks fewer house rules than the first, or as many and nets
+ *     more: the search, which is heuristic, had missed it
  * @param blocks rules that refuse it, where no program with it was found
  * @param leftOut why none of its products could be chosen; empty when some could
  */
@@ -34,6 +37,7 @@ public record WhyNot(
     boolean inFirst,
     Optional<PlannedProgram> with,
     String givesUp,
+    boolean better,
     List<Finding> blocks,
     List<String> leftOut) {
 
@@ -50,7 +54,7 @@ public record WhyNot(
       Book book, PlanWishes wishes, FieldPlan plan, Ingredient active, LocalDate today) {
     Optional<PlannedProgram> first = plan.programs().stream().findFirst();
     if (first.filter(p -> uses(p.outcome(), active)).isPresent()) {
-      return new WhyNot(active, true, Optional.empty(), "", List.of(), List.of());
+      return new WhyNot(active, true, Optional.empty(), "", false, List.of(), List.of());
     }
     FieldPlan with =
         new Planner(book, wishes.including(active.id()), plan.search().effort())
@@ -67,7 +71,16 @@ public record WhyNot(
                     book.catalog().singles(active.id()).stream()
                         .anyMatch(p -> l.startsWith(p.name() + ":")))
             .toList();
-    return new WhyNot(active, false, best, givesUp, blocks, best.isPresent() ? List.of() : leftOut);
+    boolean better = first.isPresent() && best.isPresent() && isBetter(best.get(), first.get());
+    return new WhyNot(
+        active, false, best, givesUp, better, blocks, best.isPresent() ? List.of() : leftOut);
+  }
+
+  /** By what the planner recommends by: house rules broken, then the net return. */
+  static boolean isBetter(PlannedProgram with, PlannedProgram first) {
+    int more = with.judgement().brokenNames().size() - first.judgement().brokenNames().size();
+    Optional<Money> gain = with.outcome().net().flatMap(n -> first.outcome().net().map(n::minus));
+    return more < 0 || more == 0 && gain.filter(g -> g.cents() > 0).isPresent();
   }
 
   /** What refuses its doses in the search; of an active that had none there, its first product. */

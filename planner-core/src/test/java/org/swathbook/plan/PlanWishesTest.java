@@ -198,4 +198,21 @@ class PlanWishesTest {
             TODAY);
     assertThat(used.inFirst()).isTrue();
   }
+
+  /** A program that nets more because it breaks a house rule was not missed by the search. */
+  @Test
+  void whatBreaksMoreHouseRulesIsNotBetterForNettingMore() {
+    PlannedProgram first = unasked.programs().get(0);
+    PlannedProgram aside =
+        unasked.programs().stream()
+            .filter(p -> p.name().equals(Named.ASIDE))
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(aside.outcome().net().orElseThrow().cents())
+        .isGreaterThan(first.outcome().net().orElseThrow().cents());
+    assertThat(WhyNot.isBetter(aside, first)).isFalse();
+    assertThat(WhyNot.isBetter(first, aside)).isTrue();
+    assertThat(WhyNot.isBetter(first, first)).isFalse();
+  }
 }

@@ -80,9 +80,9 @@ class TimingRulesSayTest {
     return () -> CaseBook.of(field).active(active).uses(date, "testactive", HALF);
   }
 
-  private static Found atStage(String stage, int daysLater, UseBuilder use) {
+  private static Found atStage(String stage, int daysLater, UseBuilder... uses) {
     return () -> {
-      CaseBook book = CaseBook.of(soybean()).active(active(use));
+      CaseBook book = CaseBook.of(soybean()).active(active(uses));
       return book.uses(book.dayOfStage(stage).plusDays(daysLater), "testactive", HALF);
     };
   }
@@ -459,6 +459,14 @@ class TimingRulesSayTest {
                 + " expects VE, 1.8 in tall, on 20 May 2027; look before spraying. [VE, 1.8 in"
                 + " tall, on 20 May 2027; from emergence] some days later: the window opens on"
                 + " 18 May 2027 in the median year"),
+        says(
+            "stage-window",
+            "2 days after emergence, before which another use allows it",
+            atStage("emergence", 2, post(), pre())),
+        says(
+            "stage-window",
+            "the day before emergence, from which on another use allows it",
+            atStage("emergence", -1, pre(), post())),
         says("stage-window", "3 days after emergence", atStage("emergence", 3, post())),
         says(
             "stage-window",
@@ -882,7 +890,14 @@ class TimingRulesSayTest {
         says(
             "planting-interval",
             "the day after planting",
-            on("2027-05-12", soybean(), active(pre().plantingDays(7)))),
+            on("2027-05-12", soybean(), active(pre().plantingDays(7))),
+            "block: Testactive at 0.5 lb ai/acre needs 7 days before soybean is planted;"
+                + " this pass comes after planting. [it is planted; 7 days] an active that needs"
+                + " no wait here"),
+        says(
+            "planting-interval",
+            "the day after planting, where no day is asked for",
+            on("2027-05-12", soybean(), active(pre().plantingDays(0)))),
         says(
             "planting-interval",
             "14 days after an inch of rain that comes with the planting",

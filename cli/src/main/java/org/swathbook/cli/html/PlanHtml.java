@@ -192,7 +192,7 @@ public final class PlanHtml {
       if (!why.givesUp().isEmpty()) {
         givesUp.add(Marked.of("Against the first: " + why.givesUp(), at + "/givesUp"));
       }
-      if (why.givesUp().contains("higher")) {
+      if (why.better()) {
         givesUp.add(
             Marked.plain("It is better: the first search, which is heuristic, had missed it."));
       }

@@ -149,7 +149,7 @@ public final class PlanText {
       AlternativeText.on(page, why.with().get());
       page.wrapped(
           4, 6, why.givesUp().isEmpty() ? "" : "against the first program: " + why.givesUp());
-      if (why.givesUp().contains("higher")) {
+      if (why.better()) {
         page.wrapped(4, 6, "It is better: the first search, which is heuristic, had missed it.");
       }
     } else {

@@ -1,14 +1,18 @@
 package org.swathbook.rules.timing;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.swathbook.catalog.Crop;
 import org.swathbook.catalog.Limit;
 import org.swathbook.catalog.Stated;
 import org.swathbook.catalog.TimePoint;
 import org.swathbook.catalog.Use;
 import org.swathbook.catalog.Window;
+import org.swathbook.growth.WindowCheck;
 import org.swathbook.measure.Inches;
 import org.swathbook.program.Scouted;
 import org.swathbook.program.SprayJob;
@@ -25,7 +29,11 @@ final class CloseToLimit {
 
   private CloseToLimit() {}
 
-  static boolean isClose(UseFacts facts, Use use) {
+  /**
+   * @param others uses of the other side of emergence that leave the dose open: where one is open
+   *     there, the day on which the crop comes up is no limit
+   */
+  static boolean isClose(UseFacts facts, Use use, Supplier<List<Use>> others) {
     if (!isSeen(facts, s -> s.cropStage().isPresent())
         && use.timing() instanceof Stated.Value<Window> w) {
       Window window = w.value();
@@ -33,7 +41,7 @@ final class CloseToLimit {
       OptionalInt before = stage(window.before(), crop, 0);
       OptionalInt through = stage(window.to(), crop, 1);
       OptionalInt from = stage(window.from(), crop, 0);
-      if (isClose(facts, before) || isClose(facts, through) || isClose(facts, from)) {
+      if (Stream.of(before, through, from).anyMatch(s -> isClose(facts, s, others))) {
         return true;
       }
     }
@@ -59,13 +67,13 @@ final class CloseToLimit {
     return OptionalInt.empty();
   }
 
-  private static boolean isClose(UseFacts facts, OptionalInt stage) {
+  private static boolean isClose(UseFacts facts, OptionalInt stage, Supplier<List<Use>> others) {
     if (stage.isEmpty()) {
       return false;
     }
     int emergence = facts.traces().crop().findStage("emergence").orElse(0);
     if (stage.getAsInt() == emergence) {
-      return isCloseToEmergence(facts);
+      return isCloseToEmergence(facts) && !goesOnAcross(facts, others.get());
     }
     return Math.abs(facts.timing().medianStage() - stage.getAsInt()) < CLOSE_STAGES;
   }
@@ -80,6 +88,18 @@ final class CloseToLimit {
       }
     }
     return 2 * close > facts.traces().years().size();
+  }
+
+  /** Whether in every year one of the uses is open on the day across emergence. */
+  private static boolean goesOnAcross(UseFacts facts, List<Use> others) {
+    return facts.traces().years().stream()
+        .allMatch(
+            t ->
+                others.stream()
+                    .anyMatch(
+                        u ->
+                            WindowCheck.check(u, t, t.emergenceDay() - (facts.isInCrop() ? 1 : 0))
+                                .inside()));
   }
 
   private static boolean isClose(double heightCm, Limit limit) {

@@ -30,8 +30,9 @@ public final class StageWindowRule implements UseRule {
               + " until the ninth collar, 'before 12 in' refuses 12. Blocks when the pass is outside"
               + " in most weather years, warns when it is in more than one year of five, or when the"
               + " modelled crop is within one leaf stage, 2 in, or 3 days of emergence of a limit. A"
-              + " year in which the crop comes up sooner or later counts as inside when another use"
-              + " allows the rate there and asks for no trait that the field lacks.",
+              + " year in which the crop comes up sooner or later counts as inside, and that day is no"
+              + " limit, when another use allows the rate there and asks for no trait that the field"
+              + " lacks.",
           List.of(
               "Schug & Vollmer 2025, University of Maryland Extension, postemergence cutoffs in"
                   + " corn",
@@ -59,7 +60,7 @@ public final class StageWindowRule implements UseRule {
       out.block(this, facts.about(), () -> StageWindowWords.outside(facts, use, answers));
     } else if (share.isRisky()) {
       out.warn(this, facts.about(), () -> StageWindowWords.inSomeYears(facts, use, share));
-    } else if (CloseToLimit.isClose(facts, use)) {
+    } else if (CloseToLimit.isClose(facts, use, () -> others(facts))) {
       out.warn(this, facts.about(), () -> StageWindowWords.close(facts, use));
     }
     ask(facts, use, answers, out);
