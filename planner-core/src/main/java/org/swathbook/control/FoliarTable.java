@@ -20,13 +20,16 @@ public final class FoliarTable {
   private final List<double[]> plain;
   private final double[] left;
   private final double[][] survival;
-  private final byte[][] setback;
+
+  /** By biotype. */
+  private final byte[] setback;
+
   private final boolean idle;
 
   /** By biotype: whether it feels all that the one before it does. */
   private final boolean[] asBefore;
 
-  private FoliarTable(List<double[]> plain, double[] left, double[][] survival, byte[][] setback) {
+  private FoliarTable(List<double[]> plain, double[] left, double[][] survival, byte[] setback) {
     this.plain = plain;
     this.left = left;
     this.survival = survival;
@@ -38,8 +41,7 @@ public final class FoliarTable {
     this.idle = none;
     this.asBefore = new boolean[survival.length];
     for (int b = 1; b < asBefore.length; b++) {
-      asBefore[b] =
-          Arrays.equals(survival[b], survival[b - 1]) && Arrays.equals(setback[b], setback[b - 1]);
+      asBefore[b] = Arrays.equals(survival[b], survival[b - 1]) && setback[b] == setback[b - 1];
     }
   }
 
@@ -66,15 +68,14 @@ public final class FoliarTable {
     int[] place = places(actives);
     double[] bySite = new double[n];
     double[][] survival = new double[biotypes.size()][HeightClasses.COUNT];
-    byte[][] setback = new byte[biotypes.size()][HeightClasses.COUNT];
+    byte[] setback = new byte[biotypes.size()];
     for (int b = 0; b < biotypes.size(); b++) {
       double[] keeps = new double[n];
       for (int a = 0; a < n; a++) {
         keeps[a] =
             ResistanceFactors.foliar(pressure.weed(), biotypes.get(b), actives.get(a).ingredient());
       }
-      byte hardest = (byte) hardest(actives, plain, left, keeps).rank();
-      Arrays.fill(setback[b], hardest);
+      setback[b] = (byte) hardest(actives, plain, left, keeps).rank();
       double last = 0;
       for (int k = 0; k < HeightClasses.COUNT; k++) {
         Arrays.fill(bySite, 0);
@@ -123,7 +124,7 @@ public final class FoliarTable {
 
   /** Whether the same plants live through it, set back alike. */
   boolean doesAsMuchAs(FoliarTable other) {
-    return Arrays.deepEquals(survival, other.survival) && Arrays.deepEquals(setback, other.setback);
+    return Arrays.deepEquals(survival, other.survival) && Arrays.equals(setback, other.setback);
   }
 
   /** Whether it does nothing to any biotype at any height. */
@@ -154,13 +155,13 @@ public final class FoliarTable {
     return survival[biotype];
   }
 
-  /** {@link Setback#rank} of the survivors. */
-  public int setbackRank(int biotype, int heightClass) {
-    return setback[biotype][heightClass];
+  /** {@link Setback#rank} of the survivors, however tall. */
+  public int setbackRank(int biotype) {
+    return setback[biotype];
   }
 
-  public Setback setback(int biotype, int heightClass) {
-    return Setback.ofRank(setback[biotype][heightClass]);
+  public Setback setback(int biotype) {
+    return Setback.ofRank(setback[biotype]);
   }
 
   /** Control, 0 to 1, of all biotypes by share, all plants reached. */

@@ -111,7 +111,7 @@ final class CellWalk {
   }
 
   void weed(int year, int weed, YearWeed cell, int harvest) {
-    exposed.begin(cell.cohorts);
+    exposed.begin(cell);
     load = 0;
     ratedAlive = 0;
     killedBeforeCounts = 0;

@@ -25,11 +25,6 @@ final class DayView {
 
   final byte[][] heightClass;
 
-  /**
-   * By weed and cohort: the first cohort after it that is of another height class, or is not up.
-   */
-  final int[][] sameUntil;
-
   final boolean canopy;
   final double costBare;
   final double costAfterResidual;
@@ -43,7 +38,6 @@ final class DayView {
     heights = new Heights[weeds];
     age = new double[weeds][];
     heightClass = new byte[weeds][];
-    sameUntil = new int[weeds][];
     for (int w = 0; w < weeds; w++) {
       CohortSet cohorts = trace.cohorts(w);
       int n = upBy(cohorts, day);
@@ -56,22 +50,12 @@ final class DayView {
         age[w][c] = cohorts.age(c, day);
         heightClass[w][c] = (byte) clocks[w].classAt(age[w][c]);
       }
-      sameUntil[w] = sameUntil(heightClass[w]);
     }
     canopy = day >= trace.canopyDay();
     boolean cropUp = day >= trace.emergenceDay();
     double t = trace.leafStages(day);
     costBare = cropUp ? removal.share(t, false) : 0;
     costAfterResidual = cropUp ? removal.share(t, true) : 0;
-  }
-
-  private static int[] sameUntil(byte[] heightClass) {
-    int[] out = new int[heightClass.length];
-    for (int c = out.length - 1; c >= 0; c--) {
-      boolean asNext = c + 1 < out.length && heightClass[c] == heightClass[c + 1];
-      out[c] = asNext ? out[c + 1] : c + 1;
-    }
-    return out;
   }
 
   /** A final field, so that another thread sees what is in it. */

@@ -27,9 +27,9 @@ final class ExposedEmergence {
     this.escapesUnmet = new double[most];
   }
 
-  void begin(int cohorts) {
-    Arrays.fill(escapes, 0, cohorts, 0);
-    Arrays.fill(escapesUnmet, 0, cohorts, 0);
+  void begin(YearWeed cell) {
+    Arrays.fill(escapes, cell.exposedFrom, cell.exposedTo, 0);
+    Arrays.fill(escapesUnmet, cell.exposedFrom, cell.exposedTo, 0);
   }
 
   /**

@@ -64,4 +64,9 @@ final class HeightClock {
   double ageAfter(int setbackRank, int heightClass) {
     return fallsBackTo[setbackRank][heightClass];
   }
+
+  /** The same by height class; not to be written to. */
+  double[] agesAfter(int setbackRank) {
+    return fallsBackTo[setbackRank];
+  }
 }

@@ -39,7 +39,7 @@ final class LowestAges {
         for (int w = 0; w < hardest[date].length; w++) {
           FoliarTable table = pass.foliar(y, w, Optional.empty());
           for (int b = 0; b < traces.weeds().get(w).biotypes().size(); b++) {
-            hardest[date][w] = Math.max(hardest[date][w], table.setbackRank(b, 0));
+            hardest[date][w] = Math.max(hardest[date][w], table.setbackRank(b));
           }
         }
       }

@@ -35,9 +35,6 @@ final class StruckCohorts {
   /** No cohort from here on has been set back. */
   private int setBackTo;
 
-  private final double[] ageNow;
-  private final byte[] classNow;
-
   /**
    * @param most cohorts of any weed in any year
    */
@@ -48,8 +45,6 @@ final class StruckCohorts {
     met = new boolean[most];
     delay = new double[most];
     floor = new double[most];
-    ageNow = new double[most];
-    classNow = new byte[most];
   }
 
   /** As many cohorts, untouched. */
@@ -76,8 +71,7 @@ final class StruckCohorts {
   }
 
   /**
-   * One pass. Cohorts of one height feel it alike, and stand beside each other: the older ones are
-   * the taller ones, but for those set back.
+   * One pass.
    *
    * @param already share of their cost that plants have cost by this day, where none were counted
    */
@@ -91,57 +85,35 @@ final class StruckCohorts {
       @Nullable CountCosts costs) {
     int from = view.from[weed];
     int up = view.up[weed];
-    int setBack = Math.max(from, Math.min(up, setBackTo));
     double[] ages = view.age[weed];
     byte[] classes = view.heightClass[weed];
-    for (int c = from; c < setBack; c++) {
-      boolean back = isSetBack(c);
-      ageNow[c] = back ? age(c, ages) : ages[c];
-      classNow[c] = back ? (byte) clock.classAt(ageNow[c]) : classes[c];
-    }
-    double miss = view.canopy ? house.missUnderCanopy() : house.missFoliar();
     double[] survival = table.survival(biotype);
-    for (int c = from; c < up; ) {
-      boolean back = c < setBack;
-      int end = back ? sameHeight(classNow, c, setBack) : view.sameUntil[weed][c];
-      int k = back ? classNow[c] : classes[c];
-      if (survival[k] < 1) {
-        kill(c, end, miss + (1 - miss) * survival[k], already, costs);
-        if (survival[k] <= 1 - house.effectiveSite()) {
-          Arrays.fill(met, c, end, true);
-        }
-        int rank = table.setbackRank(biotype, k);
+    double miss = view.canopy ? house.missUnderCanopy() : house.missFoliar();
+    double effective = 1 - house.effectiveSite();
+    int rank = table.setbackRank(biotype);
+    double[] fallTo = clock.agesAfter(rank);
+    int setBackBefore = setBackTo;
+    for (int c = from; c < up; c++) {
+      double now = ages[c];
+      int k = classes[c];
+      if (c < setBackBefore && delay[c] > 0) {
+        now = Math.max(floor[c], now - delay[c]);
+        k = clock.classAt(now);
+      }
+      double lives = survival[k];
+      if (lives < 1) {
+        double before = alive[c];
+        double after = before * (miss + (1 - miss) * lives);
+        alive[c] = after;
+        cost[c] += (before - after) * (costs == null ? already : costs.since(c, already));
+        met[c] |= lives <= effective;
         if (rank > 0) {
-          setBack(c, end, back ? ageNow : ages, ages, clock.ageAfter(rank, k), PAUSE[rank]);
+          double least = Math.min(now, fallTo[k]);
+          floor[c] = least;
+          delay[c] = ages[c] - least + PAUSE[rank];
+          setBackTo = Math.max(setBackTo, c + 1);
         }
       }
-      c = end;
     }
-  }
-
-  private static int sameHeight(byte[] heightClass, int from, int to) {
-    int end = from + 1;
-    while (end < to && heightClass[end] == heightClass[from]) {
-      end++;
-    }
-    return end;
-  }
-
-  private void kill(int from, int to, double leaves, double already, @Nullable CountCosts costs) {
-    for (int c = from; c < to; c++) {
-      double before = alive[c];
-      double after = before * leaves;
-      alive[c] = after;
-      cost[c] += (before - after) * (costs == null ? already : costs.since(c, already));
-    }
-  }
-
-  private void setBack(int from, int to, double[] now, double[] ages, double fallTo, double pause) {
-    for (int c = from; c < to; c++) {
-      double least = Math.min(now[c], fallTo);
-      floor[c] = least;
-      delay[c] = ages[c] - least + pause;
-    }
-    setBackTo = Math.max(setBackTo, to);
   }
 }

@@ -101,7 +101,7 @@ class FoliarTableTest {
     FoliarTable t = FoliarTable.of(PALMER, tank, none, alone, Optional.of(Site.of(10)));
     assertThat(t.survival(0, 5)).isCloseTo(0.3, within(1e-15));
     assertThat(t.alone(1, 5)).isZero();
-    assertThat(t.setback(0, 5)).isEqualTo(Setback.SYSTEMIC);
+    assertThat(t.setback(0)).isEqualTo(Setback.SYSTEMIC);
     assertThat(FoliarTable.of(PALMER, tank, none, alone, Optional.of(Site.of(9))).survival(0, 5))
         .isCloseTo(0.3 * 0.1, within(1e-15));
   }
@@ -127,9 +127,9 @@ class FoliarTableTest {
             PALMER,
             tank("glufosinate-ammonium", "2,4-D choline"),
             List.of(alike(contact), alike(systemic)));
-    assertThat(t.setback(0, 8)).isEqualTo(expected);
-    assertThat(t.setbackRank(0, 8)).isEqualTo(expected.rank());
-    assertThat(turned.setback(0, 8)).isEqualTo(expected);
+    assertThat(t.setback(0)).isEqualTo(expected);
+    assertThat(t.setbackRank(0)).isEqualTo(expected.rank());
+    assertThat(turned.setback(0)).isEqualTo(expected);
   }
 
   /** The smallest plants tell whether it works, also where it is too late for the tall ones. */
@@ -139,10 +139,10 @@ class FoliarTableTest {
     onlySmall[0] = 0.9;
     FoliarTable t = table(PALMER, tank("glufosinate-ammonium"), List.of(onlySmall));
     assertThat(t.survival(0, 40)).isCloseTo(0.9, within(1e-15));
-    assertThat(t.setback(0, 40)).isEqualTo(Setback.CONTACT);
+    assertThat(t.setback(0)).isEqualTo(Setback.CONTACT);
     double[] onlyTall = alike(0.9);
     onlyTall[0] = 0.1;
-    assertThat(table(PALMER, tank("glufosinate-ammonium"), List.of(onlyTall)).setback(0, 40))
+    assertThat(table(PALMER, tank("glufosinate-ammonium"), List.of(onlyTall)).setback(0))
         .isEqualTo(Setback.NONE);
   }
 

@@ -151,7 +151,6 @@ class KernelProperties {
         for (int b = 0; b < kernel.traces().weeds().get(w).biotypes().size(); b++) {
           for (int k = 1; k < HeightClasses.COUNT; k++) {
             assertThat(t.survival(b, k)).isGreaterThanOrEqualTo(t.survival(b, k - 1));
-            assertThat(t.setbackRank(b, k)).isLessThanOrEqualTo(t.setbackRank(b, k - 1));
           }
         }
       }

@@ -47,7 +47,7 @@ class StruckCohortsTest {
       cost += (alive - after) * ALREADY;
       alive = after;
       met |= 1 - survival[k] >= HOUSE.effectiveSite();
-      int rank = table.setbackRank(biotype, k);
+      int rank = table.setbackRank(biotype);
       if (rank > 0) {
         floor = Math.min(age, KERNEL.clock(weed).ageAfter(rank, k));
         delay = untouched - floor + PAUSE_DEGREE_DAYS[rank];

@@ -171,37 +171,62 @@ public final class Starts {
     }
     List<Integer> tank = new ArrayList<>();
     while (tank.size() < space.maxProducts()) {
-      int missing = missing(tank, foliarWanted, soilWanted);
-      int best = -1;
-      int bestMissing = missing;
-      double bestScore = Double.NEGATIVE_INFINITY;
-      for (int option : space.legalOn(date)) {
-        if (!may.test(option) || !space.takes(date, tank, option)) {
-          continue;
-        }
-        List<Integer> with = new ArrayList<>(tank);
-        with.add(option);
-        int m = missing(with, foliarWanted, soilWanted);
-        if (m > bestMissing || m == missing) {
-          continue;
-        }
-        Draft draft = before.with(new Stop(date, with));
-        if (!evaluator.legal(draft)) {
-          continue;
-        }
-        double score = evaluator.quick(draft);
-        if (m < bestMissing || score > bestScore) {
-          best = option;
-          bestMissing = m;
-          bestScore = score;
-        }
-      }
+      int best = best(fewestMissing(before, date, tank, foliarWanted, soilWanted, may));
       if (best < 0) {
         break;
       }
       tank.add(best);
     }
     return tank.isEmpty() ? before : before.with(new Stop(date, tank));
+  }
+
+  /** A dose more and the draft with it. */
+  private record Filling(int option, Draft draft) {}
+
+  /** Of the doses that bring a missing site those that leave fewest missing, in their order. */
+  private List<Filling> fewestMissing(
+      Draft before,
+      int date,
+      List<Integer> tank,
+      int foliarWanted,
+      int soilWanted,
+      IntPredicate may) {
+    List<Filling> out = new ArrayList<>();
+    int fewest = missing(tank, foliarWanted, soilWanted) - 1;
+    for (int option : space.legalOn(date)) {
+      if (!may.test(option) || !space.takes(date, tank, option)) {
+        continue;
+      }
+      List<Integer> with = new ArrayList<>(tank);
+      with.add(option);
+      int m = missing(with, foliarWanted, soilWanted);
+      if (m > fewest) {
+        continue;
+      }
+      Draft draft = before.with(new Stop(date, with));
+      if (evaluator.legal(draft)) {
+        if (m < fewest) {
+          out.clear();
+          fewest = m;
+        }
+        out.add(new Filling(option, draft));
+      }
+    }
+    return out;
+  }
+
+  /** The one of the best quick score, the first of equal ones; -1 for none. */
+  private int best(List<Filling> fillings) {
+    int best = -1;
+    double bestScore = Double.NEGATIVE_INFINITY;
+    for (Filling f : fillings) {
+      double score = evaluator.quick(f.draft());
+      if (score > bestScore) {
+        best = f.option();
+        bestScore = score;
+      }
+    }
+    return best;
   }
 
   private int missing(List<Integer> tank, int foliarWanted, int soilWanted) {
