@@ -111,8 +111,7 @@ public final class PlanHtml {
         standing(plan),
         Stream.concat(
                 plan.refusal().stream()
-                    .flatMap(
-                        r -> ProgramWords.refusal(book.catalog(), r, plan.programs()).stream()),
+                    .flatMap(r -> ProgramWords.refusal(book.catalog(), r, plan).stream()),
                 PlanText.warnings(book.catalog(), plan).stream())
             .toList(),
         plan.refusal()
@@ -151,10 +150,7 @@ public final class PlanHtml {
 
   private static String standing(PlannedField plan) {
     if (plan.isRefused()) {
-      return "REFUSED: "
-          + (plan.refusal().map(r -> r.because().isEmpty()).orElse(true)
-              ? "no legal program was found that meets what was asked"
-              : "nothing legal can be planned for this field");
+      return "REFUSED: " + PlanText.refused(plan);
     }
     PlannedProgram first = plan.programs().get(0);
     return (first.recommended() ? "Recommended: " : "NOT recommended, the least bad: ")
@@ -192,17 +188,19 @@ public final class PlanHtml {
       if (!why.givesUp().isEmpty()) {
         givesUp.add(Marked.of("Against the first: " + why.givesUp(), at + "/givesUp"));
       }
-      if (why.givesUp().contains("higher")) {
+      if (why.missed()) {
         givesUp.add(
             Marked.plain("It is better: the first search, which is heuristic, had missed it."));
       }
+      givesUp.addAll(Marked.plain(ProgramWords.limits(why)));
       return new PlanPage.Card(title, lines, with.passes(), givesUp, NONE);
     }
     return new PlanPage.Card(
         title,
         List.of(Marked.plain("No legal program with it was found.")),
         List.of(),
-        Marked.plain(why.leftOut()),
+        Marked.plain(
+            Stream.concat(ProgramWords.limits(why).stream(), why.leftOut().stream()).toList()),
         new FindingText(book.catalog()).said(why.blocks()));
   }
 

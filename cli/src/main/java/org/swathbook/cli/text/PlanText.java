@@ -146,27 +146,27 @@ public final class PlanText {
       page.line("  The first program uses it.");
     } else if (why.with().isPresent()) {
       page.wrapped(2, "The best program found with it:");
-      AlternativeText.on(page, why.with().get());
-      page.wrapped(
-          4, 6, why.givesUp().isEmpty() ? "" : "against the first program: " + why.givesUp());
-      if (why.givesUp().contains("higher")) {
+      AlternativeText.on(page, why.with().get(), why.givesUp());
+      if (why.missed()) {
         page.wrapped(4, 6, "It is better: the first search, which is heuristic, had missed it.");
       }
+      limits(page, why);
     } else {
       page.line("  No legal program with it was found.");
+      limits(page, why);
       why.leftOut().forEach(l -> page.wrapped(2, 4, l));
       new FindingText(catalog).findings(page, why.blocks());
     }
     page.blank();
   }
 
+  private static void limits(Page page, WhyNot why) {
+    LimitText.headOfActive(why).ifPresent(h -> page.wrapped(4, 6, h));
+    why.limits().forEach(l -> page.wrapped(6, 8, LimitText.of(l)));
+  }
+
   private static void refusal(Catalog catalog, Page page, Refusal refusal, PlannedField plan) {
-    page.line(
-        plan.isRefused()
-            ? refusal.because().isEmpty()
-                ? "REFUSED: no legal program was found that meets what was asked"
-                : "REFUSED: nothing legal can be planned for this field"
-            : "No program meets every house rule");
+    page.line(plan.isRefused() ? "REFUSED: " + refused(plan) : "No program meets every house rule");
     new FindingText(catalog).findings(page, refusal.because());
     refusal
         .broken()
@@ -184,7 +184,7 @@ public final class PlanText {
         page.wrapped(2, 4, relaxation(catalog, plan.programs(), r));
       }
     } else if (!plan.isRefused()) {
-      page.line("No single house rule was found whose loosening would help.");
+      page.line("No single house rule that judges a program was found whose loosening would help.");
     }
     if (!refusal.noHelp().isEmpty()) {
       page.wrapped(
@@ -195,7 +195,16 @@ public final class PlanText {
               + String.join(" or ", refusal.noHelp())
               + " alone.");
     }
+    LimitText.head(refusal, plan.isRefused(), plan.limits()).forEach(page::line);
+    plan.limits().forEach(l -> page.wrapped(2, 4, LimitText.of(l)));
     page.blank();
+  }
+
+  /** Why a field has no program at all. */
+  public static String refused(PlannedField plan) {
+    return plan.refusal().map(Refusal::isOfAsked).orElse(true)
+        ? "no legal program was found that meets what was asked"
+        : "nothing legal can be planned for this field";
   }
 
   static String relaxation(Catalog catalog, List<PlannedProgram> programs, Relaxation r) {

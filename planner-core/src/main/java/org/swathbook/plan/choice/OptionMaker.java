@@ -47,6 +47,16 @@ public final class OptionMaker {
   /** Options in the order of product id and rate, and what was left out with the reason. */
   public record Made(List<DoseOption> options, List<String> leftOut) {
 
+    /** Whether a remark is on this product. */
+    public boolean leavesOut(Product product) {
+      return leftOut.stream().anyMatch(l -> isOn(l, product));
+    }
+
+    /** Whether one of the remarks is on this product. */
+    public static boolean isOn(String remark, Product product) {
+      return remark.startsWith(product.name() + ":");
+    }
+
     /** With one more remark. */
     public Made withLeftOut(String remark) {
       List<String> all = new ArrayList<>(leftOut);
