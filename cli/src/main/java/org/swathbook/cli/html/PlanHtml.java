@@ -14,6 +14,7 @@ import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.text.FindingText;
 import org.swathbook.cli.text.PlanText;
 import org.swathbook.cli.text.ProgramWords;
+import org.swathbook.cli.text.WarningsText;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.FrontProgram;
 import org.swathbook.plan.PlannedProgram;
@@ -112,7 +113,7 @@ public final class PlanHtml {
         Stream.concat(
                 plan.refusal().stream()
                     .flatMap(r -> ProgramWords.refusal(book.catalog(), r, plan).stream()),
-                PlanText.warnings(book.catalog(), plan).stream())
+                WarningsText.of(plan).stream())
             .toList(),
         plan.refusal()
             .map(Refusal::because)

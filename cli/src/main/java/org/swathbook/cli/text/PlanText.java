@@ -18,8 +18,6 @@ import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
 import org.swathbook.plan.SearchNote;
 import org.swathbook.plan.WhyNot;
-import org.swathbook.rules.stewardship.SurvivorsRule;
-import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The report of {@code plan}. */
 public final class PlanText {
@@ -81,8 +79,7 @@ public final class PlanText {
                         "The house rules cost "
                             + Figures.money(m)
                             + " $/acre of net return here: see 'house rules aside' below."));
-        warnings(book.catalog(), plan)
-            .ifPresent(s -> page.wrapped(0, 2, s + surviving(program.outcome(), plan)));
+        WarningsText.withNumbers(plan).ifPresent(s -> page.wrapped(0, 2, s));
         page.blank();
         text.full(page, program.outcome(), program.judgement());
         WithoutText.on(page, book.catalog(), program.outcome(), plan.without());
@@ -97,47 +94,6 @@ public final class PlanText {
     FrontText.on(page, plan.front());
     plan.whyNot().forEach(w -> whyNot(book.catalog(), page, w));
     search(page, plan);
-  }
-
-  /** How many plants an acre of each weed of whose survivors is warned. */
-  private static String surviving(SeasonOutcome outcome, PlannedField plan) {
-    List<String> out = new ArrayList<>();
-    plan.warnings()
-        .forEach(
-            (rule, weeds) -> {
-              if (rule.equals(SurvivorsRule.CARD.id())) {
-                weeds.forEach(
-                    w ->
-                        out.add(
-                            Figures.count(outcome.weed(w).allSurvivorsPerAcre())
-                                + " plants of "
-                                + outcome.weed(w).pressure().weed().name()
-                                + " an acre live to harvest, "
-                                + Figures.count(outcome.weed(w).survivorsPerAcre())
-                                + " of them up in time to matter"));
-              }
-            });
-    return out.isEmpty() ? "" : ": " + String.join("; ", out);
-  }
-
-  /** What warns of the whole season of the first program; empty when nothing does. */
-  public static Optional<String> warnings(Catalog catalog, PlannedField plan) {
-    List<String> all = new ArrayList<>();
-    plan.warnings()
-        .forEach(
-            (rule, weeds) ->
-                all.add(
-                    rule.value()
-                        + (weeds.isEmpty()
-                            ? ""
-                            : " ("
-                                + weeds.stream()
-                                    .map(w -> catalog.weed(w).name())
-                                    .collect(Collectors.joining(", "))
-                                + ")")));
-    return all.isEmpty()
-        ? Optional.empty()
-        : Optional.of("Warned of for the whole season, see its verdict: " + String.join(", ", all));
   }
 
   private static void whyNot(Catalog catalog, Page page, WhyNot why) {

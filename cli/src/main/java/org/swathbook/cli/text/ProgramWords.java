@@ -84,6 +84,11 @@ public final class ProgramWords {
     return ProgramText.drivers(outcome);
   }
 
+  /** The same without what lives of them. */
+  public String driversAlone() {
+    return ProgramText.driversAlone(outcome);
+  }
+
   /**
    * Of each driver weed the plants alive at harvest, those that were up in time to matter and all,
    * and next year's seedbank beside this year's.
