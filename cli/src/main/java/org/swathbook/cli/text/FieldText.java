@@ -75,7 +75,7 @@ final class FieldText {
         + ", "
         + field.name()
         + ", "
-        + Numbers.decimals(field.acres(), 1)
+        + Numbers.grouped(field.acres(), 1)
         + " acres of "
         + cropName(book, field);
   }
@@ -163,7 +163,7 @@ final class FieldText {
   }
 
   static String acres(double acres) {
-    return Numbers.decimals(acres, 1);
+    return Numbers.grouped(acres, 1);
   }
 
   private static String driver(DriverKind kind) {
