@@ -109,6 +109,7 @@ public final class PlanHtml {
         ProgramWords.fieldLine(book, field),
         ProgramWords.facts(book, field),
         ProgramWords.weedsOf(book, field),
+        ProgramWords.weedNotes(book, field),
         standing(plan),
         Stream.concat(
                 plan.refusal().stream()

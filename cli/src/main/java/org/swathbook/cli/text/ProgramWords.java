@@ -138,6 +138,11 @@ public final class ProgramWords {
     return FieldText.weedRows(book, field);
   }
 
+  /** What the adviser noted on weeds of a field, one line each. */
+  public static List<String> weedNotes(Book book, Field field) {
+    return FieldText.weedNotes(book, field);
+  }
+
   /** From the cheapest on, each program of the front that buys something worth a line. */
   public static List<FrontProgram> frontSteps(List<FrontProgram> front) {
     return FrontText.steps(front);
