@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Ingredient;
@@ -25,6 +26,7 @@ import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
 import org.swathbook.program.Mix;
 import org.swathbook.rules.Finding;
+import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
 import org.swathbook.rules.UseFacts;
 
@@ -41,9 +43,20 @@ final class AskedActives {
   private final PlanSpace space;
   private final Legality legality;
   private final OptionMaker.Made made;
+  private final int first;
+  private final List<String> remarks = new ArrayList<>();
 
+  /**
+   * @param first first date on which anything can still be sprayed
+   */
   AskedActives(
-      Book book, TraceSet traces, PlanSpace space, Legality legality, OptionMaker.Made made) {
+      Book book,
+      TraceSet traces,
+      PlanSpace space,
+      Legality legality,
+      OptionMaker.Made made,
+      int first) {
+    this.first = first;
     this.book = book;
     this.traces = traces;
     this.space = space;
@@ -93,13 +106,23 @@ final class AskedActives {
           ? List.of()
           : onSomeDays(active);
     }
-    boolean everLegal =
-        options.stream()
-            .anyMatch(
-                o ->
-                    IntStream.range(0, space.grid().size())
-                        .anyMatch(date -> legality.allows(o, date)));
-    return everLegal ? List.of() : legality.blocks(options);
+    OptionalInt last =
+        IntStream.range(0, space.grid().size())
+            .filter(date -> options.stream().anyMatch(o -> legality.allows(o, date)))
+            .max();
+    if (last.isPresent() && last.getAsInt() < first) {
+      remarks.add(
+          options.get(0).dose().product().name()
+              + ": the last day on which the rules allow it here, "
+              + Say.date(space.grid().date(last.getAsInt()))
+              + ", is over");
+    }
+    return last.isPresent() ? List.of() : legality.blocks(options);
+  }
+
+  /** What else there is to say of them, each begun with the name of a product. */
+  List<String> remarks() {
+    return List.copyOf(remarks);
   }
 
   /** What forbids the first product of an active of which no rate is allowed to begin with. */

@@ -24,7 +24,7 @@ public record LiftedLimit(
 
   /**
    * The limits that keep a field from a plan: of one that has no program each that leads to one, of
-   * one whose program breaks house rules each that leads to one that breaks none. None of a plan
+   * one whose program breaks house rules each that leads to one that breaks fewer. None of a plan
    * that is recommended.
    *
    * @param effort spent on each that was asked; those of the house, which stand against any plan
@@ -42,12 +42,19 @@ public record LiftedLimit(
       if (first.isEmpty() || limit.binds().test(first.get().outcome())) {
         FieldPlan without =
             without(limit, plan.field(), limit.isAsked() ? effort : Effort.QUICK, today);
-        if (first.isEmpty() || without.programs().stream().anyMatch(PlannedProgram::recommended)) {
+        if (first.isEmpty()
+            || without.programs().stream()
+                .limit(1)
+                .anyMatch(p -> broken(p) < broken(first.get()))) {
           out.addAll(nearestAndBest(limit, without));
         }
       }
     }
     return out;
+  }
+
+  private static int broken(PlannedProgram p) {
+    return p.judgement().brokenNames().size();
   }
 
   static FieldPlan without(PlanLimit limit, Field field, Effort effort, LocalDate today) {
@@ -70,9 +77,7 @@ public record LiftedLimit(
     Optional<LiftedLimit> nearest =
         without.programs().stream()
             .filter(
-                p ->
-                    p.judgement().brokenNames().size() <= first.judgement().brokenNames().size()
-                        && limit.beyond().applyAsDouble(p.outcome()) < most)
+                p -> broken(p) <= broken(first) && limit.beyond().applyAsDouble(p.outcome()) < most)
             .min(Comparator.comparingDouble(p -> limit.beyond().applyAsDouble(p.outcome())))
             .flatMap(p -> of(limit, p, false));
     return Stream.concat(nearest.stream(), best.stream()).toList();

@@ -100,7 +100,7 @@ final class PlanLimits {
         "--without " + what,
         "asked without",
         new Asked(book, lifted),
-        o -> usedToCome(o, meant).size(),
+        o -> usedToCome(o, meant).isEmpty() ? 0 : 1,
         o -> "with " + String.join(" and ", usedToCome(o, meant)),
         o -> true);
   }

@@ -108,10 +108,10 @@ public final class Planner {
           otherwise ? Refusal.ofAsked(List.of()) : Refusal.ofField(legality.blocks(made.options()));
       return refused(traces, why, made, grid);
     }
-    Optional<Refusal> asked =
-        new AskedActives(book, traces, space, legality, made).refusal(wishes, soFar);
+    AskedActives actives = new AskedActives(book, traces, space, legality, made, first);
+    Optional<Refusal> asked = actives.refusal(wishes, soFar);
     return asked.isPresent()
-        ? refused(traces, asked.get(), made, grid)
+        ? refused(traces, asked.get(), made.withLeftOut(actives.remarks()), grid)
         : search(traces, space, legality, made, soFar, today);
   }
 

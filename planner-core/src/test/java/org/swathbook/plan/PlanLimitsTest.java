@@ -10,7 +10,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.swathbook.book.Book;
+import org.swathbook.book.Field;
 import org.swathbook.catalog.IngredientId;
+import org.swathbook.catalog.Site;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.program.ActiveDose;
@@ -185,6 +187,46 @@ class PlanLimitsTest {
               assertThat(f.about().ingredient()).contains(id("atrazine"));
               assertThat(f.about().pass()).isEmpty();
             });
+  }
+
+  /**
+   * Metribuzin goes on before soybean is up: on 26 May, with flumioxazin sprayed, it is too late.
+   */
+  @Test
+  void anActiveWhoseDaysAreOverIsRefusedWithItsLastDay() {
+    LocalDate late = LocalDate.parse("2027-05-26");
+    Field field = BOOK.findField("ND-1").orElseThrow();
+    PlanWishes wishes = with(Set.of("metribuzin"), Optional.empty(), OptionalInt.empty());
+    FieldPlan plan = new Planner(BOOK, wishes, Effort.QUICK).plan(field, late);
+
+    assertThat(plan.programs()).isEmpty();
+    assertThat(plan.refusal().orElseThrow().because()).isEmpty();
+    assertThat(plan.search().leftOut().get(0))
+        .matches(
+            "metribuzin-75wg: the last day on which the rules allow it here, \\d+ May 2027, is"
+                + " over");
+    FieldPlan unasked = new Planner(BOOK, PlanWishes.NONE, Effort.QUICK).plan(field, late);
+    WhyNot why =
+        new WhyNot.Asker(BOOK, PlanWishes.NONE, unasked, Effort.QUICK, late)
+            .whyNot(BOOK.catalog().findIngredient("metribuzin").orElseThrow());
+    assertThat(why.leftOut()).hasSize(1).isEqualTo(plan.search().leftOut().subList(0, 1));
+  }
+
+  /** Which products of the site are used is no more or less of what was asked. */
+  @Test
+  void aSiteThatIsLeftOutIsNamedOnce() {
+    TreeSet<Site> sites = new TreeSet<>();
+    for (int site : new int[] {1, 2, 3, 4, 5, 6, 9, 10, 13, 14, 15, 22, 27}) {
+      sites.add(Site.of(site));
+    }
+    List<LiftedLimit> limits =
+        limits(
+            BOOK,
+            new PlanWishes(
+                new TreeSet<>(), sites, new TreeSet<>(), Optional.empty(), OptionalInt.empty()));
+
+    assertThat(limits).extracting(LiftedLimit::key).contains("--without 'site 14'");
+    assertThat(limits).extracting(LiftedLimit::key).doesNotHaveDuplicates();
   }
 
   private static Set<IngredientId> actives(PlannedProgram p) {

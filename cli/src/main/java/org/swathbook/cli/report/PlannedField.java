@@ -26,8 +26,8 @@ import org.swathbook.rules.Severity;
  * The plan of a field without the trace behind it, so that reports over hundreds of fields fit into
  * memory.
  *
- * @param limits limits of the plan without which a program would be recommended, or there would be
- *     one
+ * @param limits limits of the plan without which a program would break fewer house rules, or there
+ *     would be one
  * @param without why each pass and product of the first program is there
  * @param front what more money buys, by cost
  * @param millis time that planning took; empty when it is not to be told, since no two runs take

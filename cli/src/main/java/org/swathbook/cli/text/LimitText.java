@@ -38,7 +38,7 @@ final class LimitText {
     return List.of(
         noProgram
             ? "Without one of these limits alone there would be a program:"
-            : "Without one of these limits of the plan alone a program would be recommended:");
+            : "Without one of these limits of the plan alone there would be a better program:");
   }
 
   /** The head over the limits that keep an active away. */

@@ -213,7 +213,7 @@ public final class PlanText {
             + Figures.counted(note.dates(), "date", "dates");
     parts.add(
         note.labels() == 0
-            ? "Nothing to search among " + scope
+            ? "Nothing was searched of " + scope
             : "Searched "
                 + scope
                 + ", "

@@ -59,8 +59,13 @@ public final class OptionMaker {
 
     /** With one more remark. */
     public Made withLeftOut(String remark) {
-      List<String> all = new ArrayList<>(leftOut);
-      all.add(0, remark);
+      return withLeftOut(List.of(remark));
+    }
+
+    /** With more remarks, before the others. */
+    public Made withLeftOut(List<String> remarks) {
+      List<String> all = new ArrayList<>(remarks);
+      all.addAll(leftOut);
       return new Made(options, List.copyOf(all));
     }
   }
