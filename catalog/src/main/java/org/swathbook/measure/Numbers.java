@@ -126,6 +126,22 @@ public final class Numbers {
     return d.signum() == 0 ? "0" : d.toPlainString();
   }
 
+  /** The same with a comma between thousands, as people read large numbers: {@code 1,204.5}. */
+  public static String grouped(double value, int most) {
+    return grouped(decimals(value, most));
+  }
+
+  /** A printed decimal number with a comma between its thousands. */
+  public static String grouped(String number) {
+    int point = number.indexOf('.');
+    StringBuilder out = new StringBuilder(number);
+    int first = number.startsWith("-") ? 1 : 0;
+    for (int i = (point < 0 ? number.length() : point) - 3; i > first; i -= 3) {
+      out.insert(i, ',');
+    }
+    return out.toString();
+  }
+
   /** Rounded half up to exactly so many decimals. */
   public static String fixed(double value, int decimals) {
     String s = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();

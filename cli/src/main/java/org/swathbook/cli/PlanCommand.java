@@ -9,7 +9,6 @@ import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.book.file.BookPaths;
 import org.swathbook.book.file.WrittenProgram;
-import org.swathbook.catalog.Ingredient;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.cli.html.CompareHtml;
 import org.swathbook.cli.html.QueueHtml;
@@ -32,6 +31,7 @@ import org.swathbook.cli.text.QueueText;
 import org.swathbook.cli.work.FieldPlans;
 import org.swathbook.cli.work.SavedPrograms;
 import org.swathbook.plan.FieldPlan;
+import org.swathbook.plan.LiftedLimit;
 import org.swathbook.plan.Planner;
 import org.swathbook.plan.WhyNot;
 import org.swathbook.plan.choice.PlanWishes;
@@ -201,11 +201,12 @@ final class PlanCommand implements Callable<Integer> {
     FieldPlan plan =
         new Planner(book, asked.wishes(), effortOption.effort()).plan(field, asked.today());
     pages.keep(book, plan);
-    List<WhyNot> answers = new ArrayList<>();
-    for (Ingredient active : wishOptions.asked(book.catalog())) {
-      answers.add(WhyNot.of(book, asked.wishes(), plan, active, asked.today()));
-    }
-    return PlannedField.of(plan, answers);
+    WhyNot.Asker asker =
+        new WhyNot.Asker(book, asked.wishes(), plan, effortOption.effort(), asked.today());
+    return PlannedField.of(
+        plan,
+        LiftedLimit.of(book, asked.wishes(), plan, effortOption.effort(), asked.today()),
+        wishOptions.asked(book.catalog()).stream().map(asker::whyNot).toList());
   }
 
   private int queue(Asked asked) {

@@ -57,8 +57,8 @@ final class WishOptions {
             command,
             "--why-not",
             "INGREDIENT",
-            "Tell what stands against this ingredient: the rule that refuses it, or the better"
-                + " program. May be given more than once.");
+            "Tell what stands against this ingredient: the rule that refuses it, a limit of the"
+                + " plan, or the better program. May be given more than once.");
   }
 
   boolean asksWhyNot() {

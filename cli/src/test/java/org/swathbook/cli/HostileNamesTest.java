@@ -78,6 +78,7 @@ class HostileNamesTest {
     change(book, "fields.csv", "Invented", cell);
     change(book, "applications.csv", "Applicator One", cell);
     change(book, "applications.csv", "Applicator Two", cell);
+    change(book, "weeds.csv", "\"combine streaks along the west headland, 2026\"", cell);
     change(book, "weeds.csv", "\"site 9 suspected on the lower bench, sample sent\"", cell);
     change(
         book,

@@ -38,6 +38,7 @@ final class JsonPaths {
           Map.entry("about", "about"),
           Map.entry("refusal", "refusal"),
           Map.entry("relaxations", "relaxation"),
+          Map.entry("limits", "limit"),
           Map.entry("search", "search"),
           Map.entry("whyNot", "whyNot"),
           Map.entry("whyNot.with", "program"),

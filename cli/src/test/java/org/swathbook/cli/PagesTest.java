@@ -57,7 +57,7 @@ class PagesTest {
 
   @Test
   void theAudit() throws IOException {
-    assertThat(saysWhatTheTextSays("audit")).contains("1. ND-3", "all 1055.9");
+    assertThat(saysWhatTheTextSays("audit")).contains("1. ND-3", "all 1,055.9");
   }
 
   @Test

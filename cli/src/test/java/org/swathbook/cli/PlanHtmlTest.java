@@ -41,6 +41,17 @@ class PlanHtmlTest {
     }
   }
 
+  /** How many live is said in a line of its own, and not behind the control as well. */
+  @Test
+  void survivorsAreSaidOnce() {
+    PlannedField one = SamplePlans.recommended();
+    String words =
+        WrittenPage.words(PlanHtml.of(book, head, List.of(one), Map.of())).replaceAll("\\s+", " ");
+    String sums = words.substring(words.indexOf("Control, mean of"), words.indexOf("Go to:"));
+
+    assertThat(sums).contains("Plants an acre alive at harvest").doesNotContain("survivors/acre");
+  }
+
   @Test
   void callsThatContradictAreRefusedBeforeTheWork() {
     Path demo = ProgramProcess.CLI.resolve("../demo-data");

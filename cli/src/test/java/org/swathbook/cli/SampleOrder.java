@@ -57,6 +57,7 @@ final class SampleOrder {
             new Judgement(Verdict.CAUTION, findings, List.of(), List.of(), List.of()),
             change.mends(),
             change.breaks(),
+            change.near(),
             change.cost(),
             change.net());
     return OrderReport.of(

@@ -16,6 +16,7 @@ import org.swathbook.cli.report.PlannedField;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.Effort;
 import org.swathbook.plan.FrontProgram;
+import org.swathbook.plan.LiftedLimit;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
@@ -61,6 +62,7 @@ final class SamplePlans {
     return plan(
         Optional.of(
             new Refusal(
+                false,
                 List.of(),
                 List.of(SampleJudgement.broken()),
                 List.of(
@@ -79,6 +81,7 @@ final class SamplePlans {
     return plan(
         Optional.of(
             new Refusal(
+                false,
                 List.of(
                     new Finding(
                         new RuleId("next-crop-interval"),
@@ -99,6 +102,15 @@ final class SamplePlans {
     return new PlannedField(
         Samples.field(),
         refusal,
+        refusal.isPresent() && programs.length > 0
+            ? List.of(
+                new LiftedLimit(
+                    "maxPasses",
+                    "at most 2 asked",
+                    "3 passes",
+                    true,
+                    recommended().programs().get(0)))
+            : List.of(),
         List.of(programs),
         programs.length == 0 ? List.of() : without(programs[0]),
         front(programs),
@@ -176,6 +188,7 @@ final class SamplePlans {
     return new PlannedField(
         plan.field(),
         plan.refusal(),
+        plan.limits(),
         plan.programs(),
         plan.without(),
         front,
@@ -190,6 +203,7 @@ final class SamplePlans {
     return new PlannedField(
         plan.field(),
         plan.refusal(),
+        plan.limits(),
         plan.programs(),
         plan.without(),
         plan.front(),
@@ -201,6 +215,7 @@ final class SamplePlans {
                 Optional.empty(),
                 "",
                 false,
+                List.of(),
                 plan.refusal().orElseThrow().because(),
                 List.of("fomesafen-2sl: no price in prices.csv")),
             new WhyNot(
@@ -209,6 +224,13 @@ final class SamplePlans {
                 Optional.of(recommended().programs().get(0)),
                 "costs $3.00 more",
                 false,
+                List.of(
+                    new LiftedLimit(
+                        "--budget",
+                        "at most $60.00 asked",
+                        "$84.20 an acre when every pass is made",
+                        true,
+                        recommended().programs().get(0))),
                 List.of(),
                 List.of())),
         OptionalLong.empty());

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.swathbook.check.Judgement;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.change.JudgedChange;
+import org.swathbook.plan.change.NearPass;
 import org.swathbook.plan.change.SingleChange;
 import org.swathbook.program.Dose;
 import org.swathbook.season.outcome.SeasonOutcome;
@@ -35,7 +36,7 @@ final class SampleStress {
             List.of(walk("", Optional.of(OUTCOME), Optional.empty())),
             0,
             Optional.of(LocalDate.of(2027, 5, 27)),
-            List.of(moved(), exchanged())),
+            List.of(moved(), exchanged(), nearer())),
         new StressResult(
             "one-more-resistance",
             "one more resistance",
@@ -82,6 +83,27 @@ final class SampleStress {
         Optional.of(Money.ofDollars(-1.5)));
   }
 
+  /** Three days after the pass of 6 June. */
+  private static Remedy nearer() {
+    JudgedChange c =
+        change(
+            SingleChange.Kind.ADD_PASS,
+            Optional.empty(),
+            OUTCOME.passes().get(1).mix().doses(),
+            Optional.empty());
+    return new Remedy(
+        new JudgedChange(
+            c.change(),
+            c.outcome(),
+            c.judgement(),
+            c.mends(),
+            List.of(NearPass.RULE),
+            Optional.of(new NearPass(LocalDate.of(2027, 6, 3), 3, 7)),
+            c.cost(),
+            c.net()),
+        Optional.empty());
+  }
+
   private static Remedy exchanged() {
     return new Remedy(exchange(), Optional.empty());
   }
@@ -103,6 +125,7 @@ final class SampleStress {
         JUDGED,
         List.of("seasonControl"),
         List.of("minLayerOverlap"),
+        Optional.empty(),
         Optional.of(Money.ofDollars(4.25)),
         Optional.of(Money.ofDollars(12.5)));
   }

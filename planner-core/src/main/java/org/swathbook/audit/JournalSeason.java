@@ -101,9 +101,9 @@ final class JournalSeason {
           "The pass of "
               + Say.date(tank.date())
               + " went on "
-              + Numbers.decimals(acres, 1)
+              + Numbers.grouped(acres, 1)
               + " of "
-              + Numbers.decimals(field.acres(), 1)
+              + Numbers.grouped(field.acres(), 1)
               + " acres and is left out.");
     } else {
       tanks.put(tank, rows);

@@ -143,6 +143,26 @@ public record Book(
     return with(fields, all);
   }
 
+  /** The same book under other house rules. */
+  public Book with(HouseRules otherHouse) {
+    return new Book(
+        name,
+        season,
+        catalog,
+        otherHouse,
+        crops,
+        passCost,
+        resprayExtra,
+        fields,
+        weeds,
+        journal,
+        pastSeasons,
+        prices,
+        stations,
+        scoutings,
+        notes);
+  }
+
   private Book with(List<Field> otherFields, List<WeedPressure> otherWeeds) {
     return with(otherFields, otherWeeds, journal, stations, scoutings);
   }

@@ -78,6 +78,46 @@ public record HouseRules(
     return Math.abs(ChronoUnit.DAYS.between(one, other)) >= minDaysBetweenPasses;
   }
 
+  /**
+   * The same thresholds with other limits of what the planner lays out.
+   *
+   * @param passes at most so many, {@code products} in a tank at most so many, and {@code days} at
+   *     least from pass to pass
+   */
+  public HouseRules laidOut(int passes, int products, int days) {
+    return new HouseRules(
+        effectiveSite,
+        effectiveSoilSite,
+        minFoliarSites,
+        minSoilSitesFirst,
+        minSoilSitesOverlap,
+        layerThreshold,
+        minLayerOverlapDays,
+        maxExposedEmergence,
+        maxExposedEmergenceOthers,
+        seasonControl,
+        oneSiteGone,
+        otherControl,
+        maxSurvivorsPerAcre,
+        windowConfidence,
+        sizePercentile,
+        suitableRainMm,
+        suitableRainBeforeMm,
+        suitableShareByMonth,
+        suitableShareOther,
+        queueDays,
+        missFoliar,
+        missUnderCanopy,
+        missSoil,
+        catalogAgeMonths,
+        passes,
+        products,
+        dateStepDays,
+        days,
+        windMinMph,
+        windMaxMph);
+  }
+
   /** The thresholds of a book that names none: ours, each to be set by the adviser. */
   public static final HouseRules DEFAULTS =
       new HouseRules(

@@ -3,6 +3,7 @@ package org.swathbook.check;
 import java.util.List;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.program.Dose;
+import org.swathbook.program.SprayJob;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.Rated;
@@ -14,9 +15,10 @@ import org.swathbook.rules.UseRule;
 /**
  * What blocks a tank or warns of it, as far as a change of the tank may answer it.
  *
+ * @param job the tank as it is, and {@code facts} the crop, weeds and uses by which it was judged
  * @param findings blocks and warnings, in the order of the judgement
  */
-record AgainstTank(PassFacts facts, List<Finding> findings) {
+record AgainstTank(SprayJob job, PassFacts facts, List<Finding> findings) {
 
   AgainstTank {
     findings = List.copyOf(findings);
@@ -24,6 +26,7 @@ record AgainstTank(PassFacts facts, List<Finding> findings) {
 
   static AgainstTank of(JudgedMix judged) {
     return new AgainstTank(
+        judged.job(),
         judged.facts(),
         judged.judgement().findings().stream()
             .filter(f -> f.severity() == Severity.BLOCK || f.severity() == Severity.WARN)

@@ -11,33 +11,21 @@ import org.swathbook.measure.Rate;
 import org.swathbook.program.Dose;
 import org.swathbook.program.Doses;
 import org.swathbook.program.Mix;
-import org.swathbook.program.SprayJob;
 import org.swathbook.rules.ActiveUse;
-import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.Say;
 
 /** Other rates of the products of a tank, and the tank without one. */
-final class DoseChanges {
+record DoseChanges(AgainstTank against) {
   /** Rates tried between the label's least and most, both among them (default). */
   private static final int RATES = 5;
-
-  private final PassFacts facts;
-  private final SprayJob job;
-  private final AgainstTank against;
-
-  DoseChanges(JudgedMix judged, AgainstTank against) {
-    this.facts = judged.facts();
-    this.job = judged.job();
-    this.against = against;
-  }
 
   /** Of the products that something stands against, in the order of the tank. */
   List<MixChange> all() {
     List<MixChange> out = new ArrayList<>();
-    for (int d = 0; d < job.mix().doses().size(); d++) {
-      if (against.speaksOf(job.mix().doses().get(d))) {
+    for (int d = 0; d < tank().doses().size(); d++) {
+      if (against.speaksOf(tank().doses().get(d))) {
         rates(d, out);
-        if (against.isBlockedOnAnyDay(job.mix().doses().get(d))) {
+        if (against.isBlockedOnAnyDay(tank().doses().get(d))) {
           without(d, out);
         }
       }
@@ -45,14 +33,22 @@ final class DoseChanges {
     return out;
   }
 
+  private Mix tank() {
+    return against.job().mix();
+  }
+
   private void rates(int place, List<MixChange> out) {
-    Dose dose = job.mix().doses().get(place);
+    Dose dose = tank().doses().get(place);
     if (!dose.product().isSingle()) {
       return;
     }
     Optional<Use> use =
-        facts.actives().stream().filter(a -> isOf(a, dose)).findFirst().flatMap(ActiveUse::use);
-    if (use.isEmpty() || !(SoilRates.of(use.get(), facts.field()) instanceof SoilRates.Allowed a)) {
+        against.facts().actives().stream()
+            .filter(a -> isOf(a, dose))
+            .findFirst()
+            .flatMap(ActiveUse::use);
+    if (use.isEmpty()
+        || !(SoilRates.of(use.get(), against.facts().field()) instanceof SoilRates.Allowed a)) {
       return;
     }
     double low = a.range().low().kgPerHa();
@@ -71,15 +67,15 @@ final class DoseChanges {
         continue;
       }
       Rate rate = new Rate(amount, now.unit(), now.area(), now.basis());
-      List<Dose> doses = new ArrayList<>(job.mix().doses());
-      doses.set(place, Doses.ofProduct(facts.book().catalog(), dose.product(), rate));
+      List<Dose> doses = new ArrayList<>(tank().doses());
+      doses.set(place, Doses.ofProduct(against.facts().book().catalog(), dose.product(), rate));
       out.add(
           new MixChange(
               (amount > now.amount() ? "raise " : "lower ")
                   + dose.product().id()
                   + " to "
                   + Say.productRate(rate),
-              job.with(job.mix().with(doses)),
+              against.job().with(tank().with(doses)),
               Optional.of(dose.product().id()),
               false));
     }
@@ -92,18 +88,19 @@ final class DoseChanges {
   }
 
   private void without(int place, List<MixChange> out) {
-    if (job.mix().doses().size() < 2) {
+    if (tank().doses().size() < 2) {
       return;
     }
-    Dose dropped = job.mix().doses().get(place);
-    List<Dose> doses = new ArrayList<>(job.mix().doses());
+    Dose dropped = tank().doses().get(place);
+    List<Dose> doses = new ArrayList<>(tank().doses());
     doses.remove(place);
-    List<ActiveUse> actives = facts.actives().stream().filter(a -> !isOf(a, dropped)).toList();
-    Mix fitted = FittedAdjuvants.of(job.mix().with(doses), actives);
+    List<ActiveUse> actives =
+        against.facts().actives().stream().filter(a -> !isOf(a, dropped)).toList();
+    Mix fitted = FittedAdjuvants.of(tank().with(doses), actives);
     out.add(
         new MixChange(
-            FittedAdjuvants.words("leave " + dropped.product().id() + " out", job.mix(), fitted),
-            job.with(fitted),
+            FittedAdjuvants.words("leave " + dropped.product().id() + " out", tank(), fitted),
+            against.job().with(fitted),
             Optional.of(dropped.product().id()),
             true));
   }

@@ -25,7 +25,7 @@ final class MixChanges {
    * stands against the tank.
    */
   List<MixChange> ofWhatIsThere() {
-    List<MixChange> out = new ArrayList<>(new DoseChanges(judged, against).all());
+    List<MixChange> out = new ArrayList<>(new DoseChanges(against).all());
     fitted().ifPresent(out::add);
     if (against.stands("water-quality")) {
       conditioned().ifPresent(out::add);
@@ -42,7 +42,7 @@ final class MixChanges {
 
   /** One more product, at its highest rate that the label allows here. */
   List<MixChange> partners() {
-    return new PartnerChanges(judged, against).all();
+    return new PartnerChanges(against).all();
   }
 
   private Optional<MixChange> fitted() {

@@ -15,37 +15,30 @@ import org.swathbook.program.SprayJob;
 import org.swathbook.program.SprayerSetup;
 import org.swathbook.rules.ActiveUse;
 import org.swathbook.rules.LabelUses;
-import org.swathbook.rules.PassFacts;
 import org.swathbook.rules.PracticalRange;
 import org.swathbook.rules.Say;
 
 /** One more product in a tank, with the adjuvants and droplets that it then needs. */
-final class PartnerChanges {
-  private final PassFacts facts;
-  private final SprayJob job;
-  private final AgainstTank against;
-
-  PartnerChanges(JudgedMix judged, AgainstTank against) {
-    this.facts = judged.facts();
-    this.job = judged.job();
-    this.against = against;
-  }
-
+record PartnerChanges(AgainstTank against) {
   /** Of what works on a weed of which something is said, in the order of the catalog. */
   List<MixChange> all() {
     List<MixChange> out = new ArrayList<>();
-    Catalog catalog = facts.book().catalog();
+    Catalog catalog = against.facts().book().catalog();
     for (Product p : catalog.products()) {
       Ingredient active = catalog.ingredient(p.contents().get(0).ingredient());
       boolean there =
-          facts.actives().stream().anyMatch(a -> a.ingredient().id().equals(active.id()));
+          against.facts().actives().stream().anyMatch(a -> a.ingredient().id().equals(active.id()));
       if (!p.isSingle() || there || !against.mayHelp(active)) {
         continue;
       }
       for (Use use :
           LabelUses.fitting(
-              active, facts.field(), facts.positions(), p.formulation(), job.method())) {
-        PracticalRange.of(p, use, facts.field())
+              active,
+              against.facts().field(),
+              against.facts().positions(),
+              p.formulation(),
+              against.job().method())) {
+        PracticalRange.of(p, use, against.facts().field())
             .map(PracticalRange::high)
             .ifPresent(rate -> out.add(adding(Doses.ofProduct(catalog, p, rate), use)));
       }
@@ -55,14 +48,14 @@ final class PartnerChanges {
 
   /** The product at its highest rate that the label allows here. */
   private MixChange adding(Dose dose, Use use) {
-    List<ActiveUse> actives = new ArrayList<>(facts.actives());
+    List<ActiveUse> actives = new ArrayList<>(against.facts().actives());
     actives.add(new ActiveUse(dose, dose.actives().get(0), Optional.of(use)));
-    SprayJob with = job.with(FittedAdjuvants.of(job.mix().plus(dose), actives));
+    SprayJob with = against.job().with(FittedAdjuvants.of(against.job().mix().plus(dose), actives));
     SprayJob fitted = withDroplets(with, actives);
     String words =
         FittedAdjuvants.words(
             "add " + dose.product().id() + " " + Say.productRate(dose.rate()),
-            job.mix(),
+            against.job().mix(),
             with.mix());
     return new MixChange(
         fitted.setup().droplets().equals(with.setup().droplets())

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.check.AddedSite;
@@ -15,7 +16,6 @@ import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.plan.choice.DateGrid;
-import org.swathbook.plan.choice.DoseOption;
 import org.swathbook.plan.choice.OptionMaker;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.plan.choice.Strengths;
@@ -32,7 +32,6 @@ import org.swathbook.plan.exact.Front;
 import org.swathbook.plan.exact.FrontProof;
 import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
-import org.swathbook.rules.Finding;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.Kernel;
@@ -79,7 +78,7 @@ public final class Planner {
     int first = grid.firstFrom(soonest(today, soFar));
     FieldRefusal past = FieldRefusal.of(book, field);
     if (past.isRefused()) {
-      return refused(traces, past.findings(), made, grid);
+      return refused(traces, Refusal.ofField(past.findings()), made, grid);
     }
     Legality legality = new Legality(book, traces, grid);
     PlanSpace space =
@@ -96,11 +95,24 @@ public final class Planner {
             legality::allows,
             Math.max(0, mostPasses() - soFar.made().size()));
     if (!space.anythingLegal() && soFar.isEmpty()) {
-      return first < grid.size()
-          ? refused(traces, legality.blocks(made.options()), made, grid)
-          : refused(traces, List.of(), made.withLeftOut(allOver(today)), grid);
+      if (first >= grid.size()) {
+        return refused(traces, Refusal.ofField(List.of()), made.withLeftOut(allOver(today)), grid);
+      }
+      boolean otherwise =
+          made.options().stream()
+              .anyMatch(
+                  o ->
+                      IntStream.range(first, grid.size())
+                          .anyMatch(date -> legality.allows(o, date)));
+      Refusal why =
+          otherwise ? Refusal.ofAsked(List.of()) : Refusal.ofField(legality.blocks(made.options()));
+      return refused(traces, why, made, grid);
     }
-    return search(traces, space, legality, made, soFar, today);
+    AskedActives actives = new AskedActives(book, traces, space, legality, made, first);
+    Optional<Refusal> asked = actives.refusal(wishes, soFar);
+    return asked.isPresent()
+        ? refused(traces, asked.get(), made.withLeftOut(actives.remarks()), grid)
+        : search(traces, space, legality, made, soFar, today);
   }
 
   /** The first day that the house lets come after what is made. */
@@ -178,7 +190,10 @@ public final class Planner {
       return new FieldPlan(
           traces.field(),
           traces,
-          Optional.of(Refusal.ofField(legality.blocks(asked(made)))),
+          Optional.of(
+              wishes.equals(PlanWishes.NONE)
+                  ? Refusal.ofField(legality.blocks(made.options()))
+                  : Refusal.ofAsked(List.of())),
           List.of(),
           List.of(),
           List.of(),
@@ -189,6 +204,7 @@ public final class Planner {
             ? Optional.empty()
             : Optional.of(
                 new Refusal(
+                    false,
                     List.of(),
                     programs.get(0).judgement().brokenHouseRules(),
                     Relaxations.of(walked),
@@ -201,16 +217,6 @@ public final class Planner {
         WithoutPart.of(book, evaluator.kernel(), programs.get(0).outcome()),
         Front.of(walked).stream().map(FrontProgram::of).toList(),
         note);
-  }
-
-  /**
-   * The doses whose blocks tell why there is no program: those asked for; none where only money or
-   * the number of passes stands against it.
-   */
-  private List<DoseOption> asked(OptionMaker.Made made) {
-    return wishes.equals(PlanWishes.NONE)
-        ? made.options()
-        : made.options().stream().filter(o -> wishes.include().contains(o.ingredient())).toList();
   }
 
   /**
@@ -271,11 +277,11 @@ public final class Planner {
   }
 
   private FieldPlan refused(
-      TraceSet traces, List<Finding> because, OptionMaker.Made made, DateGrid grid) {
+      TraceSet traces, Refusal refusal, OptionMaker.Made made, DateGrid grid) {
     return new FieldPlan(
         traces.field(),
         traces,
-        Optional.of(Refusal.ofField(because)),
+        Optional.of(refusal),
         List.of(),
         List.of(),
         List.of(),

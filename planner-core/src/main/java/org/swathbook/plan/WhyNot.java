@@ -1,24 +1,18 @@
 package org.swathbook.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.Ingredient;
-import org.swathbook.catalog.Product;
-import org.swathbook.check.UseJudge;
-import org.swathbook.growth.PassTiming;
-import org.swathbook.growth.Timings;
 import org.swathbook.measure.Money;
+import org.swathbook.plan.choice.OptionMaker;
 import org.swathbook.plan.choice.PlanWishes;
-import org.swathbook.program.Dose;
-import org.swathbook.program.Doses;
-import org.swathbook.program.Mix;
 import org.swathbook.rules.Finding;
-import org.swathbook.rules.Severity;
-import org.swathbook.rules.UseFacts;
 import org.swathbook.season.outcome.SeasonOutcome;
 
 /**
@@ -27,8 +21,10 @@ import org.swathbook.season.outcome.SeasonOutcome;
  * @param inFirst whether its first program does
  * @param with the best program found that uses it, with what that gives up against the first; empty
  *     when there is none, and when the first does
- * @param better whether that program breaks fewer house rules than the first, or as many and nets
+ * @param missed whether that program breaks fewer house rules than the first, or as many and nets
  *     more: the search, which is heuristic, had missed it
+ * @param limits limits of the plan that keep it away: without one of them alone the first program
+ *     would use it, or there would be one that does where there is none
  * @param blocks rules that refuse it, where no program with it was found
  * @param leftOut why none of its products could be chosen; empty when some could
  */
@@ -37,43 +33,121 @@ public record WhyNot(
     boolean inFirst,
     Optional<PlannedProgram> with,
     String givesUp,
-    boolean better,
+    boolean missed,
+    List<LiftedLimit> limits,
     List<Finding> blocks,
     List<String> leftOut) {
 
-  /** Before, at and after planting. */
-  private static final int[] DAYS = {-14, 0, 30};
-
   public WhyNot {
+    limits = List.copyOf(limits);
     blocks = List.copyOf(blocks);
     leftOut = List.copyOf(leftOut);
   }
 
-  /** Plans the field again with the active asked for. */
-  public static WhyNot of(
-      Book book, PlanWishes wishes, FieldPlan plan, Ingredient active, LocalDate today) {
-    Optional<PlannedProgram> first = plan.programs().stream().findFirst();
-    if (first.filter(p -> uses(p.outcome(), active)).isPresent()) {
-      return new WhyNot(active, true, Optional.empty(), "", false, List.of(), List.of());
+  /** Answers on one plan: what is planned anew for one active serves the next. */
+  public static final class Asker {
+    private final Book book;
+    private final PlanWishes wishes;
+    private final FieldPlan plan;
+    private final Effort effort;
+    private final LocalDate today;
+
+    /** First programs without a limit, by its key. */
+    private final Map<String, Optional<LiftedLimit>> lifted = new HashMap<>();
+
+    /**
+     * @param plan the plan that was made of {@code book} and {@code wishes}
+     */
+    public Asker(Book book, PlanWishes wishes, FieldPlan plan, Effort effort, LocalDate today) {
+      this.book = book;
+      this.wishes = wishes;
+      this.plan = plan;
+      this.effort = effort;
+      this.today = today;
     }
-    FieldPlan with =
-        new Planner(book, wishes.including(active.id()), plan.search().effort())
-            .plan(plan.field(), today);
-    Optional<PlannedProgram> best = with.programs().stream().findFirst();
-    String givesUp =
-        first.isPresent() && best.isPresent() ? GivesUp.against(first.get(), best.get()) : "";
-    List<Finding> blocks =
-        best.isPresent() ? List.of() : blocks(book, plan, active, with.refusal());
-    List<String> leftOut =
-        with.search().leftOut().stream()
-            .filter(
-                l ->
-                    book.catalog().singles(active.id()).stream()
-                        .anyMatch(p -> l.startsWith(p.name() + ":")))
-            .toList();
-    boolean better = first.isPresent() && best.isPresent() && isBetter(best.get(), first.get());
-    return new WhyNot(
-        active, false, best, givesUp, better, blocks, best.isPresent() ? List.of() : leftOut);
+
+    /** Plans the field again with the active asked for. */
+    public WhyNot whyNot(Ingredient active) {
+      Optional<PlannedProgram> first = plan.programs().stream().findFirst();
+      if (first.filter(p -> uses(p.outcome(), active)).isPresent()) {
+        return new WhyNot(
+            active, true, Optional.empty(), "", false, List.of(), List.of(), List.of());
+      }
+      PlanWishes asked = wishes.including(active.id());
+      FieldPlan with = new Planner(book, asked, effort).plan(plan.field(), today);
+      Optional<PlannedProgram> best = with.programs().stream().findFirst();
+      if (best.isEmpty()) {
+        return new WhyNot(
+            active,
+            false,
+            best,
+            "",
+            false,
+            with.refusal().filter(Refusal::isOfAsked).isPresent()
+                ? towards(active, asked)
+                : List.of(),
+            blocks(active, with.refusal()),
+            leftOut(active, with));
+      }
+      return new WhyNot(
+          active,
+          false,
+          best,
+          first.map(f -> GivesUp.against(f, best.get())).orElse(""),
+          first.filter(f -> isBetter(best.get(), f)).isPresent(),
+          inTheWay(active, Stream.concat(first.stream(), best.stream()).toList()),
+          List.of(),
+          List.of());
+    }
+
+    /** Limits without which there would be a program with the active. */
+    private List<LiftedLimit> towards(Ingredient active, PlanWishes asked) {
+      List<LiftedLimit> out = new ArrayList<>();
+      for (PlanLimit limit : PlanLimits.of(book, asked)) {
+        LiftedLimit.nearestAndBest(limit, LiftedLimit.without(limit, plan.field(), effort, today))
+            .stream()
+            .filter(l -> uses(l.program().outcome(), active))
+            .forEach(out::add);
+      }
+      return out;
+    }
+
+    /**
+     * Limits without which the first program would use the active, of those that one of these
+     * programs has reached.
+     */
+    private List<LiftedLimit> inTheWay(Ingredient active, List<PlannedProgram> reached) {
+      List<LiftedLimit> out = new ArrayList<>();
+      for (PlanLimit limit : PlanLimits.of(book, wishes)) {
+        if (reached.stream().anyMatch(p -> limit.binds().test(p.outcome()))) {
+          lifted
+              .computeIfAbsent(
+                  limit.key(),
+                  k ->
+                      LiftedLimit.best(
+                          limit, LiftedLimit.without(limit, plan.field(), effort, today)))
+              .stream()
+              .filter(l -> uses(l.program().outcome(), active))
+              .forEach(out::add);
+        }
+      }
+      return out;
+    }
+
+    private static List<Finding> blocks(Ingredient active, Optional<Refusal> refusal) {
+      return refusal.map(Refusal::because).orElse(List.of()).stream()
+          .filter(f -> f.about().ingredient().stream().allMatch(active.id()::equals))
+          .toList();
+    }
+
+    private List<String> leftOut(Ingredient active, FieldPlan with) {
+      return with.search().leftOut().stream()
+          .filter(
+              l ->
+                  book.catalog().singles(active.id()).stream()
+                      .anyMatch(p -> OptionMaker.Made.isOn(l, p)))
+          .toList();
+    }
   }
 
   /** By what the planner recommends by: house rules broken, then the net return. */
@@ -81,29 +155,6 @@ public record WhyNot(
     int more = with.judgement().brokenNames().size() - first.judgement().brokenNames().size();
     Optional<Money> gain = with.outcome().net().flatMap(n -> first.outcome().net().map(n::minus));
     return more < 0 || more == 0 && gain.filter(g -> g.cents() > 0).isPresent();
-  }
-
-  /** What refuses its doses in the search; of an active that had none there, its first product. */
-  private static List<Finding> blocks(
-      Book book, FieldPlan plan, Ingredient active, Optional<Refusal> refusal) {
-    List<Finding> searched = refusal.map(Refusal::because).orElse(List.of());
-    Optional<Product> product = book.catalog().singles(active.id()).stream().findFirst();
-    if (!searched.isEmpty() || product.isEmpty()) {
-      return searched;
-    }
-    Dose dose =
-        Doses.ofProduct(
-            book.catalog(), product.get(), product.get().step().like(product.get().spoken()));
-    Map<String, Finding> out = new TreeMap<>();
-    for (int day : DAYS) {
-      PassTiming timing = Timings.at(plan.traces(), plan.field().plantDate().plusDays(day));
-      for (UseFacts facts : UseJudge.facts(book, plan.traces(), 0, timing, Mix.of(List.of(dose)))) {
-        UseJudge.judge(facts).withoutPass().sorted().stream()
-            .filter(f -> f.severity() == Severity.BLOCK)
-            .forEach(f -> out.putIfAbsent(f.rule() + " " + f.message(), f));
-      }
-    }
-    return List.copyOf(out.values());
   }
 
   private static boolean uses(SeasonOutcome outcome, Ingredient active) {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
+import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.catalog.ProductId;
 import org.swathbook.catalog.Site;
@@ -177,25 +178,15 @@ class PlanWishesTest {
   @Test
   void whyNotNamesTheRuleOrTheBetterProgram() {
     FieldPlan plan = unasked;
-    WhyNot atrazine =
-        WhyNot.of(
-            book,
-            PlanWishes.NONE,
-            plan,
-            book.catalog().findIngredient("atrazine").orElseThrow(),
-            TODAY);
+    WhyNot.Asker asker = new WhyNot.Asker(book, PlanWishes.NONE, plan, Effort.QUICK, TODAY);
+    WhyNot atrazine = asker.whyNot(active("atrazine"));
 
     assertThat(atrazine.inFirst()).isFalse();
     assertThat(atrazine.with()).isEmpty();
     assertThat(atrazine.blocks()).extracting(f -> f.rule().value()).contains("crop-not-listed");
 
     WhyNot used =
-        WhyNot.of(
-            book,
-            PlanWishes.NONE,
-            plan,
-            book.catalog().ingredient(actives(plan.programs().get(0)).iterator().next()),
-            TODAY);
+        asker.whyNot(book.catalog().ingredient(actives(plan.programs().get(0)).iterator().next()));
     assertThat(used.inFirst()).isTrue();
   }
 
@@ -214,5 +205,9 @@ class PlanWishesTest {
     assertThat(WhyNot.isBetter(aside, first)).isFalse();
     assertThat(WhyNot.isBetter(first, aside)).isTrue();
     assertThat(WhyNot.isBetter(first, first)).isFalse();
+  }
+
+  private static Ingredient active(String name) {
+    return book.catalog().findIngredient(name).orElseThrow();
   }
 }

@@ -65,6 +65,7 @@ public final class CompareHtml {
         Block.Grid.plain(
             List.of("weed", "code", "density", "kind", "resistance"),
             ProgramWords.weedsOf(book, field)));
+    ProgramWords.weedNotes(book, field).forEach(n -> line("fact", Marked.plain(n)));
     compared.notes().forEach(n -> line("", Marked.plain(n)));
   }
 

@@ -106,7 +106,7 @@ public final class HandoutHtml {
             Marked.of(
                 ProgramWords.date(p.planned()), of + "/programs/0/passes/" + p.index() + "/date"),
             Marked.plain(plan.field().id() + ", " + plan.field().name()),
-            Marked.of(Numbers.decimals(plan.field().acres(), 1), of + "/acres:1"),
+            Marked.of(Numbers.grouped(plan.field().acres(), 1), of + "/acres:1"),
             Marked.plain(
                 p.mix().doses().stream()
                     .map(d -> d.product().name())

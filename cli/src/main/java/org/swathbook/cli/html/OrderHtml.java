@@ -82,7 +82,7 @@ public final class OrderHtml {
             List.of(
                 Marked.plain(f.field().id() + ", " + f.field().name()),
                 Marked.of(
-                    Numbers.decimals(f.field().acres(), 1), "/fields/" + rows.size() + "/acres:1"),
+                    Numbers.grouped(f.field().acres(), 1), "/fields/" + rows.size() + "/acres:1"),
                 Marked.plain(f.program()),
                 Marked.plain(f.verdict().word())));
       }
@@ -106,7 +106,7 @@ public final class OrderHtml {
               heading(
                   (grower.isEmpty() ? "Grower not named" : grower)
                       + " · "
-                      + Numbers.decimals(report.acres(grower), 1)
+                      + Numbers.grouped(report.acres(grower), 1)
                       + " acres");
               table(lines, "/lines/", done[0]);
               OrderReport.Totals totals = totals(lines, "/totals/" + done[1]);

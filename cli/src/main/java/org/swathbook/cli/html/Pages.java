@@ -15,6 +15,6 @@ final class Pages {
     StringOutput out = new StringOutput();
     TemplateEngine.createPrecompiled(null, ContentType.Html, null, TEMPLATES)
         .render(template, page, out);
-    return out.toString();
+    return WholeOptions.in(out.toString());
   }
 }

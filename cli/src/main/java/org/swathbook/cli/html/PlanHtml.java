@@ -14,6 +14,7 @@ import org.swathbook.cli.report.SeasonCalendar;
 import org.swathbook.cli.text.FindingText;
 import org.swathbook.cli.text.PlanText;
 import org.swathbook.cli.text.ProgramWords;
+import org.swathbook.cli.text.WarningsText;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.FrontProgram;
 import org.swathbook.plan.PlannedProgram;
@@ -108,12 +109,12 @@ public final class PlanHtml {
         ProgramWords.fieldLine(book, field),
         ProgramWords.facts(book, field),
         ProgramWords.weedsOf(book, field),
+        ProgramWords.weedNotes(book, field),
         standing(plan),
         Stream.concat(
                 plan.refusal().stream()
-                    .flatMap(
-                        r -> ProgramWords.refusal(book.catalog(), r, plan.programs()).stream()),
-                PlanText.warnings(book.catalog(), plan).stream())
+                    .flatMap(r -> ProgramWords.refusal(book.catalog(), r, plan).stream()),
+                WarningsText.of(plan).stream())
             .toList(),
         plan.refusal()
             .map(Refusal::because)
@@ -151,10 +152,7 @@ public final class PlanHtml {
 
   private static String standing(PlannedField plan) {
     if (plan.isRefused()) {
-      return "REFUSED: "
-          + (plan.refusal().map(r -> r.because().isEmpty()).orElse(true)
-              ? "no legal program was found that meets what was asked"
-              : "nothing legal can be planned for this field");
+      return "REFUSED: " + PlanText.refused(plan);
     }
     PlannedProgram first = plan.programs().get(0);
     return (first.recommended() ? "Recommended: " : "NOT recommended, the least bad: ")
@@ -192,17 +190,19 @@ public final class PlanHtml {
       if (!why.givesUp().isEmpty()) {
         givesUp.add(Marked.of("Against the first: " + why.givesUp(), at + "/givesUp"));
       }
-      if (why.better()) {
+      if (why.missed()) {
         givesUp.add(
             Marked.plain("It is better: the first search, which is heuristic, had missed it."));
       }
+      givesUp.addAll(Marked.plain(ProgramWords.limits(why)));
       return new PlanPage.Card(title, lines, with.passes(), givesUp, NONE);
     }
     return new PlanPage.Card(
         title,
         List.of(Marked.plain("No legal program with it was found.")),
         List.of(),
-        Marked.plain(why.leftOut()),
+        Marked.plain(
+            Stream.concat(ProgramWords.limits(why).stream(), why.leftOut().stream()).toList()),
         new FindingText(book.catalog()).said(why.blocks()));
   }
 

@@ -15,6 +15,7 @@ public record PlanPage(SheetHead head, List<List<Marked>> overview, List<FieldPa
    * A field with its programs.
    *
    * @param field id, name, grower, crop and acres
+   * @param notes what the adviser noted on weeds
    * @param standing in one line: recommended, or what stands in the way
    * @param stops broken house rules and what loosening one would allow; rules that refuse the field
    * @param houseRulesCost on an acre, where the house rules cost anything
@@ -29,6 +30,7 @@ public record PlanPage(SheetHead head, List<List<Marked>> overview, List<FieldPa
       String field,
       List<String> facts,
       List<List<String>> weeds,
+      List<String> notes,
       String standing,
       List<String> stops,
       FindingText.Shown refusals,
@@ -44,6 +46,7 @@ public record PlanPage(SheetHead head, List<List<Marked>> overview, List<FieldPa
     public FieldPart {
       facts = List.copyOf(facts);
       weeds = List.copyOf(weeds);
+      notes = List.copyOf(notes);
       stops = List.copyOf(stops);
       why = List.copyOf(why);
       others = List.copyOf(others);

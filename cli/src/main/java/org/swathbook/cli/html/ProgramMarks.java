@@ -60,6 +60,16 @@ final class ProgramMarks {
             .toArray(String[]::new));
   }
 
+  /** Control of the driver weeds where {@link #left} stands beside it. */
+  Marked control() {
+    return Marked.of(
+        words.driversAlone(),
+        outcome.weeds().stream()
+            .filter(w -> w.pressure().driver().isDriver())
+            .flatMap(w -> Stream.of(of("controlPct", code(w)), of("worstYearControlPct", code(w))))
+            .toArray(String[]::new));
+  }
+
   /** What of the driver weeds lives to harvest, and what that makes of their seedbank. */
   Marked left() {
     return Marked.of(

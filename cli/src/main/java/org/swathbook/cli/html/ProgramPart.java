@@ -85,7 +85,7 @@ public record ProgramPart(
     return new ProgramPart(
         outcome.program().name(),
         judgement.verdict().word().toUpperCase(Locale.ROOT),
-        marks.drivers(""),
+        marks.control(),
         marks.left(),
         calendar
             .map(

@@ -27,6 +27,7 @@ public final class SeasonHtml {
             ProgramWords.fieldLine(book, field),
             ProgramWords.facts(book, field),
             ProgramWords.weedsOf(book, field),
+            ProgramWords.weedNotes(book, field),
             ProgramPart.of(
                 book,
                 field,

@@ -18,6 +18,7 @@ import org.swathbook.cli.report.PlannedField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.plan.Effort;
 import org.swathbook.plan.FrontProgram;
+import org.swathbook.plan.LiftedLimit;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
@@ -62,7 +63,7 @@ public final class PlanJson {
 
   private static void field(Book book, ObjectNode node, PlannedField plan) {
     FieldJson.into(node, plan.field());
-    plan.refusal().ifPresent(r -> refusal(book, node.putObject("refusal"), r));
+    plan.refusal().ifPresent(r -> refusal(book, node.putObject("refusal"), r, plan.limits()));
     node.set("houseRulesCostPerAcre", Json.money(plan.houseRulesCost()));
     ArrayNode programs = node.putArray("programs");
     ProgramJson json = new ProgramJson(book, plan.field());
@@ -92,6 +93,8 @@ public final class PlanJson {
           json.into(program, with.outcome(), with.judgement());
         }
         answer.put("givesUp", w.givesUp());
+        answer.put("missed", w.missed());
+        limits(answer.putArray("limits"), w.limits());
         answer.set("leftOut", Json.texts(w.leftOut()));
         answer.set("findings", new FindingJson(book.catalog()).findings(w.blocks()));
       }
@@ -139,10 +142,26 @@ public final class PlanJson {
     return effort.name().toLowerCase(Locale.ROOT);
   }
 
-  private static void refusal(Book book, ObjectNode node, Refusal refusal) {
+  private static void limits(ArrayNode node, List<LiftedLimit> limits) {
+    for (LiftedLimit l : limits) {
+      ObjectNode limit = node.addObject();
+      limit.put("key", l.key());
+      limit.put("limit", l.limit());
+      limit.put("met", l.met());
+      limit.put("best", l.best());
+      limit.put("recommended", l.program().recommended());
+      limit.set("netPerAcre", Json.money(l.program().outcome().net()));
+      limit.set("costPerAcre", Json.money(l.program().outcome().cost()));
+      limit.set("breaksHouseRules", Json.texts(l.program().judgement().brokenNames()));
+    }
+  }
+
+  private static void refusal(
+      Book book, ObjectNode node, Refusal refusal, List<LiftedLimit> limits) {
     Set<String> rules = new LinkedHashSet<>();
     refusal.because().forEach(f -> rules.add(f.rule().value()));
     refusal.broken().forEach(b -> rules.add(b.name()));
+    node.put("ofAsked", refusal.isOfAsked());
     node.set("rules", Json.texts(rules));
     ArrayNode relaxations = node.putArray("relaxations");
     for (Relaxation r : refusal.relaxations()) {
@@ -155,6 +174,7 @@ public final class PlanJson {
       r.controlPct().forEach((weed, pct) -> control.set(weed.value(), Json.percent(pct)));
     }
     node.set("noHelp", Json.texts(refusal.noHelp()));
+    limits(node.putArray("limits"), limits);
     node.set("findings", new FindingJson(book.catalog()).findings(refusal.because()));
   }
 }

@@ -101,5 +101,8 @@ final class StressJson {
     node.set("netGainWithoutTroublePerAcre", Json.money(remedy.netWithoutTrouble()));
     node.set("mends", Json.texts(c.mends()));
     node.set("breaks", Json.texts(c.breaks()));
+    c.near()
+        .ifPresentOrElse(
+            n -> node.put("daysToNextPass", n.days()), () -> node.putNull("daysToNextPass"));
   }
 }

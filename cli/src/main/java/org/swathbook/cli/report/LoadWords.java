@@ -55,14 +55,11 @@ public final class LoadWords {
 
   /** Whole gallons from 100 on, tenths below. */
   public static String gallons(double gallons) {
-    String plain = Numbers.decimals(gallons, gallons >= 100 ? 0 : 1);
-    return plain.length() > 3 && !plain.contains(".")
-        ? plain.substring(0, plain.length() - 3) + "," + plain.substring(plain.length() - 3)
-        : plain;
+    return Numbers.grouped(gallons, gallons >= 100 ? 0 : 1);
   }
 
   public static String acres(double acres) {
-    return Numbers.decimals(acres, 1);
+    return Numbers.grouped(acres, 1);
   }
 
   public static String rinse(Rinse rinse) {

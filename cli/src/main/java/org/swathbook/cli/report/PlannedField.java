@@ -12,6 +12,7 @@ import org.swathbook.catalog.WeedId;
 import org.swathbook.measure.Money;
 import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.FrontProgram;
+import org.swathbook.plan.LiftedLimit;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.SearchNote;
@@ -25,6 +26,8 @@ import org.swathbook.rules.Severity;
  * The plan of a field without the trace behind it, so that reports over hundreds of fields fit into
  * memory.
  *
+ * @param limits limits of the plan without which a program would break fewer house rules, or there
+ *     would be one
  * @param without why each pass and product of the first program is there
  * @param front what more money buys, by cost
  * @param millis time that planning took; empty when it is not to be told, since no two runs take
@@ -33,6 +36,7 @@ import org.swathbook.rules.Severity;
 public record PlannedField(
     Field field,
     Optional<Refusal> refusal,
+    List<LiftedLimit> limits,
     List<PlannedProgram> programs,
     List<WithoutPart> without,
     List<FrontProgram> front,
@@ -41,6 +45,7 @@ public record PlannedField(
     OptionalLong millis) {
 
   public PlannedField {
+    limits = List.copyOf(limits);
     programs = List.copyOf(programs);
     without = List.copyOf(without);
     front = List.copyOf(front);
@@ -48,14 +53,15 @@ public record PlannedField(
   }
 
   public static PlannedField of(FieldPlan plan) {
-    return of(plan, List.of());
+    return of(plan, List.of(), List.of());
   }
 
-  /** With answers on actives that it was asked about. */
-  public static PlannedField of(FieldPlan plan, List<WhyNot> whyNot) {
+  /** With limits that keep it from more, and answers on actives that it was asked about. */
+  public static PlannedField of(FieldPlan plan, List<LiftedLimit> limits, List<WhyNot> whyNot) {
     return new PlannedField(
         plan.field(),
         plan.refusal(),
+        limits,
         plan.programs(),
         plan.without(),
         plan.front(),
@@ -66,7 +72,7 @@ public record PlannedField(
 
   public PlannedField timed(long took) {
     return new PlannedField(
-        field, refusal, programs, without, front, search, whyNot, OptionalLong.of(took));
+        field, refusal, limits, programs, without, front, search, whyNot, OptionalLong.of(took));
   }
 
   /**

@@ -12,6 +12,12 @@ final class AlternativeText {
   private AlternativeText() {}
 
   static void on(Page page, PlannedProgram program) {
+    on(page, program, program.givesUp());
+    page.blank();
+  }
+
+  /** The same with other words on what it gives up, and no blank line after it. */
+  static void on(Page page, PlannedProgram program, String givesUp) {
     SeasonOutcome outcome = program.outcome();
     page.apart(
         "  " + program.name(),
@@ -19,10 +25,9 @@ final class AlternativeText {
     passes(page, 4, outcome);
     page.wrapped(4, 6, "control, mean (worst year): " + ProgramText.drivers(outcome));
     page.wrapped(4, 6, ProgramText.broken(program.judgement()));
-    if (!program.givesUp().isBlank()) {
-      page.wrapped(4, 6, "against the first program: " + program.givesUp());
+    if (!givesUp.isBlank()) {
+      page.wrapped(4, 6, "against the first program: " + givesUp);
     }
-    page.blank();
   }
 
   /** Date and actives of each pass. */

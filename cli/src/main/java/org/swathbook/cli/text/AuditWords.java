@@ -48,7 +48,7 @@ public final class AuditWords {
   public static List<String> acres(String name, LeaningAcres acres) {
     return List.of(
         name,
-        Numbers.decimals(acres.acres(), 1),
+        Numbers.grouped(acres.acres(), 1),
         percent(acres.onNonePct()),
         percent(acres.onOnePct()));
   }
@@ -81,7 +81,7 @@ public final class AuditWords {
         + ", "
         + any.field().name()
         + ", "
-        + Numbers.decimals(any.field().acres(), 1)
+        + Numbers.grouped(any.field().acres(), 1)
         + " acres: "
         + any.weed().weed().name();
   }

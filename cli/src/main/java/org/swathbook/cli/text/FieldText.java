@@ -12,6 +12,7 @@ import org.swathbook.book.Resistance;
 import org.swathbook.book.Tillage;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Crop;
+import org.swathbook.catalog.CropId;
 import org.swathbook.catalog.SoilTexture;
 import org.swathbook.catalog.Trait;
 import org.swathbook.growth.TraceBuilder;
@@ -51,7 +52,19 @@ final class FieldText {
     Table table = new Table(2, "llrll");
     weedRows(book, field).forEach(table::row);
     table.on(page);
+    weedNotes(book, field).forEach(n -> page.wrapped(2, 4, n));
     page.blank();
+  }
+
+  /**
+   * {@code Note on Palmer amaranth: combine streaks along the headland}: what the adviser wrote in
+   * weeds.csv for a reader; nothing is judged by it.
+   */
+  static List<String> weedNotes(Book book, Field field) {
+    return book.weedsOf(field.id()).stream()
+        .filter(w -> !w.note().isBlank())
+        .map(w -> "Note on " + w.weed().name() + ": " + w.note().strip())
+        .toList();
   }
 
   /** Name, code, density, whether it is a driver, resistance. */
@@ -75,13 +88,18 @@ final class FieldText {
         + ", "
         + field.name()
         + ", "
-        + Numbers.decimals(field.acres(), 1)
+        + Numbers.grouped(field.acres(), 1)
         + " acres of "
         + cropName(book, field);
   }
 
   static String cropName(Book book, Field field) {
     return book.catalog().crop(field.crop()).name();
+  }
+
+  /** A crop beside this one may be none of the catalog. */
+  private static String cropName(Book book, CropId crop) {
+    return book.catalog().findCrop(crop.value()).map(Crop::name).orElse(crop.value());
   }
 
   private static String crop(Book book, Field field) {
@@ -122,14 +140,15 @@ final class FieldText {
         "weather station " + field.station());
   }
 
-  /** What a pass may do harm to beyond this crop: the next one, neighbors, water. */
+  /**
+   * What stood here before this crop, and what a pass may do harm to beyond it: the next one,
+   * neighbors, water.
+   */
   private static String around(Book book, Field field) {
-    List<String> next =
-        field.nextCrops().stream()
-            .map(c -> book.catalog().findCrop(c.value()).map(Crop::name).orElse(c.value()))
-            .toList();
+    List<String> next = field.nextCrops().stream().map(c -> cropName(book, c)).toList();
     return String.join(
         ", ",
+        field.previousCrop().map(c -> "after " + cropName(book, c)).orElse("previous crop unknown"),
         next.isEmpty()
             ? "next crop unknown"
             : "next crop "
@@ -163,7 +182,7 @@ final class FieldText {
   }
 
   static String acres(double acres) {
-    return Numbers.decimals(acres, 1);
+    return Numbers.grouped(acres, 1);
   }
 
   private static String driver(DriverKind kind) {

@@ -39,14 +39,12 @@ final class Figures {
 
   /** {@code 4,499.20}. */
   static String money(Money m) {
-    String plain = m.toString();
-    int point = plain.indexOf('.');
-    return grouped(plain.substring(0, point)) + plain.substring(point);
+    return Numbers.grouped(m.toString());
   }
 
   /** {@code 16,187}; whole units. */
   static String count(double n) {
-    return grouped(Numbers.fixed(n, 0));
+    return Numbers.grouped(Numbers.fixed(n, 0));
   }
 
   /** Plants per m²: two significant decimals where there are few. */
@@ -65,7 +63,7 @@ final class Figures {
     }
     return rounded.compareTo(BigDecimal.TEN) < 0
         ? rounded.stripTrailingZeros().toPlainString()
-        : grouped(rounded.setScale(0, RoundingMode.HALF_UP).toPlainString());
+        : Numbers.grouped(rounded.setScale(0, RoundingMode.HALF_UP).toPlainString());
   }
 
   /** {@code 32.27 fl oz/acre}. */
@@ -101,15 +99,6 @@ final class Figures {
         i = j;
       }
       i++;
-    }
-    return out.toString();
-  }
-
-  private static String grouped(String whole) {
-    StringBuilder out = new StringBuilder(whole);
-    int first = whole.startsWith("-") ? 1 : 0;
-    for (int i = whole.length() - 3; i > first; i -= 3) {
-      out.insert(i, ',');
     }
     return out.toString();
   }

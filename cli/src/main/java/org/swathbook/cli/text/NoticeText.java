@@ -86,7 +86,7 @@ public final class NoticeText {
             + field.state().map(s -> ", " + s).orElse("")
             + "; "
             + (first.acres().isPresent()
-                ? Numbers.decimals(first.acres().getAsDouble(), 2)
+                ? Numbers.grouped(first.acres().getAsDouble(), 2)
                 : "acres not written down")
             + (first.acres().isPresent() ? " acres" : "")
             + "; "

@@ -61,7 +61,7 @@ public final class OrderText {
     for (OrderedField f : report.fields()) {
       table.row(
           f.field().id() + "  " + f.field().name(),
-          Numbers.decimals(f.field().acres(), 1) + " acres",
+          Numbers.grouped(f.field().acres(), 1) + " acres",
           f.verdict().word(),
           f.program());
     }
@@ -85,7 +85,7 @@ public final class OrderText {
     page.line(
         (grower.isEmpty() ? "Grower not named" : grower)
             + " · "
-            + Numbers.decimals(acres, 1)
+            + Numbers.grouped(acres, 1)
             + " acres");
     OrderReport.Totals totals = table(lines);
     page.wrapped(

@@ -18,8 +18,6 @@ import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
 import org.swathbook.plan.SearchNote;
 import org.swathbook.plan.WhyNot;
-import org.swathbook.rules.stewardship.SurvivorsRule;
-import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The report of {@code plan}. */
 public final class PlanText {
@@ -81,8 +79,7 @@ public final class PlanText {
                         "The house rules cost "
                             + Figures.money(m)
                             + " $/acre of net return here: see 'house rules aside' below."));
-        warnings(book.catalog(), plan)
-            .ifPresent(s -> page.wrapped(0, 2, s + surviving(program.outcome(), plan)));
+        WarningsText.withNumbers(plan).ifPresent(s -> page.wrapped(0, 2, s));
         page.blank();
         text.full(page, program.outcome(), program.judgement());
         WithoutText.on(page, book.catalog(), program.outcome(), plan.without());
@@ -99,74 +96,33 @@ public final class PlanText {
     search(page, plan);
   }
 
-  /** How many plants an acre of each weed of whose survivors is warned. */
-  private static String surviving(SeasonOutcome outcome, PlannedField plan) {
-    List<String> out = new ArrayList<>();
-    plan.warnings()
-        .forEach(
-            (rule, weeds) -> {
-              if (rule.equals(SurvivorsRule.CARD.id())) {
-                weeds.forEach(
-                    w ->
-                        out.add(
-                            Figures.count(outcome.weed(w).allSurvivorsPerAcre())
-                                + " plants of "
-                                + outcome.weed(w).pressure().weed().name()
-                                + " an acre live to harvest, "
-                                + Figures.count(outcome.weed(w).survivorsPerAcre())
-                                + " of them up in time to matter"));
-              }
-            });
-    return out.isEmpty() ? "" : ": " + String.join("; ", out);
-  }
-
-  /** What warns of the whole season of the first program; empty when nothing does. */
-  public static Optional<String> warnings(Catalog catalog, PlannedField plan) {
-    List<String> all = new ArrayList<>();
-    plan.warnings()
-        .forEach(
-            (rule, weeds) ->
-                all.add(
-                    rule.value()
-                        + (weeds.isEmpty()
-                            ? ""
-                            : " ("
-                                + weeds.stream()
-                                    .map(w -> catalog.weed(w).name())
-                                    .collect(Collectors.joining(", "))
-                                + ")")));
-    return all.isEmpty()
-        ? Optional.empty()
-        : Optional.of("Warned of for the whole season, see its verdict: " + String.join(", ", all));
-  }
-
   private static void whyNot(Catalog catalog, Page page, WhyNot why) {
     page.line("Why not " + why.active().name() + "?");
     if (why.inFirst()) {
       page.line("  The first program uses it.");
     } else if (why.with().isPresent()) {
       page.wrapped(2, "The best program found with it:");
-      AlternativeText.on(page, why.with().get());
-      page.wrapped(
-          4, 6, why.givesUp().isEmpty() ? "" : "against the first program: " + why.givesUp());
-      if (why.better()) {
+      AlternativeText.on(page, why.with().get(), why.givesUp());
+      if (why.missed()) {
         page.wrapped(4, 6, "It is better: the first search, which is heuristic, had missed it.");
       }
+      limits(page, why);
     } else {
       page.line("  No legal program with it was found.");
+      limits(page, why);
       why.leftOut().forEach(l -> page.wrapped(2, 4, l));
       new FindingText(catalog).findings(page, why.blocks());
     }
     page.blank();
   }
 
+  private static void limits(Page page, WhyNot why) {
+    LimitText.headOfActive(why).ifPresent(h -> page.wrapped(4, 6, h));
+    why.limits().forEach(l -> page.wrapped(6, 8, LimitText.of(l)));
+  }
+
   private static void refusal(Catalog catalog, Page page, Refusal refusal, PlannedField plan) {
-    page.line(
-        plan.isRefused()
-            ? refusal.because().isEmpty()
-                ? "REFUSED: no legal program was found that meets what was asked"
-                : "REFUSED: nothing legal can be planned for this field"
-            : "No program meets every house rule");
+    page.line(plan.isRefused() ? "REFUSED: " + refused(plan) : "No program meets every house rule");
     new FindingText(catalog).findings(page, refusal.because());
     refusal
         .broken()
@@ -184,7 +140,7 @@ public final class PlanText {
         page.wrapped(2, 4, relaxation(catalog, plan.programs(), r));
       }
     } else if (!plan.isRefused()) {
-      page.line("No single house rule was found whose loosening would help.");
+      page.line("No single house rule that judges a program was found whose loosening would help.");
     }
     if (!refusal.noHelp().isEmpty()) {
       page.wrapped(
@@ -195,7 +151,16 @@ public final class PlanText {
               + String.join(" or ", refusal.noHelp())
               + " alone.");
     }
+    LimitText.head(refusal, plan.isRefused(), plan.limits()).forEach(page::line);
+    plan.limits().forEach(l -> page.wrapped(2, 4, LimitText.of(l)));
     page.blank();
+  }
+
+  /** Why a field has no program at all. */
+  public static String refused(PlannedField plan) {
+    return plan.refusal().map(Refusal::isOfAsked).orElse(true)
+        ? "no legal program was found that meets what was asked"
+        : "nothing legal can be planned for this field";
   }
 
   static String relaxation(Catalog catalog, List<PlannedProgram> programs, Relaxation r) {
@@ -248,7 +213,7 @@ public final class PlanText {
             + Figures.counted(note.dates(), "date", "dates");
     parts.add(
         note.labels() == 0
-            ? "Nothing to search among " + scope
+            ? "Nothing was searched of " + scope
             : "Searched "
                 + scope
                 + ", "

@@ -1,7 +1,7 @@
 package org.swathbook.cli.text;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.swathbook.book.Book;
 import org.swathbook.book.Field;
 import org.swathbook.check.Judgement;
@@ -42,21 +42,28 @@ final class ProgramText {
    * 100 % still leaves thousands on an acre.
    */
   static String drivers(SeasonOutcome outcome) {
-    List<String> parts = new ArrayList<>();
-    for (WeedOutcome w : outcome.weeds()) {
-      if (w.pressure().driver().isDriver()) {
-        parts.add(
-            w.pressure().weed().name()
-                + " "
-                + Figures.percent(w.controlPct())
-                + " ("
-                + Figures.percent(w.worstYearControlPct())
-                + ") %, "
-                + Figures.count(w.survivorsPerAcre())
-                + " survivors/acre");
-      }
-    }
+    return ofDrivers(
+        outcome, w -> control(w) + ", " + Figures.count(w.survivorsPerAcre()) + " survivors/acre");
+  }
+
+  /** The same where what lives of them is said beside it. */
+  static String driversAlone(SeasonOutcome outcome) {
+    return ofDrivers(outcome, ProgramText::control);
+  }
+
+  private static String ofDrivers(SeasonOutcome outcome, Function<WeedOutcome, String> said) {
+    List<String> parts =
+        outcome.weeds().stream().filter(w -> w.pressure().driver().isDriver()).map(said).toList();
     return parts.isEmpty() ? "no driver weed" : String.join("; ", parts);
+  }
+
+  private static String control(WeedOutcome w) {
+    return w.pressure().weed().name()
+        + " "
+        + Figures.percent(w.controlPct())
+        + " ("
+        + Figures.percent(w.worstYearControlPct())
+        + ") %";
   }
 
   static String broken(Judgement judgement) {

@@ -15,6 +15,7 @@ import org.swathbook.plan.FrontProgram;
 import org.swathbook.plan.PlannedProgram;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.Relaxation;
+import org.swathbook.plan.WhyNot;
 import org.swathbook.plan.WithoutPart;
 import org.swathbook.program.Mix;
 import org.swathbook.season.outcome.SeasonOutcome;
@@ -83,6 +84,11 @@ public final class ProgramWords {
     return ProgramText.drivers(outcome);
   }
 
+  /** The same without what lives of them. */
+  public String driversAlone() {
+    return ProgramText.driversAlone(outcome);
+  }
+
   /**
    * Of each driver weed the plants alive at harvest, those that were up in time to matter and all,
    * and next year's seedbank beside this year's.
@@ -132,6 +138,11 @@ public final class ProgramWords {
     return FieldText.weedRows(book, field);
   }
 
+  /** What the adviser noted on weeds of a field, one line each. */
+  public static List<String> weedNotes(Book book, Field field) {
+    return FieldText.weedNotes(book, field);
+  }
+
   /** From the cheapest on, each program of the front that buys something worth a line. */
   public static List<FrontProgram> frontSteps(List<FrontProgram> front) {
     return FrontText.steps(front);
@@ -142,8 +153,8 @@ public final class ProgramWords {
   }
 
   /** Broken house rules of the least bad program, and what loosening one of them would allow. */
-  public static List<String> refusal(
-      Catalog catalog, Refusal refusal, List<PlannedProgram> programs) {
+  public static List<String> refusal(Catalog catalog, Refusal refusal, PlannedField plan) {
+    List<PlannedProgram> programs = plan.programs();
     List<String> out = new ArrayList<>();
     refusal
         .broken()
@@ -154,6 +165,16 @@ public final class ProgramWords {
     for (Relaxation r : refusal.relaxations()) {
       out.add(PlanText.relaxation(catalog, programs, r));
     }
+    out.addAll(LimitText.head(refusal, plan.isRefused(), plan.limits()));
+    plan.limits().forEach(l -> out.add(LimitText.of(l)));
+    return out;
+  }
+
+  /** The limits that keep an active away, one sentence each. */
+  public static List<String> limits(WhyNot why) {
+    List<String> out = new ArrayList<>();
+    LimitText.headOfActive(why).ifPresent(out::add);
+    why.limits().forEach(l -> out.add(LimitText.of(l)));
     return out;
   }
 

@@ -51,7 +51,7 @@ public final class QueueWords {
         + "  "
         + row.field().name()
         + ", "
-        + Numbers.decimals(row.field().acres(), 1)
+        + Numbers.grouped(row.field().acres(), 1)
         + " acres, "
         + book.catalog().crop(row.field().crop()).name()
         + " · "

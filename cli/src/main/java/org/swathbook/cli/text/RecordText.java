@@ -68,7 +68,7 @@ public final class RecordText {
       a.line(),
       d.named() ? d.actives().get(0).ingredient().name() : d.product().name(),
       Numbers.decimals(rate.amount(), 4) + " " + rate.unitText(),
-      a.acres().isPresent() ? Numbers.decimals(a.acres().getAsDouble(), 2) + " acres" : "",
+      a.acres().isPresent() ? Numbers.grouped(a.acres().getAsDouble(), 2) + " acres" : "",
       RecordedPass.total(a)
           .map(q -> PouredAmount.of(q, PouredAmount.Toward.LESS).words())
           .orElse(d.named() ? "of which product is not said" : "")

@@ -203,6 +203,15 @@ final class StressText {
     if (!c.breaks().isEmpty()) {
       parts.add("breaks " + Figures.list(c.breaks()));
     }
+    c.near()
+        .ifPresent(
+            n ->
+                parts.add(
+                    Figures.counted((int) n.days(), "day", "days")
+                        + " from the pass of "
+                        + Figures.day(n.other())
+                        + ", nearer than the house's "
+                        + n.asked()));
     parts.add("verdict " + c.judgement().verdict().word());
     page.wrapped(
         4,

@@ -43,7 +43,7 @@ public final class WhatIfSaid {
     return List.of(
         r.change().spelling(),
         Integer.toString(r.count(Outcome.IMPROVED)),
-        Numbers.decimals(r.acresImproved(), 1),
+        Numbers.grouped(r.acresImproved(), 1),
         any ? Figures.money(r.costPerAcreImproved()) : "-",
         any ? Figures.money(r.cost()) : "-",
         Integer.toString(r.count(Outcome.NO_BETTER)),
@@ -80,7 +80,7 @@ public final class WhatIfSaid {
         + ", "
         + f.field().name()
         + ", "
-        + Numbers.decimals(f.field().acres(), 1)
+        + Numbers.grouped(f.field().acres(), 1)
         + " acres"
         + (f.season() == 0
             ? ""

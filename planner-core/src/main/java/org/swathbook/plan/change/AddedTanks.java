@@ -43,8 +43,17 @@ public final class AddedTanks {
 
   /** Each tank on the way counts: what takes the leaves, what holds the soil, and both. */
   public List<SingleChange> all() {
+    return on(maker.openDates());
+  }
+
+  /** The same on days that are nearer to a pass than the house asks. */
+  List<SingleChange> near() {
+    return on(maker.nearDates());
+  }
+
+  private List<SingleChange> on(List<LocalDate> dates) {
     Map<String, SingleChange> out = new LinkedHashMap<>();
-    for (LocalDate date : maker.openDates()) {
+    for (LocalDate date : dates) {
       PassTiming timing = Timings.at(traces, date);
       fill(date, timing, house.minFoliarSites(), 0, out);
       fill(date, timing, 0, house.minSoilSitesFirst(), out);

@@ -267,8 +267,23 @@ public final class ChangeMaker {
     return FilledMix.of(book, traces, Timings.at(traces, date), p.mix());
   }
 
+  /**
+   * Days on which a pass would come nearer to another than the house asks, but for that other's own
+   * day: from the first that may change, every house step.
+   */
+  List<LocalDate> nearDates() {
+    return dates(book.house().dateStepDays()).stream()
+        .filter(d -> !isFree(d) && standing.stream().noneMatch(s -> s.planned().equals(d)))
+        .toList();
+  }
+
   /** Days on which a pass may be added: from the first that may change, every second house step. */
   List<LocalDate> openDates() {
+    return dates(2 * book.house().dateStepDays()).stream().filter(this::isFree).toList();
+  }
+
+  /** From the first day that may change on; none where the house allows no pass more. */
+  private List<LocalDate> dates(int step) {
     List<LocalDate> out = new ArrayList<>();
     if (standing.size() >= book.house().maxPasses()) {
       return out;
@@ -277,10 +292,8 @@ public final class ChangeMaker {
     while (first < grid.size() && grid.date(first).isBefore(terms.from())) {
       first++;
     }
-    for (int place = first; place < grid.size(); place += 2 * book.house().dateStepDays()) {
-      if (isFree(grid.date(place))) {
-        out.add(grid.date(place));
-      }
+    for (int place = first; place < grid.size(); place += step) {
+      out.add(grid.date(place));
     }
     return out;
   }

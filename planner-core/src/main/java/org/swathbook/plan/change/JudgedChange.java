@@ -13,6 +13,8 @@ import org.swathbook.season.outcome.SeasonOutcome;
  * @param breaks names of those that it breaks instead
  * @param cost what it adds to the cost of an acre, an unplanned trip's extra with it; empty when a
  *     price is missing
+ * @param near that an added pass comes nearer to another than the house asks; its rule is one of
+ *     {@code breaks}
  * @param net what it adds to the net return of an acre
  */
 public record JudgedChange(
@@ -21,6 +23,7 @@ public record JudgedChange(
     Judgement judgement,
     List<String> mends,
     List<String> breaks,
+    Optional<NearPass> near,
     Optional<Money> cost,
     Optional<Money> net) {
 

@@ -56,16 +56,18 @@ public final class SingleChanges {
   }
 
   /**
-   * At most two legal changes. First the best by house rules mended, less those that it breaks,
+   * At most three legal changes. First the best by house rules mended, less those that it breaks,
    * then by net return; then the one with the highest net return, house rules aside, where that is
-   * higher still, else the next by house rules that changes something else. Empty when none helps.
+   * higher still, else the next by house rules that changes something else. Last a pass that comes
+   * nearer to another than the house asks, where that is worth giving up a house rule for. Empty
+   * when none helps.
    */
   public List<JudgedChange> best() {
     List<WalkedChange> helping = walked().stream().filter(WalkedChange::helps).toList();
-    List<JudgedChange> out = new ArrayList<>();
+    List<WalkedChange> out = new ArrayList<>();
     Optional<WalkedChange> first =
         helping.stream().filter(w -> w.mended() >= 0 && w.isLegal()).findFirst();
-    first.map(WalkedChange::told).ifPresent(out::add);
+    first.ifPresent(out::add);
     Money beaten =
         first
             .map(WalkedChange::gain)
@@ -85,9 +87,26 @@ public final class SingleChanges {
                     .filter(w -> first.isPresent() && !w.place().equals(first.get().place()))
                     .filter(WalkedChange::isLegal)
                     .findFirst())
-        .map(WalkedChange::told)
         .ifPresent(out::add);
-    return out;
+    nearer(out).ifPresent(out::add);
+    return out.stream().map(WalkedChange::told).toList();
+  }
+
+  /**
+   * In an emergency a sprayer may go again sooner, where no change within the house's days does.
+   */
+  private Optional<WalkedChange> nearer(List<WalkedChange> others) {
+    Optional<Money> most = others.stream().map(WalkedChange::worth).max(Comparator.naturalOrder());
+    List<Scored> near = new ArrayList<>();
+    added.near().forEach(c -> near.add(new Scored(c, passes.quick(c.program()))));
+    near.sort(Comparator.comparingDouble(Scored::score).reversed());
+    Map<String, SingleChange> chosen = new LinkedHashMap<>();
+    choose(near, WALKED_OF_A_KIND, chosen);
+    return chosen.values().stream()
+        .map(c -> new WalkedChange(standing, maker.filled(c)))
+        .filter(w -> w.helps() && most.stream().allMatch(m -> w.worth().compareTo(m) > 0))
+        .filter(WalkedChange::isLegal)
+        .max(Comparator.comparing(WalkedChange::worth));
   }
 
   private List<WalkedChange> walked() {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
 import org.swathbook.check.HouseRuleCheck;
@@ -118,6 +119,16 @@ final class WalkedChange {
             && holdsDrivers();
   }
 
+  private Optional<NearPass> near() {
+    return NearPass.of(standing.book().house(), change, outcome);
+  }
+
+  /** Net return with what each house rule mended, less those broken, is worth an acre. */
+  Money worth() {
+    int broken = near().isPresent() ? 1 : 0;
+    return gain().plus(new Money(RULE_WORTH.cents() * (mended() - broken)));
+  }
+
   /** What a change has to pay for the house rules that it breaks. */
   Money priceOfRules() {
     return new Money(RULE_WORTH.cents() * Math.max(0, -mended()));
@@ -160,7 +171,11 @@ final class WalkedChange {
         outcome,
         judgement(),
         Broken.without(standing.broken(), broken),
-        Broken.without(broken, standing.broken()),
+        Stream.concat(
+                Broken.without(broken, standing.broken()).stream(),
+                near().stream().map(n -> NearPass.RULE))
+            .toList(),
+        near(),
         cost(),
         net());
   }

@@ -47,10 +47,25 @@ public final class OptionMaker {
   /** Options in the order of product id and rate, and what was left out with the reason. */
   public record Made(List<DoseOption> options, List<String> leftOut) {
 
+    /** Whether a remark is on this product. */
+    public boolean leavesOut(Product product) {
+      return leftOut.stream().anyMatch(l -> isOn(l, product));
+    }
+
+    /** Whether one of the remarks is on this product. */
+    public static boolean isOn(String remark, Product product) {
+      return remark.startsWith(product.name() + ":");
+    }
+
     /** With one more remark. */
     public Made withLeftOut(String remark) {
-      List<String> all = new ArrayList<>(leftOut);
-      all.add(0, remark);
+      return withLeftOut(List.of(remark));
+    }
+
+    /** With more remarks, before the others. */
+    public Made withLeftOut(List<String> remarks) {
+      List<String> all = new ArrayList<>(remarks);
+      all.addAll(leftOut);
       return new Made(options, List.copyOf(all));
     }
   }

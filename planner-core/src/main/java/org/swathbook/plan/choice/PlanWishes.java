@@ -62,6 +62,48 @@ public record PlanWishes(
     return new PlanWishes(without, withoutProducts, withoutSites, all, budgetPerAcre, maxPasses);
   }
 
+  /** The same, but that the active need not be in any pass. */
+  public PlanWishes notIncluding(IngredientId active) {
+    return new PlanWishes(
+        without, withoutProducts, withoutSites, less(include, active), budgetPerAcre, maxPasses);
+  }
+
+  /** The same, but that the active may be used. */
+  public PlanWishes allowing(IngredientId active) {
+    return new PlanWishes(
+        less(without, active), withoutProducts, withoutSites, include, budgetPerAcre, maxPasses);
+  }
+
+  /** The same, but that the product can be had. */
+  public PlanWishes allowing(ProductId product) {
+    return new PlanWishes(
+        without, less(withoutProducts, product), withoutSites, include, budgetPerAcre, maxPasses);
+  }
+
+  /** The same, but that the site may be used. */
+  public PlanWishes allowing(Site site) {
+    return new PlanWishes(
+        without, withoutProducts, less(withoutSites, site), include, budgetPerAcre, maxPasses);
+  }
+
+  /** The same, whatever it costs. */
+  public PlanWishes withAnyBudget() {
+    return new PlanWishes(
+        without, withoutProducts, withoutSites, include, Optional.empty(), maxPasses);
+  }
+
+  /** The same in as many passes as the house allows. */
+  public PlanWishes withAnyPasses() {
+    return new PlanWishes(
+        without, withoutProducts, withoutSites, include, budgetPerAcre, OptionalInt.empty());
+  }
+
+  private static <T> SortedSet<T> less(SortedSet<T> all, T one) {
+    TreeSet<T> out = new TreeSet<>(all);
+    out.remove(one);
+    return out;
+  }
+
   /** With more products that cannot be had. */
   public PlanWishes withoutAll(Collection<ProductId> products) {
     TreeSet<ProductId> all = new TreeSet<>(withoutProducts);

@@ -84,14 +84,7 @@ public final class Legality {
   boolean allows(Draft draft, PlanSpace space) {
     List<DatedMix> dated = new ArrayList<>();
     for (Stop stop : draft.stops()) {
-      PassTiming t = timings.get(stop.date());
-      dated.add(
-          new DatedMix(
-              dated.size(),
-              t.medianDate(),
-              t.planned(),
-              positions.get(stop.date()),
-              space.mix(stop)));
+      dated.add(dated(dated.size(), stop.date(), space.mix(stop)));
     }
     return !sequences.blocks(dated);
   }
@@ -112,10 +105,39 @@ public final class Legality {
     return List.copyOf(out.values());
   }
 
+  /**
+   * What the journal alone holds against each dose on each day on which it could go by itself, one
+   * a rule and active; empty when one of them could follow it.
+   */
+  public List<Finding> blocksAfterJournal(List<DoseOption> options, PlanSpace space) {
+    TreeMap<String, Finding> out = new TreeMap<>();
+    for (int date = 0; date < timings.size(); date++) {
+      for (DoseOption o : options) {
+        if (!space.legalOn(date).contains(o.index())) {
+          continue;
+        }
+        List<DatedMix> alone =
+            List.of(dated(0, date, space.mix(new Stop(date, List.of(o.index())))));
+        if (!sequences.blocks(alone)) {
+          return List.of();
+        }
+        SequenceJudge.judge(book, traces.field(), alone).withoutPass().sorted().stream()
+            .filter(f -> f.severity() == Severity.BLOCK)
+            .forEach(f -> out.putIfAbsent(f.rule().value() + " " + o.ingredient().value(), f));
+      }
+    }
+    return List.copyOf(out.values());
+  }
+
+  private DatedMix dated(int pass, int date, Mix mix) {
+    PassTiming t = timings.get(date);
+    return new DatedMix(pass, t.medianDate(), t.planned(), positions.get(date), mix);
+  }
+
   private Set<Finding> blocksOf(PassTiming timing, Dose dose) {
     Set<Finding> out = new LinkedHashSet<>();
     for (UseFacts facts : UseJudge.facts(book, traces, 0, timing, Mix.of(List.of(dose)))) {
-      UseJudge.judge(facts).sorted().stream()
+      UseJudge.judge(facts).withoutPass().sorted().stream()
           .filter(f -> f.severity() == Severity.BLOCK)
           .forEach(out::add);
     }

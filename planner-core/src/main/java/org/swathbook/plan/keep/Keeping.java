@@ -79,8 +79,12 @@ public final class Keeping {
   private final IdentityHashMap<Pass, Integer> illegal = new IdentityHashMap<>();
   private int tried;
 
-  /** A program on the way, by what it wants and how it scores; lower wants are better. */
-  private record Step(Program program, List<SingleChange> changes, int wants, double score) {
+  /**
+   * A program on the way, by what it wants and how it scores; lower wants are better, and of as
+   * many it is better to be less far above the budget.
+   */
+  private record Step(
+      Program program, List<SingleChange> changes, int wants, double overBudget, double score) {
     int size() {
       return changes.stream().mapToInt(SingleChange::size).sum();
     }
@@ -151,7 +155,7 @@ public final class Keeping {
     return new Kept(
         asWritten.told(now.name(), List.of(), asWritten),
         notes,
-        wanting.of(now),
+        wanting.of(now).stream().distinct().toList(),
         found,
         beside,
         tried);
@@ -231,6 +235,7 @@ public final class Keeping {
   private record Promising(Step step, KeptWalks.Walk walk) {
     static final Comparator<Promising> ORDER =
         Comparator.comparingInt((Promising p) -> p.step.wants())
+            .thenComparingDouble(p -> p.step.overBudget())
             .thenComparingInt(p -> p.walk.newlyBroken())
             .thenComparingDouble(p -> p.walk.deficit())
             .thenComparing(p -> p.walk.net(), Comparator.reverseOrder());
@@ -249,6 +254,7 @@ public final class Keeping {
         all.stream()
             .sorted(
                 Comparator.comparingInt(Step::wants)
+                    .thenComparingDouble(Step::overBudget)
                     .thenComparing(Comparator.comparingDouble(Step::score).reversed()))
             .toList();
     Set<Step> out = new LinkedHashSet<>();
@@ -281,13 +287,25 @@ public final class Keeping {
     }
     for (SingleChange c : all) {
       int size = from.size() + c.size();
-      if (size <= MOST_CHANGES && seen.add(c.program().passes())) {
+      boolean keepsAPass = !c.program().passes().isEmpty();
+      if (size <= MOST_CHANGES
+          && keepsAPass
+          && !undoes(c, from.changes())
+          && seen.add(c.program().passes())) {
         List<SingleChange> changes = new ArrayList<>(from.changes());
         changes.add(c);
         List<Step> same = bySize.computeIfAbsent(size, s -> new ArrayList<>());
         same.add(step(c.program(), changes));
       }
     }
+  }
+
+  /** Whether a pass that was changed before goes: it could have gone at once. */
+  private static boolean undoes(SingleChange change, List<SingleChange> before) {
+    return change.kind() == SingleChange.Kind.LEAVE_OUT_PASS
+        && before.stream()
+            .filter(b -> b.kind() != SingleChange.Kind.LEAVE_OUT_PASS)
+            .anyMatch(b -> b.movedTo().orElse(b.pass()).equals(change.pass()));
   }
 
   private Step step(Program program, List<SingleChange> changes) {
@@ -299,7 +317,7 @@ public final class Keeping {
     if (!passes.isLegalInOrder(program)) {
       wants++;
     }
-    return new Step(program, changes, wants, passes.quick(program));
+    return new Step(program, changes, wants, wanting.overBudget(program), passes.quick(program));
   }
 
   /** Doses that the use rules refuse on that day, and pairs that may not stand in one tank. */

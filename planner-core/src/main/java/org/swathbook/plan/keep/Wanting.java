@@ -53,8 +53,22 @@ final class Wanting {
         .budgetPerAcre()
         .filter(b -> cost(program).compareTo(b) > 0)
         .ifPresent(
-            b -> out.add("It costs $" + cost(program) + " an acre and may cost $" + b + "."));
+            b ->
+                out.add(
+                    "It costs $"
+                        + cost(program)
+                        + " an acre when every pass is made, and may cost $"
+                        + b
+                        + "."));
     return out;
+  }
+
+  /** By how much it is above the budget, dollars an acre; 0 where it is not, or none is asked. */
+  double overBudget(Program program) {
+    return wishes
+        .budgetPerAcre()
+        .map(b -> Math.max(0, cost(program).minus(b).dollars()))
+        .orElse(0.0);
   }
 
   /** Every pass made; what has no price counts as nothing. */

@@ -30,7 +30,7 @@ record BufferStrip(double widthFt, double acres, boolean wholeField) {
         : "a strip of "
             + feet
             + " ft on that side left untreated, about "
-            + Numbers.decimals(acres, 1)
+            + Numbers.grouped(acres, 1)
             + " acres of a square field";
   }
 }

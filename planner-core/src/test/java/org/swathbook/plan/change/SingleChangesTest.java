@@ -3,6 +3,7 @@ package org.swathbook.plan.change;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +22,7 @@ import org.swathbook.plan.choice.OptionMaker;
 import org.swathbook.rules.Verdict;
 import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonWalk;
+import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonOutcome;
 import org.swathbook.testing.DemoBook;
 
@@ -39,8 +41,13 @@ class SingleChangesTest {
           ProgramReader.read(PATHS.find(BookPaths.Kind.PROGRAM, "nd-1-two-layers"), PATHS, BOOK));
 
   private static List<JudgedChange> best(String from, Money extra, ProductId... unavailable) {
+    return best(BOOK, from, extra, unavailable);
+  }
+
+  private static List<JudgedChange> best(
+      Book book, String from, Money extra, ProductId... unavailable) {
     return new SingleChanges(
-            BOOK,
+            book,
             KERNEL,
             NOW,
             ChangeTerms.helping(LocalDate.parse(from), List.of(unavailable), extra),
@@ -99,7 +106,8 @@ class SingleChangesTest {
   @ParameterizedTest
   @CsvSource({"2027-03-01, true", "2027-05-20, false", "2027-06-01, false"})
   void theFirstMendsMostAndTheSecondPaysMoreOrChangesSomethingElse(String from, boolean paysMore) {
-    List<JudgedChange> best = best(from, Money.ZERO);
+    List<JudgedChange> best =
+        best(from, Money.ZERO).stream().filter(c -> c.near().isEmpty()).toList();
     List<WalkedChange> all = helping(from);
     assertThat(best).hasSize(2);
     assertThat(all).hasSizeGreaterThan(3);
@@ -159,5 +167,47 @@ class SingleChangesTest {
   @Test
   void afterTheSeasonNothingHelps() {
     assertThat(best("2027-09-20", Money.ZERO)).isEmpty();
+  }
+
+  private static Book apart(int days) {
+    return BOOK.with(
+        BOOK.house().laidOut(BOOK.house().maxPasses(), BOOK.house().maxProducts(), days));
+  }
+
+  /**
+   * Where the house keeps passes three weeks apart, none fits between 11 May and 6 June: a pass
+   * that comes nearer is worth more than what is left, and says how near it comes.
+   */
+  @Test
+  void aPassNearerThanTheHouseAsksIsOfferedLastAndSaysSo() {
+    List<JudgedChange> best = best(apart(21), "2027-05-20", Money.ZERO);
+    JudgedChange near = best.get(best.size() - 1);
+
+    NearPass told = near.near().orElseThrow();
+    assertThat(near.change().kind()).isEqualTo(SingleChange.Kind.ADD_PASS);
+    assertThat(near.breaks()).contains("minDaysBetweenPasses");
+    assertThat(told.asked()).isEqualTo(21);
+    assertThat(told.days()).isPositive().isLessThan(21);
+    assertThat(Math.abs(ChronoUnit.DAYS.between(told.other(), near.change().pass())))
+        .isEqualTo(told.days());
+    assertThat(NOW.passes()).extracting(PassOutcome::planned).contains(told.other());
+    assertThat(near.judgement().verdict()).isNotEqualTo(Verdict.BLOCKED);
+    for (JudgedChange other : best.subList(0, best.size() - 1)) {
+      assertThat(other.near()).isEmpty();
+      assertThat(other.breaks()).doesNotContain("minDaysBetweenPasses");
+      assertThat(worth(near)).isGreaterThan(worth(other));
+    }
+  }
+
+  /** In dollars an acre, with ten for each house rule. */
+  private static double worth(JudgedChange c) {
+    return c.net().orElseThrow().dollars() + 10 * mended(c);
+  }
+
+  /** What keeps to the house's days is worth as much here as what does not. */
+  @Test
+  void noPassComesNearerForNothing() {
+    assertThat(best(apart(7), "2027-05-20", Money.ZERO)).allMatch(c -> c.near().isEmpty());
+    assertThat(best(apart(0), "2027-05-20", Money.ZERO)).allMatch(c -> c.near().isEmpty());
   }
 }

@@ -246,20 +246,39 @@ class KeepingTest {
 
   @Test
   void whatCannotBeMetIsToldAndNothingIsMadeUp() {
-    Book book = copy().load();
-    PlanWishes wishes =
-        new PlanWishes(
-            PlanWishes.NONE.without(),
-            PlanWishes.NONE.withoutSites(),
-            PlanWishes.NONE.include(),
-            Optional.of(Money.ofDollars(5)),
-            PlanWishes.NONE.maxPasses());
-    Kept kept = keep(book, wishes, WINTER);
-    assertThat(kept.wanting()).singleElement().asString().contains("may cost $5.00");
-    assertThat(kept.programs())
-        .allSatisfy(
-            p ->
-                assertThat(p.judged().outcome().cost().orElseThrow())
-                    .isLessThanOrEqualTo(Money.ofDollars(5)));
+    Kept kept = keep(copy().load(), atMost(5), WINTER);
+    assertThat(kept.wanting())
+        .singleElement()
+        .asString()
+        .contains("when every pass is made, and may cost $5.00");
+    assertThat(kept.programs()).as("a season without a pass keeps nothing").isEmpty();
+  }
+
+  private static PlanWishes atMost(double dollars) {
+    return new PlanWishes(
+        PlanWishes.NONE.without(),
+        PlanWishes.NONE.withoutSites(),
+        PlanWishes.NONE.include(),
+        Optional.of(Money.ofDollars(dollars)),
+        PlanWishes.NONE.maxPasses());
+  }
+
+  /** A pass alone is above it, so that it changes too; none is changed first and then left out. */
+  @Test
+  void aBudgetIsMetByFewChangesAndSomePassIsKept() {
+    Kept kept = keep(copy().load(), atMost(15), WINTER);
+    assertThat(kept.programs()).isNotEmpty();
+    for (KeptProgram p : kept.programs()) {
+      assertThat(p.judged().outcome().passes()).isNotEmpty();
+      assertThat(p.judged().outcome().cost().orElseThrow())
+          .isLessThanOrEqualTo(Money.ofDollars(15));
+      for (int i = 0; i < p.changes().size(); i++) {
+        SingleChange c = p.changes().get(i);
+        if (c.kind() == SingleChange.Kind.LEAVE_OUT_PASS) {
+          assertThat(p.changes().subList(0, i))
+              .noneMatch(b -> b.movedTo().orElse(b.pass()).equals(c.pass()));
+        }
+      }
+    }
   }
 }
