@@ -37,13 +37,37 @@ public sealed interface SoilRates {
     return new Allowed(all.orElseThrow());
   }
 
+  /**
+   * The rates by which weeds are met through their leaves: from the least to the most that the use
+   * allows on any soil, since a top that is cut on some soils spares the crop or the water and no
+   * weed. A label that moves both ends of its range by soil is that of a soil herbicide; what it
+   * does to leaves was seen at the rates of such soils, so that those of the field's hold (default,
+   * ours). Empty where no rate is stated.
+   */
+  static Optional<RateRange> throughLeaves(Use use, Field field) {
+    return isGradedByNeed(use) && of(use, field) instanceof Allowed a
+        ? Optional.of(a.range())
+        : onAnySoil(use);
+  }
+
+  /** Whether a use has rates that are lower at both ends on some soils than on others. */
+  static boolean isGradedByNeed(Use use) {
+    List<RateRange> ranges = ranges(use);
+    return ranges.stream().mapToDouble(r -> r.low().kgPerHa()).distinct().count() > 1
+        && ranges.stream().mapToDouble(r -> r.high().kgPerHa()).distinct().count() > 1;
+  }
+
   /** From the least to the most that a use allows on any soil; empty where it states no rate. */
   static Optional<RateRange> onAnySoil(Use use) {
+    return ranges(use).stream().reduce(SoilRates::wider);
+  }
+
+  private static List<RateRange> ranges(Use use) {
     return use.rates().find().stream()
         .flatMap(List::stream)
         .map(RateRow::rates)
         .flatMap(Optional::stream)
-        .reduce(SoilRates::wider);
+        .toList();
   }
 
   private static RateRange wider(RateRange a, RateRange b) {

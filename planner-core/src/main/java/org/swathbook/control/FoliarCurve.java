@@ -14,10 +14,10 @@ import org.swathbook.model.ModelSection;
  * E = top / (1 + (top/Emax - 1) z^-2)
  * </pre>
  *
- * with the high rate of the label's range on any soil, the height hm at which the table's Emax was
- * rated, and top halfway from Emax to 100 %. At hm and the high rate E is the table's figure. A low
- * rate is nearly enough on small plants and ruinous on tall ones, as in the field; with two
- * separate factors half rates would look free. Form and constants: default, ours.
+ * with the high rate of the label's range, the height hm at which the table's Emax was rated, and
+ * top halfway from Emax to 100 %. At hm and the high rate E is the table's figure. A low rate is
+ * nearly enough on small plants and ruinous on tall ones, as in the field; with two separate
+ * factors half rates would look free. Form and constants: default, ours.
  *
  * @param emax control at hm and the high rate, 0 to 1
  * @param controlHeightCm hm
@@ -97,7 +97,7 @@ public record FoliarCurve(double emax, double controlHeightCm, double gamma) {
             .with("γ, others,", SYSTEMIC_GAMMA, "")
             .with("Emax at most", MOST, "")
             .given(
-                "high is the top of the label's range for crop and phase, on whatever soil (`LabelRates`)"),
+                "high is the top of the label's range for crop and phase, uncut where only the top goes down on some soils (`LabelRates`)"),
         ModelCard.of(
                 ModelSection.LEAVES,
                 FoliarCurve.class,

@@ -1,46 +1,45 @@
 package org.swathbook.control;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.swathbook.book.Field;
 import org.swathbook.book.SoilRates;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Position;
-import org.swathbook.catalog.RateRow;
 import org.swathbook.catalog.Use;
 import org.swathbook.growth.UseFinder;
-import org.swathbook.measure.RateRange;
 
 /** The rates that a dose is measured against, in kg/ha. */
 public final class LabelRates {
   private LabelRates() {}
 
   /**
-   * Top of the label's range for the field's crop in this phase, on whatever soil, of several uses
-   * the highest: what control through leaves was rated at. A label that allows less on a light soil
-   * spares the crop; the weed needs no less there. Rates that dry down ripe crops count for nothing
-   * here. Where the active has no such use, that of the crop in any phase, then of any use: a rule
-   * blocks the dose, and the arithmetic still needs a scale. Empty when no use states a rate.
+   * Top of the label's range for the field's crop in this phase, of several uses the highest: what
+   * control through leaves was rated at. Where a label takes the top off on a light soil it spares
+   * the crop, and the weed needs no less ({@link SoilRates#throughLeaves}). Rates that dry down
+   * ripe crops count for nothing here. Where the active has no such use, that of the crop in any
+   * phase, then of any use: a rule blocks the dose, and the arithmetic still needs a scale. Empty
+   * when no use states a rate.
    */
   public static OptionalDouble high(TankActive active, Field field, Position.Phase phase) {
     OptionalDouble inPhase =
         top(
             active.formulations().stream()
-                .flatMap(f -> UseFinder.candidates(active.ingredient(), f, field, phase).stream()));
+                .flatMap(f -> UseFinder.candidates(active.ingredient(), f, field, phase).stream()),
+            field);
     if (inPhase.isPresent()) {
       return inPhase;
     }
     List<Use> all = active.ingredient().uses();
-    OptionalDouble inCrop = top(all.stream().filter(u -> u.isFor(field.crop())));
-    return inCrop.isPresent() ? inCrop : top(all.stream());
+    OptionalDouble inCrop = top(all.stream().filter(u -> u.isFor(field.crop())), field);
+    return inCrop.isPresent() ? inCrop : top(all.stream(), field);
   }
 
-  private static OptionalDouble top(Stream<Use> uses) {
+  private static OptionalDouble top(Stream<Use> uses, Field field) {
     return uses.filter(u -> !u.refused() && !u.isHarvestAid())
-        .map(LabelRates::highest)
-        .flatMapToDouble(OptionalDouble::stream)
+        .flatMap(u -> SoilRates.throughLeaves(u, field).stream())
+        .mapToDouble(r -> r.high().kgPerHa())
         .max();
   }
 
@@ -63,24 +62,12 @@ public final class LabelRates {
   }
 
   private static OptionalDouble share(Stream<Use> uses, Field field) {
-    return uses.filter(u -> !u.refused() && graded(u))
+    return uses.filter(u -> !u.refused() && SoilRates.isGradedByNeed(u))
         .mapToDouble(
             u ->
                 SoilRates.of(u, field) instanceof SoilRates.Allowed a
                     ? Math.min(1, a.range().high().kgPerHa() / highest(u).orElseThrow())
                     : 1)
         .max();
-  }
-
-  /** By what the soil needs: some soil is lower at both ends of its range than another. */
-  private static boolean graded(Use use) {
-    List<RateRange> rates =
-        use.rates().find().stream()
-            .flatMap(List::stream)
-            .map(RateRow::rates)
-            .flatMap(Optional::stream)
-            .toList();
-    return rates.stream().mapToDouble(r -> r.low().kgPerHa()).distinct().count() > 1
-        && rates.stream().mapToDouble(r -> r.high().kgPerHa()).distinct().count() > 1;
   }
 }

@@ -20,8 +20,8 @@ import org.swathbook.testing.IngredientBuilder;
 import org.swathbook.testing.UseBuilder;
 
 /**
- * Doses on leaves are measured against the top of the label's range on any soil, residuals against
- * that of the field's.
+ * Doses on leaves are measured against the top of the label's range, residuals against that of the
+ * soil.
  */
 class LabelRatesTest {
   private static final Catalog STARTER = new CatalogLoader().starter();
@@ -141,6 +141,20 @@ class LabelRatesTest {
           .as(texture.name())
           .hasValueCloseTo(Rate.lbPerAcre(0.5, Basis.AE).kgPerHa(), within(1e-9));
     }
+  }
+
+  /**
+   * Metribuzin before soybean moves both ends of its range by soil, 0.25 to 0.50 lb on medium ones
+   * (the starter's rows, with the sources that stand there).
+   */
+  @Test
+  void theWholeRangeOfASoilHerbicideIsThatOfTheSoil() {
+    assertThat(
+            LabelRates.high(
+                new TankActive(active("metribuzin"), List.of("WG"), 0.28),
+                soybean().soil(SoilTexture.SILT_LOAM, 3, 6.5).build(),
+                Position.Phase.BEFORE_EMERGENCE))
+        .hasValueCloseTo(Rate.lbPerAcre(0.50, Basis.AI).kgPerHa(), within(1e-9));
   }
 
   /** A rule blocks such a dose; it is still measured by what comes nearest. */

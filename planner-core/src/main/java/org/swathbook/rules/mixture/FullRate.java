@@ -17,10 +17,11 @@ import org.swathbook.season.outcome.PassWeed;
 
 /**
  * What the label means by its full rate of an active, for the soil and the size of the weeds. In
- * the soil it is the rate of the soil. Through leaves it is that of the weed: what a label takes
- * off on a light soil spares the crop, and leaves a plant less than it asks elsewhere.
+ * the soil it is the rate of the soil. Through leaves it is that of the weed: a top that is cut on
+ * a light soil spares the crop, and leaves a plant less than the label asks elsewhere.
  *
- * @param range of the use: in the soil on the field's soils, through leaves on any
+ * @param range of the use: in the soil on the field's soils, through leaves as {@link
+ *     SoilRates#throughLeaves} has it
  * @param mostLbPerAcre what the use allows on the field's soils
  * @param lbPerAcre the full rate
  * @param lbPerAcreHeld all of the active in the tank
@@ -50,7 +51,7 @@ record FullRate(
                 allowed(facts, use)
                     .map(
                         here -> {
-                          RateRange any = SoilRates.onAnySoil(use).orElse(here);
+                          RateRange any = SoilRates.throughLeaves(use, facts.field()).orElse(here);
                           return of(facts, active, any, here, full(use, any, here, weed, pressure));
                         }));
   }
