@@ -25,6 +25,7 @@ import org.swathbook.plan.Planner;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.plan.compare.LastSeason;
+import org.swathbook.plan.keep.Wanting;
 import org.swathbook.program.Program;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -119,30 +120,33 @@ final class CompareOption {
       String word = words.get(i);
       if (read.get(i).isPresent()) {
         Program written = read.get(i).orElseThrow().program();
-        programs.add(standing(word, written, List.of(), book, traces, today));
+        programs.add(standing(word, written, List.of(), book, wishes, traces, today));
       } else if (word.equals(BEST)) {
         best(book, wishes, effort, field, today, programs, notes);
       } else {
         LastSeason last = LastSeason.of(book, traces);
-        programs.add(standing(word, last.program(), last.notes(), book, traces, today));
+        programs.add(standing(word, last.program(), last.notes(), book, wishes, traces, today));
       }
     }
     return new ComparedField(
         field, ComparedProgram.of(book, traces, programs, today), List.copyOf(notes));
   }
 
-  /** A program on what the journal has made of the season. */
+  /** A program on what the journal has made of the season, with what it lacks of what is asked. */
   private static ComparedProgram.Named standing(
       String word,
       Program written,
       List<String> notes,
       Book book,
+      PlanWishes wishes,
       TraceSet traces,
       LocalDate today) {
     SeasonSoFar.Standing s =
         SeasonSoFar.of(book, traces.field(), today).standing(book, traces, written, today);
     List<String> all = new ArrayList<>(notes);
     all.addAll(s.notes());
+    new Wanting(book, wishes)
+        .of(s.program()).stream().distinct().forEach(w -> all.add("Against what is asked: " + w));
     return new ComparedProgram.Named(word, false, word.equals(LAST_YEAR), s.program(), all);
   }
 
@@ -196,7 +200,8 @@ final class CompareOption {
       return Optional.empty();
     }
     WrittenProgram written =
-        ProgramReader.readWritten(paths.find(BookPaths.Kind.PROGRAM, word), paths, book);
+        ProgramReader.readWritten(
+            paths.find(BookPaths.Kind.PROGRAM, word, List.of(BEST, LAST_YEAR)), paths, book);
     if (!written.program().field().equals(field.id())) {
       throw wrong(
           "the program "

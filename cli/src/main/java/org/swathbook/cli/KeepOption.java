@@ -14,6 +14,8 @@ import org.swathbook.growth.TraceSet;
 import org.swathbook.plan.Effort;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.plan.keep.Keeping;
+import org.swathbook.plan.keep.Kept;
+import org.swathbook.plan.keep.KeptWithout;
 import org.swathbook.program.FieldId;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -75,10 +77,14 @@ final class KeepOption {
       LocalDate today) {
     TraceSet traces = TraceBuilder.build(book, field, today);
     PassTimes.check(written, traces, book.house().sizePercentile());
+    Kept kept = Keeping.of(book, traces, written.program(), wishes, today, effort);
     return new KeptField(
         field,
         typed.required(),
-        Keeping.of(book, traces, written.program(), wishes, today, effort),
+        kept,
+        kept.programs().isEmpty()
+            ? KeptWithout.of(book, traces, written.program(), wishes, today)
+            : List.of(),
         effort);
   }
 }

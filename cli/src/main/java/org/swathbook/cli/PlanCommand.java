@@ -118,7 +118,9 @@ final class PlanCommand implements Callable<Integer> {
     ReportHead head(List<Field> of) {
       List<String> made = new ArrayList<>();
       of.forEach(f -> made.addAll(JournalNotes.of(f, SeasonSoFar.of(book, f, today))));
-      return ReportHead.of(book, of, today).noted(made).asked(wishes.words(book.catalog()));
+      return ReportHead.of(book, of, today)
+          .noted(made)
+          .asked(wishes.words(book.catalog(), book.house()));
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
@@ -58,7 +59,8 @@ final class WishOptions {
             "--why-not",
             "INGREDIENT",
             "Tell what stands against this ingredient: the rule that refuses it, a limit of the"
-                + " plan, or the better program. May be given more than once.");
+                + " plan, or the better program. May be given more than once. A program of your"
+                + " own is held against the plan with --compare.");
   }
 
   boolean asksWhyNot() {
@@ -140,10 +142,30 @@ final class WishOptions {
             () ->
                 new ParameterException(
                     command.commandLine(),
-                    "there is no ingredient '"
-                        + typed
-                        + "'"
-                        + Complaints.nearest(
-                            typed, catalog.ingredients().stream().map(Ingredient::name).toList())));
+                    "there is no ingredient '" + typed + "'" + insteadOf(typed, catalog)));
+  }
+
+  /** What else the word may be, with the ingredients that are meant then. */
+  private String insteadOf(String typed, Catalog catalog) {
+    Optional<Site> site = site(typed);
+    if (site.isPresent()) {
+      return "; it is a site of action, name an ingredient of it: "
+          + catalog.ingredients().stream()
+              .filter(i -> i.site().equals(site.get()))
+              .map(Ingredient::name)
+              .collect(Collectors.joining(", "));
+    }
+    return catalog
+        .findProduct(typed)
+        .map(
+            p ->
+                "; it is a product, name an ingredient of it: "
+                    + p.contents().stream()
+                        .map(c -> catalog.ingredient(c.ingredient()).name())
+                        .collect(Collectors.joining(", ")))
+        .orElseGet(
+            () ->
+                Complaints.nearest(
+                    typed, catalog.ingredients().stream().map(Ingredient::name).toList()));
   }
 }

@@ -116,6 +116,42 @@ class CompareCommandTest {
         .isEqualTo(ExitCode.WRONG_INPUT);
   }
 
+  /** The best keeps to it; of the others what they lack is told. */
+  @Test
+  void whatIsAskedIsHeldAgainstTheOthers() throws IOException {
+    JsonNode compared =
+        JSON.readTree(
+                call(
+                        "ND-1",
+                        "--compare",
+                        LAYERS,
+                        "--budget",
+                        "50",
+                        "--without",
+                        "metribuzin",
+                        "--effort",
+                        "quick",
+                        "--json")
+                    .out())
+            .get("fields")
+            .get(0)
+            .get("compare");
+
+    assertThat(compared.get(0).get("asked").asText()).isEqualTo("best");
+    assertThat(compared.get(0).get("notes").toString()).doesNotContain("Against what is asked");
+    assertThat(compared.get(1).get("notes"))
+        .extracting(JsonNode::asText)
+        .anyMatch(
+            n ->
+                n.equals(
+                    "Against what is asked: metribuzin-75wg is in a pass and is to be left out."))
+        .anyMatch(
+            n ->
+                n.matches(
+                    "Against what is asked: It costs \\$[\\d.]+ an acre when every pass is made, and"
+                        + " may cost \\$50\\.00\\."));
+  }
+
   @Test
   void aRefusedBestIsSaidToBeMissing() throws IOException {
     Path refused = SmallBook.of(dir.resolve("refused"), "ND-2");
@@ -139,6 +175,7 @@ class CompareCommandTest {
     isWrong(call("ND-2", "--compare", LAYERS, "last-year"), "is one of ND-1");
     isWrong(call("ND-1", "--compare", "best"), "best alone has nothing to be held against");
     isWrong(call("ND-1", "--compare", LAYERS, "no-such"), "no program of this name");
+    isWrong(call("ND-1", "--compare", LAYERS, "last-season"), "write one of: best, last-year, ");
     isWrong(
         call("ND-1", "--compare", LAYERS, "last-year", "--without", "glufosinate"),
         "concerns best alone");

@@ -25,6 +25,7 @@ final class JsonPaths {
           Map.entry("keep", "keep"),
           Map.entry("keep.written", "program"),
           Map.entry("keep.anew", "program"),
+          Map.entry("keep.without", "keptWithout"),
           Map.entry("program.changes", "change"),
           Map.entry("change.products", "changeProduct"),
           Map.entry("summary", "program"),

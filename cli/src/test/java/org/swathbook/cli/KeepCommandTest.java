@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,6 +59,31 @@ class KeepCommandTest {
     assertThat(first.get("passes").get(0)).isEqualTo(keep.get("written").get("passes").get(0));
   }
 
+  /** No label lets atrazine go on soybean; without that word nothing needs to change. */
+  @Test
+  void whatCannotBeHadIsSaidWithItsRuleAndWhatHelps() throws IOException {
+    String[] asked = {"--keep", LAYERS, "--must-include", "atrazine", "--effort", "quick"};
+    Called text = call(asked);
+
+    assertThat(text.code()).isEqualTo(ExitCode.BLOCKED);
+    assertThat(text.out().replaceAll("\\s+", " "))
+        .contains("A new plan finds no program either. BLOCK crop-not-listed · atrazine")
+        .containsPattern(
+            "Without one of these limits alone it could be kept: --must-include atrazine, asked in"
+                + " one: nothing then needs to change; net [\\d.]+, cost")
+        .contains("As written net");
+    JsonNode keep =
+        JSON.readTree(
+                call(Stream.concat(Stream.of(asked), Stream.of("--json")).toArray(String[]::new))
+                    .out())
+            .get("fields")
+            .get(0)
+            .get("keep");
+    assertThat(keep.get("findings").get(0).get("rule").asText()).isEqualTo("crop-not-listed");
+    assertThat(keep.get("without")).hasSize(1);
+    assertThat(keep.get("without").get(0).get("thingsChanged").asInt()).isZero();
+  }
+
   /** What {@code season} says of the written program is what the report holds changes against. */
   @Test
   void theFiguresOfTheWrittenProgramAreThoseOfTheSeason() throws IOException {
@@ -73,7 +99,7 @@ class KeepCommandTest {
     assertThat(called.out().lines()).allSatisfy(l -> assertThat(l).hasSizeLessThanOrEqualTo(100));
     assertThat(called.out())
         .contains("ONE THING TO CHANGE: ")
-        .contains("As written, on what is made")
+        .contains("As written   ")
         .contains("Against what is asked: " + SHORT)
         .contains("Planned anew, to show what keeping costs")
         .contains("The label is the law.");

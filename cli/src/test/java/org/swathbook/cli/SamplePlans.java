@@ -28,6 +28,7 @@ import org.swathbook.plan.compare.AgainstFirst;
 import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.plan.keep.Kept;
 import org.swathbook.plan.keep.KeptProgram;
+import org.swathbook.plan.keep.KeptWithout;
 import org.swathbook.program.Dose;
 import org.swathbook.rules.About;
 import org.swathbook.rules.Finding;
@@ -285,7 +286,11 @@ final class SamplePlans {
             List.of("A product is to be left out."),
             List.of(kept("With one change", List.of(change))),
             Optional.of(recommended().programs().get(0)),
+            Optional.empty(),
             1234),
+        List.of(
+            new KeptWithout(
+                "--budget", "at most $40.00 asked", kept("With one change", List.of(change)))),
         Effort.USUAL);
   }
 

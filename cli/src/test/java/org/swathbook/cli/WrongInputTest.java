@@ -40,6 +40,27 @@ class WrongInputTest {
             + " --help'");
   }
 
+  /** A site, or a product, in the place of an ingredient. */
+  @Test
+  void whatIsNoIngredientIsToldWithTheIngredientsThatMayBeMeant() {
+    isRefusedWith(
+        Called.with("plan", book, "ND-1", "--why-not", "site 9"),
+        "swathbook plan: there is no ingredient 'site 9'; it is a site of action, name an"
+            + " ingredient of it: glyphosate; see 'swathbook plan --help'");
+    isRefusedWith(
+        Called.with("plan", book, "ND-1", "--must-include", "glyphosate-4.5sl"),
+        "swathbook plan: there is no ingredient 'glyphosate-4.5sl'; it is a product, name an"
+            + " ingredient of it: glyphosate; see 'swathbook plan --help'");
+    isRefusedWith(
+        Called.with("plan", book, "ND-1", "--must-include", "glyphosat"),
+        "swathbook plan: there is no ingredient 'glyphosat'; the nearest is glyphosate; see"
+            + " 'swathbook plan --help'");
+    isRefusedWith(
+        Called.with("plan", book, "ND-1", "--why-not", "site 99"),
+        "swathbook plan: there is no site of action 99; write one as 'site 14'; see 'swathbook"
+            + " plan --help'");
+  }
+
   @Test
   void aBrokenBookIsToldWithEveryPlace() throws IOException {
     SmallBook.append(book, "weeds.csv", "ND-1,NOSUCH,lots,yes,,,,");

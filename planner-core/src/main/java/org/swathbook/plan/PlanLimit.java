@@ -18,7 +18,7 @@ import org.swathbook.season.outcome.SeasonOutcome;
  * @param met what a program has of that which is limited, in words
  * @param binds whether a program stands so near to it that one step more would go beyond it
  */
-record PlanLimit(
+public record PlanLimit(
     String key,
     String limit,
     Asked lifted,
@@ -27,10 +27,10 @@ record PlanLimit(
     Predicate<SeasonOutcome> binds) {
 
   /** Whether it was asked of this plan; else it is the house's. */
-  boolean isAsked() {
+  public boolean isAsked() {
     return key.startsWith("--");
   }
 
   /** A book, and what is asked beside its house rules. */
-  record Asked(Book book, PlanWishes wishes) {}
+  public record Asked(Book book, PlanWishes wishes) {}
 }

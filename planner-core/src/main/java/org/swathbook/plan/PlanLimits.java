@@ -24,7 +24,7 @@ import org.swathbook.season.outcome.SeasonOutcome;
  * house. Where a number of passes was asked, lifting it leaves the house's; of a number of the
  * house one more is allowed, and of its days every one but the same.
  */
-final class PlanLimits {
+public final class PlanLimits {
   private final Book book;
   private final HouseRules house;
   private final PlanWishes wishes;
@@ -35,7 +35,8 @@ final class PlanLimits {
     this.wishes = wishes;
   }
 
-  static List<PlanLimit> of(Book book, PlanWishes wishes) {
+  /** In a fixed order: what is left out, what is asked for, money, passes, products, days. */
+  public static List<PlanLimit> of(Book book, PlanWishes wishes) {
     PlanLimits all = new PlanLimits(book, wishes);
     List<PlanLimit> out = all.choice();
     wishes.budgetPerAcre().ifPresent(b -> out.add(all.budget(b)));

@@ -2,26 +2,32 @@ package org.swathbook.cli.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import org.swathbook.book.Book;
 import org.swathbook.cli.report.KeptField;
 import org.swathbook.cli.report.ReportHead;
+import org.swathbook.plan.Refusal;
 import org.swathbook.plan.compare.ComparedProgram;
 import org.swathbook.plan.keep.Kept;
 import org.swathbook.plan.keep.KeptProgram;
+import org.swathbook.plan.keep.KeptWithout;
 
 /** The result of {@code plan --keep}: a plan whose first programs are a written one, changed. */
 public final class KeepJson {
   private final ProgramJson program;
+  private final FindingJson findings;
 
-  private KeepJson(ProgramJson program) {
+  private KeepJson(ProgramJson program, FindingJson findings) {
     this.program = program;
+    this.findings = findings;
   }
 
   public static String of(Book book, ReportHead head, KeptField field) {
     ObjectNode root = Json.document("plan", head);
     ObjectNode node = root.putArray("fields").addObject();
     FieldJson.into(node, field.field());
-    new KeepJson(new ProgramJson(book, field.field())).into(node, field);
+    new KeepJson(new ProgramJson(book, field.field()), new FindingJson(book.catalog()))
+        .into(node, field);
     return Json.write(root);
   }
 
@@ -32,6 +38,15 @@ public final class KeepJson {
     keep.put("needsNothing", kept.needsNothing());
     keep.set("notes", Json.texts(kept.notes()));
     keep.set("wanting", Json.texts(kept.wanting()));
+    keep.set("findings", findings.findings(kept.noPlan().map(Refusal::because).orElse(List.of())));
+    ArrayNode without = keep.putArray("without");
+    for (KeptWithout w : field.without()) {
+      ObjectNode limit = without.addObject();
+      limit.put("key", w.key());
+      limit.put("limit", w.limit());
+      limit.put("thingsChanged", w.program().size());
+      limit.set("netPerAcre", Json.money(w.program().judged().outcome().net()));
+    }
     keep.put("tried", kept.tried());
     keep.put("effort", PlanJson.word(field.effort()));
     ObjectNode written = keep.putObject("written");

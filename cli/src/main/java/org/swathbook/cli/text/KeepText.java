@@ -6,11 +6,14 @@ import org.swathbook.cli.report.ChangeWords;
 import org.swathbook.cli.report.KeptField;
 import org.swathbook.cli.report.ReportHead;
 import org.swathbook.plan.Effort;
+import org.swathbook.plan.Refusal;
 import org.swathbook.plan.change.SingleChange;
 import org.swathbook.plan.keep.Kept;
 import org.swathbook.plan.keep.KeptProgram;
+import org.swathbook.plan.keep.KeptWithout;
 import org.swathbook.rules.Finding;
 import org.swathbook.rules.Severity;
+import org.swathbook.season.outcome.PassOutcome;
 import org.swathbook.season.outcome.SeasonOutcome;
 
 /** The report of {@code plan --keep}. */
@@ -68,7 +71,15 @@ public final class KeepText {
           0,
           2,
           "REFUSED: no change of a few things was found that makes it legal with all that is"
-              + " asked; plan the field anew.");
+              + " asked"
+              + (kept.noPlan().isPresent() ? "." : "; plan the field anew."));
+      kept.noPlan().ifPresent(this::noPlan);
+      if (!field.without().isEmpty()) {
+        page.line("Without one of these limits alone it could be kept:");
+      }
+      for (KeptWithout w : field.without()) {
+        page.wrapped(2, 4, without(w));
+      }
     } else if (kept.needsNothing()) {
       List<String> broken = kept.written().judged().judgement().brokenNames();
       page.wrapped(
@@ -93,6 +104,26 @@ public final class KeepText {
     page.blank();
   }
 
+  private void noPlan(Refusal refusal) {
+    page.line("A new plan finds no program either.");
+    new FindingText(book.catalog()).findings(page, refusal.because());
+  }
+
+  private static String without(KeptWithout w) {
+    KeptProgram p = w.program();
+    return w.key()
+        + ", "
+        + w.limit()
+        + ": "
+        + (p.changes().isEmpty()
+            ? "nothing then needs to change"
+            : String.join("; ", p.changes().stream().map(KeepText::words).toList()))
+        + "; "
+        + ProgramText.money(p.judged().outcome())
+        + ", "
+        + ProgramText.broken(p.judged().judgement());
+  }
+
   private static String words(SingleChange c) {
     return ChangeWords.of(c, Figures::day);
   }
@@ -100,7 +131,9 @@ public final class KeepText {
   private void written() {
     SeasonOutcome outcome = kept.written().judged().outcome();
     page.apart(
-        "As written, on what is made",
+        outcome.passes().stream().anyMatch(PassOutcome::made)
+            ? "As written, on what is made"
+            : "As written",
         ProgramText.money(outcome) + "; " + kept.written().judged().judgement().verdict().word());
     AlternativeText.passes(page, 4, outcome);
     page.wrapped(4, 6, "control, mean (worst year): " + ProgramText.drivers(outcome));

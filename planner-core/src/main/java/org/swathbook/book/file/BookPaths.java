@@ -100,6 +100,15 @@ public final class BookPaths {
    * @throws ProblemsException when there is no such file
    */
   public Path find(Kind kind, String typed) {
+    return find(kind, typed, List.of());
+  }
+
+  /**
+   * The same where some words stand for what is no file.
+   *
+   * @param words told beside the names of the book when what was typed is none of both
+   */
+  public Path find(Kind kind, String typed, List<String> words) {
     Optional<Path> direct = asPath(typed).filter(Files::isRegularFile);
     if (direct.isPresent()) {
       return direct.get();
@@ -115,7 +124,8 @@ public final class BookPaths {
         }
       }
     }
-    List<String> known = names(kind);
+    List<String> known = new ArrayList<>(words);
+    known.addAll(names(kind));
     boolean folderOfTheName =
         !name.isEmpty() && asPath(typed).filter(Files::isDirectory).isPresent();
     throw ProblemsException.of(

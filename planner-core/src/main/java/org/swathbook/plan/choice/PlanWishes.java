@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.swathbook.book.HouseRules;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.IngredientId;
@@ -126,8 +127,12 @@ public record PlanWishes(
     return (int) include.stream().filter(i -> !used.contains(i)).count();
   }
 
-  /** One line each: {@code without dicamba}; empty when nothing is asked. */
-  public List<String> words(Catalog catalog) {
+  /**
+   * One line each: {@code without dicamba}; empty when nothing is asked.
+   *
+   * @param house which may allow fewer passes
+   */
+  public List<String> words(Catalog catalog, HouseRules house) {
     List<String> out = new ArrayList<>();
     without.forEach(i -> out.add("without " + catalog.ingredient(i).name()));
     withoutProducts.forEach(p -> out.add("without " + catalog.product(p).name()));
@@ -136,7 +141,13 @@ public record PlanWishes(
     budgetPerAcre.ifPresent(b -> out.add("at most $" + b + " an acre for products and passes"));
     if (maxPasses.isPresent()) {
       int n = maxPasses.getAsInt();
-      out.add("at most " + n + (n == 1 ? " pass" : " passes"));
+      out.add(
+          "at most "
+              + n
+              + (n == 1 ? " pass" : " passes")
+              + (n > house.maxPasses()
+                  ? ", of which the house allows " + house.maxPasses() + " (maxPasses)"
+                  : ""));
     }
     return out;
   }

@@ -19,7 +19,7 @@ import org.swathbook.check.UseJudge;
 import org.swathbook.growth.PassTiming;
 import org.swathbook.growth.TraceSet;
 import org.swathbook.plan.Effort;
-import org.swathbook.plan.PlannedProgram;
+import org.swathbook.plan.FieldPlan;
 import org.swathbook.plan.Planner;
 import org.swathbook.plan.change.AddedTanks;
 import org.swathbook.plan.change.ChangeMaker;
@@ -150,14 +150,14 @@ public final class Keeping {
       }
     }
     List<KeptProgram> found = search(now, asWritten);
-    Optional<PlannedProgram> beside =
-        new Planner(book, wishes, anew).plan(traces.field(), today).programs().stream().findFirst();
+    FieldPlan beside = new Planner(book, wishes, anew).plan(traces.field(), today);
     return new Kept(
         asWritten.told(now.name(), List.of(), asWritten),
         notes,
         wanting.of(now).stream().distinct().toList(),
         found,
-        beside,
+        beside.programs().stream().findFirst(),
+        beside.refusal().filter(r -> beside.programs().isEmpty()),
         tried);
   }
 

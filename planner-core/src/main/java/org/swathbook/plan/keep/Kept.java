@@ -3,6 +3,7 @@ package org.swathbook.plan.keep;
 import java.util.List;
 import java.util.Optional;
 import org.swathbook.plan.PlannedProgram;
+import org.swathbook.plan.Refusal;
 
 /**
  * A written program and the fewest changes after which it serves.
@@ -13,6 +14,7 @@ import org.swathbook.plan.PlannedProgram;
  * @param programs it with changes, fewest first: what serves again, then what meets the house rules
  *     too; empty when nothing was found that is legal and has all that is asked
  * @param anew the best program of a new plan, to show what keeping costs; empty when there is none
+ * @param noPlan why there is none, where there is none
  * @param tried changed programs that were scored
  */
 public record Kept(
@@ -21,6 +23,7 @@ public record Kept(
     List<String> wanting,
     List<KeptProgram> programs,
     Optional<PlannedProgram> anew,
+    Optional<Refusal> noPlan,
     int tried) {
 
   public Kept {

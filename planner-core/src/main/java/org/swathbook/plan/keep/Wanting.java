@@ -14,12 +14,12 @@ import org.swathbook.program.Pass;
 import org.swathbook.program.Program;
 
 /** What a program lacks of what is asked of it; passes that are made are past asking. */
-final class Wanting {
+public final class Wanting {
   private final Book book;
   private final PlanWishes wishes;
   private final int mostPasses;
 
-  Wanting(Book book, PlanWishes wishes) {
+  public Wanting(Book book, PlanWishes wishes) {
     this.book = book;
     this.wishes = wishes;
     this.mostPasses =
@@ -27,7 +27,7 @@ final class Wanting {
   }
 
   /** One sentence each; empty when it meets all. */
-  List<String> of(Program program) {
+  public List<String> of(Program program) {
     List<String> out = new ArrayList<>();
     Set<IngredientId> used = new TreeSet<>();
     for (Pass p : program.passes()) {

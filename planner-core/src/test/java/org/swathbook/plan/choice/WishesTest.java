@@ -97,7 +97,7 @@ class WishesTest {
                 set(List.of(ATRAZINE, MESOTRIONE)),
                 Optional.of(Money.ofDollars(80)),
                 OptionalInt.of(1)));
-    assertThat(more.words(BOOK.catalog()))
+    assertThat(more.words(BOOK.catalog(), BOOK.house()))
         .containsExactly(
             "without dicamba",
             "without " + product,
@@ -106,10 +106,12 @@ class WishesTest {
             "with mesotrione",
             "at most $80.00 an acre for products and passes",
             "at most 1 pass");
-    assertThat(PlanWishes.NONE.words(BOOK.catalog())).isEmpty();
+    assertThat(PlanWishes.NONE.words(BOOK.catalog(), BOOK.house())).isEmpty();
     PlanWishes twice =
         new PlanWishes(
             new TreeSet<>(), new TreeSet<>(), new TreeSet<>(), Optional.empty(), OptionalInt.of(2));
-    assertThat(twice.words(BOOK.catalog())).containsExactly("at most 2 passes");
+    assertThat(twice.words(BOOK.catalog(), BOOK.house())).containsExactly("at most 2 passes");
+    assertThat(twice.words(BOOK.catalog(), BOOK.house().laidOut(1, 4, 7)))
+        .containsExactly("at most 2 passes, of which the house allows 1 (maxPasses)");
   }
 }
