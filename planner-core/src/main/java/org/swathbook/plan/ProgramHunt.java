@@ -84,8 +84,19 @@ final class ProgramHunt {
 
   private void look() {
     climb();
-    new Improving(search, surroundings(), this::combined, spent.combined()).run();
+    improve();
+    if (spent != Effort.QUICK) {
+      Optional<Walked> before = search.best();
+      search.withAnotherNumberOfPasses(space.maxPasses());
+      if (!search.best().equals(before)) {
+        improve();
+      }
+    }
     search.houseRulesAside(space.maxPasses());
+  }
+
+  private void improve() {
+    new Improving(search, surroundings(), this::combined, spent.combined()).run();
   }
 
   private Optional<Walked> combined(Set<Stop> passes) {

@@ -36,6 +36,9 @@ public final class Search {
 
   private static final int MOST_STEPS = 40;
 
+  /** Of the ways to lay one more pass so many are climbed from: default, ours. */
+  private static final int MORE_PASSES_TRIED = 2;
+
   private final Moves moves;
   private final Mending mending;
   private final Starts starts;
@@ -99,6 +102,33 @@ public final class Search {
   public void alternating(int mostPasses) {
     for (Draft d : best().map(w -> starts.alternating(w.draft())).orElse(List.of())) {
       climbWithEarlyPosts(d, mostPasses);
+    }
+  }
+
+  /**
+   * Climbs again from the best program with a pass more and with a pass less, and keeps to that
+   * number on the way up: a free climb would take the step back at once. From the top it goes on
+   * freely where that is the best by then.
+   */
+  public void withAnotherNumberOfPasses(int mostPasses) {
+    Optional<Walked> best = best();
+    if (best.isEmpty()) {
+      return;
+    }
+    Draft now = best.get().draft();
+    int passes = now.stops().size();
+    List<Draft> less = new ArrayList<>();
+    for (int i = 0; i < passes && passes > 1; i++) {
+      less.add(now.without(i));
+    }
+    List<Draft> more = passes < mostPasses ? starts.withOneMorePass(now, EARLY_POST) : List.of();
+    List<Draft> from = new ArrayList<>(topByGoal(more, MORE_PASSES_TRIED));
+    from.addAll(topByGoal(less, 1));
+    for (Draft start : from) {
+      int held = start.stops().size();
+      climb(start, EARLY_POST, d -> d.stops().size() == held)
+          .filter(top -> best().filter(top::equals).isPresent())
+          .ifPresent(top -> climbWithEarlyPosts(top.draft(), mostPasses));
     }
   }
 
