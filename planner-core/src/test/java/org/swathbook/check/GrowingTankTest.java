@@ -22,18 +22,25 @@ class GrowingTankTest {
         .toList();
   }
 
-  /** Ten inches at V4: only the use of an eighth of a pound is open, and it is the one to say. */
+  /**
+   * Ten inches at V4: of the uses of dicamba only that of an eighth of a pound is open, which a
+   * granule with diflufenzopyr brings, and for the granule it is the one to say. The liquid has
+   * none.
+   */
   @Test
   void theUseThatIsOpenOnTheDaySpeaksWhateverElseBringsTheActive() {
-    MixCase alone = MixCase.in("corn").day(24, "V4", 10).product(DICAMBA, "16 fl oz/acre");
-    MixCase more =
+    MixCase liquid = MixCase.in("corn").day(24, "V4", 10).product(DICAMBA, "16 fl oz/acre");
+    MixCase granule =
+        MixCase.in("corn").day(24, "V4", 10).product(WITH_DIFLUFENZOPYR, "8 oz weight/acre");
+    MixCase both =
         MixCase.in("corn")
             .day(24, "V4", 10)
             .product(DICAMBA, "16 fl oz/acre")
             .product(WITH_DIFLUFENZOPYR, "1.6 oz weight/acre");
 
-    assertThat(blocks(alone)).containsExactly("rate-above-use");
-    assertThat(blocks(more)).containsExactly("rate-above-use");
+    assertThat(blocks(liquid)).containsExactly("stage-window");
+    assertThat(blocks(granule)).containsExactly("rate-above-use");
+    assertThat(blocks(both)).containsExactlyInAnyOrder("stage-window", "rate-above-use");
   }
 
   /** Bond 2016: 28 days at half a pound; more than the label has waits no shorter. */

@@ -456,9 +456,11 @@ class StewardshipRulesSayTest {
   }
 
   /** Rain after planting, and none before, brings all of it up; nothing is sprayed. */
-  private static SeasonCase uncovered(DriverKind driver) {
+  private static SeasonCase uncovered(DriverKind driver, int... resists) {
     return SeasonCase.of(
-        soybean(weed("AMAPA", 80, driver, 0)).rain("2027-05-15", 1).rain("2027-06-15", 1));
+        soybean(weed("AMAPA", 80, driver, resists.length > 0 ? 1 : 0, resists))
+            .rain("2027-05-15", 1)
+            .rain("2027-06-15", 1));
   }
 
   /** A layer from planting on that lasts so long, and glyphosate over the crop. */
@@ -481,8 +483,16 @@ class StewardshipRulesSayTest {
             "no layer at all",
             uncovered(DriverKind.YES),
             "warn: 100 % of Palmer amaranth comes up after planting, and nothing in the soil holds"
-                + " it. [100 %, no layer; a layer above 20 %] a residual of an effective site at"
-                + " planting or with the first post"),
+                + " it. [100 %, no layer; a layer above 20 %] a residual of site 15 at its full rate,"
+                + " at planting or with the first post"),
+        says(
+            "no-residual",
+            "no layer, of a weed that resists the one site that would hold it",
+            uncovered(DriverKind.YES, 15),
+            "warn: 100 % of Palmer amaranth comes up after planting, and nothing in the soil holds"
+                + " it. [100 %, no layer; a layer above 20 %] several partners together that hold it"
+                + " in part, or row cultivation: no active of the catalog holds it by itself in this"
+                + " crop, trait and soil"),
         says("no-residual", "no layer, and no driver", uncovered(DriverKind.NO)),
         says(
             "no-residual",

@@ -2,8 +2,10 @@ package org.swathbook.rules.stewardship;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.swathbook.book.WeedPressure;
 import org.swathbook.catalog.Ingredient;
+import org.swathbook.catalog.Site;
 import org.swathbook.catalog.WeedId;
 import org.swathbook.growth.CohortSet;
 import org.swathbook.growth.SeasonTrace;
@@ -16,6 +18,7 @@ import org.swathbook.rules.RuleCard;
 import org.swathbook.rules.RuleId;
 import org.swathbook.rules.Say;
 import org.swathbook.rules.Severity;
+import org.swathbook.rules.TankOffers;
 import org.swathbook.rules.Text;
 import org.swathbook.season.outcome.LayerSpan;
 import org.swathbook.season.outcome.PassOutcome;
@@ -65,11 +68,21 @@ public final class NoResidualRule implements ProgramRule {
                             + " comes up after planting, and nothing in the soil holds it.",
                         Say.COMMON_PRACTICE)
                     .compared(Say.share(toCome) + ", no layer", "a layer above " + Say.share(MUCH))
-                    .cleared("a residual of an effective site at planting or with the first post"));
+                    .cleared(layer(facts, weed.pressure())));
       } else if (weed.pressure().driver().isDriver()) {
         postWithoutLayer(facts, weed.pressure(), w - 1, out);
       }
     }
+  }
+
+  private static String layer(ProgramFacts facts, WeedPressure pressure) {
+    Set<Site> sites = new TankOffers(facts.book(), facts.traces()).soilSites(pressure);
+    return sites.isEmpty()
+        ? "several partners together that hold it in part, or row cultivation: no active of the"
+            + " catalog holds it by itself in this crop, trait and soil"
+        : "a residual of site "
+            + String.join(" or ", sites.stream().map(Site::toString).toList())
+            + " at its full rate, at planting or with the first post";
   }
 
   /** The first pass over the crop that leaves much of a weed to come with nothing in the soil. */

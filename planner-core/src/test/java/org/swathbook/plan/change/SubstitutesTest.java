@@ -200,7 +200,7 @@ class SubstitutesTest {
     assertThat(all)
         .as("all that break nothing are among them")
         .filteredOn(c -> c.breaks().isEmpty())
-        .hasSize(product.startsWith("acetochlor") ? 1 : 2);
+        .hasSize(product.startsWith("acetochlor") ? 3 : 2);
   }
 
   private static boolean isSameActive(JudgedChange change, Dose gone) {
