@@ -141,22 +141,26 @@ public final class Planner {
       OptionMaker.Made made,
       SeasonSoFar soFar,
       LocalDate today) {
+    Kernel kernel = Kernel.of(book, traces, shared);
     FieldEvaluator evaluator =
-        new FieldEvaluator(
-            book, Kernel.of(book, traces, shared), space, legality, wishes, soFar.made());
+        new FieldEvaluator(book, kernel, space, legality, wishes, soFar.made());
     Strengths strengths = new Strengths(book, traces, space.options());
-    Moves moves = new Moves(space, evaluator);
-    Starts starts =
-        new Starts(
-            space,
-            strengths,
-            book.house(),
-            evaluator,
-            space.grid().firstFrom(soonest(today, soFar)));
-    Mending mending = new Mending(space, strengths, book.house(), evaluator.offers(), moves);
     Delay delay = new Delay(space, evaluator);
-    ProgramHunt hunt =
-        ProgramHunt.of(book, space, evaluator, delay, starts, moves, mending, effort);
+    int first = space.grid().firstFrom(soonest(today, soFar));
+    List<Walked> affordable = List.of();
+    int elsewhere = 0;
+    if (wishes.budgetPerAcre().isPresent()) {
+      FieldEvaluator any =
+          new FieldEvaluator(book, kernel, space, legality, wishes.withAnyBudget(), soFar.made());
+      ProgramHunt dear = hunt(space, any, strengths, first, List.of());
+      affordable = dear.walked().stream().filter(w -> evaluator.legal(w.draft())).toList();
+      if (affordable.size() == dear.walked().size()) {
+        // A budget that binds nothing changes nothing.
+        affordable = List.of();
+      }
+      elsewhere = any.scored() + (int) dear.scored();
+    }
+    ProgramHunt hunt = hunt(space, evaluator, strengths, first, affordable);
     Effort spent = hunt.spent();
     Combining.Result combined =
         Combining.of(
@@ -179,7 +183,7 @@ public final class Planner {
             spent,
             space.options().size(),
             space.grid().size(),
-            evaluator.scored() + (int) (hunt.scored() + combined.scored()),
+            elsewhere + evaluator.scored() + (int) (hunt.scored() + combined.scored()),
             combined.passes(),
             proof.exact(),
             proof.gap(),
@@ -223,6 +227,32 @@ public final class Planner {
    * @param walked the same by their names, as they were found
    */
   private record Shown(List<PlannedProgram> programs, Map<String, Walked> walked) {}
+
+  /**
+   * Looks for programs. Under a budget the way to a cheap one often leads over dearer ones, so that
+   * it is looked for without the budget too.
+   *
+   * @param first first date on which anything can still be sprayed
+   * @param known legal programs met elsewhere
+   */
+  private ProgramHunt hunt(
+      PlanSpace space,
+      FieldEvaluator evaluator,
+      Strengths strengths,
+      int first,
+      List<Walked> known) {
+    Moves moves = new Moves(space, evaluator);
+    return ProgramHunt.of(
+        book,
+        space,
+        evaluator,
+        new Delay(space, evaluator),
+        new Starts(space, strengths, book.house(), evaluator, first),
+        moves,
+        new Mending(space, strengths, book.house(), evaluator.offers(), moves),
+        known,
+        effort);
+  }
 
   /** Names programs until every one of them is judged and none is blocked. */
   private Shown named(

@@ -12,6 +12,7 @@ import org.swathbook.plan.climb.Surroundings;
 import org.swathbook.plan.draft.Delay;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.plan.draft.FieldEvaluator;
+import org.swathbook.plan.draft.Goal;
 import org.swathbook.plan.draft.PlanSpace;
 import org.swathbook.plan.draft.Stop;
 import org.swathbook.plan.draft.Walked;
@@ -31,6 +32,7 @@ final class ProgramHunt {
   private final Mending mending;
   private final Search search;
   private final Effort spent;
+  private final List<Walked> known;
   private long scored;
 
   private ProgramHunt(
@@ -41,6 +43,7 @@ final class ProgramHunt {
       Starts starts,
       Moves moves,
       Mending mending,
+      List<Walked> known,
       Effort effort) {
     this.book = book;
     this.space = space;
@@ -51,12 +54,15 @@ final class ProgramHunt {
     this.mending = mending;
     this.search = new Search(moves, mending, starts, evaluator, effort.climbs().steps());
     this.spent = effort;
+    this.known = List.copyOf(known);
   }
 
   /**
    * Looks with an effort, and where that finds nothing that meets the house rules once more from
    * the beginning with all of it: what is met on a short way may lead away from what a long one
    * finds.
+   *
+   * @param known legal programs met elsewhere, from the best of which it climbs too
    */
   static ProgramHunt of(
       Book book,
@@ -66,16 +72,18 @@ final class ProgramHunt {
       Starts starts,
       Moves moves,
       Mending mending,
+      List<Walked> known,
       Effort effort) {
     ProgramHunt hunt =
-        new ProgramHunt(book, space, evaluator, delay, starts, moves, mending, effort);
+        new ProgramHunt(book, space, evaluator, delay, starts, moves, mending, known, effort);
     hunt.look();
     return effort == Effort.USUAL && !hunt.meetsHouseRules() ? hunt.again() : hunt;
   }
 
   private ProgramHunt again() {
     ProgramHunt longer =
-        new ProgramHunt(book, space, evaluator, delay, starts, moves, mending, Effort.THOROUGH);
+        new ProgramHunt(
+            book, space, evaluator, delay, starts, moves, mending, known, Effort.THOROUGH);
     longer.look();
     longer.add(walked());
     longer.scored += scored;
@@ -109,6 +117,12 @@ final class ProgramHunt {
     for (Draft start : starts.best(spent.climbs().starts())) {
       search.climb(start, space.maxPasses());
     }
+    known.forEach(search::keep);
+    known.stream()
+        .filter(Walked::hasPasses)
+        .sorted(Goal.BEST)
+        .limit(spent.climbs().starts())
+        .forEach(w -> search.climb(w.draft(), space.maxPasses()));
     search.alternating(space.maxPasses());
     if (!meetsHouseRules()) {
       search.fromNearMisses(space.maxPasses());

@@ -139,6 +139,33 @@ class PlanWishesTest {
             });
   }
 
+  /** What a larger budget finds and a smaller one affords is found with the smaller one too. */
+  @Test
+  void aSmallerBudgetFindsWhatItAffords() {
+    PlannedProgram larger = plan(budget(60)).programs().get(0);
+    Money smaller = Money.ofDollars(52);
+    assertThat(withEveryPass(larger)).isLessThanOrEqualTo(smaller);
+    PlannedProgram found = plan(budget(52)).programs().get(0);
+
+    assertThat(found.recommended()).isTrue();
+    assertThat(withEveryPass(found)).isLessThanOrEqualTo(smaller);
+    assertThat(found.outcome().net().orElseThrow())
+        .isGreaterThanOrEqualTo(larger.outcome().net().orElseThrow());
+  }
+
+  private static PlanWishes budget(double dollars) {
+    return wishes(
+        Set.of(), Set.of(), Set.of(), Optional.of(Money.ofDollars(dollars)), OptionalInt.empty());
+  }
+
+  private static Money withEveryPass(PlannedProgram p) {
+    Money sum = Money.ZERO;
+    for (Pass pass : passes(p).toList()) {
+      sum = sum.plus(book.passCost()).plus(book.prices().perAcre(pass.mix()).orElseThrow());
+    }
+    return sum;
+  }
+
   /** Nothing costs so little that a trip is paid: no program, and no wrong one in its place. */
   @Test
   void whatCannotBeMetShowsNothing() {

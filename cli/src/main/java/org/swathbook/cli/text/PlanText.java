@@ -134,26 +134,34 @@ public final class PlanText {
                     b.name()
                         + ", "
                         + HouseRuleWords.of(catalog, plan.programs().get(0).outcome(), b)));
-    if (!refusal.relaxations().isEmpty()) {
-      page.line("Loosening one house rule would allow a program:");
-      for (Relaxation r : refusal.relaxations()) {
-        page.wrapped(2, 4, relaxation(catalog, plan.programs(), r));
-      }
-    } else if (!plan.isRefused()) {
-      page.line("No single house rule that judges a program was found whose loosening would help.");
-    }
-    if (!refusal.noHelp().isEmpty()) {
-      page.wrapped(
-          0,
-          2,
-          "Proved over the passes that were combined (see the foot of this plan): no program breaks"
-              + " "
-              + String.join(" or ", refusal.noHelp())
-              + " alone.");
-    }
+    looseningHead(refusal, plan).ifPresent(page::line);
+    refusal.relaxations().forEach(r -> page.wrapped(2, 4, relaxation(catalog, plan.programs(), r)));
+    noHelp(refusal).ifPresent(s -> page.wrapped(0, 2, s));
     LimitText.head(refusal, plan.isRefused(), plan.limits()).forEach(page::line);
     plan.limits().forEach(l -> page.wrapped(2, 4, LimitText.of(l)));
     page.blank();
+  }
+
+  /** Before the house rules of which one could be loosened; empty where no program is shown. */
+  static Optional<String> looseningHead(Refusal refusal, PlannedField plan) {
+    if (!refusal.relaxations().isEmpty()) {
+      return Optional.of("Loosening one house rule would allow a program:");
+    }
+    return plan.isRefused()
+        ? Optional.empty()
+        : Optional.of(
+            "No single house rule that judges a program was found whose loosening would help.");
+  }
+
+  /** Which house rules are proved not to help; empty where none is. */
+  static Optional<String> noHelp(Refusal refusal) {
+    return refusal.noHelp().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Proved over the passes that were combined (see the foot of this plan): no program"
+                + " breaks "
+                + String.join(" or ", refusal.noHelp())
+                + " alone.");
   }
 
   /** Why a field has no program at all. */

@@ -156,15 +156,20 @@ public final class ProgramWords {
   public static List<String> refusal(Catalog catalog, Refusal refusal, PlannedField plan) {
     List<PlannedProgram> programs = plan.programs();
     List<String> out = new ArrayList<>();
+    if (!plan.isRefused()) {
+      out.add("No program meets every house rule:");
+    }
     refusal
         .broken()
         .forEach(
             b ->
                 out.add(
                     b.name() + ", " + HouseRuleWords.of(catalog, programs.get(0).outcome(), b)));
+    PlanText.looseningHead(refusal, plan).ifPresent(out::add);
     for (Relaxation r : refusal.relaxations()) {
       out.add(PlanText.relaxation(catalog, programs, r));
     }
+    PlanText.noHelp(refusal).ifPresent(out::add);
     out.addAll(LimitText.head(refusal, plan.isRefused(), plan.limits()));
     plan.limits().forEach(l -> out.add(LimitText.of(l)));
     return out;

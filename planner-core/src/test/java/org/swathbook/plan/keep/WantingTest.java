@@ -93,6 +93,7 @@ class WantingTest {
     assertThat(cost).isGreaterThan(book.passCost().plus(book.passCost()));
     assertThat(lacks(asking(Optional.of(cost), OptionalInt.empty()), program)).isEmpty();
     assertThat(lacks(asking(Optional.of(less), OptionalInt.empty()), program))
-        .containsExactly("It costs $" + cost + " an acre and may cost $" + less + ".");
+        .containsExactly(
+            "It costs $" + cost + " an acre when every pass is made, and may cost $" + less + ".");
   }
 }
