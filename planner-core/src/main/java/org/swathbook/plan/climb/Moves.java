@@ -63,10 +63,16 @@ public final class Moves {
 
   /** Doses that would do most if the tank had room for one more, best first. */
   private List<Integer> worthwhile(Draft draft, int place, Stop stop) {
+    record Added(int option, Draft draft) {}
     record Scored(int option, double score) {}
-    return space.legalOn(stop.date()).stream()
-        .filter(o -> stop.options().stream().noneMatch(held -> space.sameActive(held, o)))
-        .map(o -> new Scored(o, evaluator.quick(draft.replacing(place, stop.with(o)))))
+    List<Added> added =
+        space.legalOn(stop.date()).stream()
+            .filter(o -> stop.options().stream().noneMatch(held -> space.sameActive(held, o)))
+            .map(o -> new Added(o, draft.replacing(place, stop.with(o))))
+            .toList();
+    evaluator.expect(added.stream().map(Added::draft).toList());
+    return added.stream()
+        .map(a -> new Scored(a.option(), evaluator.quick(a.draft())))
         .sorted(
             Comparator.comparingDouble(Scored::score).reversed().thenComparingInt(Scored::option))
         .limit(EXCHANGED)

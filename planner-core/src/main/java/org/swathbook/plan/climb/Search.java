@@ -243,10 +243,11 @@ public final class Search {
     Set<Draft> promising = new LinkedHashSet<>();
     for (List<Draft> way : ways) {
       List<Draft> drafts = way.stream().filter(allowed).toList();
+      evaluator.expect(drafts);
       promising.addAll(top(drafts, steps.walked(), evaluator::quick));
       promising.addAll(topByGoal(drafts, steps.walked()));
     }
-    return promising.stream().flatMap(d -> walk(d).stream()).reduce(Search::better);
+    return walkAll(promising).stream().reduce(Search::better);
   }
 
   /** The first legal drafts by a score, highest first. */
@@ -299,6 +300,14 @@ public final class Search {
   /** Keeps a program that was walked elsewhere, by the same evaluator. */
   public void keep(Walked program) {
     walked.putIfAbsent(program.draft(), program);
+  }
+
+  /** Those of the drafts that no rule blocks, walked in full, in their order. */
+  List<Walked> walkAll(Set<Draft> drafts) {
+    List<Draft> fresh =
+        drafts.stream().filter(d -> !walked.containsKey(d) && evaluator.legal(d)).toList();
+    evaluator.full(fresh).forEach(this::keep);
+    return drafts.stream().flatMap(d -> Optional.ofNullable(walked.get(d)).stream()).toList();
   }
 
   /** The draft walked in full; empty when a rule blocks it. */

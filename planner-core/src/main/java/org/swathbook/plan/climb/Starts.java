@@ -219,6 +219,7 @@ public final class Starts {
   private int best(List<Filling> fillings) {
     int best = -1;
     double bestScore = Double.NEGATIVE_INFINITY;
+    evaluator.expect(fillings.stream().map(Filling::draft).toList());
     for (Filling f : fillings) {
       double score = evaluator.quick(f.draft());
       if (score > bestScore) {

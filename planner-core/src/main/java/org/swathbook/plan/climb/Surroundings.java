@@ -80,6 +80,8 @@ public final class Surroundings {
     near.removeIf(d -> d.stops().size() > mostPasses);
     List<Draft> mended = new ArrayList<>(mending.of(program));
     mended.removeIf(d -> d.stops().size() > mostPasses);
+    evaluator.expect(near);
+    evaluator.expect(mended);
     ToDoubleFunction<Draft> net = evaluator::quick;
     ToDoubleFunction<Draft> goal = evaluator::quickGoal;
     List<Deque<Stop>> out = new ArrayList<>(byPlace(program, Search.inOrder(near, net)));
@@ -95,8 +97,7 @@ public final class Surroundings {
   }
 
   private List<Draft> asWalked(Set<Draft> drafts) {
-    List<Walked> walked = new ArrayList<>();
-    drafts.forEach(d -> search.walk(d).ifPresent(walked::add));
+    List<Walked> walked = new ArrayList<>(search.walkAll(drafts));
     walked.sort((a, b) -> Search.isBetter(a, b) ? -1 : Search.isBetter(b, a) ? 1 : 0);
     return walked.stream().map(Walked::draft).toList();
   }

@@ -1,5 +1,7 @@
 package org.swathbook.plan.draft;
 
+import java.util.List;
+
 /** What a draft is worth, and whether it may be. */
 public interface Evaluator {
 
@@ -23,4 +25,12 @@ public interface Evaluator {
 
   /** A legal draft walked through every year in full. */
   Walked full(Draft draft);
+
+  /** Says that the scores of these are asked for next; who can finds them side by side. */
+  default void expect(List<Draft> drafts) {}
+
+  /** Legal drafts walked in full, in their order. */
+  default List<Walked> full(List<Draft> drafts) {
+    return drafts.stream().map(this::full).toList();
+  }
 }

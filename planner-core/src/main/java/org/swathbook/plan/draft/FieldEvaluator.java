@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import org.swathbook.book.Book;
 import org.swathbook.catalog.IngredientId;
 import org.swathbook.check.HouseRuleCheck;
@@ -25,9 +26,13 @@ import org.swathbook.season.outcome.SeasonSums;
 
 /**
  * Scores drafts of one field with the kernel that every other command walks too. Confined to one
- * thread.
+ * thread; of many drafts at once it has other threads help, each draft by itself, so that all come
+ * to the same whoever does it.
  */
 public final class FieldEvaluator implements Evaluator {
+  /** Fewer scores take no longer than it takes another thread to wake up. */
+  private static final int WORTH_SHARING = 8;
+
   private final Book book;
   private final PlanSpace space;
   private final Legality legality;
@@ -37,7 +42,7 @@ public final class FieldEvaluator implements Evaluator {
   private final PlanWishes wishes;
   private final List<Pass> made;
   private final List<PreparedPass> facts = new ArrayList<>();
-  private final Map<Stop, PreparedPass> prepared = new HashMap<>();
+  private final Map<Stop, PreparedPass> prepared = new ConcurrentHashMap<>();
   private final Map<Draft, QuickScore> quick = new HashMap<>();
   private final Map<Draft, Double> goal = new HashMap<>();
   private final SettledMisses settled;
@@ -98,6 +103,18 @@ public final class FieldEvaluator implements Evaluator {
   @Override
   public double goal(Draft draft) {
     return goal.computeIfAbsent(draft, d -> quickGoal(d) - Goal.fine(settled.of(d)));
+  }
+
+  @Override
+  public void expect(List<Draft> drafts) {
+    List<Draft> fresh = drafts.stream().filter(d -> !quick.containsKey(d)).distinct().toList();
+    if (fresh.size() < WORTH_SHARING) {
+      return;
+    }
+    List<QuickScore> scores = fresh.parallelStream().map(this::score).toList();
+    for (int i = 0; i < scores.size(); i++) {
+      quick.put(fresh.get(i), scores.get(i));
+    }
   }
 
   private QuickScore quickly(Draft draft) {
@@ -215,6 +232,11 @@ public final class FieldEvaluator implements Evaluator {
         HouseRuleCheck.broken(book, offers, outcome),
         lacking(draft),
         outcome.cost().orElseGet(() -> knownCost(outcome)));
+  }
+
+  @Override
+  public List<Walked> full(List<Draft> drafts) {
+    return drafts.parallelStream().map(this::full).toList();
   }
 
   private Money knownCost(SeasonSums outcome) {

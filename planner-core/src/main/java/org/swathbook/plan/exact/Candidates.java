@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.swathbook.book.Book;
+import org.swathbook.plan.choice.DateGrid;
 import org.swathbook.plan.draft.Delay;
 import org.swathbook.plan.draft.FieldEvaluator;
 import org.swathbook.plan.draft.Laid;
@@ -37,6 +38,7 @@ public final class Candidates {
   private final GainBounds gains;
   private final List<Integer> dates;
   private final int[] placeOfDate;
+  private final int[] firstAfter;
   private @Nullable ControlBounds control;
   private @Nullable ExposureBounds exposure;
 
@@ -61,6 +63,7 @@ public final class Candidates {
     this.gains = boundGains();
     this.dates = List.copyOf(new TreeSet<>(all.stream().map(Candidate::date).toList()));
     this.placeOfDate = all.stream().mapToInt(c -> dates.indexOf(c.date())).toArray();
+    this.firstAfter = firstAfterEach();
   }
 
   /** Some of the others, in their order. */
@@ -76,6 +79,7 @@ public final class Candidates {
     this.gains = boundGains();
     this.dates = List.copyOf(new TreeSet<>(all.stream().map(Candidate::date).toList()));
     this.placeOfDate = all.stream().mapToInt(c -> dates.indexOf(c.date())).toArray();
+    this.firstAfter = firstAfterEach();
   }
 
   private GainBounds boundGains() {
@@ -175,12 +179,31 @@ public final class Candidates {
     return placeOfDate[candidate];
   }
 
-  /** First candidate whose date is later; the number of candidates when there is none. */
+  /**
+   * First candidate that may come after a date: later by as many days as the house keeps passes
+   * apart; the number of candidates when there is none.
+   *
+   * @param date on the grid; -1 for none, which every candidate may follow
+   */
   int firstAfter(int date) {
+    return date < 0 ? 0 : firstAfter[date];
+  }
+
+  /** By date on the grid. */
+  private int[] firstAfterEach() {
+    int[] out = new int[space.grid().size()];
     int i = 0;
-    while (i < all.size() && all.get(i).date() <= date) {
-      i++;
+    for (int date = 0; date < out.length; date++) {
+      while (i < all.size() && !mayFollow(date, all.get(i).date())) {
+        i++;
+      }
+      out[date] = i;
     }
-    return i;
+    return out;
+  }
+
+  private boolean mayFollow(int date, int later) {
+    DateGrid grid = space.grid();
+    return later > date && book.house().areApart(grid.date(date), grid.date(later));
   }
 }

@@ -170,7 +170,7 @@ class HouseRulesAheadProperties {
     others.remove(HouseRuleCheck.ONE_SITE_GONE);
     SeasonAhead any = new SeasonAhead(candidates, house(drawn), ALL);
     SeasonAhead notOneSiteGone = new SeasonAhead(candidates, house(drawn), others);
-    for (Draft draft : drawn.some().toList()) {
+    for (Draft draft : legal(drawn)) {
       List<BrokenHouseRule> inTheEnd =
           drawn.programs().evaluator.full(draft).broken().stream()
               .filter(b -> !SETTLED.contains(b.name()))
@@ -224,7 +224,7 @@ class HouseRulesAheadProperties {
 
   private static void exposedByAHair(DrawnCandidates drawn) {
     Candidates candidates = drawn.candidates();
-    for (Draft draft : drawn.some().toList()) {
+    for (Draft draft : legal(drawn)) {
       List<PreparedPass> whole = new ArrayList<>(candidates.start().prepared());
       draft.stops().forEach(s -> whole.add(drawn.programs().evaluator.prepare(s)));
       Score score = candidates.kernel().score(whole);
@@ -272,6 +272,11 @@ class HouseRulesAheadProperties {
           .collect(least.median() <= limit && least.worstFifth() > 2 * limit)
           .coverage(c -> c.check(true).count(n -> n > 0));
     }
+  }
+
+  /** What comes too soon after another pass is never asked about. */
+  private static List<Draft> legal(DrawnCandidates drawn) {
+    return drawn.some().filter(drawn.programs().evaluator::legal).toList();
   }
 
   private static double sites(@Nullable Breach allMayBeBroken) {
