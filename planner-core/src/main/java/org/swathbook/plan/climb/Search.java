@@ -143,9 +143,9 @@ public final class Search {
       List<Draft> near = new ArrayList<>(moves.of(now));
       near.addAll(starts.withOneMorePass(now, FIRST_POST));
       near.removeIf(d -> d.stops().size() > mostPasses);
+      evaluator.expect(near);
       Optional<Walked> next =
-          top(near, steps.walked(), evaluator::quick).stream()
-              .flatMap(d -> walk(d).stream())
+          walkAll(new LinkedHashSet<>(top(near, steps.walked(), evaluator::quick))).stream()
               .min(HIGHER);
       if (next.isEmpty() || HIGHER.compare(next.get(), here.get()) >= 0) {
         return;
