@@ -50,6 +50,18 @@ public sealed interface SoilRates {
         : onAnySoil(use);
   }
 
+  /**
+   * The most that a use allows on the field's soil as a share of the most by which weeds are met
+   * through their leaves; 1 where the soil or the rate is not known.
+   */
+  static double shareOfTop(Use use, Field field) {
+    return of(use, field) instanceof Allowed a
+        ? throughLeaves(use, field)
+            .map(r -> Math.min(1, a.range().high().kgPerHa() / r.high().kgPerHa()))
+            .orElse(1.0)
+        : 1;
+  }
+
   /** Whether a use has rates that are lower at both ends on some soils than on others. */
   static boolean isGradedByNeed(Use use) {
     List<RateRange> ranges = ranges(use);

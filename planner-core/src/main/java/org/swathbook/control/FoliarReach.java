@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.swathbook.book.Field;
+import org.swathbook.book.SoilRates;
 import org.swathbook.catalog.Catalog;
 import org.swathbook.catalog.Ingredient;
 import org.swathbook.catalog.Position;
+import org.swathbook.catalog.Use;
 import org.swathbook.catalog.Weed;
 
 /** How far an active reaches through the leaves of a weed at best. */
@@ -14,13 +16,19 @@ public final class FoliarReach {
   private FoliarReach() {}
 
   /**
-   * Control, 0 to 1, of the smallest plants at the top of the label's range: what the table's
-   * figure for plants of the control height leaves out. Empty when not known.
+   * Control, 0 to 1, of the smallest plants by the most that some uses allow on the field's soil:
+   * what the table's figure for plants of the control height leaves out. Empty when not known.
    */
   public static OptionalDouble onSmallPlants(
-      Catalog catalog, Ingredient active, Weed weed, Position.Phase phase) {
+      Catalog catalog,
+      Field field,
+      Ingredient active,
+      List<Use> uses,
+      Weed weed,
+      Position.Phase phase) {
+    double share = uses.stream().mapToDouble(u -> SoilRates.shareOfTop(u, field)).max().orElse(0);
     return Responses.foliar(catalog, active, weed, phase).stream()
-        .mapToDouble(c -> c.control(1, 0))
+        .mapToDouble(c -> c.control(share, 0))
         .findFirst();
   }
 

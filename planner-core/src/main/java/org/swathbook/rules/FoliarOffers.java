@@ -75,7 +75,8 @@ final class FoliarOffers {
         WeedPressure weed = weeds.get(w);
         boolean works =
             !Rated.isResisted(weed, active)
-                && FoliarReach.onSmallPlants(catalog, active, weed.weed(), phase).orElse(0)
+                && FoliarReach.onSmallPlants(catalog, field, active, uses, weed.weed(), phase)
+                        .orElse(0)
                     >= book.house().effectiveSite();
         sites[w] = works ? 1L << active.site().number() : 0;
       }

@@ -42,7 +42,9 @@ public final class Offers {
     return sites(
         facts,
         weed,
-        i -> FoliarReach.onSmallPlants(catalog, i, weed.weed(), phase),
+        i ->
+            FoliarReach.onSmallPlants(
+                catalog, facts.field(), i, open(facts, i), weed.weed(), phase),
         facts.book().house().effectiveSite());
   }
 
@@ -67,7 +69,11 @@ public final class Offers {
   }
 
   private static boolean isListed(PassFacts facts, Ingredient i) {
-    return !open(i, facts.field(), facts.positions(), facts.method()).isEmpty();
+    return !open(facts, i).isEmpty();
+  }
+
+  private static List<Use> open(PassFacts facts, Ingredient i) {
+    return open(i, facts.field(), facts.positions(), facts.method());
   }
 
   /**
