@@ -88,6 +88,18 @@ class PlanCommandTest {
     assertThat(one.complaints()).isEmpty();
   }
 
+  /** What stands against the field stands against whatever is asked about. */
+  @Test
+  void whyNotOfARefusedFieldPointsToWhatRefusesIt() {
+    Called asked = call("plan", "nd-2", "--why-not", "glyphosate");
+    assertThat(asked.code()).isEqualTo(ExitCode.BLOCKED);
+    assertThat(asked.out().replaceAll("\\s+", " "))
+        .contains(
+            "Why not glyphosate? No legal program with it was found. Nothing can be planned for this"
+                + " field, whatever is asked: see above.")
+        .doesNotContain("No single limit");
+  }
+
   @Test
   void saveSaysWhatItWroteAndWritesOverNothing() throws IOException {
     Path saved = book.resolve("programs/nd-1.yaml");

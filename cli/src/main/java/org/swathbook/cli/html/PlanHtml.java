@@ -145,7 +145,7 @@ public final class PlanHtml {
             : List.of(),
         drawn ? steps(plan.front(), steps, at + "/front/") : List.of(),
         IntStream.range(0, plan.whyNot().size())
-            .mapToObj(i -> answer(field, plan.whyNot().get(i), at + "/whyNot/" + i, at))
+            .mapToObj(i -> answer(plan, plan.whyNot().get(i), at + "/whyNot/" + i, at))
             .toList(),
         search(plan, at + "/search"));
   }
@@ -175,14 +175,14 @@ public final class PlanHtml {
         NONE);
   }
 
-  private PlanPage.Card answer(Field field, WhyNot why, String at, String of) {
+  private PlanPage.Card answer(PlannedField plan, WhyNot why, String at, String of) {
     String title = "Why not " + why.active().name() + "?";
     if (why.inFirst()) {
       return new PlanPage.Card(
           title, List.of(Marked.plain("The first program uses it.")), List.of(), List.of(), NONE);
     }
     if (why.with().isPresent()) {
-      PlanPage.Card with = card(field, why.with().get(), at + "/with", of);
+      PlanPage.Card with = card(plan.field(), why.with().get(), at + "/with", of);
       List<Marked> lines =
           new ArrayList<>(List.of(Marked.plain("The best program found with it:")));
       lines.addAll(with.lines());
@@ -194,7 +194,7 @@ public final class PlanHtml {
         givesUp.add(
             Marked.plain("It is better: the first search, which is heuristic, had missed it."));
       }
-      givesUp.addAll(Marked.plain(ProgramWords.limits(why)));
+      givesUp.addAll(Marked.plain(ProgramWords.limits(plan, why)));
       return new PlanPage.Card(title, lines, with.passes(), givesUp, NONE);
     }
     return new PlanPage.Card(
@@ -202,7 +202,8 @@ public final class PlanHtml {
         List.of(Marked.plain("No legal program with it was found.")),
         List.of(),
         Marked.plain(
-            Stream.concat(ProgramWords.limits(why).stream(), why.leftOut().stream()).toList()),
+            Stream.concat(ProgramWords.limits(plan, why).stream(), why.leftOut().stream())
+                .toList()),
         new FindingText(book.catalog()).said(why.blocks()));
   }
 

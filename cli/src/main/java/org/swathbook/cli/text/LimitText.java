@@ -2,6 +2,7 @@ package org.swathbook.cli.text;
 
 import java.util.List;
 import java.util.Optional;
+import org.swathbook.cli.report.PlannedField;
 import org.swathbook.plan.LiftedLimit;
 import org.swathbook.plan.Refusal;
 import org.swathbook.plan.WhyNot;
@@ -42,7 +43,12 @@ final class LimitText {
   }
 
   /** The head over the limits that keep an active away. */
-  static Optional<String> headOfActive(WhyNot why) {
+  static Optional<String> headOfActive(PlannedField plan, WhyNot why) {
+    boolean fieldIsRefused =
+        plan.isRefused() && plan.refusal().filter(r -> !r.isOfAsked()).isPresent();
+    if (fieldIsRefused) {
+      return Optional.of("Nothing can be planned for this field, whatever is asked: see above.");
+    }
     if (why.limits().isEmpty()) {
       return why.with().isEmpty() && why.blocks().isEmpty() && why.leftOut().isEmpty()
           ? Optional.of("No single limit was found without which there would be one.")

@@ -92,11 +92,11 @@ public final class PlanText {
       }
     }
     FrontText.on(page, plan.front());
-    plan.whyNot().forEach(w -> whyNot(book.catalog(), page, w));
+    plan.whyNot().forEach(w -> whyNot(book.catalog(), page, plan, w));
     search(page, plan);
   }
 
-  private static void whyNot(Catalog catalog, Page page, WhyNot why) {
+  private static void whyNot(Catalog catalog, Page page, PlannedField plan, WhyNot why) {
     page.line("Why not " + why.active().name() + "?");
     if (why.inFirst()) {
       page.line("  The first program uses it.");
@@ -106,18 +106,18 @@ public final class PlanText {
       if (why.missed()) {
         page.wrapped(4, 6, "It is better: the first search, which is heuristic, had missed it.");
       }
-      limits(page, why);
+      limits(page, plan, why);
     } else {
       page.line("  No legal program with it was found.");
-      limits(page, why);
+      limits(page, plan, why);
       why.leftOut().forEach(l -> page.wrapped(2, 4, l));
       new FindingText(catalog).findings(page, why.blocks());
     }
     page.blank();
   }
 
-  private static void limits(Page page, WhyNot why) {
-    LimitText.headOfActive(why).ifPresent(h -> page.wrapped(4, 6, h));
+  private static void limits(Page page, PlannedField plan, WhyNot why) {
+    LimitText.headOfActive(plan, why).ifPresent(h -> page.wrapped(4, 6, h));
     why.limits().forEach(l -> page.wrapped(6, 8, LimitText.of(l)));
   }
 

@@ -176,9 +176,9 @@ public final class ProgramWords {
   }
 
   /** The limits that keep an active away, one sentence each. */
-  public static List<String> limits(WhyNot why) {
+  public static List<String> limits(PlannedField plan, WhyNot why) {
     List<String> out = new ArrayList<>();
-    LimitText.headOfActive(why).ifPresent(out::add);
+    LimitText.headOfActive(plan, why).ifPresent(out::add);
     why.limits().forEach(l -> out.add(LimitText.of(l)));
     return out;
   }
