@@ -98,9 +98,13 @@ public final class Search {
     return List.copyOf(nearest.values());
   }
 
-  /** Climbs again from the best program with two posts that are unlike in the place of one. */
+  /**
+   * Climbs again from the best program with two posts that are unlike in the place of one: from
+   * those of them that promise most.
+   */
   public void alternating(int mostPasses) {
-    for (Draft d : best().map(w -> starts.alternating(w.draft())).orElse(List.of())) {
+    List<Draft> unlike = best().map(w -> starts.alternating(w.draft())).orElse(List.of());
+    for (Draft d : topByGoal(unlike, steps.walked())) {
       climbWithEarlyPosts(d, mostPasses);
     }
   }
