@@ -30,7 +30,7 @@ final class FoliarOffers {
   /**
    * @param sites the site of the offer where it works on a weed, else 0; by weed, bit n for site n
    */
-  private record Against(Offer offer, long[] sites) {}
+  private record Against(Offer offer, List<Long> sites) {}
 
   private final List<Against> offers;
   private final int weeds;
@@ -70,17 +70,16 @@ final class FoliarOffers {
       if (uses.isEmpty() || cold && ColdDay.slows(active)) {
         continue;
       }
-      long[] sites = new long[weeds.size()];
-      for (int w = 0; w < sites.length; w++) {
-        WeedPressure weed = weeds.get(w);
+      List<Long> sites = new ArrayList<>();
+      for (WeedPressure weed : weeds) {
         boolean works =
             !Rated.isResisted(weed, active)
                 && FoliarReach.onSmallPlants(catalog, field, active, uses, weed.weed(), phase)
                         .orElse(0)
                     >= book.house().effectiveSite();
-        sites[w] = works ? 1L << active.site().number() : 0;
+        sites.add(works ? 1L << active.site().number() : 0);
       }
-      if (any(sites)) {
+      if (sites.stream().anyMatch(s -> s != 0)) {
         offers.add(new Against(new Offer(active, uses), sites));
       }
     }
@@ -93,20 +92,11 @@ final class FoliarOffers {
         || PlantingWait.isMetInMostYears(use, a.range().high().lbPerAcre(), traces, timing);
   }
 
-  private static boolean any(long[] sites) {
-    for (long s : sites) {
-      if (s != 0) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   /** Sites on a weed, up to those wanted, in as many tanks as it takes. */
   int inAnyTank(int weed) {
     long all = 0;
     for (Against o : offers) {
-      all |= o.sites[weed];
+      all |= o.sites.get(weed);
     }
     return Math.min(wanted, Long.bitCount(all));
   }
@@ -128,7 +118,7 @@ final class FoliarOffers {
         with.add(next);
         long[] then = has.clone();
         for (int w = 0; w < then.length; w++) {
-          then[w] |= next.sites[w];
+          then[w] |= next.sites.get(w);
         }
         most = Math.max(most, most(i + 1, with, then, room - 1, on));
       }

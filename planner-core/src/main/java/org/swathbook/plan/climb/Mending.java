@@ -75,7 +75,9 @@ public final class Mending {
             .findFirst()
             .orElseThrow();
     boolean foliar =
-        needsSite || asked.get(pass.index()).getOrDefault(p.weed(), 0) > p.effectiveFoliarSites();
+        needsSite
+            || asked.getOrDefault(pass.index(), Map.of()).getOrDefault(p.weed(), 0)
+                > p.effectiveFoliarSites();
     boolean soil =
         needsSite
             || needsLayer
