@@ -94,11 +94,15 @@ final class ProgramHunt {
     climb();
     improve();
     if (spent != Effort.QUICK) {
-      Optional<Walked> before = search.best();
-      search.withAnotherNumberOfPasses(space.maxPasses());
-      if (!search.best().equals(before)) {
-        improve();
-      }
+      lookFurther();
+    }
+  }
+
+  private void lookFurther() {
+    Optional<Walked> before = search.best();
+    search.withAnotherNumberOfPasses(space.maxPasses());
+    if (!search.best().equals(before)) {
+      improve();
     }
     search.houseRulesAside(space.maxPasses());
   }
@@ -123,7 +127,9 @@ final class ProgramHunt {
         .sorted(Goal.BEST)
         .limit(spent.climbs().starts())
         .forEach(w -> search.climb(w.draft(), space.maxPasses()));
-    search.alternating(space.maxPasses());
+    if (spent != Effort.QUICK) {
+      search.alternating(space.maxPasses());
+    }
     if (!meetsHouseRules()) {
       search.fromNearMisses(space.maxPasses());
     }
