@@ -28,7 +28,8 @@ public record LiftedLimit(
    * that is recommended.
    *
    * @param effort spent on each that was asked; those of the house, which stand against any plan
-   *     that is not recommended, get a quick look
+   *     that is not recommended, get a quick look, and none where the field got no more and nothing
+   *     was asked
    */
   public static List<LiftedLimit> of(
       Book book, PlanWishes wishes, FieldPlan plan, Effort effort, LocalDate today) {
@@ -39,7 +40,8 @@ public record LiftedLimit(
     }
     List<LiftedLimit> out = new ArrayList<>();
     for (PlanLimit limit : PlanLimits.of(book, wishes)) {
-      if (first.isEmpty() || limit.binds().test(first.get().outcome())) {
+      if (isLookedAt(limit, wishes, effort)
+          && (first.isEmpty() || limit.binds().test(first.get().outcome()))) {
         FieldPlan without =
             without(limit, plan.field(), limit.isAsked() ? effort : Effort.QUICK, today);
         if (first.isEmpty()
@@ -51,6 +53,10 @@ public record LiftedLimit(
       }
     }
     return out;
+  }
+
+  private static boolean isLookedAt(PlanLimit limit, PlanWishes wishes, Effort effort) {
+    return limit.isAsked() || effort != Effort.QUICK || !wishes.equals(PlanWishes.NONE);
   }
 
   private static int broken(PlannedProgram p) {

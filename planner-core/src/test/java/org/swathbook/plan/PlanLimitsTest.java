@@ -23,6 +23,7 @@ import org.swathbook.season.Kernel;
 import org.swathbook.season.SeasonWalk;
 import org.swathbook.season.SharedKernels;
 import org.swathbook.season.outcome.SeasonOutcome;
+import org.swathbook.testing.Restated;
 
 /** What cannot be had within the limits of a plan, and which limit alone stands against it. */
 class PlanLimitsTest {
@@ -51,6 +52,19 @@ class PlanLimitsTest {
   @Test
   void aPlanThatIsRecommendedAsksForNoLimitToBeLifted() {
     assertThat(limits(BOOK, PlanWishes.NONE)).isEmpty();
+  }
+
+  /** A house that has one product in a tank gets no program within its own rules. */
+  @Test
+  void limitsOfTheHouseAreLookedAtUnlessAFieldWithNothingAskedGotAQuickLook() {
+    Book one = BOOK.with(Restated.with(BOOK.house(), "maxProducts", 1));
+    FieldPlan plan = plan(one, PlanWishes.NONE);
+
+    assertThat(plan.programs().get(0).recommended()).isFalse();
+    assertThat(LiftedLimit.of(one, PlanWishes.NONE, plan, Effort.QUICK, TODAY)).isEmpty();
+    assertThat(LiftedLimit.of(one, PlanWishes.NONE, plan, Effort.USUAL, TODAY))
+        .extracting(LiftedLimit::key)
+        .contains("maxProducts");
   }
 
   /** Nothing costs so little; the nearest program costs less than the best, and both more. */
