@@ -58,9 +58,9 @@ final class ProgramHunt {
   }
 
   /**
-   * Looks with an effort, and where that finds nothing that meets the house rules once more from
-   * the beginning with all of it: what is met on a short way may lead away from what a long one
-   * finds.
+   * Looks as usual, or quickly. With all effort, or where a usual look finds nothing that meets the
+   * house rules, it then looks once more from the beginning with all of it: what is met on a short
+   * way may lead away from what a long one finds, and the other way about. The best of both counts.
    *
    * @param known legal programs met elsewhere, from the best of which it climbs too
    */
@@ -74,10 +74,12 @@ final class ProgramHunt {
       Mending mending,
       List<Walked> known,
       Effort effort) {
+    boolean all = effort == Effort.THOROUGH;
+    Effort first = all ? Effort.USUAL : effort;
     ProgramHunt hunt =
-        new ProgramHunt(book, space, evaluator, delay, starts, moves, mending, known, effort);
+        new ProgramHunt(book, space, evaluator, delay, starts, moves, mending, known, first);
     hunt.look();
-    return effort == Effort.USUAL && !hunt.meetsHouseRules() ? hunt.again() : hunt;
+    return all || first == Effort.USUAL && !hunt.meetsHouseRules() ? hunt.again() : hunt;
   }
 
   private ProgramHunt again() {

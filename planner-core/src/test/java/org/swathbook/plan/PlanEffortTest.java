@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.swathbook.book.Book;
+import org.swathbook.measure.Money;
 import org.swathbook.plan.choice.PlanWishes;
 import org.swathbook.plan.draft.Draft;
 import org.swathbook.season.SeasonWalk;
@@ -60,6 +61,20 @@ class PlanEffortTest {
     assertThat(usual.programs().get(0).recommended()).isFalse();
     assertThat(usual.search().effort()).isEqualTo(Effort.THOROUGH);
     assertThat(broken(usual)).isLessThanOrEqualTo(broken(thorough));
+  }
+
+  /** Its own way alone would end on a lower hill here: the usual one is its first part. */
+  @Test
+  void allEffortNetsNoLessThanTheUsual() {
+    FieldPlan usual = plan("ND-1", PlanWishes.NONE, Effort.USUAL);
+    FieldPlan thorough = plan("ND-1", PlanWishes.NONE, Effort.THOROUGH);
+    assertThat(usual.programs().get(0).recommended()).isTrue();
+    assertThat(thorough.search().effort()).isEqualTo(Effort.THOROUGH);
+    assertThat(net(thorough)).isGreaterThanOrEqualTo(net(usual));
+  }
+
+  private static Money net(FieldPlan plan) {
+    return plan.programs().get(0).outcome().net().orElseThrow();
   }
 
   private static int broken(FieldPlan plan) {
