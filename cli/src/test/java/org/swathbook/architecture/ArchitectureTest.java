@@ -124,7 +124,8 @@ class ArchitectureTest {
         .resideInAnyPackage(
             "org.swathbook.plan.draft..",
             "org.swathbook.plan.climb..",
-            "org.swathbook.plan.exact..")
+            "org.swathbook.plan.exact..",
+            "org.swathbook.plan.bound..")
         .check(CLASSES);
   }
 

@@ -45,7 +45,8 @@ final class PackageTable {
     row("plan.draft", "plan.choice");
     row("plan.climb", "plan.draft");
     row("plan.exact", "plan.draft");
-    row("plan", "plan.climb", "plan.exact");
+    row("plan.bound", "plan.draft");
+    row("plan", "plan.climb", "plan.exact", "plan.bound");
     row("plan.compare", "plan.choice");
     row("plan.change", "plan.draft");
     row("plan.keep", "plan", "plan.compare", "plan.change");

@@ -93,6 +93,7 @@ class JsonKeysTest {
             "search.combined",
             "search.exact",
             "search.gap",
+            "search.gapOfAll",
             "search.proved",
             "search.frontExact",
             "search.frontPasses",

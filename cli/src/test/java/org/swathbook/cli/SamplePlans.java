@@ -123,6 +123,7 @@ final class SamplePlans {
             60,
             false,
             programs.length == 0 ? Optional.empty() : Optional.of(Money.ofDollars(12.34)),
+            programs.length == 0 ? Optional.empty() : Optional.of(Money.ofDollars(45.67)),
             programs.length == 0 ? List.of() : List.of("Least cost"),
             programs.length == 0 ? 0 : 24,
             List.of("glyphosate-4.5sl: every driver weed resists site 9")),

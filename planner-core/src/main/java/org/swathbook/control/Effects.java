@@ -175,6 +175,14 @@ public final class Effects {
     return known;
   }
 
+  /**
+   * By how much the partners of any tank can raise what these actives do together on a weed: of the
+   * joint survival a natural logarithm, negated; 0 when no synergy may be theirs.
+   */
+  public double mostSynergy(List<TankActive> actives, int weed) {
+    return shared.mostSynergy(actives, weed(weed));
+  }
+
   OptionalDouble fresh(Ingredient active, int weed) {
     return shared.fresh(active, weed(weed));
   }

@@ -84,6 +84,25 @@ final class MixInteractions {
     return 1;
   }
 
+  /**
+   * By how much any partner can raise what some actives do together, whoever else is in the tank:
+   * the natural logarithm of what would remain of the joint survival, negated; 0 for not at all.
+   */
+  static double mostSynergy(List<TankActive> actives, List<Interaction> known, Weed weed) {
+    MixInteractions alone = new MixInteractions(actives, List.of());
+    double least = 1;
+    for (Interaction i : known) {
+      if (i.kind() == Interaction.Kind.SYNERGY && i.factor() >= 0 && i.concerns(weed)) {
+        for (int a = 0; a < actives.size(); a++) {
+          if (alone.mayBe(i.one(), a) || alone.mayBe(i.other(), a)) {
+            least = Math.min(least, i.factor());
+          }
+        }
+      }
+    }
+    return -StrictMath.log(least);
+  }
+
   private boolean hasPair(Interaction i) {
     for (int a = 0; a < actives.size(); a++) {
       if (hasPair(i, a)) {
@@ -105,11 +124,17 @@ final class MixInteractions {
   }
 
   private boolean matches(Interaction.Side side, int active) {
+    return mayBe(side, active) && (side.with().isEmpty() || isInTank(side.with().get()));
+  }
+
+  /**
+   * Whether an active is what a side asks for, if the tank also holds what the side has it with.
+   */
+  private boolean mayBe(Interaction.Side side, int active) {
     Ingredient i = actives.get(active).ingredient();
     return (side.ingredient().isPresent() || side.site().isPresent())
         && (side.ingredient().isEmpty() || side.ingredient().get().equals(i.id()))
-        && (side.site().isEmpty() || side.site().get().equals(i.site()))
-        && (side.with().isEmpty() || isInTank(side.with().get()));
+        && (side.site().isEmpty() || side.site().get().equals(i.site()));
   }
 
   private boolean isInTank(Site site) {

@@ -241,6 +241,10 @@ public final class SharedEffects {
         : tanks.keep(key, new Tank(actives, new MixInteractions(actives, catalog.interactions())));
   }
 
+  double mostSynergy(List<TankActive> actives, Weed weed) {
+    return MixInteractions.mostSynergy(actives, catalog.interactions(), weed);
+  }
+
   OptionalDouble fresh(Ingredient active, Weed weed) {
     OnWeed key = new OnWeed(active.id(), weed.id());
     OptionalDouble known = fresh.get(key);

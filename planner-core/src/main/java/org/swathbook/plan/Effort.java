@@ -69,4 +69,12 @@ public enum Effort {
       case THOROUGH -> new Proofs(20_000, 6_000, 2_000, 800, 8_000, 200);
     };
   }
+
+  /**
+   * Rounds in which the bound on all programs is sharpened; 0 where it is not asked for. It takes
+   * seconds, and the most of it is gained in the first rounds.
+   */
+  int ceilingRounds() {
+    return this == THOROUGH ? 60 : 0;
+  }
 }

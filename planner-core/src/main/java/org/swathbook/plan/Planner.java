@@ -15,6 +15,8 @@ import org.swathbook.check.ProgramJudge;
 import org.swathbook.check.SeasonSoFar;
 import org.swathbook.growth.TraceBuilder;
 import org.swathbook.growth.TraceSet;
+import org.swathbook.measure.Money;
+import org.swathbook.plan.bound.Ceiling;
 import org.swathbook.plan.choice.DateGrid;
 import org.swathbook.plan.choice.OptionMaker;
 import org.swathbook.plan.choice.PlanWishes;
@@ -187,6 +189,7 @@ public final class Planner {
             combined.passes(),
             proof.exact(),
             proof.gap(),
+            gapOfAll(space, evaluator, shown.walked(), spent),
             proof.proved(),
             combined.front().map(FrontProof::passes).orElse(0),
             made.leftOut());
@@ -221,6 +224,20 @@ public final class Planner {
         WithoutPart.of(book, evaluator.kernel(), programs.get(0).outcome()),
         Front.of(walked).stream().map(FrontProgram::of).toList(),
         note);
+  }
+
+  private Optional<Money> gapOfAll(
+      PlanSpace space, FieldEvaluator evaluator, Map<String, Walked> shown, Effort spent) {
+    if (spent.ceilingRounds() == 0) {
+      return Optional.empty();
+    }
+    return shown.values().stream()
+        .findFirst()
+        .map(
+            first -> {
+              double most = Ceiling.mostNet(book, space, evaluator, first, spent.ceilingRounds());
+              return Proof.above(most, first);
+            });
   }
 
   /**
@@ -322,6 +339,7 @@ public final class Planner {
             0,
             0,
             false,
+            Optional.empty(),
             Optional.empty(),
             List.of(),
             0,

@@ -54,12 +54,17 @@ record Proof(boolean exact, Optional<Money> gap, List<String> proved) {
     return search.best().filter(b -> b.draft().equals(shown.draft())).isPresent();
   }
 
-  /** Rounded up to cents. */
   private static Money gap(ExactSearch.Result search, Walked first) {
-    double most =
-        Math.max(
-            search.mostLeft(),
-            search.best().map(b -> b.net().dollars()).orElse(Double.NEGATIVE_INFINITY));
+    double seen = search.best().map(b -> b.net().dollars()).orElse(Double.NEGATIVE_INFINITY);
+    return above(Math.max(search.mostLeft(), seen), first);
+  }
+
+  /**
+   * By how much others may net more than a program, rounded up to cents.
+   *
+   * @param most what they net at most, dollars on an acre
+   */
+  static Money above(double most, Walked first) {
     double above = most - first.net().dollars();
     return above > 0 ? new Money((long) Math.ceil(100 * above - DUST_CENTS)) : Money.ZERO;
   }

@@ -17,6 +17,10 @@ import org.swathbook.measure.Money;
  *     none breaks fewer, by fewer steps, or as few for a higher net return
  * @param gap what a program made of those passes may net at most above the first one shown, dollars
  *     on an acre, whatever was not looked at: 0 when exact; empty when none were combined
+ * @param gapOfAll what any legal program may net at most above the first one shown, dollars on an
+ *     acre: of any of the doses, in any tanks, on any of the dates; where the first one meets the
+ *     house rules, any that meets them too. A proved bound, far from sharp ({@link
+ *     org.swathbook.plan.bound.Ceiling}); empty when it was not asked for
  * @param proved names of the programs shown beside the first of which the same is proved, each for
  *     what it is best at
  * @param frontPasses over how many of those passes the front is proved: every program made of them
@@ -31,6 +35,7 @@ public record SearchNote(
     int combined,
     boolean exact,
     Optional<Money> gap,
+    Optional<Money> gapOfAll,
     List<String> proved,
     int frontPasses,
     List<String> leftOut) {

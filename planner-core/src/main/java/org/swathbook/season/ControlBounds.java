@@ -77,6 +77,11 @@ public final class ControlBounds {
       this.sum = total;
     }
 
+    /** By year, biotype and cohort; not to be written to. */
+    double[] points() {
+      return points;
+    }
+
     /** What they withhold together, points. */
     public double sum() {
       return sum;

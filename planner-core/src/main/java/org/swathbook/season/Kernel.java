@@ -262,14 +262,11 @@ public final class Kernel {
   /** What the passes leave to cost the crop, cohort by cohort. */
   public Loads loads(List<PreparedPass> passes) {
     double[] loads = new double[cohorts.size()];
-    Score score = run(passes, Optional.empty(), null, loads);
+    Score score = competing(passes, loads);
     for (int y = 0; y < grid.length; y++) {
       double x = 0;
-      for (int w = 0; w < clocks.length; w++) {
-        for (int i = cohorts.from(y, w); i < cohorts.to(y, w); i++) {
-          loads[i] *= yieldLoss.perPlant(w);
-          x += loads[i];
-        }
+      for (int i = cohorts.from(y, 0); i < cohorts.to(y, clocks.length - 1); i++) {
+        x += loads[i];
       }
       // Dollars that all of the year lost, shared out by what each has on its account.
       double perLoad = x > 0 ? score.loss[y] * dollarsPerAcre / grid.length / x : 0;
@@ -278,6 +275,25 @@ public final class Kernel {
       }
     }
     return new Loads(score, loads);
+  }
+
+  /** What each cohort brings into the yield loss of its year: I times the plants that count. */
+  double[] competing(List<PreparedPass> passes) {
+    double[] out = new double[cohorts.size()];
+    competing(passes, out);
+    return out;
+  }
+
+  private Score competing(List<PreparedPass> passes, double[] loads) {
+    Score score = run(passes, Optional.empty(), null, loads);
+    for (int y = 0; y < grid.length; y++) {
+      for (int w = 0; w < clocks.length; w++) {
+        for (int i = cohorts.from(y, w); i < cohorts.to(y, w); i++) {
+          loads[i] *= yieldLoss.perPlant(w);
+        }
+      }
+    }
+    return score;
   }
 
   /**
@@ -366,11 +382,12 @@ public final class Kernel {
     }
   }
 
-  YieldLoss yieldLoss() {
+  public YieldLoss yieldLoss() {
     return yieldLoss;
   }
 
-  double dollarsPerAcre() {
+  /** Weed-free yield times price, dollars on one acre. */
+  public double weedFreeDollars() {
     return dollarsPerAcre;
   }
 

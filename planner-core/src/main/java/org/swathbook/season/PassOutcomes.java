@@ -99,7 +99,7 @@ final class PassOutcomes {
     }
     return comes == 0
         ? LateCost.NONE
-        : new LateCost(share / comes, Money.ofDollars(more / comes * kernel.dollarsPerAcre()));
+        : new LateCost(share / comes, Money.ofDollars(more / comes * kernel.weedFreeDollars()));
   }
 
   /**

@@ -71,6 +71,19 @@ class PlanEffortTest {
     assertThat(usual.programs().get(0).recommended()).isTrue();
     assertThat(thorough.search().effort()).isEqualTo(Effort.THOROUGH);
     assertThat(net(thorough)).isGreaterThanOrEqualTo(net(usual));
+    assertThat(usual.search().gapOfAll()).isEmpty();
+    Money gapOfAll = thorough.search().gapOfAll().orElseThrow();
+    assertThat(gapOfAll).isGreaterThanOrEqualTo(thorough.search().gap().orElseThrow());
+    // Without a bound all that it costs and loses might be had.
+    Money costsAndLoses =
+        thorough
+            .programs()
+            .get(0)
+            .outcome()
+            .cost()
+            .orElseThrow()
+            .plus(thorough.programs().get(0).outcome().loss());
+    assertThat(gapOfAll).isLessThan(costsAndLoses);
   }
 
   private static Money net(FieldPlan plan) {

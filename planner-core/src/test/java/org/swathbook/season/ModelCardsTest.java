@@ -42,6 +42,10 @@ class ModelCardsTest {
           "ExposureBounds.ROUNDING",
           "HeightCounts.ROUNDING",
           "ControlBounds.ALL",
+          "SeasonReach.ALL",
+          // where the touching point of a tangent is sought, and how finely
+          "LossEnvelope.LOWEST",
+          "LossEnvelope.HALVINGS",
           // more numbers of sites than there are
           "ControlBounds.SITES",
           // how finely a look-up is cut

@@ -250,7 +250,9 @@ public final class PlanHtml {
     return out;
   }
 
-  /** Of the sentences the first has figures of the document. */
+  /**
+   * Of the sentences the first has figures of the document, and the next where it tells a bound.
+   */
   private static List<Marked> search(PlannedField plan, String at) {
     List<String> all = ProgramWords.search(plan);
     List<Marked> out = new ArrayList<>(Marked.plain(all));
@@ -266,6 +268,9 @@ public final class PlanHtml {
             searched ? at + "/labels" : "",
             proved ? at + "/combined" : "",
             proved && !note.exact() ? at + "/gap" : ""));
+    if (note.gapOfAll().isPresent()) {
+      out.set(1, Marked.of(all.get(1), at + "/gapOfAll"));
+    }
     return out;
   }
 }

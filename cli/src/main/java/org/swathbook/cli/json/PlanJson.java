@@ -107,6 +107,7 @@ public final class PlanJson {
     search.put("combined", plan.search().combined());
     search.put("exact", plan.search().exact());
     search.set("gap", Json.money(plan.search().gap()));
+    search.set("gapOfAll", Json.money(plan.search().gapOfAll()));
     search.set("proved", Json.texts(plan.search().proved()));
     search.put("frontExact", plan.search().frontExact());
     search.put("frontPasses", plan.search().frontPasses());

@@ -227,7 +227,8 @@ public final class PlanText {
                 + ", "
                 + Figures.count(note.labels())
                 + " programs scored; exact: "
-                + exact(note, !plan.programs().isEmpty() && plan.programs().get(0).recommended()));
+                + exact(note, recommends(plan)));
+    ceiling(plan).ifPresent(parts::add);
     front(note).ifPresent(parts::add);
     if (note.effort() == Effort.QUICK && note.labels() > 0) {
       parts.add(
@@ -239,6 +240,26 @@ public final class PlanText {
       parts.add("Left out before the search: " + String.join("; ", note.leftOut()));
     }
     return parts.stream().map(p -> p + ".").toList();
+  }
+
+  private static boolean recommends(PlannedField plan) {
+    return !plan.programs().isEmpty() && plan.programs().get(0).recommended();
+  }
+
+  /** What no program at all nets more; empty where it was not asked for. */
+  private static Optional<String> ceiling(PlannedField plan) {
+    return plan.search()
+        .gapOfAll()
+        .map(
+            most ->
+                "No program of any of these doses, in any tanks on any of these dates, nets more than "
+                    + Figures.money(most)
+                    + " $/acre above the first"
+                    + (recommends(plan)
+                        ? " and meets the house rules"
+                        : ", whatever house rules it breaks")
+                    + ": that is proved, by a bound that lets programs be sprayed in parts and so gives"
+                    + " much away");
   }
 
   /** How far the front is proved; empty without a program. */
@@ -294,6 +315,7 @@ public final class PlanText {
     }
     return proof
         + "; a better one with other passes may exist"
+        + (note.gapOfAll().isPresent() ? "" : " (--effort thorough proves by how much at most)")
         + (note.proved().isEmpty()
             ? ""
             : ". Proved over the same passes to be what they are called: " + names(note.proved()));

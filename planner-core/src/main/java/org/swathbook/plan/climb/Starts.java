@@ -21,6 +21,9 @@ import org.swathbook.plan.draft.Stop;
  * the driver weeds meet enough sites.
  */
 public final class Starts {
+  /** Days from the last post to one beside it (default, ours). */
+  private static final List<Integer> APART_DAYS = List.of(-15, -6, 9, 15);
+
   private final PlanSpace space;
   private final Strengths strengths;
   private final HouseRules house;
@@ -86,7 +89,7 @@ public final class Starts {
     Set<Draft> out = new LinkedHashSet<>();
     for (int less = -1; less < stops.size() - 1; less++) {
       Draft before = less < 0 ? draft : draft.without(less);
-      for (int apart : new int[] {-15, -6, 9, 15}) {
+      for (int apart : APART_DAYS) {
         int foliar = house.minFoliarSites();
         int soil = house.minSoilSitesOverlap();
         if (day + apart > 0) {

@@ -43,6 +43,11 @@ public final class YieldLoss {
     return perPlant[weed];
   }
 
+  /** The largest share that is lost, to plants without end. */
+  public double greatest() {
+    return greatest;
+  }
+
   /** Share of the yield lost to a sum of I times plants. */
   public double share(double x) {
     return x > 0 ? x / (1 + x / greatest) : 0;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.swathbook.plan.bound;
+
+import org.jspecify.annotations.NullMarked;
