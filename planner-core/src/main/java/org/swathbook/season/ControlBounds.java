@@ -1,11 +1,9 @@
 package org.swathbook.season;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import org.swathbook.catalog.Site;
 import org.swathbook.control.FoliarTable;
 import org.swathbook.control.JointAction;
@@ -40,7 +38,6 @@ public final class ControlBounds {
   private final Kernel kernel;
   private final List<PreparedPass> passes;
   private final List<List<Site>> sites;
-  private final List<LocalDate> dates;
 
   /** By pass and number of a site: its place among the sites of the pass, from 1; 0 for none. */
   private final int[][] places;
@@ -98,8 +95,7 @@ public final class ControlBounds {
         places[p][sites.get(p).get(s).number()] = s + 1;
       }
     }
-    this.dates = List.copyOf(new TreeSet<>(passes.stream().map(PreparedPass::planned).toList()));
-    this.ages = LowestAges.of(kernel, passes, dates);
+    this.ages = LowestAges.of(kernel, passes);
     this.kills = new Kills[passes.size()][kernel.traces().weeds().size()][];
   }
 
@@ -186,7 +182,7 @@ public final class ControlBounds {
   private Kills make(PreparedPass pass, int weed, Optional<Site> without) {
     double[] share = new double[size(weed)];
     int off = without.map(Site::number).orElse(-1);
-    int date = dates.indexOf(pass.planned());
+    int row = ages.row(pass);
     int biotypes = kernel.traces().weeds().get(weed).biotypes().size();
     int at = 0;
     for (int y = 0; y < kernel.traces().years().size(); y++) {
@@ -195,7 +191,7 @@ public final class ControlBounds {
           !pass.isMissed(y) && pass.day(y) <= kernel.traces().years().get(y).harvestDay();
       for (int b = 0; b < biotypes; b++) {
         if (made) {
-          fill(share, at, pass, y, weed, b, date, off, without);
+          fill(share, at, pass, y, weed, b, row, off, without);
         }
         at += cell.cohorts;
       }
@@ -214,7 +210,7 @@ public final class ControlBounds {
       int year,
       int weed,
       int biotype,
-      int date,
+      int row,
       int off,
       Optional<Site> without) {
     int cohorts = kernel.cell(year, weed).cohorts;
@@ -227,7 +223,7 @@ public final class ControlBounds {
       double miss = view.canopy ? kernel.house().missUnderCanopy() : kernel.house().missFoliar();
       FoliarTable table = pass.foliar(year, weed, without);
       for (int c = view.from[weed]; c < view.up[weed]; c++) {
-        int k = kernel.clock(weed).classAt(ages.age(date, year, weed, c));
+        int k = kernel.clock(weed).classAt(ages.age(row, year, weed, c));
         lives[c] *= JointAction.withMisses(miss, table.survival(biotype, k));
       }
     }

@@ -1,10 +1,8 @@
 package org.swathbook.season;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.TreeSet;
 import org.swathbook.control.FoliarTable;
 import org.swathbook.control.JointAction;
 import org.swathbook.control.SoilEffect;
@@ -40,11 +38,9 @@ public final class GainBounds {
 
   /** For all programs made of these passes. */
   public static GainBounds of(Kernel kernel, List<PreparedPass> passes) {
-    List<LocalDate> dates =
-        List.copyOf(new TreeSet<>(passes.stream().map(PreparedPass::planned).toList()));
     TraceSet traces = kernel.traces();
     int years = traces.years().size();
-    LowestAges ages = LowestAges.of(kernel, passes, dates);
+    LowestAges ages = LowestAges.of(kernel, passes);
     double[][] shares = new double[passes.size()][];
     boolean[][] savesAll = new boolean[passes.size()][years];
     for (int p = 0; p < shares.length; p++) {
@@ -54,7 +50,7 @@ public final class GainBounds {
         boolean made = !pass.isMissed(y) && pass.day(y) <= traces.years().get(y).harvestDay();
         for (int w = 0; w < traces.weeds().size() && made; w++) {
           savesAll[p][y] |= kernel.cell(y, w).costs != null;
-          fill(kernel, shares[p], pass, ages, dates.indexOf(pass.planned()), y, w);
+          fill(kernel, shares[p], pass, ages, ages.row(pass), y, w);
         }
       }
     }
@@ -62,7 +58,7 @@ public final class GainBounds {
   }
 
   private static void fill(
-      Kernel kernel, double[] out, PreparedPass pass, LowestAges ages, int date, int y, int w) {
+      Kernel kernel, double[] out, PreparedPass pass, LowestAges ages, int row, int y, int w) {
     int cohorts = kernel.cell(y, w).cohorts;
     DayView view = pass.view(y);
     double miss = view.canopy ? kernel.house().missUnderCanopy() : kernel.house().missFoliar();
@@ -75,7 +71,7 @@ public final class GainBounds {
       for (int c = 0; c < cohorts; c++) {
         double left = JointAction.withMisses(kernel.house().missSoil(), lives[c]);
         if (c >= view.from[w] && c < view.up[w]) {
-          int k = kernel.clock(w).classAt(ages.age(date, y, w, c));
+          int k = kernel.clock(w).classAt(ages.age(row, y, w, c));
           left *= 1 - (1 - miss) * (1 - table.survival(b, k)) * saved;
         }
         out[at++] = 1 - left;

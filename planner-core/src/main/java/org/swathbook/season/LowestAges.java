@@ -2,8 +2,11 @@ package org.swathbook.season;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.swathbook.control.FoliarTable;
 import org.swathbook.control.Setback;
@@ -15,131 +18,147 @@ import org.swathbook.growth.TraceSet;
  * any of some passes may have set them back before: no program of these passes meets them smaller.
  */
 final class LowestAges {
+  private static final List<Integer> RANKS =
+      List.of(Setback.SYSTEMIC.rank(), Setback.CONTACT.rank());
+
+  private final Kernel kernel;
+  private final List<Row> rows;
+
+  /** By row and year; -1 where there is no such day. */
+  private final int[][] days;
+
+  /** By row and weed, rank of the hardest setback of all its passes. */
+  private final int[][] hardest;
+
+  /** By row, year, weed and cohort. */
   private final double[][][][] ages;
 
   /**
-   * For all programs made of some passes.
-   *
-   * @param dates of the passes, rising
+   * Passes of one planned date, of which a program has one. What is made may lie on the day of a
+   * pass to come, and comes first then.
    */
-  static LowestAges of(Kernel kernel, List<PreparedPass> passes, List<LocalDate> dates) {
-    return of(kernel, passes, dates, dates.size(), 0);
+  private record Row(LocalDate planned, boolean made) implements Comparable<Row> {
+    private static final Comparator<Row> ORDER =
+        Comparator.comparing(Row::planned).thenComparing(r -> !r.made);
+
+    static Row of(PreparedPass pass) {
+      return new Row(pass.planned(), pass.isMade());
+    }
+
+    @Override
+    public int compareTo(Row other) {
+      return ORDER.compare(this, other);
+    }
+  }
+
+  private LowestAges(Kernel kernel, List<PreparedPass> passes) {
+    TraceSet traces = kernel.traces();
+    int years = traces.years().size();
+    this.kernel = kernel;
+    this.rows = List.copyOf(new TreeSet<>(passes.stream().map(Row::of).toList()));
+    this.days = new int[rows.size()][years];
+    this.hardest = new int[rows.size()][traces.weeds().size()];
+    for (int[] d : days) {
+      Arrays.fill(d, -1);
+    }
+    for (PreparedPass pass : passes) {
+      int row = row(pass);
+      for (int y = 0; y < years; y++) {
+        if (pass.isMissed(y)) {
+          continue;
+        }
+        days[row][y] = pass.day(y);
+        for (int w = 0; w < hardest[row].length; w++) {
+          FoliarTable table = pass.foliar(y, w, Optional.empty());
+          for (int b = 0; b < traces.weeds().get(w).biotypes().size(); b++) {
+            hardest[row][w] = Math.max(hardest[row][w], table.setbackRank(b));
+          }
+        }
+      }
+    }
+    this.ages = natural();
+  }
+
+  private double[][][][] natural() {
+    TraceSet traces = kernel.traces();
+    double[][][][] out = new double[rows.size()][traces.years().size()][traces.weeds().size()][];
+    for (int r = 0; r < out.length; r++) {
+      for (int y = 0; y < traces.years().size(); y++) {
+        for (int w = 0; w < traces.weeds().size(); w++) {
+          CohortSet set = traces.years().get(y).cohorts(w);
+          out[r][y][w] = new double[set.count()];
+          for (int c = 0; c < set.count() && days[r][y] >= 0; c++) {
+            out[r][y][w][c] = set.age(c, days[r][y]);
+          }
+        }
+      }
+    }
+    return out;
+  }
+
+  /** For all programs made of some passes. */
+  static LowestAges of(Kernel kernel, List<PreparedPass> passes) {
+    LowestAges out = new LowestAges(kernel, passes);
+    // In their order, each row finds all that passes before the earlier ones have done.
+    out.setBack(IntStream.range(0, out.rows.size()), 0);
+    return out;
   }
 
   /**
    * The same for programs of fewer passes.
    *
    * @param mostBefore passes at most before the one that meets the plants
-   * @param apart days at least from one pass to the next
+   * @param apart days at least from one pass to come to the next
    */
-  static LowestAges of(
-      Kernel kernel, List<PreparedPass> passes, List<LocalDate> dates, int mostBefore, int apart) {
-    TraceSet traces = kernel.traces();
-    int years = traces.years().size();
-    int[][] days = new int[dates.size()][years];
-    int[][] hardest = new int[dates.size()][traces.weeds().size()];
-    for (int[] d : days) {
-      Arrays.fill(d, -1);
-    }
-    for (PreparedPass pass : passes) {
-      int date = dates.indexOf(pass.planned());
-      for (int y = 0; y < years; y++) {
-        if (pass.isMissed(y)) {
-          continue;
-        }
-        days[date][y] = pass.day(y);
-        for (int w = 0; w < hardest[date].length; w++) {
-          FoliarTable table = pass.foliar(y, w, Optional.empty());
-          for (int b = 0; b < traces.weeds().get(w).biotypes().size(); b++) {
-            hardest[date][w] = Math.max(hardest[date][w], table.setbackRank(b));
-          }
-        }
-      }
-    }
-    int[] before = new int[dates.size()];
-    for (int d = 0; d < before.length; d++) {
-      LocalDate last = dates.get(d).minusDays(apart);
-      while (before[d] < d && !dates.get(before[d]).isAfter(last)) {
-        before[d]++;
-      }
-    }
-    return new LowestAges(kernel, days, hardest, before, mostBefore);
-  }
-
-  /**
-   * @param days by date of the passes and year, rising by date; -1 where there is no such day
-   * @param hardest by date and weed, rank of the hardest setback of all passes on that date
-   * @param before by date, how many dates lie so far before it that one pass may follow the other
-   */
-  private LowestAges(Kernel kernel, int[][] days, int[][] hardest, int[] before, int mostBefore) {
-    TraceSet traces = kernel.traces();
-    ages = new double[days.length][traces.years().size()][traces.weeds().size()][];
-    for (int y = 0; y < traces.years().size(); y++) {
-      for (int w = 0; w < traces.weeds().size(); w++) {
-        CohortSet set = traces.years().get(y).cohorts(w);
-        for (int d = 0; d < days.length; d++) {
-          ages[d][y][w] = natural(set, days[d][y]);
-        }
-        int n = days.length;
-        if (mostBefore >= n) {
-          // In their order, each date finds all that passes before the earlier ones have done.
-          setBack(kernel.clock(w), set, days, hardest, before, y, w, IntStream.range(0, n));
-        }
-        for (int passes = 0; passes < mostBefore && mostBefore < n; passes++) {
-          // From the last on, each finds the earlier dates without the pass that is added.
-          IntStream back = IntStream.range(0, n).map(d -> n - 1 - d);
-          setBack(kernel.clock(w), set, days, hardest, before, y, w, back);
-        }
-      }
-    }
-  }
-
-  private static double[] natural(CohortSet set, int day) {
-    double[] out = new double[set.count()];
-    for (int c = 0; c < out.length && day >= 0; c++) {
-      out[c] = set.age(c, day);
+  static LowestAges of(Kernel kernel, List<PreparedPass> passes, int mostBefore, int apart) {
+    LowestAges out = new LowestAges(kernel, passes);
+    int last = out.rows.size() - 1;
+    for (int more = 0; more < mostBefore; more++) {
+      // From the last on, each finds the earlier ones without the pass that is added.
+      out.setBack(IntStream.rangeClosed(0, last).map(r -> last - r), apart);
     }
     return out;
   }
 
-  /** Lets one more pass come before each date, in an order of the dates. */
-  private void setBack(
-      HeightClock clock,
-      CohortSet set,
-      int[][] days,
-      int[][] hardest,
-      int[] before,
-      int year,
-      int weed,
-      IntStream order) {
+  /** Lets one more pass come before each row, in some order of them. */
+  private void setBack(IntStream order, int apart) {
     order.forEach(
-        d -> {
-          double[] now = ages[d][year][weed];
-          for (int c = 0; c < now.length && days[d][year] >= 0; c++) {
-            double lowest = lowest(clock, set, c, days, hardest, d, before[d], year, weed);
-            now[c] = Math.min(now[c], lowest);
+        row -> {
+          int[] before =
+              IntStream.range(0, row).filter(earlier -> mayFollow(earlier, row, apart)).toArray();
+          for (int y = 0; y < days[row].length; y++) {
+            for (int w = 0; w < hardest[row].length && days[row][y] >= 0; w++) {
+              setBack(row, before, y, w);
+            }
           }
         });
   }
 
-  private double lowest(
-      HeightClock clock,
-      CohortSet set,
-      int cohort,
-      int[][] days,
-      int[][] hardest,
-      int date,
-      int before,
-      int year,
-      int weed) {
-    double natural = set.age(cohort, days[date][year]);
+  /** What is made stands where it stands, however near. */
+  private boolean mayFollow(int earlier, int row, int apart) {
+    return rows.get(earlier).made
+        || rows.get(row).made
+        || !rows.get(earlier).planned.isAfter(rows.get(row).planned.minusDays(apart));
+  }
+
+  private void setBack(int row, int[] before, int year, int weed) {
+    CohortSet set = kernel.traces().years().get(year).cohorts(weed);
+    double[] now = ages[row][year][weed];
+    for (int c = 0; c < now.length; c++) {
+      now[c] = Math.min(now[c], lowest(set, c, row, before, year, weed));
+    }
+  }
+
+  private double lowest(CohortSet set, int cohort, int row, int[] before, int year, int weed) {
+    HeightClock clock = kernel.clock(weed);
+    double natural = set.age(cohort, days[row][year]);
     double out = natural;
-    for (int earlier = 0; earlier < before; earlier++) {
+    for (int earlier : before) {
       int day = days[earlier][year];
       if (day < set.emergedOn(cohort) || hardest[earlier][weed] == 0) {
         continue;
       }
-      for (int rank : List.of(Setback.SYSTEMIC.rank(), Setback.CONTACT.rank())) {
+      for (int rank : RANKS) {
         if (rank <= hardest[earlier][weed]) {
           double then = ages[earlier][year][weed][cohort];
           double floor = Math.min(then, clock.ageAfter(rank, clock.classAt(then)));
@@ -151,7 +170,12 @@ final class LowestAges {
     return out;
   }
 
-  double age(int date, int year, int weed, int cohort) {
-    return ages[date][year][weed][cohort];
+  /** Place of the passes of a pass's date: made ones and those to come apart. */
+  int row(PreparedPass pass) {
+    return Collections.binarySearch(rows, Row.of(pass));
+  }
+
+  double age(int row, int year, int weed, int cohort) {
+    return ages[row][year][weed][cohort];
   }
 }

@@ -1,11 +1,9 @@
 package org.swathbook.season;
 
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.swathbook.catalog.Site;
 import org.swathbook.control.FoliarTable;
@@ -32,7 +30,6 @@ public final class SeasonReach {
   private final Kernel kernel;
   private final List<PreparedPass> made;
   private final List<PreparedPass> doses;
-  private final List<LocalDate> dates;
   private final LowestAges ages;
 
   private SeasonReach(
@@ -40,12 +37,12 @@ public final class SeasonReach {
     this.kernel = kernel;
     this.made = List.copyOf(made);
     this.doses = List.copyOf(doses);
-    List<PreparedPass> all = Stream.concat(doses.stream(), made.stream()).toList();
-    this.dates = List.copyOf(new TreeSet<>(all.stream().map(PreparedPass::planned).toList()));
-    int mostBefore = made.size() + Math.max(0, mostPasses - 1);
-    // What is made may lie nearer to what comes, and to each other.
-    int apart = made.isEmpty() ? kernel.house().minDaysBetweenPasses() : 0;
-    this.ages = LowestAges.of(kernel, all, dates, mostBefore, apart);
+    this.ages =
+        LowestAges.of(
+            kernel,
+            Stream.concat(made.stream(), doses.stream()).toList(),
+            made.size() + Math.max(0, mostPasses - 1),
+            kernel.house().minDaysBetweenPasses());
   }
 
   /**
@@ -178,7 +175,7 @@ public final class SeasonReach {
     TraceSet traces = kernel.traces();
     double[] soil = new double[cohorts()];
     double[] leaves = new double[cohorts()];
-    int date = dates.indexOf(pass.planned());
+    int row = ages.row(pass);
     for (int y = 0; y < traces.years().size(); y++) {
       SeasonTrace trace = traces.years().get(y);
       boolean sprayed = !pass.isMissed(y) && pass.day(y) <= trace.harvestDay();
@@ -187,7 +184,7 @@ public final class SeasonReach {
         int cohorts = kernel.cell(y, w).cohorts;
         for (int b = 0; b < traces.weeds().get(w).biotypes().size(); b++) {
           inSoil(soil, at + b * cohorts, cohorts, pass, y, w, b);
-          onLeaves(leaves, at + b * cohorts, pass, date, y, w, b);
+          onLeaves(leaves, at + b * cohorts, pass, row, y, w, b);
         }
       }
     }
@@ -207,7 +204,7 @@ public final class SeasonReach {
   }
 
   private void onLeaves(
-      double[] to, int at, PreparedPass pass, int date, int year, int weed, int biotype) {
+      double[] to, int at, PreparedPass pass, int row, int year, int weed, int biotype) {
     FoliarTable table = kernel.foliar(pass, year, weed);
     DayView view = pass.view(year);
     if (table.isIdle() || view == null) {
@@ -216,7 +213,7 @@ public final class SeasonReach {
     double[] survival = table.survival(biotype);
     double together = kernel.effects().mostSynergy(pass.effect().actives(), weed);
     for (int c = view.from[weed]; c < view.up[weed]; c++) {
-      double lives = survival[kernel.clock(weed).classAt(ages.age(date, year, weed, c))];
+      double lives = survival[kernel.clock(weed).classAt(ages.age(row, year, weed, c))];
       to[at + c] = lives < 1 ? Math.min(ALL, log(lives) + together) : 0;
     }
   }

@@ -22,10 +22,12 @@ public final class DrawnPrograms {
     this.small = small;
     this.stops = new ArrayList<>(drawn);
     if (random.nextInt(3) == 0) {
-      // The earliest pass drawn is made already, and what else stood on its day is past.
+      // The earliest pass drawn is made already. What else stood on its day is past, unless the
+      // house lets one pass follow another at once.
       Stop first = drawn.stream().min(Comparator.comparingInt(Stop::date)).orElseThrow();
+      boolean atOnce = small.book.house().minDaysBetweenPasses() == 0;
       made.add(first);
-      stops.removeIf(s -> s.date() <= first.date());
+      stops.removeIf(s -> s.equals(first) || s.date() == first.date() && !atOnce);
     }
     this.evaluator = small.evaluator(stops.isEmpty() ? drawn : stops, made);
     drafts.addAll(EveryProgram.of(stops, small.space().maxPasses()));

@@ -252,7 +252,8 @@ public final class PlanText {
         .gapOfAll()
         .map(
             most ->
-                "No program of any of these doses, in any tanks on any of these dates, nets more than "
+                "Of all legal programs of these doses and dates, in any tanks and of no more passes than"
+                    + " are asked for, none nets more than "
                     + Figures.money(most)
                     + " $/acre above the first"
                     + (recommends(plan)

@@ -28,6 +28,7 @@ final class AllDoses {
   private final SeasonReach reach;
   private final List<Day> days;
   private final int years;
+  private final int[] yearOf;
   private final Map<Together, Reach> strongest = new HashMap<>();
 
   private record Together(int day, List<Integer> options, Set<Integer> missed) {}
@@ -39,6 +40,7 @@ final class AllDoses {
     this.reach = reach;
     this.days = List.copyOf(days);
     this.years = years;
+    this.yearOf = reach.years();
   }
 
   /**
@@ -107,6 +109,11 @@ final class AllDoses {
 
   int years() {
     return years;
+  }
+
+  /** Place of a cohort's year. */
+  int yearOf(int cohort) {
+    return yearOf[cohort];
   }
 
   /** Dollars on an acre. */

@@ -17,7 +17,8 @@ import org.swathbook.plan.draft.Walked;
 import org.swathbook.season.Kernel;
 
 /**
- * What no program of a field nets more than, of any of its doses in any tanks on any of its days.
+ * What no legal program of a field nets more than, of any of its doses in any tanks on any of its
+ * days.
  *
  * <p>What a program costs and what it leaves to lose is bounded from below by a function that is
  * convex in what its doses do ({@link Measure}, {@link LossMeasure}), on blends of programs too. A
@@ -50,34 +51,29 @@ public final class Ceiling {
   /** So far past its limit a house rule does not see, points. */
   private static final double UNSEEN = 1e-6;
 
-  /** No use was found to be one too many. */
-  private static final double NO_LIMIT = Double.POSITIVE_INFINITY;
-
   private final AllDoses all;
   private final FieldEvaluator evaluator;
   private final Measure loss;
   private final List<Held> held;
-  private final Map<IngredientId, Double> mostUses = new HashMap<>();
+
+  /** Found when an active is first used more than once: every pair of its doses is asked about. */
+  private final Map<IngredientId, Boolean> onlyOnce = new HashMap<>();
+
   private final Map<IngredientId, Double> perUse = new TreeMap<>();
   private final double scale;
 
-  /** A measure that a program may not pass, and what passing it costs. */
-  static final class Held {
-    final Measure measure;
-    final double most;
-    private double perUnit;
+  /** Dollars that a unit past the limit of each measure held costs. */
+  private final double[] perUnit;
 
-    Held(Measure measure, double most) {
-      this.measure = measure;
-      this.most = most + UNSEEN;
-    }
-  }
+  /** A measure that a program may not pass by, and how much of it there may be. */
+  record Held(Measure measure, double most) {}
 
   private Ceiling(AllDoses all, FieldEvaluator evaluator, List<Held> held, double scale) {
     this.all = all;
     this.evaluator = evaluator;
     this.loss = LossMeasure.of(all, evaluator.kernel());
-    this.held = held;
+    this.held = List.copyOf(held);
+    this.perUnit = new double[held.size()];
     this.scale = scale;
   }
 
@@ -91,11 +87,10 @@ public final class Ceiling {
       Book book, PlanSpace space, FieldEvaluator evaluator, Walked known, int rounds) {
     boolean within = known.meetsHouseRules();
     AllDoses all = AllDoses.of(book, space, evaluator, within);
-    List<Held> held =
-        within ? houseRules(book.house(), all, evaluator.kernel()) : new ArrayList<>();
+    List<Held> held = within ? houseRules(book.house(), all, evaluator.kernel()) : List.of();
     PassesMade made = evaluator.passesMade();
     double withoutLoss = (made.priced() ? evaluator.kernel().weedFreeDollars() : 0) - made.cost();
-    double scale = withoutLoss - known.net().dollars();
+    double scale = Math.max(0, withoutLoss - known.net().dollars());
     return withoutLoss - new Ceiling(all, evaluator, held, scale).least(rounds) + ROUNDING;
   }
 
@@ -105,11 +100,13 @@ public final class Ceiling {
     for (int weed : kernel.drivers()) {
       out.add(
           new Held(
-              ControlMeasure.of(all, weed, Optional.empty()), 100 * (1 - house.seasonControl())));
+              ControlMeasure.of(all, weed, Optional.empty()),
+              100 * (1 - house.seasonControl()) + UNSEEN));
       for (Site site : all.sites()) {
         out.add(
             new Held(
-                ControlMeasure.of(all, weed, Optional.of(site)), 100 * (1 - house.oneSiteGone())));
+                ControlMeasure.of(all, weed, Optional.of(site)),
+                100 * (1 - house.oneSiteGone()) + UNSEEN));
       }
     }
     return out;
@@ -124,7 +121,9 @@ public final class Ceiling {
       double now = value(blend, Optional.of(prices));
       List<Tank> program = BestProgram.of(all, prices);
       double lower = blend.at(prices) - Blend.of(program).at(prices);
-      out = Math.max(out, now - lower);
+      double bound = now - lower;
+      // What is no number bounds nothing.
+      out = bound > out ? bound : out;
       blend = step(blend, program, now, lower, round);
       if (round >= SETTLES) {
         follow(blend, round);
@@ -150,11 +149,12 @@ public final class Ceiling {
     Measure.Left left = loss.of(blend);
     prices.ifPresent(p -> left.addTo(p, 1));
     double sum = blend.cost() + left.total();
-    for (Held h : held) {
-      if (h.perUnit > 0) {
-        Measure.Left of = h.measure.of(blend);
-        prices.ifPresent(p -> of.addTo(p, h.perUnit));
-        sum += h.perUnit * (of.total() - h.most);
+    for (int i = 0; i < perUnit.length; i++) {
+      double costs = perUnit[i];
+      if (costs > 0) {
+        Measure.Left of = held.get(i).measure.of(blend);
+        prices.ifPresent(p -> of.addTo(p, costs));
+        sum += costs * (of.total() - held.get(i).most);
       }
     }
     Map<IngredientId, Double> uses = blend.uses();
@@ -166,25 +166,22 @@ public final class Ceiling {
 
   private void follow(Blend blend, int round) {
     double pace = scale * SETTLING / (SETTLING + round);
-    for (Held h : held) {
-      double over = h.measure.of(blend).total() - h.most;
-      h.perUnit = Math.max(0, h.perUnit + pace * PER_POINT * over);
+    for (int i = 0; i < perUnit.length; i++) {
+      double over = held.get(i).measure.of(blend).total() - held.get(i).most;
+      perUnit[i] = Math.max(0, perUnit[i] + pace * PER_POINT * over);
     }
     blend
         .uses()
         .forEach(
             (active, uses) -> {
-              if (uses > 1 || perUse.containsKey(active)) {
-                double over = uses - mostUses(active);
-                perUse.merge(
-                    active,
-                    Math.max(0, pace * PER_USE * over),
-                    (before, now) -> Math.max(0, before + pace * PER_USE * over));
+              if ((uses > 1 || perUse.containsKey(active)) && isOnlyOnce(active)) {
+                double before = perUse.getOrDefault(active, 0.0);
+                perUse.put(active, Math.max(0, before + pace * PER_USE * (uses - 1)));
               }
             });
   }
 
-  private double mostUses(IngredientId active) {
-    return mostUses.computeIfAbsent(active, a -> OnlyOnce.is(all, evaluator, a) ? 1.0 : NO_LIMIT);
+  private boolean isOnlyOnce(IngredientId active) {
+    return onlyOnce.computeIfAbsent(active, a -> OnlyOnce.is(all, evaluator, a));
   }
 }

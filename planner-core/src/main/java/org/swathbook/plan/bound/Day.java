@@ -9,6 +9,7 @@ final class Day {
   private final List<Part> parts;
   private final double[] lossReach;
   private final double[] ratedReach;
+  private final int mostMissed;
 
   /**
    * @param date its place on the planner's grid
@@ -20,6 +21,9 @@ final class Day {
     this.parts = List.copyOf(parts);
     this.lossReach = lossReach;
     this.ratedReach = ratedReach;
+    TreeSet<Integer> missed = new TreeSet<>();
+    parts.forEach(p -> missed.addAll(p.missed()));
+    this.mostMissed = missed.size();
   }
 
   int date() {
@@ -40,8 +44,6 @@ final class Day {
 
   /** In how many years some dose or other of the day is missed: no tank of them misses more. */
   int mostMissed() {
-    TreeSet<Integer> years = new TreeSet<>();
-    parts.forEach(p -> years.addAll(p.missed()));
-    return years.size();
+    return mostMissed;
   }
 }

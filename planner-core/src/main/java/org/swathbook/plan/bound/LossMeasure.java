@@ -19,10 +19,9 @@ final class LossMeasure implements Measure.Total {
 
   static Measure of(AllDoses all, Kernel kernel) {
     double[] load = all.reach().load();
-    int[] years = all.reach().years();
     double[] most = new double[all.years()];
     for (int c = 0; c < load.length; c++) {
-      most[years[c]] += load[c];
+      most[all.yearOf(c)] += load[c];
     }
     @Nullable LossEnvelope[] envelopes = new LossEnvelope[most.length];
     for (int y = 0; y < most.length; y++) {

@@ -21,7 +21,6 @@ final class Measure {
   private final AllDoses all;
   private final int[] cohorts;
   private final double[] brings;
-  private final int[] years;
   private final Function<Day, double[]> reach;
   private final Optional<Site> without;
   private final Total total;
@@ -48,7 +47,6 @@ final class Measure {
     this.all = all;
     this.brings = brings;
     this.cohorts = IntStream.range(0, brings.length).filter(c -> brings[c] > 0).toArray();
-    this.years = all.reach().years();
     this.reach = reach;
     this.without = without;
     this.total = total;
@@ -79,7 +77,7 @@ final class Measure {
       for (int c : cohorts) {
         double reached = (1 - missed) * Math.exp(-sums.soil(c));
         left[c] = brings[c] * (missed + reached) * Math.exp(onLeaves[c]);
-        byYear[years[c]] += left[c];
+        byYear[all.yearOf(c)] += left[c];
         inSoil[c] = missed + reached > 0 ? reached / (missed + reached) : 1;
       }
     }
@@ -115,7 +113,7 @@ final class Measure {
       double[] slopes = total.slopes(byYear);
       double[] each = new double[brings.length];
       for (int c : cohorts) {
-        each[c] = worth * slopes[years[c]] * left[c];
+        each[c] = worth * slopes[all.yearOf(c)] * left[c];
         prices.addSoil(without, c, each[c] * inSoil[c]);
       }
       for (int d = 0; d < all.days().size(); d++) {

@@ -22,17 +22,13 @@ final class Prices {
   private final Map<IngredientId, Double> uses;
 
   /** By cohort, and by day and cohort. */
-  static final class Table {
+  private static final class Table {
     private final double[] soil;
     private final double[] @Nullable [] leaves;
 
     private Table(int cohorts, int days) {
       this.soil = new double[cohorts];
       this.leaves = new double[days][];
-    }
-
-    double[] soil() {
-      return soil;
     }
 
     double[] leaves(int day) {
@@ -63,19 +59,21 @@ final class Prices {
   void addSoil(Optional<Site> without, int cohort, double saves) {
     all.soil[cohort] += saves;
     without.ifPresent(s -> notPaid(s).soil[cohort] += saves);
+    paid.clear();
   }
 
   /** What a unit of effect on leaves saves. */
   void addLeaves(Optional<Site> without, int day, int cohort, double saves) {
     all.leaves(day)[cohort] += saves;
     without.ifPresent(s -> notPaid(s).leaves(day)[cohort] += saves);
+    paid.clear();
   }
 
   private Table notPaid(Site site) {
     return notPaid.computeIfAbsent(site, s -> new Table(cohorts, passes.length));
   }
 
-  /** What a unit of what a site does saves; asked for only once all is added. */
+  /** What a unit of what a site does saves. */
   private Table paid(Site site) {
     Table less = notPaid.get(site);
     return less == null ? all : paid.computeIfAbsent(site, s -> minus(less));

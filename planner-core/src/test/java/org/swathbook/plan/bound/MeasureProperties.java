@@ -65,7 +65,7 @@ class MeasureProperties {
       List<PreparedPass> passes = passes(drawn, w);
       Score score = kernel.score(passes);
       assertThat(whole.cost() + drawn.programs.evaluator.passesMade().cost())
-          .isCloseTo(w.cost().dollars(), within(0.02));
+          .isCloseTo(w.cost().dollars(), within(0.0051));
       double lost = loss.of(whole).total();
       assertThat(lost).isLessThanOrEqualTo(score.lossDollarsPerAcre() + ROUNDING);
       Statistics.label("of the loss, tenths").collect(tenths(lost, score.lossDollarsPerAcre()));
