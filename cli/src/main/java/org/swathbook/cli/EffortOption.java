@@ -21,7 +21,8 @@ final class EffortOption {
             Effort.class,
             new Word(),
             "quick: a first look at many fields, which may miss the better programs. usual: when"
-                + " left out. thorough: some three times as long as usual, for a field or two.");
+                + " left out. thorough: some four times as long as usual, for a field or two; a plan"
+                + " then also proves by how much any program may net more at most.");
   }
 
   Effort effort() {

@@ -201,7 +201,9 @@ final class PlanCommand implements Callable<Integer> {
   private PlannedField planned(Asked asked, Field field) {
     Book book = asked.book();
     FieldPlan plan =
-        new Planner(book, asked.wishes(), effortOption.effort()).plan(field, asked.today());
+        new Planner(book, asked.wishes(), effortOption.effort())
+            .withCeiling()
+            .plan(field, asked.today());
     pages.keep(book, plan);
     WhyNot.Asker asker =
         new WhyNot.Asker(book, asked.wishes(), plan, effortOption.effort(), asked.today());

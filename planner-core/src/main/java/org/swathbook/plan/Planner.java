@@ -51,6 +51,7 @@ public final class Planner {
   private final PlanWishes wishes;
   private final Effort effort;
   private final SharedKernels shared;
+  private final boolean ceiling;
 
   public Planner(Book book) {
     this(book, PlanWishes.NONE);
@@ -63,10 +64,23 @@ public final class Planner {
 
   /** The same with more or less effort than usual. */
   public Planner(Book book, PlanWishes wishes, Effort effort) {
+    this(book, wishes, effort, new SharedKernels(book.catalog()), false);
+  }
+
+  private Planner(
+      Book book, PlanWishes wishes, Effort effort, SharedKernels shared, boolean ceiling) {
     this.book = book;
     this.wishes = wishes;
     this.effort = effort;
-    this.shared = new SharedKernels(book.catalog());
+    this.shared = shared;
+    this.ceiling = ceiling;
+  }
+
+  /**
+   * The same, that also bounds all programs where all effort is spent; it takes seconds a field.
+   */
+  public Planner withCeiling() {
+    return new Planner(book, wishes, effort, shared, true);
   }
 
   /**
@@ -228,7 +242,7 @@ public final class Planner {
 
   private Optional<Money> gapOfAll(
       PlanSpace space, FieldEvaluator evaluator, Map<String, Walked> shown, Effort spent) {
-    if (spent.ceilingRounds() == 0) {
+    if (!ceiling || spent.ceilingRounds() == 0) {
       return Optional.empty();
     }
     return shown.values().stream()

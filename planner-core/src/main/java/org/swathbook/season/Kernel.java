@@ -262,7 +262,7 @@ public final class Kernel {
   /** What the passes leave to cost the crop, cohort by cohort. */
   public Loads loads(List<PreparedPass> passes) {
     double[] loads = new double[cohorts.size()];
-    Score score = competing(passes, loads);
+    Score score = runCompeting(passes, loads);
     for (int y = 0; y < grid.length; y++) {
       double x = 0;
       for (int i = cohorts.from(y, 0); i < cohorts.to(y, clocks.length - 1); i++) {
@@ -280,11 +280,11 @@ public final class Kernel {
   /** What each cohort brings into the yield loss of its year: I times the plants that count. */
   double[] competing(List<PreparedPass> passes) {
     double[] out = new double[cohorts.size()];
-    competing(passes, out);
+    runCompeting(passes, out);
     return out;
   }
 
-  private Score competing(List<PreparedPass> passes, double[] loads) {
+  private Score runCompeting(List<PreparedPass> passes, double[] loads) {
     Score score = run(passes, Optional.empty(), null, loads);
     for (int y = 0; y < grid.length; y++) {
       for (int w = 0; w < clocks.length; w++) {

@@ -33,7 +33,9 @@ class PlanEffortTest {
   }
 
   private static FieldPlan plan(String field, PlanWishes wishes, Effort effort) {
-    return new Planner(book, wishes, effort).plan(book.findField(field).orElseThrow(), TODAY);
+    return new Planner(book, wishes, effort)
+        .withCeiling()
+        .plan(book.findField(field).orElseThrow(), TODAY);
   }
 
   @Test
