@@ -1,6 +1,5 @@
 package org.swathbook.season;
 
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
@@ -21,18 +20,18 @@ public final class ExposureBounds {
   private static final double ROUNDING = 1e-9;
 
   private final Kernel kernel;
-  private final List<LocalDate> dates;
+  private final List<PassRow> rows;
   private final int[] sites;
 
-  /** By date, year, weed, biotype, site and cohort: the strongest control put down after it. */
+  /** By row, year, weed, biotype, site and cohort: the strongest control put down after it. */
   private final double[][][][][][] later;
 
-  private ExposureBounds(Kernel kernel, List<LocalDate> dates, int[] sites) {
+  private ExposureBounds(Kernel kernel, List<PassRow> rows, int[] sites) {
     this.kernel = kernel;
-    this.dates = dates;
+    this.rows = rows;
     this.sites = sites;
     this.later =
-        new double[dates.size()][kernel.traces().years().size()][kernel.traces().weeds().size()][][]
+        new double[rows.size()][kernel.traces().years().size()][kernel.traces().weeds().size()][][]
             [];
   }
 
@@ -48,18 +47,16 @@ public final class ExposureBounds {
         sites.add(p.soilSite(j));
       }
     }
-    List<LocalDate> dates =
-        List.copyOf(new TreeSet<>(passes.stream().map(PreparedPass::planned).toList()));
+    List<PassRow> rows = PassRow.of(passes);
     ExposureBounds out =
-        new ExposureBounds(kernel, dates, sites.stream().mapToInt(Integer::intValue).toArray());
+        new ExposureBounds(kernel, rows, sites.stream().mapToInt(Integer::intValue).toArray());
     for (int y = 0; y < kernel.traces().years().size(); y++) {
       for (int w : weeds) {
         double[][][] strongest = out.none(y, w);
-        for (int d = dates.size() - 1; d >= 0; d--) {
-          out.later[d][y][w] = copy(strongest);
-          LocalDate date = dates.get(d);
+        for (int r = rows.size() - 1; r >= 0; r--) {
+          out.later[r][y][w] = copy(strongest);
           for (PreparedPass p : passes) {
-            if (p.planned().equals(date)) {
+            if (rows.get(r).holds(p)) {
               out.raise(strongest, p, y, w);
             }
           }
@@ -106,15 +103,15 @@ public final class ExposureBounds {
   public Exposed least(List<PreparedPass> first, int weed, boolean further) {
     int years = kernel.traces().years().size();
     double[] out = new double[years];
-    int date = first.isEmpty() ? -1 : dates.indexOf(first.get(first.size() - 1).planned());
+    int row = first.isEmpty() ? -1 : PassRow.place(rows, first.get(first.size() - 1));
     for (int y = 0; y < years; y++) {
       YearWeed cell = kernel.cell(y, weed);
       if (cell.costs == null && cell.totalEmergence > 0) {
-        double[][][] strongest = further && date >= 0 ? copy(later[date][y][weed]) : none(y, weed);
+        double[][][] strongest = further && row >= 0 ? copy(later[row][y][weed]) : none(y, weed);
         for (PreparedPass p : first) {
           raise(strongest, p, y, weed);
         }
-        if (!further || date >= 0) {
+        if (!further || row >= 0) {
           out[y] = exposed(cell, strongest);
         }
       }

@@ -1,12 +1,8 @@
 package org.swathbook.season;
 
-import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.swathbook.control.FoliarTable;
 import org.swathbook.control.Setback;
@@ -22,7 +18,7 @@ final class LowestAges {
       List.of(Setback.SYSTEMIC.rank(), Setback.CONTACT.rank());
 
   private final Kernel kernel;
-  private final List<Row> rows;
+  private final List<PassRow> rows;
 
   /** By row and year; -1 where there is no such day. */
   private final int[][] days;
@@ -33,29 +29,11 @@ final class LowestAges {
   /** By row, year, weed and cohort. */
   private final double[][][][] ages;
 
-  /**
-   * Passes of one planned date, of which a program has one. What is made may lie on the day of a
-   * pass to come, and comes first then.
-   */
-  private record Row(LocalDate planned, boolean made) implements Comparable<Row> {
-    private static final Comparator<Row> ORDER =
-        Comparator.comparing(Row::planned).thenComparing(r -> !r.made);
-
-    static Row of(PreparedPass pass) {
-      return new Row(pass.planned(), pass.isMade());
-    }
-
-    @Override
-    public int compareTo(Row other) {
-      return ORDER.compare(this, other);
-    }
-  }
-
   private LowestAges(Kernel kernel, List<PreparedPass> passes) {
     TraceSet traces = kernel.traces();
     int years = traces.years().size();
     this.kernel = kernel;
-    this.rows = List.copyOf(new TreeSet<>(passes.stream().map(Row::of).toList()));
+    this.rows = PassRow.of(passes);
     this.days = new int[rows.size()][years];
     this.hardest = new int[rows.size()][traces.weeds().size()];
     for (int[] d : days) {
@@ -136,9 +114,9 @@ final class LowestAges {
 
   /** What is made stands where it stands, however near. */
   private boolean mayFollow(int earlier, int row, int apart) {
-    return rows.get(earlier).made
-        || rows.get(row).made
-        || !rows.get(earlier).planned.isAfter(rows.get(row).planned.minusDays(apart));
+    return rows.get(earlier).made()
+        || rows.get(row).made()
+        || !rows.get(earlier).planned().isAfter(rows.get(row).planned().minusDays(apart));
   }
 
   private void setBack(int row, int[] before, int year, int weed) {
@@ -172,7 +150,7 @@ final class LowestAges {
 
   /** Place of the passes of a pass's date: made ones and those to come apart. */
   int row(PreparedPass pass) {
-    return Collections.binarySearch(rows, Row.of(pass));
+    return PassRow.place(rows, pass);
   }
 
   double age(int row, int year, int weed, int cohort) {
